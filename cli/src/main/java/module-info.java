@@ -1,0 +1,9 @@
+/** The command line of duskloom. */
+module org.duskloom.cli {
+    requires info.picocli;
+    requires org.duskloom.effects;
+    requires org.duskloom.engine;
+
+    opens org.duskloom.cli to
+            info.picocli;
+}

@@ -1,0 +1,10 @@
+/**
+ * Input, plan, rendering and output of duskloom. Knows no effect by name and no command-line option. JOML is read from
+ * the class path: see the note in this module's pom.xml.
+ */
+module org.duskloom.engine {
+    requires org.apache.commons.csv;
+    requires tools.jackson.core;
+
+    exports org.duskloom.engine.problem;
+}
