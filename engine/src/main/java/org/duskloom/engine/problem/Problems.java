@@ -16,6 +16,9 @@ public final class Problems {
     private int errors;
     private int warnings;
 
+    /** An empty list. */
+    public Problems() {}
+
     /** Adds an error without a hint. */
     public void error(Location location, String message) {
         error(location, message, "");
