@@ -6,5 +6,6 @@ module org.duskloom.engine {
     requires org.apache.commons.csv;
     requires tools.jackson.core;
 
+    exports org.duskloom.engine.document;
     exports org.duskloom.engine.problem;
 }

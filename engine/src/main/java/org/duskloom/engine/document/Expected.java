@@ -1,0 +1,146 @@
+package org.duskloom.engine.document;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import org.duskloom.engine.problem.NearestName;
+import org.duskloom.engine.problem.Problems;
+
+/**
+ * Takes a value as the type that is expected. Where it is another type or out of range, an error says what was expected
+ * and shows the value corrected if it can be guessed, and the result is empty. {@code what} names the value in messages,
+ * as in {@code "count" of a ring}.
+ */
+public final class Expected {
+    private Expected() {}
+
+    /** A text; may be empty. */
+    public static Optional<TextNode> text(Node node, String what, Problems problems) {
+        return node instanceof TextNode text ? Optional.of(text) : refuse(node, what, "a text", problems);
+    }
+
+    /** true or false. */
+    public static Optional<Boolean> flag(Node node, String what, Problems problems) {
+        return node instanceof FlagNode flag
+                ? Optional.of(flag.value())
+                : refuse(node, what, "true or false", problems);
+    }
+
+    /** A list; may be empty. */
+    public static Optional<ListNode> list(Node node, String what, Problems problems) {
+        return node instanceof ListNode list ? Optional.of(list) : refuse(node, what, "a list [ ]", problems);
+    }
+
+    /** An object; may be empty. */
+    public static Optional<ObjectNode> object(Node node, String what, Problems problems) {
+        return node instanceof ObjectNode object ? Optional.of(object) : refuse(node, what, "an object { }", problems);
+    }
+
+    /** A finite number between the two bounds, both allowed. */
+    public static OptionalDouble number(Node node, String what, double min, double max, Problems problems) {
+        if (!(node instanceof NumberNode number)) {
+            refuse(node, what, "a number", problems);
+            return OptionalDouble.empty();
+        }
+        if (Double.isNaN(number.value())) {
+            return OptionalDouble.empty();
+        }
+        if (number.value() < min || number.value() > max) {
+            problems.error(node.location(), what + " is " + number.written(), range("a number", min, max));
+            return OptionalDouble.empty();
+        }
+        return OptionalDouble.of(number.value());
+    }
+
+    /** A whole number between the two bounds, both allowed. {@code 3.0} is whole. */
+    public static OptionalLong whole(Node node, String what, long min, long max, Problems problems) {
+        if (!(node instanceof NumberNode number)) {
+            refuse(node, what, "a whole number", problems);
+            return OptionalLong.empty();
+        }
+        if (Double.isNaN(number.value())) {
+            return OptionalLong.empty();
+        }
+        boolean whole = number.value() == Math.rint(number.value());
+        if (!whole || number.value() < min || number.value() > max) {
+            problems.error(node.location(), what + " is " + number.written(), range("a whole number", min, max));
+            return OptionalLong.empty();
+        }
+        return OptionalLong.of((long) number.value());
+    }
+
+    /** One of the given words. */
+    public static Optional<String> choice(Node node, String what, List<String> words, Problems problems) {
+        Optional<TextNode> text = text(node, what, problems);
+        if (text.isPresent() && !words.contains(text.get().value())) {
+            String wrong = text.get().value();
+            String hint = NearestName.of(wrong, words)
+                            .map(near -> "did you mean \"" + near + "\"? ")
+                            .orElse("") + "allowed: " + String.join(", ", words);
+            problems.error(node.location(), what + " is " + Quoted.of(wrong), hint);
+            return Optional.empty();
+        }
+        return text.map(TextNode::value);
+    }
+
+    private static <T> Optional<T> refuse(Node node, String what, String expected, Problems problems) {
+        problems.error(
+                node.location(), what + " must be " + expected + ", not " + shown(node), correction(node, expected));
+        return Optional.empty();
+    }
+
+    private static String shown(Node node) {
+        if (node instanceof TextNode text) {
+            return "the text " + Quoted.of(text.value());
+        }
+        if (node instanceof NumberNode number) {
+            return "the number " + number.written();
+        }
+        return node instanceof FlagNode flag ? String.valueOf(flag.value()) : node.kind();
+    }
+
+    private static String correction(Node node, String expected) {
+        if (node instanceof NullNode) {
+            return "leave the field out instead";
+        }
+        if (node instanceof TextNode text && expected.endsWith("number")) {
+            return numberIn(text.value().trim());
+        }
+        if (node instanceof TextNode text
+                && (text.value().equals("true") || text.value().equals("false"))) {
+            return expected.startsWith("true") ? "write " + text.value() + " without quotes" : "";
+        }
+        if (node instanceof NumberNode number && expected.equals("a text")) {
+            return "write \"" + number.written() + "\" in quotes";
+        }
+        return expected.startsWith("a list") && !(node instanceof ObjectNode) ? "put it in brackets: [ ]" : "";
+    }
+
+    private static String numberIn(String text) {
+        if (text.matches("-?(0|[1-9][0-9]*)(\\.[0-9]+)?")) {
+            return "write " + text + " without quotes";
+        }
+        return text.matches("-?[0-9]+,[0-9]+")
+                ? "write " + text.replace(',', '.') + " without quotes; the decimal sign is a dot"
+                : "";
+    }
+
+    private static String range(String kind, double min, double max) {
+        if (min == Double.NEGATIVE_INFINITY || min == Long.MIN_VALUE) {
+            return max == Double.POSITIVE_INFINITY || max == Long.MAX_VALUE
+                    ? "allowed: " + kind
+                    : "allowed: " + kind + " up to " + plain(max);
+        }
+        return max == Double.POSITIVE_INFINITY || max == Long.MAX_VALUE
+                ? "allowed: " + kind + " from " + plain(min)
+                : "allowed: " + kind + " from " + plain(min) + " to " + plain(max);
+    }
+
+    private static String plain(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e15
+                ? String.format(Locale.ROOT, "%.0f", value)
+                : Double.toString(value);
+    }
+}

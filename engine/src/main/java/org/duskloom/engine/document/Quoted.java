@@ -1,0 +1,48 @@
+package org.duskloom.engine.document;
+
+import java.util.Locale;
+
+/** Shows a piece of an input file inside a message: on one line, control characters escaped, of bearable length. */
+public final class Quoted {
+    private static final int LONGEST_SHOWN = 60;
+
+    private Quoted() {}
+
+    /** The text in double quotes; longer than 60 code points it is cut and ends with an ellipsis inside the quotes. */
+    public static String of(String text) {
+        StringBuilder shown = new StringBuilder("\"");
+        int[] points = text.codePoints().limit(LONGEST_SHOWN + 1L).toArray();
+        for (int i = 0; i < Math.min(points.length, LONGEST_SHOWN); i++) {
+            append(shown, points[i]);
+        }
+        return shown.append(points.length > LONGEST_SHOWN ? "…\"" : "\"").toString();
+    }
+
+    /** One code point in double quotes, or its number where it cannot be seen. */
+    static String ofPoint(int codePoint) {
+        return isHidden(codePoint) ? escape(codePoint) : "\"" + Character.toString(codePoint) + "\"";
+    }
+
+    private static void append(StringBuilder shown, int codePoint) {
+        if (isHidden(codePoint)) {
+            shown.append(escape(codePoint));
+        } else {
+            shown.appendCodePoint(codePoint);
+        }
+    }
+
+    private static boolean isHidden(int codePoint) {
+        int type = Character.getType(codePoint);
+        return type == Character.CONTROL
+                || type == Character.FORMAT
+                || type == Character.SURROGATE
+                || type == Character.UNASSIGNED
+                || type == Character.PRIVATE_USE
+                || type == Character.LINE_SEPARATOR
+                || type == Character.PARAGRAPH_SEPARATOR;
+    }
+
+    private static String escape(int codePoint) {
+        return String.format(Locale.ROOT, "\\u%04x", codePoint);
+    }
+}
