@@ -7,5 +7,7 @@ module org.duskloom.engine {
     requires tools.jackson.core;
 
     exports org.duskloom.engine.document;
+    exports org.duskloom.engine.output;
     exports org.duskloom.engine.problem;
+    exports org.duskloom.engine.render;
 }
