@@ -10,4 +10,5 @@ module org.duskloom.engine {
     exports org.duskloom.engine.output;
     exports org.duskloom.engine.problem;
     exports org.duskloom.engine.render;
+    exports org.duskloom.engine.time;
 }

@@ -1,0 +1,123 @@
+package org.duskloom.engine.time;
+
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.problem.TextFormatException;
+
+/** Reads one unsigned number with its unit, or one clock time. */
+final class TimeTerm {
+    static final String UNITS = "write a number and a unit, such as \"3s\", \"250ms\", \"1:02.5\" or \"90f\"";
+
+    private static final int MOST_DIGITS = 9;
+    private static final Pattern AMOUNT = Pattern.compile("([0-9]*)(?:\\.([0-9]*))?(.*)", Pattern.DOTALL);
+    private static final Pattern CLOCK =
+            Pattern.compile("(?:([0-9]{1,6}):(?=[0-5][0-9]:))?([0-9]{1,6}):([0-5][0-9])(?:\\.([0-9]{1,9}))?");
+
+    private final String whole;
+    private final TimeContext context;
+
+    private TimeTerm(String whole, TimeContext context) {
+        this.whole = whole;
+        this.context = context;
+    }
+
+    /**
+     * @param term the number with its unit
+     * @param whole the text that the term stands in, for messages
+     * @throws TextFormatException if it cannot be read
+     * @throws ArithmeticException if it does not fit
+     */
+    static ExactTime parse(String term, String whole, TimeContext context) throws TextFormatException {
+        TimeTerm reader = new TimeTerm(whole, context);
+        return term.indexOf(':') >= 0 ? reader.clock(term) : reader.amount(term);
+    }
+
+    private ExactTime clock(String term) throws TextFormatException {
+        Matcher clock = CLOCK.matcher(term);
+        if (!clock.matches()) {
+            throw refuse(
+                    "is no clock time",
+                    "write minutes:seconds or hours:minutes:seconds, two digits after each colon and below 60,"
+                            + " such as \"1:02.5\"");
+        }
+        long hours = clock.group(1) == null ? 0 : Long.parseLong(clock.group(1));
+        long seconds = hours * 3600 + Long.parseLong(clock.group(2)) * 60 + Long.parseLong(clock.group(3));
+        return decimal(Long.toString(seconds), clock.group(4) == null ? "" : clock.group(4));
+    }
+
+    private ExactTime amount(String term) throws TextFormatException {
+        Matcher amount = AMOUNT.matcher(term);
+        if (!amount.matches()) {
+            throw new AssertionError("the pattern takes any text");
+        }
+        String decimals = amount.group(2) == null ? "" : amount.group(2);
+        boolean dotAlone = amount.group(2) != null && decimals.isEmpty();
+        if (dotAlone || amount.group(1).isEmpty() && decimals.isEmpty()) {
+            throw refuse("has no readable number", UNITS);
+        }
+        if (amount.group(1).length() > MOST_DIGITS || decimals.length() > MOST_DIGITS) {
+            throw refuse("has too many digits", "at most nine before the dot and nine after it");
+        }
+        return inUnit(decimal(amount.group(1), decimals), amount.group(3), term);
+    }
+
+    private ExactTime inUnit(ExactTime number, String unit, String term) throws TextFormatException {
+        return switch (unit) {
+            case "s" -> number;
+            case "ms" -> number.times(1, 1000);
+            case "f" -> frames(number);
+            case "b" -> beats(number);
+            case "" -> throw refuse("has no unit", "write \"" + term + "s\" for seconds or \"" + term + "ms\"");
+            default -> throw refuse("has the unknown unit " + Quoted.of(unit), unitHint(unit));
+        };
+    }
+
+    private ExactTime frames(ExactTime number) throws TextFormatException {
+        if (context.rate().isEmpty()) {
+            throw refuse("counts frames, but no frame rate is known here", UNITS);
+        }
+        if (number.denominator() != 1) {
+            throw refuse("is not a whole number of frames", "write a whole number, or a time in \"s\" or \"ms\"");
+        }
+        return context.rate().get().timeOf(number.numerator());
+    }
+
+    private ExactTime beats(ExactTime number) throws TextFormatException {
+        if (context.tempo().isEmpty()) {
+            throw refuse("counts beats, but no tempo is given", "give a tempo, or write the time in \"s\" or \"ms\"");
+        }
+        return context.tempo().get().beat().times(number.numerator(), number.denominator());
+    }
+
+    private TextFormatException refuse(String what, String hint) {
+        return new TextFormatException("the time " + Quoted.of(whole) + " " + what, hint);
+    }
+
+    private static String unitHint(String unit) {
+        if (unit.startsWith(",")) {
+            return "decimals follow a dot, as in \"1.5s\"";
+        }
+        if (unit.startsWith(" ")) {
+            return "leave no space between the number and its unit";
+        }
+        return switch (unit.toLowerCase(Locale.ROOT)) {
+            case "m", "min", "h" -> "write minutes and hours as \"2:30\" or \"1:00:00\"";
+            case "s", "ms", "f", "b" -> "units are in small letters: \"" + unit.toLowerCase(Locale.ROOT) + "\"";
+            default -> "units: s, ms, f (frames), b (beats)";
+        };
+    }
+
+    private static ExactTime decimal(String digits, String decimals) {
+        long denominator = 1;
+        for (int i = 0; i < decimals.length(); i++) {
+            denominator *= 10;
+        }
+        return new ExactTime(Math.addExact(scaled(digits, denominator), scaled(decimals, 1)), denominator);
+    }
+
+    private static long scaled(String digits, long factor) {
+        return digits.isEmpty() ? 0 : Math.multiplyExact(Long.parseLong(digits), factor);
+    }
+}

@@ -1,0 +1,96 @@
+package org.duskloom.engine.time;
+
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.problem.TextFormatException;
+
+/**
+ * Reads a time as people write it. Every decimal is kept exact.
+ *
+ * <ul>
+ *   <li>{@code 3s}, {@code 0.5s}, {@code 250ms}: seconds and milliseconds, with up to nine decimals;
+ *   <li>{@code 1:02.5}, {@code 1:00:00}: minutes and seconds, or hours, minutes and seconds;
+ *   <li>{@code 90f}: whole frames, where the context has a rate;
+ *   <li>{@code 8b}, {@code 0.5b}: beats, where the context has a tempo;
+ *   <li>{@code @chorus}, {@code @chorus+2b}, {@code @chorus-250ms}: a mark, where the context has marks, and from there
+ *       on or back by the times above. The longest name of a mark that fits is taken.
+ * </ul>
+ */
+public final class TimeText {
+    private static final int LONGEST = 200;
+    private static final Pattern OFFSET = Pattern.compile("([+-])([^+-]*)");
+
+    private TimeText() {}
+
+    /**
+     * Reads a time that is not negative.
+     *
+     * @throws TextFormatException if it cannot be read or is negative
+     */
+    public static ExactTime parse(String text, TimeContext context) throws TextFormatException {
+        ExactTime time = parseSigned(text, context);
+        if (time.isNegative()) {
+            String message = "the time " + Quoted.of(text) + " is negative (" + time + ")";
+            throw new TextFormatException(message, "it must be 0s or later");
+        }
+        return time;
+    }
+
+    /**
+     * Reads a time that may be negative, such as {@code -250ms}.
+     *
+     * @throws TextFormatException if it cannot be read
+     */
+    public static ExactTime parseSigned(String text, TimeContext context) throws TextFormatException {
+        if (text.length() > LONGEST) {
+            throw refuse(text, "is too long for a time", TimeTerm.UNITS);
+        }
+        try {
+            return read(text.strip(), context);
+        } catch (ArithmeticException tooLarge) {
+            throw refuse(text, "cannot be counted exactly: its fraction of a second is too long", "use fewer digits");
+        }
+    }
+
+    private static ExactTime read(String time, TimeContext context) throws TextFormatException {
+        if (time.startsWith("@")) {
+            return fromMark(time, context);
+        }
+        if (time.startsWith("-") || time.startsWith("+")) {
+            ExactTime size = TimeTerm.parse(time.substring(1), time, context);
+            return time.startsWith("-") ? size.negated() : size;
+        }
+        return TimeTerm.parse(time, time, context);
+    }
+
+    private static ExactTime fromMark(String time, TimeContext context) throws TextFormatException {
+        if (context.marks().isEmpty()) {
+            throw refuse(time, "starts from a mark, which cannot be used here", TimeTerm.UNITS);
+        }
+        Map<String, ExactTime> marks = context.marks().get();
+        Optional<String> name = MarkName.leading(time.substring(1), marks.keySet());
+        if (name.isEmpty()) {
+            throw refuse(time, "names an unknown mark", MarkName.hint(time.substring(1), marks.keySet()));
+        }
+        return moved(marks.get(name.get()), time, 1 + name.get().length(), context);
+    }
+
+    private static ExactTime moved(ExactTime mark, String time, int offsetsFrom, TimeContext context)
+            throws TextFormatException {
+        ExactTime total = mark;
+        Matcher offset = OFFSET.matcher(time).region(offsetsFrom, time.length());
+        while (offset.lookingAt()) {
+            ExactTime size = TimeTerm.parse(offset.group(2), time, context);
+            total = offset.group(1).equals("-") ? total.minus(size) : total.plus(size);
+            offset.region(offset.end(), time.length());
+        }
+        return total;
+    }
+
+    private static TextFormatException refuse(String time, String what, String hint) {
+        return new TextFormatException("the time " + Quoted.of(time) + " " + what, hint);
+    }
+}
