@@ -127,7 +127,7 @@ public final class Expected {
                 : "";
     }
 
-    private static String range(String kind, double min, double max) {
+    static String range(String kind, double min, double max) {
         if (min == Double.NEGATIVE_INFINITY || min == Long.MIN_VALUE) {
             return max == Double.POSITIVE_INFINITY || max == Long.MAX_VALUE
                     ? "allowed: " + kind

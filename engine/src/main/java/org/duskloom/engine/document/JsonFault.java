@@ -24,7 +24,8 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
         } else if (says("Illegal unquoted character")) {
             reportUnclosedText(source, problems);
         } else {
-            problems.error(source.locationAt(offset), message(text), hint(text, source));
+            int place = says("umeric value") ? wordStart(text) : offset;
+            problems.error(source.locationAt(place), message(text), hint(text, source));
         }
     }
 
@@ -46,7 +47,10 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
         if (says("depth")) {
             return "a bracket is probably missing or typed too often before this place";
         }
-        return says("oken count") ? "long tables of pixels go into a CSV file" : "a closing quote is probably missing";
+        if (says("oken count")) {
+            return "long tables of pixels go into a CSV file";
+        }
+        return says("Number") ? "" : "a closing quote is probably missing";
     }
 
     private void reportEnd(SourceText source, Problems problems) {
@@ -148,15 +152,19 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
 
     /** The run of letters, digits and signs round the offset. */
     private String word(String text) {
-        int start = offset;
         int end = offset;
-        while (start > 0 && isWordPart(text.charAt(start - 1))) {
-            start--;
-        }
         while (end < text.length() && isWordPart(text.charAt(end))) {
             end++;
         }
-        return text.substring(start, end);
+        return text.substring(wordStart(text), end);
+    }
+
+    private int wordStart(String text) {
+        int start = offset;
+        while (start > 0 && isWordPart(text.charAt(start - 1))) {
+            start--;
+        }
+        return start;
     }
 
     private static boolean isWordPart(char c) {

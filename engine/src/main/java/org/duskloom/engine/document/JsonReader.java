@@ -188,11 +188,12 @@ public final class JsonReader {
     }
 
     private JsonFault faultOf(JacksonException fault) {
-        int offset = offset(fault.getLocation() == null ? parser.currentLocation() : fault.getLocation());
+        int token = Math.max(0, offset(parser.currentTokenLocation()));
         return new JsonFault(
                 String.valueOf(fault.getOriginalMessage()),
-                offset,
-                offset(parser.currentTokenLocation()),
+                // An exceeded limit comes without a place.
+                fault.getLocation() == null ? token : offset(fault.getLocation()),
+                token,
                 openBrackets.isEmpty() ? -1 : openBrackets.peek());
     }
 

@@ -18,8 +18,11 @@ public final class Quoted {
         return shown.append(points.length > LONGEST_SHOWN ? "…\"" : "\"").toString();
     }
 
-    /** One code point in double quotes, or its number where it cannot be seen. */
+    /** One code point in double quotes, or its number where it cannot be seen; a double quote by itself. */
     static String ofPoint(int codePoint) {
+        if (codePoint == '"') {
+            return "a quote \"";
+        }
         return isHidden(codePoint) ? escape(codePoint) : "\"" + Character.toString(codePoint) + "\"";
     }
 
@@ -38,6 +41,7 @@ public final class Quoted {
                 || type == Character.SURROGATE
                 || type == Character.UNASSIGNED
                 || type == Character.PRIVATE_USE
+                || type == Character.SPACE_SEPARATOR && codePoint != ' '
                 || type == Character.LINE_SEPARATOR
                 || type == Character.PARAGRAPH_SEPARATOR;
     }

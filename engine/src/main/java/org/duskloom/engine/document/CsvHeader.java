@@ -1,0 +1,105 @@
+package org.duskloom.engine.document;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.duskloom.engine.problem.NearestName;
+import org.duskloom.engine.problem.Problems;
+
+/** Judges the header row of a CSV file. */
+final class CsvHeader {
+    private static final String SAVE_WITH_COMMAS =
+            "save it with commas between the cells, and with a dot as decimal sign in numbers";
+
+    private CsvHeader() {}
+
+    static boolean check(List<Cell> header, Problems problems) {
+        Optional<String> separator = wrongSeparator(header);
+        if (separator.isPresent()) {
+            problems.error(
+                    header.get(0).location(), "the cells seem to be separated by " + separator.get(), SAVE_WITH_COMMAS);
+            return false;
+        }
+        Map<String, Cell> first = new HashMap<>();
+        boolean distinct = true;
+        for (Cell cell : header) {
+            Cell before = cell.text().isEmpty() ? null : first.putIfAbsent(key(cell.text()), cell);
+            if (before != null) {
+                distinct = false;
+                String message = "the column " + Quoted.of(cell.text()) + " stands twice in the header";
+                problems.error(cell.location(), message, "first at " + before.location());
+            }
+        }
+        return distinct;
+    }
+
+    /** Upper and lower case are one in column names. */
+    static String key(String name) {
+        return name.toLowerCase(Locale.ROOT);
+    }
+
+    /** Adds an error for every required column that is missing and every column that is not known. */
+    static boolean expect(List<Cell> header, List<String> required, List<String> optional, Problems problems) {
+        if (looksLikeData(header)) {
+            problems.error(
+                    header.get(0).location(),
+                    "the first row holds numbers, so the header row is missing",
+                    "put this line before it: " + String.join(",", required)
+                            + " (a line that begins with # is a comment)");
+            return false;
+        }
+        List<String> present = header.stream().map(cell -> key(cell.text())).toList();
+        boolean complete = true;
+        for (String name : required) {
+            if (!present.contains(name)) {
+                complete = false;
+                problems.error(
+                        header.get(0).location(),
+                        "the column \"" + name + "\" is missing",
+                        "needed: " + String.join(",", required)
+                                + (optional.isEmpty() ? "" : "; allowed too: " + String.join(",", optional)));
+            }
+        }
+        return refuseUnknown(header, present, required, optional, problems) && complete;
+    }
+
+    private static boolean refuseUnknown(
+            List<Cell> header, List<String> present, List<String> required, List<String> optional, Problems problems) {
+        boolean known = true;
+        for (Cell cell : header) {
+            String name = key(cell.text());
+            if (!name.isEmpty() && name.charAt(0) != '#' && !required.contains(name) && !optional.contains(name)) {
+                known = false;
+                List<String> unused = Stream.concat(required.stream(), optional.stream())
+                        .filter(allowed -> !present.contains(allowed))
+                        .toList();
+                String hint = NearestName.of(name, unused)
+                        .map(near -> "did you mean \"" + near + "\"?")
+                        .orElse("a column of notes may stay if its name begins with #");
+                problems.error(cell.location(), "there is no column " + Quoted.of(cell.text()), hint);
+            }
+        }
+        return known;
+    }
+
+    private static boolean looksLikeData(List<Cell> header) {
+        return header.stream().anyMatch(cell -> CellNumber.parse(cell.text()).isPresent());
+    }
+
+    private static Optional<String> wrongSeparator(List<Cell> header) {
+        String first = header.get(0).text();
+        if (header.size() > 1) {
+            return Optional.empty();
+        }
+        if (first.indexOf('\t') >= 0) {
+            return Optional.of("tabs");
+        }
+        if (first.indexOf(';') >= 0) {
+            return Optional.of("semicolons");
+        }
+        return first.indexOf('|') >= 0 ? Optional.of("vertical bars") : Optional.empty();
+    }
+}

@@ -1,0 +1,69 @@
+package org.duskloom.engine.document;
+
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import org.duskloom.engine.problem.Location;
+
+/** One row of a CSV file. Where its cells stand is worked out only when asked for. */
+public final class CsvRow {
+    private final CsvTable table;
+    private final String[] values;
+    private final int start;
+
+    CsvRow(CsvTable table, String[] values, int start) {
+        this.table = table;
+        this.values = values;
+        this.start = start;
+    }
+
+    /** The text of the cell in that column, from 0. */
+    public String text(int column) {
+        return values[column];
+    }
+
+    /** The cell in that column, from 0. */
+    public Cell cell(int column) {
+        return new Cell(values[column], location(column));
+    }
+
+    /** Where the row starts. */
+    public Location location() {
+        return location(0);
+    }
+
+    /** Where the cell in that column starts. */
+    public Location location(int column) {
+        return table.locationAt(start, column);
+    }
+
+    /** The number in that column between the two bounds, both allowed; else an error is added. */
+    public OptionalDouble number(int column, double min, double max) {
+        OptionalDouble value = CellNumber.parse(values[column]);
+        if (value.isEmpty()) {
+            table.problems().error(location(column), label(column), CellNumber.hint(values[column]));
+        } else if (!(value.getAsDouble() >= min && value.getAsDouble() <= max)) {
+            table.problems().error(location(column), label(column), Expected.range("a number", min, max));
+            return OptionalDouble.empty();
+        }
+        return value;
+    }
+
+    /** The whole number in that column between the two bounds, both allowed; else an error is added. */
+    public OptionalLong whole(int column, long min, long max) {
+        OptionalDouble value = CellNumber.parse(values[column]);
+        if (value.isEmpty()) {
+            table.problems().error(location(column), label(column), CellNumber.hint(values[column]));
+            return OptionalLong.empty();
+        }
+        double number = value.getAsDouble();
+        if (number != Math.rint(number) || !(number >= min && number <= max)) {
+            table.problems().error(location(column), label(column), Expected.range("a whole number", min, max));
+            return OptionalLong.empty();
+        }
+        return OptionalLong.of((long) number);
+    }
+
+    private String label(int column) {
+        return "\"" + table.header().get(column).text() + "\" is " + Quoted.of(values[column]);
+    }
+}
