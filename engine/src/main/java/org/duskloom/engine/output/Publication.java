@@ -5,8 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.ArrayDeque;
-import java.util.Deque;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -14,19 +13,19 @@ import java.util.Set;
 
 /**
  * Gives a list of finished files their names, one after the other. When one cannot have its name, those before it lose
- * theirs again, and what they replaced comes back.
+ * theirs again, and what they replaced comes back. Everything that takes time is done before the first rename or after
+ * the last.
  */
 final class Publication {
     private final List<StagedFile> files;
-    private final Deque<Step> done = new ArrayDeque<>();
 
     /**
-     * One file that has its name.
+     * One file that gets its name.
      *
-     * @param wasThere whether it replaced a file
-     * @param replaced where that file is kept meanwhile, if the file system lets us keep it
+     * @param replaces whether a file stands there
+     * @param kept a second name for that file, if it needs one and the file system has them
      */
-    private record Step(Path target, boolean wasThere, Optional<Path> replaced) {}
+    private record Step(StagedFile file, Path target, boolean replaces, Optional<Path> kept) {}
 
     Publication(List<StagedFile> files) {
         this.files = List.copyOf(files);
@@ -39,35 +38,26 @@ final class Publication {
             }
             file.destination().refuseIfTaken(file.ifExists());
         }
-        Set<Path> folders = new LinkedHashSet<>();
-        for (StagedFile file : files) {
-            rename(file);
-            folders.add(file.destination().path().getParent());
-        }
-        folders.forEach(PartFiles::syncFolder);
-        done.forEach(step -> step.replaced().ifPresent(PartFiles::delete));
-    }
-
-    private void rename(StagedFile file) throws IOException {
-        Path target = file.destination().path();
-        boolean wasThere = Files.exists(target, LinkOption.NOFOLLOW_LINKS);
-        Optional<Path> replaced = wasThere ? keepReplaced(target) : Optional.empty();
+        List<Step> steps = files.stream().map(this::prepare).toList();
         try {
-            Files.move(file.part(), target, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException fault) {
-            replaced.ifPresent(PartFiles::delete);
-            IOException told = OutputFault.of("cannot give the finished file its name", file.target(), fault);
-            undo(told);
-            throw told;
+            renameAll(steps);
+        } finally {
+            steps.forEach(step -> step.kept().ifPresent(PartFiles::delete));
         }
-        done.push(new Step(target, wasThere, replaced));
+        Set<Path> folders = new LinkedHashSet<>();
+        steps.forEach(step -> folders.add(step.target().getParent()));
+        folders.forEach(PartFiles::syncFolder);
     }
 
-    /** A second name for the file that is about to be replaced; a single file needs none, its rename is one step. */
-    private Optional<Path> keepReplaced(Path target) {
-        if (files.size() == 1) {
-            return Optional.empty();
-        }
+    private Step prepare(StagedFile file) {
+        Path target = file.destination().path();
+        boolean replaces = Files.exists(target, LinkOption.NOFOLLOW_LINKS);
+        // A single file needs no way back: its rename is one step.
+        boolean needsKeeping = replaces && files.size() > 1;
+        return new Step(file, target, replaces, needsKeeping ? secondName(target) : Optional.empty());
+    }
+
+    private static Optional<Path> secondName(Path target) {
         try {
             return Optional.of(Files.createLink(PartFiles.fresh(target), target));
         } catch (IOException | UnsupportedOperationException noLinksHere) {
@@ -75,22 +65,30 @@ final class Publication {
         }
     }
 
-    private void undo(IOException told) {
-        for (Step step : done) {
+    private static void renameAll(List<Step> steps) throws IOException {
+        List<Step> done = new ArrayList<>();
+        for (Step step : steps) {
             try {
-                undo(step);
+                Files.move(step.file().part(), step.target(), StandardCopyOption.ATOMIC_MOVE);
+                done.add(step);
             } catch (IOException fault) {
-                told.addSuppressed(fault);
+                IOException told = OutputFault.of(
+                        "cannot give the finished file its name", step.file().target(), fault);
+                done.forEach(earlier -> undo(earlier, told));
+                throw told;
             }
         }
-        done.clear();
     }
 
-    private static void undo(Step step) throws IOException {
-        if (step.replaced().isPresent()) {
-            Files.move(step.replaced().get(), step.target(), StandardCopyOption.ATOMIC_MOVE);
-        } else if (!step.wasThere()) {
-            Files.deleteIfExists(step.target());
+    private static void undo(Step step, IOException told) {
+        try {
+            if (step.kept().isPresent()) {
+                Files.move(step.kept().get(), step.target(), StandardCopyOption.ATOMIC_MOVE);
+            } else if (!step.replaces()) {
+                Files.deleteIfExists(step.target());
+            }
+        } catch (IOException fault) {
+            told.addSuppressed(fault);
         }
     }
 }
