@@ -6,9 +6,11 @@ module org.duskloom.engine {
     requires org.apache.commons.csv;
     requires tools.jackson.core;
 
+    exports org.duskloom.engine.color;
     exports org.duskloom.engine.document;
     exports org.duskloom.engine.output;
     exports org.duskloom.engine.problem;
+    exports org.duskloom.engine.random;
     exports org.duskloom.engine.render;
     exports org.duskloom.engine.time;
 }
