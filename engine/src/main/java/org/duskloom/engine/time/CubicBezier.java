@@ -5,9 +5,10 @@ package org.duskloom.engine.time;
  * Functions Level 1, "Cubic Bezier Easing Functions"). With x1 and x2 in [0, 1] x never falls, so there is one such y.
  */
 record CubicBezier(double x1, double y1, double x2, double y2) implements Easing {
-    /** Every other round halves the bracket: enough to reach 2^-60 by that alone. */
-    private static final int MOST_ROUNDS = 120;
+    /** After so many rounds nothing but halving is left to try, which then takes at most 60 more to reach 2^-60. */
+    private static final int NEWTON_ROUNDS = 40;
 
+    private static final int MOST_ROUNDS = 100;
     private static final double CLOSE_ENOUGH = 1e-15;
 
     CubicBezier {
@@ -23,13 +24,14 @@ record CubicBezier(double x1, double y1, double x2, double y2) implements Easing
     }
 
     /**
-     * Newton's steps where they stay inside the bracket and halve it at least every other time; halving elsewhere. Newton
-     * alone fails where the tangent is vertical, as it is in the middle of (0.5, 1, 0.5, 0).
+     * Newton's steps where they stay inside the bracket and the error falls by half, halving the bracket elsewhere.
+     * Newton alone fails where the tangent is vertical, as it is in the middle of (0.5, 1, 0.5, 0).
      */
     private double parameterAt(double x) {
         double low = 0;
         double high = 1;
         double t = x;
+        double lastError = 1;
         for (int round = 0; round < MOST_ROUNDS && high - low > CLOSE_ENOUGH; round++) {
             double error = along(x1, x2, t) - x;
             if (Math.abs(error) < CLOSE_ENOUGH) {
@@ -38,8 +40,9 @@ record CubicBezier(double x1, double y1, double x2, double y2) implements Easing
             low = error < 0 ? t : low;
             high = error > 0 ? t : high;
             double next = t - error / slope(x1, x2, t);
-            boolean inside = next > low && next < high;
-            t = inside && (round & 1) == 0 ? next : (low + high) / 2;
+            boolean quick = round < NEWTON_ROUNDS && 2 * Math.abs(error) <= lastError;
+            lastError = Math.abs(error);
+            t = quick && next > low && next < high ? next : (low + high) / 2;
         }
         return t;
     }
