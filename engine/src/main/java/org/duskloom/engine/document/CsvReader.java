@@ -4,14 +4,13 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
-import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 
 /**
@@ -23,7 +22,7 @@ public final class CsvReader {
     /** The longest row that is read, in UTF-16 units; a quote that is never closed runs into it. */
     public static final int MAX_ROW_CHARS = 1 << 20;
 
-    private static final int MAX_QUOTE_FAULTS = 20;
+    private static final int MAX_FAULTS = 20;
     private static final CSVFormat FORMAT = CSVFormat.RFC4180
             .builder()
             .setCommentMarker('#')
@@ -34,7 +33,7 @@ public final class CsvReader {
     private final SourceText source;
     private final Problems problems;
     private final CsvScan scan;
-    private int quoteFaults;
+    private int faults;
 
     private CsvReader(SourceText source, Problems problems) {
         this.source = source;
@@ -53,27 +52,46 @@ public final class CsvReader {
         return new CsvReader(source, problems).table();
     }
 
-    static void forEachRow(CsvTable table, SourceText source, int offset, Problems problems, Consumer<CsvRow> action) {
-        new CsvReader(source, problems)
-                .forEachRecord(
-                        offset, (values, start) -> table.row(values, start).ifPresent(action));
+    /** Reads the records from an offset on; gives whether all of them had sound quotes. */
+    static boolean forEachRecord(SourceText source, int offset, Problems problems, RecordAction action) {
+        CsvReader reader = new CsvReader(source, problems);
+        reader.forEachRecord(offset, action);
+        return reader.faults == 0;
     }
 
     private Optional<CsvTable> table() {
         int start = scan.skipIdleLines(0);
-        if (start >= source.text().length() || source.text().isBlank()) {
+        LimitedReader in = new LimitedReader(source.text(), start);
+        try (CSVParser parser = CSVParser.parse(in, FORMAT)) {
+            Iterator<CSVRecord> records = parser.iterator();
+            for (String[] row = next(records, in, start); row != null; row = next(records, in, start)) {
+                if (!isIdle(row, start)) {
+                    return header(row, start);
+                }
+                start = scan.skipIdleLines(scan.nextRecord(start));
+            }
             problems.error(source.end(), "the file holds nothing but white space or comments");
-            return Optional.empty();
-        }
-        List<CsvTable> found = new ArrayList<>(1);
-        try (LimitedReader in = new LimitedReader(source.text(), start);
-                CSVParser parser = CSVParser.parse(in, FORMAT)) {
-            in.allowRecordAt(start);
-            header(parser.iterator().next().values(), start).ifPresent(found::add);
-        } catch (IOException | UncheckedIOException | IllegalStateException | IllegalArgumentException fault) {
+        } catch (IOException fault) {
             reportFault(start, fault);
         }
-        return found.stream().findFirst();
+        return Optional.empty();
+    }
+
+    /** The next record, which starts there; null at the end. */
+    private static String[] next(Iterator<CSVRecord> records, LimitedReader in, int start) throws IOException {
+        in.allowRecordAt(start);
+        try {
+            return records.hasNext() ? records.next().values() : null;
+        } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException fault) {
+            throw new IOException(fault.getMessage(), fault);
+        }
+    }
+
+    /** Whether every cell is empty, or the row is a comment that is indented. */
+    private boolean isIdle(String[] values, int start) {
+        int firstCell = scan.cellStart(start, 0);
+        return Arrays.stream(values).allMatch(String::isEmpty)
+                || firstCell < source.text().length() && source.text().charAt(firstCell) == '#';
     }
 
     private Optional<CsvTable> header(String[] names, int start) {
@@ -87,7 +105,7 @@ public final class CsvReader {
 
     /** Takes one record: its values, and the offset at which it starts. */
     @FunctionalInterface
-    private interface RecordAction {
+    interface RecordAction {
         void accept(String[] values, int start);
     }
 
@@ -100,39 +118,44 @@ public final class CsvReader {
 
     /** Reads on until the end, which gives -1, or past a wrong quote, which gives the offset of the next sound line. */
     private int recordsUntilFault(int firstOffset, RecordAction action) {
-        int offset = scan.skipIdleLines(firstOffset);
-        try (LimitedReader in = new LimitedReader(source.text(), offset);
-                CSVParser parser = CSVParser.parse(in, FORMAT)) {
-            in.allowRecordAt(offset);
+        int start = scan.skipIdleLines(firstOffset);
+        LimitedReader in = new LimitedReader(source.text(), start);
+        try (CSVParser parser = CSVParser.parse(in, FORMAT)) {
             Iterator<CSVRecord> records = parser.iterator();
-            while (records.hasNext()) {
-                action.accept(records.next().values(), offset);
-                offset = scan.skipIdleLines(scan.nextRecord(offset));
-                in.allowRecordAt(offset);
+            for (String[] row = next(records, in, start); row != null; row = next(records, in, start)) {
+                if (!isIdle(row, start)) {
+                    action.accept(row, start);
+                }
+                start = scan.skipIdleLines(scan.nextRecord(start));
             }
             return -1;
-        } catch (IOException | UncheckedIOException | IllegalStateException | IllegalArgumentException fault) {
-            return reportFault(offset, fault);
+        } catch (IOException fault) {
+            return reportFault(start, fault);
         }
     }
 
     private int reportFault(int recordStart, Exception fault) {
         CsvScan.QuoteFault quote = scan.quoteFault(recordStart, recordStart + MAX_ROW_CHARS);
         if (quote == null) {
+            faults = MAX_FAULTS;
             problems.error(source.locationAt(recordStart), "this row cannot be read: " + fault.getMessage());
-            return scan.nextLine(recordStart);
+            return -1;
         }
-        Location opened = source.locationAt(quote.opened());
-        if (quote.noticed() < 0) {
-            problems.error(opened, "the quote that opens here is not closed", "add the closing \" or remove this one");
-        } else {
+        boolean oneLine = quote.noticed() >= 0 && scan.nextLine(quote.opened()) > quote.noticed();
+        if (oneLine) {
             problems.error(
                     source.locationAt(quote.noticed()),
                     "text follows a closing quote",
-                    "the quote opened at " + opened + "; a quote inside a cell is written twice: \"\"");
+                    "the quote opened at " + source.locationAt(quote.opened())
+                            + "; a quote inside a cell is written twice: \"\"");
+        } else {
+            problems.error(
+                    source.locationAt(quote.opened()),
+                    "the quote that opens here is not closed in its line",
+                    "add the closing \" or remove this one");
         }
-        quoteFaults++;
-        return quoteFaults < MAX_QUOTE_FAULTS ? scan.nextLine(Math.max(quote.opened(), quote.noticed())) : -1;
+        faults++;
+        return faults < MAX_FAULTS ? scan.nextLine(quote.opened()) : -1;
     }
 
     /** Hands out the text from an offset on, and fails where one record asks for more than a record may hold. */

@@ -26,6 +26,11 @@ public final class CsvRow {
         return new Cell(values[column], location(column));
     }
 
+    /** The row's place as one number, for {@link CsvTable#location(int, int)}; larger for later rows. */
+    public int start() {
+        return start;
+    }
+
     /** Where the row starts. */
     public Location location() {
         return location(0);
@@ -33,7 +38,7 @@ public final class CsvRow {
 
     /** Where the cell in that column starts. */
     public Location location(int column) {
-        return table.locationAt(start, column);
+        return table.location(start, column);
     }
 
     /** The number in that column between the two bounds, both allowed; else an error is added. */

@@ -3,7 +3,6 @@ package org.duskloom.engine.document;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 import org.duskloom.engine.problem.Location;
@@ -14,6 +13,7 @@ public final class CsvTable {
     private final SourceText source;
     private final CsvScan scan;
     private final List<Cell> header;
+    private final int namedColumns;
     private final int firstRowOffset;
     private final Problems problems;
     private final Map<String, Integer> columns = new HashMap<>();
@@ -24,9 +24,12 @@ public final class CsvTable {
         this.header = List.copyOf(header);
         this.firstRowOffset = firstRowOffset;
         this.problems = problems;
+        int named = 0;
         for (int i = 0; i < header.size(); i++) {
+            named = header.get(i).text().isEmpty() ? named : i + 1;
             columns.putIfAbsent(CsvHeader.key(header.get(i).text()), i);
         }
+        this.namedColumns = named;
     }
 
     /** The header cells, as written. */
@@ -56,56 +59,50 @@ public final class CsvTable {
      * Reads the rows in the order of the file. A row that has more or fewer cells than the header, or wrong quotes, is an
      * error and is left out. To be called once.
      *
-     * @return how many rows were handed over
+     * @return whether no row was left out
      */
-    public int forEachRow(Consumer<CsvRow> action) {
-        int[] count = new int[1];
-        CsvReader.forEachRow(this, source, firstRowOffset, problems, row -> {
-            count[0]++;
-            action.accept(row);
+    public boolean forEachRow(Consumer<CsvRow> action) {
+        boolean[] complete = {true};
+        boolean sound = CsvReader.forEachRecord(source, firstRowOffset, problems, (values, start) -> {
+            if (hasHeadersWidth(values, start)) {
+                action.accept(new CsvRow(this, values, start));
+            } else {
+                complete[0] = false;
+            }
         });
-        return count[0];
+        return sound && complete[0];
     }
 
-    Optional<CsvRow> row(String[] values, int start) {
-        if (isIdle(values, start)) {
-            return Optional.empty();
+    private boolean hasHeadersWidth(String[] values, int start) {
+        boolean enough = values.length >= namedColumns;
+        for (int i = header.size(); i < values.length; i++) {
+            enough &= values[i].isEmpty();
         }
-        if (values.length < header.size() || !isBlank(values, header.size())) {
+        if (!enough) {
             problems.error(
                     source.locationAt(start),
-                    "the row has " + count(values.length) + ", the header has " + header.size(),
+                    "the row has " + count(values.length) + ", the header has " + namedColumns,
                     widthHint(values));
-            return Optional.empty();
         }
-        return Optional.of(new CsvRow(this, values, start));
+        return enough;
     }
 
-    Location locationAt(int recordStart, int column) {
-        return source.locationAt(scan.cellStart(recordStart, column));
+    /**
+     * Where a cell starts.
+     *
+     * @param rowStart {@link CsvRow#start()} of its row
+     * @param column its column, from 0
+     */
+    public Location location(int rowStart, int column) {
+        return source.locationAt(scan.cellStart(rowStart, column));
     }
 
     Problems problems() {
         return problems;
     }
 
-    private boolean isIdle(String[] values, int start) {
-        int firstCell = scan.cellStart(start, 0);
-        return isBlank(values, 0)
-                || firstCell < source.text().length() && source.text().charAt(firstCell) == '#';
-    }
-
-    private static boolean isBlank(String[] values, int from) {
-        for (int i = from; i < values.length; i++) {
-            if (!values[i].isEmpty()) {
-                return false;
-            }
-        }
-        return true;
-    }
-
     private String widthHint(String[] values) {
-        if (values.length < header.size()) {
+        if (values.length < namedColumns) {
             return values.length == 1 && values[0].indexOf(';') >= 0
                     ? "the separator is a comma, not a semicolon"
                     : "an empty cell needs its comma too";
