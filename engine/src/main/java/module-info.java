@@ -8,6 +8,8 @@ module org.duskloom.engine {
 
     exports org.duskloom.engine.color;
     exports org.duskloom.engine.document;
+    exports org.duskloom.engine.group;
+    exports org.duskloom.engine.map;
     exports org.duskloom.engine.output;
     exports org.duskloom.engine.problem;
     exports org.duskloom.engine.random;

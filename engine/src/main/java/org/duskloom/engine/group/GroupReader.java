@@ -1,0 +1,105 @@
+package org.duskloom.engine.group;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.duskloom.engine.document.Expected;
+import org.duskloom.engine.document.Field;
+import org.duskloom.engine.document.Fields;
+import org.duskloom.engine.document.ListNode;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.map.Names;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.Prop;
+import org.duskloom.engine.problem.Problems;
+
+/**
+ * Reads groups: an object that holds for each name a list of addresses, or {@code {"all": [...], "except": [...]}}, which
+ * takes the pixels of the excepted addresses away from the members of the others. An address alone may stand for a list.
+ */
+public final class GroupReader {
+    private final PixelMap map;
+    private final Problems problems;
+
+    private GroupReader(PixelMap map, Problems problems) {
+        this.map = map;
+        this.problems = problems;
+    }
+
+    /**
+     * Reads and resolves all groups.
+     *
+     * @param groups the object of all groups
+     * @param map what they address
+     * @param problems where errors go: names that are not allowed or are a prop's, unknown addresses, patterns that match
+     *     nothing, empty groups, circles
+     * @return the groups; those with errors are known by name, but have no members
+     */
+    public static GroupTree read(Node groups, PixelMap map, Problems problems) {
+        Map<String, GroupDefinition> definitions = new LinkedHashMap<>();
+        GroupReader reader = new GroupReader(map, problems);
+        Expected.object(groups, "\"groups\"", problems)
+                .map(ObjectNode::fields)
+                .orElse(List.of())
+                .forEach(field -> reader.definition(field).ifPresent(group -> definitions.put(group.name(), group)));
+        return new GroupTree(map, definitions, problems);
+    }
+
+    private Optional<GroupDefinition> definition(Field field) {
+        String what = "group " + Quoted.of(field.name());
+        Optional<String> fault = Names.fault(field.name());
+        if (fault.isPresent()) {
+            problems.error(field.nameLocation(), "the group name " + Quoted.of(field.name()) + " " + fault.get());
+            return Optional.empty();
+        }
+        Optional<Prop> prop = map.prop(field.name());
+        if (prop.isPresent()) {
+            problems.error(
+                    field.nameLocation(),
+                    what + " has the name of a prop",
+                    "the prop is defined at " + prop.get().definedAt() + "; rename one of them");
+            return Optional.empty();
+        }
+        return Optional.of(definition(field, what));
+    }
+
+    private GroupDefinition definition(Field field, String what) {
+        List<TextNode> all = List.of();
+        List<TextNode> except = List.of();
+        if (field.value() instanceof ObjectNode) {
+            Fields fields = Fields.of(field.value(), what, problems).orElseThrow();
+            fields.require("all");
+            all = fields.texts("all").orElse(List.of());
+            except = fields.texts("except").orElse(List.of());
+            fields.finish();
+            if (fields.has("all")
+                    && fields.list("all").filter(list -> list.items().isEmpty()).isPresent()) {
+                reportEmpty(fields.location("all"), what);
+            }
+        } else {
+            all = addresses(field.value(), what);
+        }
+        return new GroupDefinition(field.name(), field.nameLocation(), all, except);
+    }
+
+    private List<TextNode> addresses(Node value, String what) {
+        if (value instanceof TextNode single) {
+            return List.of(single);
+        }
+        Optional<ListNode> list = Expected.list(value, what, problems);
+        if (list.isPresent() && list.get().items().isEmpty()) {
+            problems.error(value.location(), what + " is empty", "name props, parts or groups in it, or remove it");
+        }
+        List<TextNode> texts = new ArrayList<>();
+        list.map(ListNode::items)
+                .orElse(List.of())
+                .forEach(item ->
+                        Expected.text(item, "an address of " + what, problems).ifPresent(texts::add));
+        return texts;
+    }
+}

@@ -1,0 +1,149 @@
+package org.duskloom.engine.group;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.Prop;
+import org.duskloom.engine.problem.Problems;
+
+/**
+ * Resolves addresses to members. Not safe for use by several threads.
+ *
+ * <p>An address is {@code prop}, {@code prop/part}, {@code prop/part/part}, {@code group}, or {@code group/part}: that part
+ * of every member of the group that has it. {@code *} and {@code ?} match within one name. A pattern for the first name
+ * means props, in wiring order; only where no prop matches, it means groups, in the order of the file. A pattern for a
+ * part means the parts in their order. Props that a pattern matches but that lack the part are passed over; a prop that is
+ * named must have it.
+ */
+public final class GroupTree {
+    private final PixelMap map;
+    private final PropIndex props;
+    private final Suggestions suggestions;
+    private final Map<String, GroupDefinition> definitions;
+    private final GroupMembers groupMembers;
+    private final Map<String, List<Member>> resolved = new HashMap<>();
+
+    GroupTree(PixelMap map, Map<String, GroupDefinition> definitions, Problems problems) {
+        this.map = map;
+        this.props = new PropIndex(map);
+        this.definitions = new LinkedHashMap<>(definitions);
+        this.suggestions = new Suggestions(map, this.definitions.keySet());
+        this.groupMembers = new GroupMembers(this.definitions, this::expand);
+        this.definitions.keySet().forEach(name -> groupMembers.of(name, problems));
+    }
+
+    /** A map without groups. */
+    public static GroupTree of(PixelMap map) {
+        return new GroupTree(map, Map.of(), new Problems());
+    }
+
+    /** What the addresses point into. */
+    public PixelMap map() {
+        return map;
+    }
+
+    /** The groups' names in the order of the file, those with errors too. */
+    public List<String> groupNames() {
+        return List.copyOf(definitions.keySet());
+    }
+
+    /** Every address without a pattern: props, each followed by its parts, then groups. */
+    public List<String> addresses() {
+        return suggestions.addresses();
+    }
+
+    /**
+     * Resolves a list of addresses.
+     *
+     * @param addresses the addresses as written
+     * @param problems where errors go: every address that is unknown, or a pattern that matches nothing
+     * @return the members in order, without repeats; empty if an address is wrong; no members for no addresses
+     */
+    public Optional<List<Member>> resolve(List<TextNode> addresses, Problems problems) {
+        return MemberLists.joined(addresses, address -> expand(address, problems));
+    }
+
+    private Optional<List<Member>> expand(TextNode written, Problems problems) {
+        List<Member> known = resolved.get(written.value());
+        if (known != null) {
+            return Optional.of(known);
+        }
+        Optional<List<Member>> found = Address.of(written, problems).flatMap(address -> expand(address, problems));
+        // While a group is being worked out, a pattern does not mean that group itself.
+        if (found.isPresent() && groupMembers.isIdle()) {
+            resolved.put(written.value(), found.get());
+        }
+        return found;
+    }
+
+    private Optional<List<Member>> expand(Address address, Problems problems) {
+        OptionalInt prop = map.propIndex(address.head());
+        if (prop.isPresent()) {
+            List<Member> found = props.members(prop.getAsInt(), "", address.steps());
+            return orElse(found, () -> suggestions.noPart(address, map.props().get(prop.getAsInt()), problems));
+        }
+        if (definitions.containsKey(address.head())) {
+            return ofGroups(address, List.of(address.head()), problems);
+        }
+        return Glob.isPattern(address.head()) ? ofPattern(address, problems) : unknown(address, problems);
+    }
+
+    private Optional<List<Member>> ofPattern(Address address, Problems problems) {
+        List<Integer> matching = props.propsMatching(address.head());
+        if (!matching.isEmpty()) {
+            List<Member> found = new ArrayList<>();
+            matching.forEach(index -> found.addAll(props.members(index, "", address.steps())));
+            List<Prop> matched =
+                    matching.stream().map(index -> map.props().get(index)).toList();
+            return orElse(found, () -> suggestions.noneHasPart(address, matched, problems));
+        }
+        List<String> groups = definitions.keySet().stream()
+                .filter(name -> Glob.matches(address.head(), name) && !groupMembers.isInnermost(name))
+                .toList();
+        return groups.isEmpty() ? unknown(address, problems) : ofGroups(address, groups, problems);
+    }
+
+    private Optional<List<Member>> ofGroups(Address address, List<String> names, Problems problems) {
+        Set<Member> all = new LinkedHashSet<>();
+        for (String name : names) {
+            Optional<List<Member>> members = groupMembers.from(name, address.location(), problems);
+            if (members.isEmpty()) {
+                return Optional.empty();
+            }
+            if (address.steps().isEmpty() && names.size() == 1) {
+                return members;
+            }
+            members.get().forEach(member -> all.addAll(within(member, address)));
+        }
+        return orElse(List.copyOf(all), () -> suggestions.noneHasPart(address, List.of(), problems));
+    }
+
+    private List<Member> within(Member member, Address address) {
+        if (address.steps().isEmpty()) {
+            return List.of(member);
+        }
+        List<Member> parts = props.members(member.propIndex(), props.path(member), address.steps());
+        return MemberLists.onlyPixelsOf(member, parts);
+    }
+
+    private Optional<List<Member>> unknown(Address address, Problems problems) {
+        suggestions.unknown(address, problems);
+        return Optional.empty();
+    }
+
+    private static Optional<List<Member>> orElse(List<Member> found, Runnable report) {
+        if (found.isEmpty()) {
+            report.run();
+            return Optional.empty();
+        }
+        return Optional.of(List.copyOf(found));
+    }
+}
