@@ -77,10 +77,7 @@ public final class GroupReader {
             all = fields.texts("all").orElse(List.of());
             except = fields.texts("except").orElse(List.of());
             fields.finish();
-            if (fields.has("all")
-                    && fields.list("all").filter(list -> list.items().isEmpty()).isPresent()) {
-                reportEmpty(fields.location("all"), what);
-            }
+            fields.node("all").ifPresent(node -> reportIfEmpty(node, what));
         } else {
             all = addresses(field.value(), what);
         }
@@ -92,14 +89,18 @@ public final class GroupReader {
             return List.of(single);
         }
         Optional<ListNode> list = Expected.list(value, what, problems);
-        if (list.isPresent() && list.get().items().isEmpty()) {
-            problems.error(value.location(), what + " is empty", "name props, parts or groups in it, or remove it");
-        }
+        reportIfEmpty(value, what);
         List<TextNode> texts = new ArrayList<>();
         list.map(ListNode::items)
                 .orElse(List.of())
                 .forEach(item ->
                         Expected.text(item, "an address of " + what, problems).ifPresent(texts::add));
         return texts;
+    }
+
+    private void reportIfEmpty(Node value, String what) {
+        if (value instanceof ListNode list && list.items().isEmpty()) {
+            problems.error(value.location(), what + " is empty", "name props, parts or groups in it, or remove it");
+        }
     }
 }

@@ -76,12 +76,21 @@ public final class GroupTree {
         if (known != null) {
             return Optional.of(known);
         }
-        Optional<List<Member>> found = Address.of(written, problems).flatMap(address -> expand(address, problems));
-        // While a group is being worked out, a pattern does not mean that group itself.
-        if (found.isPresent() && groupMembers.isIdle()) {
+        Optional<Address> address = Address.of(written, problems);
+        Optional<List<Member>> found = address.flatMap(sound -> expand(sound, problems));
+        if (found.isPresent() && isSettled(address.get(), found.get())) {
             resolved.put(written.value(), found.get());
         }
         return found;
+    }
+
+    /** A pattern that means groups leaves out the group in which it stands; elsewhere it may mean more. */
+    private boolean isSettled(Address address, List<Member> found) {
+        return groupMembers.isIdle()
+                || !Glob.isPattern(address.head())
+                || Glob.matches(
+                        address.head(),
+                        map.props().get(found.get(0).propIndex()).name());
     }
 
     private Optional<List<Member>> expand(Address address, Problems problems) {
