@@ -10,9 +10,12 @@ module org.duskloom.engine {
     exports org.duskloom.engine.document;
     exports org.duskloom.engine.group;
     exports org.duskloom.engine.map;
+    exports org.duskloom.engine.effect;
     exports org.duskloom.engine.output;
     exports org.duskloom.engine.problem;
     exports org.duskloom.engine.random;
     exports org.duskloom.engine.render;
     exports org.duskloom.engine.time;
+
+    uses org.duskloom.engine.effect.Effect;
 }

@@ -1,0 +1,128 @@
+package org.duskloom.engine.effect;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * The pixels that an effect paints, as it sees them: one or more members, each with a frame of reference of its own, all
+ * on one clock. Pixels are numbered from 0 in the order in which they will be painted, which says nothing about wiring.
+ * Immutable; the arrays are shared and must not be written to.
+ */
+public final class Canvas {
+    private final double[] x;
+    private final double[] y;
+    private final double[] z;
+    private final int[] memberOf;
+    private final double[] position;
+    private final int[] stepCount;
+    private final int[] pixelKey;
+    private final long[] memberKey;
+    private final PartFinder parts;
+
+    /**
+     * A canvas.
+     *
+     * @param coordinates x, y and z of each pixel, in canvas units
+     * @param members which member each pixel belongs to, and the members' random keys
+     * @param order where each pixel stands along the order
+     * @param pixelKey each pixel's random key
+     * @param parts finds named pixels
+     */
+    public Canvas(Coordinates coordinates, Members members, Order order, int[] pixelKey, PartFinder parts) {
+        this.x = coordinates.x();
+        this.y = coordinates.y();
+        this.z = coordinates.z();
+        this.memberOf = members.memberOf();
+        this.memberKey = members.keys();
+        this.position = order.position();
+        this.stepCount = order.stepCount();
+        this.pixelKey = Objects.requireNonNull(pixelKey, "pixelKey");
+        this.parts = Objects.requireNonNull(parts, "parts");
+    }
+
+    /**
+     * Positions in canvas units: with the fit {@code contain}, from -1 to 1 along the longer side.
+     *
+     * @param x to the right
+     * @param y up
+     * @param z toward the audience
+     */
+    public record Coordinates(double[] x, double[] y, double[] z) {}
+
+    /**
+     * Who the pixels belong to.
+     *
+     * @param memberOf member number of each pixel
+     * @param keys random key of each member, from the seed, the cue and the member's name
+     */
+    public record Members(int[] memberOf, long[] keys) {}
+
+    /**
+     * Places along the order.
+     *
+     * @param position of each pixel, from 0 to its member's step count less 1; pixels side by side share one
+     * @param stepCount of each member
+     */
+    public record Order(double[] position, int[] stepCount) {}
+
+    /** How many pixels there are. */
+    public int pixelCount() {
+        return x.length;
+    }
+
+    /** How many members there are; 1 where one canvas lies round all. */
+    public int memberCount() {
+        return memberKey.length;
+    }
+
+    /** To the right, in canvas units. */
+    public double[] x() {
+        return x;
+    }
+
+    /** Up, in canvas units. */
+    public double[] y() {
+        return y;
+    }
+
+    /** Toward the audience, in canvas units. */
+    public double[] z() {
+        return z;
+    }
+
+    /** The member number of each pixel. */
+    public int[] memberOf() {
+        return memberOf;
+    }
+
+    /** Where each pixel stands along the order: 0 to {@link #stepCount} less 1 of its member. */
+    public double[] position() {
+        return position;
+    }
+
+    /** How many steps the order has in a member. */
+    public int stepCount(int member) {
+        return stepCount[member];
+    }
+
+    /** The random key of each pixel: the same whatever else is on the stage. */
+    public int[] pixelKey() {
+        return pixelKey;
+    }
+
+    /** The random key of a member. */
+    public long memberKey(int member) {
+        return memberKey[member];
+    }
+
+    /** The canvas pixels of a part of a member, in the part's order. */
+    public Optional<int[]> part(int member, String address) {
+        return parts.find(member, address);
+    }
+
+    /** The parts that could be named, for hints. */
+    public List<String> knownParts(int member) {
+        return parts.known(member);
+    }
+}

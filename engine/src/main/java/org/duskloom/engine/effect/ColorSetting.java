@@ -1,0 +1,45 @@
+package org.duskloom.engine.effect;
+
+import org.duskloom.engine.color.CssColor;
+import org.duskloom.engine.problem.TextFormatException;
+
+/** A colour, which may move over the cue. */
+public final class ColorSetting extends Setting<ColorTrack> {
+    private final String standardText;
+    private final ColorTrack standard;
+
+    private ColorSetting(String name, String meaning, String standardText) {
+        super(name, meaning);
+        this.standardText = standardText;
+        try {
+            this.standard = ColorTrack.constant(CssColor.parse(standardText));
+        } catch (TextFormatException e) {
+            throw new IllegalArgumentException(e);
+        }
+    }
+
+    /** A colour setting whose default is written as in a timeline. */
+    public static ColorSetting of(String name, String standardText, String meaning) {
+        return new ColorSetting(name, meaning, standardText);
+    }
+
+    @Override
+    public String unit() {
+        return "colour";
+    }
+
+    @Override
+    public String range() {
+        return "any CSS colour";
+    }
+
+    @Override
+    public String standardText() {
+        return standardText;
+    }
+
+    @Override
+    public ColorTrack standard() {
+        return standard;
+    }
+}

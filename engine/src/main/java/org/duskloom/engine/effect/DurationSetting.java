@@ -1,0 +1,59 @@
+package org.duskloom.engine.effect;
+
+import java.util.OptionalDouble;
+
+/** A length of time, in seconds. It does not move: a periodic effect that shall change its pace moves its phase. */
+public final class DurationSetting extends Setting<OptionalDouble> {
+    private final String standardText;
+    private final OptionalDouble standardSeconds;
+    private final boolean zeroAllowed;
+
+    private DurationSetting(
+            String name, String meaning, String standardText, OptionalDouble standardSeconds, boolean zeroAllowed) {
+        super(name, meaning);
+        this.standardText = standardText;
+        this.standardSeconds = standardSeconds;
+        this.zeroAllowed = zeroAllowed;
+    }
+
+    /** A length of time above zero, with a default in seconds. */
+    public static DurationSetting of(String name, int standardSeconds, String meaning) {
+        return new DurationSetting(name, meaning, standardSeconds + "s", OptionalDouble.of(standardSeconds), false);
+    }
+
+    /** A length of time that may be zero, with a default in milliseconds. */
+    public static DurationSetting orZero(String name, int standardMilliseconds, String meaning) {
+        OptionalDouble seconds = OptionalDouble.of(standardMilliseconds / 1000.0);
+        return new DurationSetting(name, meaning, standardMilliseconds + "ms", seconds, true);
+    }
+
+    /** A length of time above zero that need not be set. */
+    public static DurationSetting optional(String name, String meaning) {
+        return new DurationSetting(name, meaning, "", OptionalDouble.empty(), false);
+    }
+
+    /** Whether zero is allowed. */
+    public boolean zeroAllowed() {
+        return zeroAllowed;
+    }
+
+    @Override
+    public String unit() {
+        return "time";
+    }
+
+    @Override
+    public String range() {
+        return zeroAllowed ? "0 s or longer" : "longer than 0 s";
+    }
+
+    @Override
+    public String standardText() {
+        return standardText;
+    }
+
+    @Override
+    public OptionalDouble standard() {
+        return standardSeconds;
+    }
+}

@@ -1,0 +1,28 @@
+package org.duskloom.engine.effect;
+
+import java.util.List;
+
+/**
+ * A pure function of canvas position (or order position), time and seed to a colour with alpha. Implementations are
+ * stateless services, found by {@link EffectRegistry}.
+ */
+public interface Effect {
+    /** The word that stands in a timeline: lower case, unique. */
+    String name();
+
+    /** What the audience sees, in one sentence without a full stop. */
+    String summary();
+
+    /** The formula, in the words of the settings, for the reference. */
+    String formula();
+
+    /** Everything that can be set, in the order in which the reference lists it. */
+    List<Setting<?>> settings();
+
+    /**
+     * Compiles the effect for one canvas: everything that does not change with time is computed here.
+     *
+     * @throws SettingException if the settings contradict each other or do not fit the canvas
+     */
+    Kernel prepare(Settings settings, Canvas canvas) throws SettingException;
+}

@@ -1,0 +1,74 @@
+package org.duskloom.engine.effect;
+
+import java.math.BigDecimal;
+
+/** A number, which may move over the cue. A whole number that moves is rounded to the nearest. */
+public final class NumberSetting extends Setting<NumberTrack> {
+    private final String unit;
+    private final double min;
+    private final double max;
+    private final double standard;
+    private final boolean whole;
+
+    private NumberSetting(
+            String name, String meaning, String unit, double min, double max, double standard, boolean whole) {
+        super(name, meaning);
+        this.unit = unit;
+        this.min = min;
+        this.max = max;
+        this.standard = standard;
+        this.whole = whole;
+        if (!(min <= standard && standard <= max)) {
+            throw new IllegalArgumentException(name + ": " + standard + " is not from " + min + " to " + max);
+        }
+    }
+
+    /** Any number from min to max. */
+    public static NumberSetting of(String name, String unit, double min, double max, double standard, String meaning) {
+        return new NumberSetting(name, meaning, unit, min, max, standard, false);
+    }
+
+    /** A whole number from min to max. */
+    public static NumberSetting whole(String name, String unit, int min, int max, int standard, String meaning) {
+        return new NumberSetting(name, meaning, unit, min, max, standard, true);
+    }
+
+    /** The least value allowed. */
+    public double min() {
+        return min;
+    }
+
+    /** The greatest value allowed. */
+    public double max() {
+        return max;
+    }
+
+    /** Whether only whole numbers are allowed. */
+    public boolean isWhole() {
+        return whole;
+    }
+
+    @Override
+    public String unit() {
+        return unit;
+    }
+
+    @Override
+    public String range() {
+        return (whole ? "whole number " : "") + text(min) + " to " + text(max);
+    }
+
+    @Override
+    public String standardText() {
+        return text(standard);
+    }
+
+    @Override
+    public NumberTrack standard() {
+        return NumberTrack.constant(standard);
+    }
+
+    private static String text(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+    }
+}

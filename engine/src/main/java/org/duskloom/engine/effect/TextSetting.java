@@ -1,0 +1,51 @@
+package org.duskloom.engine.effect;
+
+/** A text, such as the name of a part or what is to be written. */
+public final class TextSetting extends Setting<String> {
+    private final String kind;
+    private final String standard;
+    private final int longest;
+
+    private TextSetting(String name, String meaning, String kind, String standard, int longest) {
+        super(name, meaning);
+        this.kind = kind;
+        this.standard = standard;
+        this.longest = longest;
+    }
+
+    /**
+     * A text setting.
+     *
+     * @param kind what the text is, for the reference: {@code "part"}
+     * @param standard the default; empty where the text must be set
+     * @param longest the greatest number of characters
+     */
+    public static TextSetting of(String name, String kind, String standard, int longest, String meaning) {
+        return new TextSetting(name, meaning, kind, standard, longest);
+    }
+
+    /** The greatest number of characters. */
+    public int longest() {
+        return longest;
+    }
+
+    @Override
+    public String unit() {
+        return kind;
+    }
+
+    @Override
+    public String range() {
+        return "up to " + longest + " characters";
+    }
+
+    @Override
+    public String standardText() {
+        return standard;
+    }
+
+    @Override
+    public String standard() {
+        return standard;
+    }
+}
