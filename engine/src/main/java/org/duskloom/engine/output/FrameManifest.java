@@ -3,13 +3,13 @@ package org.duskloom.engine.output;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.duskloom.engine.time.FrameRate;
 
 /**
  * What is known about a file of raw frames: a reader needs it to make sense of the bytes, and to see whether they are
  * whole and made from the inputs it expects. Written as JSON, {@code frames/1}.
  *
- * @param rateNumerator frames per second, above the line
- * @param rateDenominator frames per second, below the line
+ * @param rate frames per second
  * @param frames how many frames the file holds
  * @param pixels how many pixels a frame has
  * @param sha256Hex SHA-256 of the file, in lower-case hexadecimal
@@ -18,8 +18,7 @@ import java.util.List;
  * @param inputs the files that the frames were made from
  */
 public record FrameManifest(
-        int rateNumerator,
-        int rateDenominator,
+        FrameRate rate,
         long frames,
         int pixels,
         String sha256Hex,
@@ -44,7 +43,7 @@ public record FrameManifest(
     public String json() {
         JsonText text = new JsonText();
         text.field("duskloom", "frames/1");
-        text.field("rate", JsonText.object("num", rateNumerator, "den", rateDenominator));
+        text.field("rate", JsonText.object("num", rate.numerator(), "den", rate.denominator()));
         text.field("frames", frames);
         text.field("pixels", pixels);
         text.field("order", "RGB");

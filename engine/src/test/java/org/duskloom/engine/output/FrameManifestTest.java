@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.duskloom.engine.output.FrameManifest.InputFile;
+import org.duskloom.engine.time.FrameRate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -23,8 +24,7 @@ class FrameManifestTest {
     @Test
     void readsWell() {
         FrameManifest manifest = new FrameManifest(
-                30000,
-                1001,
+                new FrameRate(30000, 1001),
                 1440,
                 78,
                 "00ff",
@@ -82,7 +82,7 @@ class FrameManifestTest {
     }
 
     private static FrameManifest manifest(List<PropSpan> props) {
-        return new FrameManifest(40, 1, 0, 0, "", 0, props, List.of());
+        return new FrameManifest(FrameRate.of(40), 0, 0, "", 0, props, List.of());
     }
 
     private static List<String> texts(String json) {

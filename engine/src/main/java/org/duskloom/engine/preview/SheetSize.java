@@ -1,0 +1,28 @@
+package org.duskloom.engine.preview;
+
+import java.util.Locale;
+import org.duskloom.engine.output.OutputRefusedException;
+
+/** The largest picture that is made. It is held in memory, and few programs open a larger one. */
+final class SheetSize {
+    static final long LARGEST_DOTS = 100_000_000;
+
+    private SheetSize() {}
+
+    /**
+     * @param advice what would make it smaller
+     * @throws OutputRefusedException if the picture would be too large
+     */
+    static void refuseTooLarge(String picture, long width, long height, String advice) throws OutputRefusedException {
+        if (height > 0 && width > LARGEST_DOTS / height) {
+            throw new OutputRefusedException(String.format(
+                    Locale.ROOT,
+                    "%s would be %d by %d dots, and at most %d million are made; %s",
+                    picture,
+                    width,
+                    height,
+                    LARGEST_DOTS / 1_000_000,
+                    advice));
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package org.duskloom.engine.preview;
+
+import org.duskloom.engine.output.OutputRefusedException;
+
+/**
+ * Where things stand on a contact strip, in dots of the picture: a head with the title, then panels in rows, each with a
+ * line under it for its time.
+ *
+ * @param columns panels side by side
+ * @param rows rows of panels
+ * @param panelWidth width of a panel
+ * @param panelHeight height of a panel
+ */
+record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
+    static final int PADDING = 24;
+    static final int TITLE_SCALE = 3;
+
+    private static final int GAP = 16;
+    private static final int LABEL_LEAD = 8;
+    private static final int HEAD = PADDING + TITLE_SCALE * PixelFont.CAPITAL_ROWS + GAP;
+    private static final int SCREEN_WIDTH = 1800;
+    private static final int SCREEN_HEIGHT = 1250;
+    private static final int LARGEST_PANEL_DOTS = 1_000_000;
+    private static final int SHORTEST_LONG_SIDE = 240;
+    private static final int LONG_SIDE_PER_ROOT_OF_PIXELS = 60;
+    private static final int LARGE_LABELS_FROM = 200;
+    private static final double FLATTEST = 7;
+    private static final double STEEPEST = 0.4;
+
+    /**
+     * Chooses what the options leave open: of the layouts that are not wider than a screen, the one with the largest
+     * panels and the fewest empty places.
+     *
+     * @param displayAspect width to height of the display, 0 to infinity; panels follow it within bounds
+     * @param pixels of the display: few of them need no large panel
+     * @param panels how many moments there are
+     * @throws OutputRefusedException if the sheet would be too large
+     */
+    static StripLayout of(double displayAspect, int pixels, int panels, StripOptions options)
+            throws OutputRefusedException {
+        double aspect = Math.max(STEEPEST, Math.min(FLATTEST, displayAspect));
+        int fewest = options.columns().orElse(1);
+        int most = options.columns().orElse(panels);
+        StripLayout best = withColumns(fewest, aspect, pixels, panels, options);
+        for (int columns = fewest + 1; columns <= most; columns++) {
+            StripLayout layout = withColumns(columns, aspect, pixels, panels, options);
+            if (layout.width() > SCREEN_WIDTH) {
+                break;
+            }
+            best = layout.worth(panels) >= best.worth(panels) ? layout : best;
+        }
+        SheetSize.refuseTooLarge(
+                "a strip of " + PreviewScene.counted(panels, "moment"),
+                best.width(),
+                best.height(),
+                "choose fewer moments or smaller panels");
+        return best;
+    }
+
+    private static StripLayout withColumns(int columns, double aspect, int pixels, int panels, StripOptions options) {
+        int rows = (panels + columns - 1) / columns;
+        int width = options.panelWidth().orElse(chosenWidth(columns, rows, aspect, pixels));
+        return new StripLayout(columns, rows, width, (int) Math.max(1, Math.rint(width / aspect)));
+    }
+
+    private static int chosenWidth(int columns, int rows, double aspect, int pixels) {
+        double across = (SCREEN_WIDTH - 2.0 * PADDING + GAP) / columns - GAP;
+        double upright = (SCREEN_HEIGHT - HEAD - PADDING + GAP) / (double) rows - belowPanel(across);
+        double widthOfLongSide = Math.min(1, aspect);
+        double smallest = SHORTEST_LONG_SIDE * widthOfLongSide;
+        double enough = smallest + LONG_SIDE_PER_ROOT_OF_PIXELS * Math.sqrt(pixels) * widthOfLongSide;
+        double largest = Math.min(enough, Math.sqrt(LARGEST_PANEL_DOTS * aspect));
+        double fitting = Math.min(Math.min(across, upright * aspect), largest);
+        return (int) Math.max(StripOptions.NARROWEST, Math.max(smallest, fitting));
+    }
+
+    private double worth(int panels) {
+        double places = (double) columns * rows;
+        return (double) panelWidth * panelWidth * panels / places;
+    }
+
+    long width() {
+        return 2L * PADDING + (long) columns * (panelWidth + GAP) - GAP;
+    }
+
+    long height() {
+        return HEAD + (long) rows * (panelHeight + belowPanel(panelWidth)) - GAP + PADDING;
+    }
+
+    int panelLeft(int index) {
+        return PADDING + index % columns * (panelWidth + GAP);
+    }
+
+    int panelTop(int index) {
+        return HEAD + index / columns * (panelHeight + belowPanel(panelWidth));
+    }
+
+    /** Where the capitals of a panel's label begin. */
+    int labelTop(int index) {
+        return panelTop(index) + panelHeight + LABEL_LEAD;
+    }
+
+    /** Size of the letters under a panel. */
+    int labelScale() {
+        return labelScale(panelWidth);
+    }
+
+    private static int labelScale(double panelWidth) {
+        return panelWidth < LARGE_LABELS_FROM ? 1 : 2;
+    }
+
+    /** From the lower edge of a panel to the panel under it. */
+    private static int belowPanel(double panelWidth) {
+        return LABEL_LEAD + PixelFont.CAPITAL_ROWS * labelScale(panelWidth) + GAP;
+    }
+}
