@@ -17,6 +17,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.random;
     exports org.duskloom.engine.render;
     exports org.duskloom.engine.time;
+    exports org.duskloom.engine.timeline;
 
     uses org.duskloom.engine.effect.Effect;
 }

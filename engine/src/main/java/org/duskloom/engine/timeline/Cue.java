@@ -1,0 +1,58 @@
+package org.duskloom.engine.timeline;
+
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.duskloom.engine.color.BlendMode;
+import org.duskloom.engine.document.Field;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.time.ExactTime;
+
+/**
+ * One effect, on some addresses, from a time, for a time: as written, with a look's fields filled in.
+ *
+ * @param location where the cue opens
+ * @param randomKey what its random choices are keyed by: its name, else its layer, effect and start
+ * @param at its start
+ * @param end its end, which is no longer part of it
+ * @param on the addresses, at least one
+ * @param effect the effect's name
+ * @param with the settings as written, each once
+ * @param layout how the effect is laid over the members
+ * @param fade how it comes and goes
+ * @param opacity 0 to 1, a number or keys; absent means 1
+ * @param blend how it is mixed with the earlier cues of its layer
+ */
+public record Cue(
+        Location location,
+        String randomKey,
+        ExactTime at,
+        ExactTime end,
+        List<TextNode> on,
+        TextNode effect,
+        List<Field> with,
+        Layout layout,
+        Fade fade,
+        Optional<Node> opacity,
+        BlendMode blend) {
+    public Cue {
+        Objects.requireNonNull(location, "location");
+        Objects.requireNonNull(randomKey, "randomKey");
+        Objects.requireNonNull(at, "at");
+        Objects.requireNonNull(end, "end");
+        on = List.copyOf(on);
+        Objects.requireNonNull(effect, "effect");
+        with = List.copyOf(with);
+        Objects.requireNonNull(layout, "layout");
+        Objects.requireNonNull(fade, "fade");
+        Objects.requireNonNull(opacity, "opacity");
+        Objects.requireNonNull(blend, "blend");
+    }
+
+    /** How long it holds; above zero. */
+    public ExactTime length() {
+        return end.minus(at);
+    }
+}

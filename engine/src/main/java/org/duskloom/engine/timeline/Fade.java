@@ -1,0 +1,20 @@
+package org.duskloom.engine.timeline;
+
+import java.util.Objects;
+import org.duskloom.engine.time.Easing;
+import org.duskloom.engine.time.ExactTime;
+
+/**
+ * How a cue comes and goes.
+ *
+ * @param in from its start to full
+ * @param out from full to its end
+ * @param easing the course of both; going out mirrors coming in
+ */
+public record Fade(ExactTime in, ExactTime out, Easing easing) {
+    public Fade {
+        Objects.requireNonNull(in, "in");
+        Objects.requireNonNull(out, "out");
+        Objects.requireNonNull(easing, "easing");
+    }
+}

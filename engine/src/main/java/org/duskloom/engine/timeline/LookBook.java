@@ -1,0 +1,94 @@
+package org.duskloom.engine.timeline;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.duskloom.engine.document.Expected;
+import org.duskloom.engine.document.Field;
+import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.problem.NearestName;
+import org.duskloom.engine.problem.Problems;
+
+/** The looks of a timeline. A look holds any field of a cue that says what is seen, not where or when. */
+final class LookBook {
+    /** The fields of a cue that say where and when it is seen, and so have no place in a look. */
+    private static final Set<String> ONLY_IN_CUES = Set.of("at", "for", "until", "on", "name", "repeat", "look");
+
+    private final Map<String, ObjectNode> looks = new LinkedHashMap<>();
+    private final Map<String, Field> places = new LinkedHashMap<>();
+    private final Set<String> used = new LinkedHashSet<>();
+
+    /** Adds a look as written. */
+    void add(Field look, Problems problems) {
+        Optional<ObjectNode> body = Expected.object(look.value(), "look " + Quoted.of(look.name()), problems);
+        if (body.isEmpty()) {
+            return;
+        }
+        for (Field field : body.get().fields()) {
+            if (ONLY_IN_CUES.contains(field.name())) {
+                problems.error(
+                        field.nameLocation(),
+                        "look " + Quoted.of(look.name()) + " has the field \"" + field.name() + "\"",
+                        "that belongs to the cues that use the look");
+            }
+        }
+        looks.put(look.name(), body.get());
+        places.put(look.name(), look);
+    }
+
+    /**
+     * A cue with the fields of its look filled in. Its own fields win; its own settings win over the look's of the same
+     * name, unless it names an effect of its own, which takes only its own settings.
+     */
+    ObjectNode filledIn(ObjectNode cue, Problems problems) {
+        if (!(cue.value("look").orElse(null) instanceof TextNode name)) {
+            return cue;
+        }
+        ObjectNode look = looks.get(name.value());
+        if (look == null) {
+            String hint =
+                    looks.isEmpty() ? "the timeline has no \"looks\"" : NearestName.hint(name.value(), looks.keySet());
+            problems.error(name.location(), "there is no look " + Quoted.of(name.value()), hint);
+            return cue;
+        }
+        used.add(name.value());
+        Map<String, Field> merged = new LinkedHashMap<>();
+        look.fields().stream()
+                .filter(field -> !ONLY_IN_CUES.contains(field.name()))
+                .forEach(field -> merged.put(field.name(), field));
+        boolean ownEffect = cue.value("effect").isPresent();
+        if (ownEffect) {
+            merged.remove("with");
+        }
+        for (Field field : cue.fields()) {
+            merged.merge(field.name(), field, (ofLook, own) -> own.name().equals("with") ? joined(ofLook, own) : own);
+        }
+        return new ObjectNode(cue.location(), List.copyOf(merged.values()));
+    }
+
+    /** Warns of looks that no cue uses. */
+    void warnOfUnused(Problems problems) {
+        places.forEach((name, field) -> {
+            if (!used.contains(name)) {
+                problems.warn(field.nameLocation(), "no cue uses the look " + Quoted.of(name), "");
+            }
+        });
+    }
+
+    private static Field joined(Field ofLook, Field own) {
+        if (!(ofLook.value() instanceof ObjectNode base) || !(own.value() instanceof ObjectNode over)) {
+            return own;
+        }
+        Map<String, Field> settings = new LinkedHashMap<>();
+        base.fields().forEach(field -> settings.put(field.name(), field));
+        over.fields().forEach(field -> settings.put(field.name(), field));
+        return new Field(
+                own.name(), own.nameLocation(), new ObjectNode(over.location(), new ArrayList<>(settings.values())));
+    }
+}

@@ -1,0 +1,107 @@
+package org.duskloom.engine.timeline;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.duskloom.engine.color.ColorMix;
+import org.duskloom.engine.color.LinearColor;
+import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.color.PaletteStop;
+import org.duskloom.engine.color.PaletteStyle;
+import org.duskloom.engine.document.Expected;
+import org.duskloom.engine.document.Fields;
+import org.duskloom.engine.document.ListNode;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.problem.Problems;
+
+/**
+ * Reads a palette: one colour, a list of stops, or an object of {@code stops}, {@code mix}, {@code step} and {@code
+ * cyclic}. A stop is a colour or a pair of a colour and its position from 0 to 1; stops without a position lie evenly
+ * between those that have one.
+ */
+public final class PaletteReader {
+    private static final int MOST_STOPS = 256;
+    private static final List<String> MIXES =
+            List.of(ColorMix.OKLAB.word(), ColorMix.OKLCH.word(), ColorMix.LINEAR.word());
+
+    private final String what;
+    private final Problems problems;
+
+    private PaletteReader(String what, Problems problems) {
+        this.what = what;
+        this.problems = problems;
+    }
+
+    /** Reads a palette; errors are added and give nothing. */
+    public static Optional<Palette> read(Node node, String what, Problems problems) {
+        PaletteReader reader = new PaletteReader(what, problems);
+        if (node instanceof TextNode) {
+            return Values.color(node, what, problems).map(color -> Palette.evenly(List.of(color), PaletteStyle.SMOOTH));
+        }
+        return node instanceof ObjectNode
+                ? Fields.of(node, what, problems).flatMap(reader::styled)
+                : reader.stops(node, PaletteStyle.SMOOTH);
+    }
+
+    /** Reads the word of a colour mix. */
+    static Optional<ColorMix> mix(Fields fields) {
+        return fields.choice("mix", MIXES).flatMap(ColorMix::of);
+    }
+
+    private Optional<Palette> styled(Fields fields) {
+        fields.require("stops");
+        PaletteStyle style = new PaletteStyle(
+                mix(fields).orElse(ColorMix.OKLAB),
+                fields.flag("step").orElse(false),
+                fields.flag("cyclic").orElse(false));
+        Optional<Palette> palette = fields.node("stops").flatMap(stops -> stops(stops, style));
+        fields.finish();
+        return palette;
+    }
+
+    private Optional<Palette> stops(Node node, PaletteStyle style) {
+        Optional<ListNode> list = Expected.list(node, what, problems);
+        if (list.isEmpty()) {
+            return Optional.empty();
+        }
+        List<Node> items = list.get().items();
+        if (items.isEmpty() || items.size() > MOST_STOPS) {
+            problems.error(node.location(), what + " has " + items.size() + " colours", "allowed: 1 to " + MOST_STOPS);
+            return Optional.empty();
+        }
+        int errorsBefore = problems.errorCount();
+        List<LinearColor> colors = new ArrayList<>();
+        StopPositions positions = new StopPositions(style, items.size());
+        for (Node item : items) {
+            color(item, positions).ifPresent(colors::add);
+        }
+        if (problems.errorCount() > errorsBefore) {
+            return Optional.empty();
+        }
+        List<PaletteStop> stops = new ArrayList<>();
+        for (int i = 0; i < colors.size(); i++) {
+            stops.add(new PaletteStop(positions.at(i), colors.get(i)));
+        }
+        return Optional.of(Palette.of(stops, style));
+    }
+
+    private Optional<LinearColor> color(Node item, StopPositions positions) {
+        if (!(item instanceof ListNode pair)) {
+            positions.open();
+            return Values.color(item, "a colour of " + what, problems);
+        }
+        if (pair.items().size() != 2) {
+            problems.error(
+                    item.location(),
+                    "a stop of " + what + " has " + pair.items().size() + " values",
+                    "write a colour and its position, such as [\"#ff9e5e\", 0.4]");
+            return Optional.empty();
+        }
+        Node place = pair.items().get(1);
+        Expected.number(place, "the position of a stop of " + what, 0, 1, problems)
+                .ifPresent(position -> positions.place(position, place.location(), what, problems));
+        return Values.color(pair.items().get(0), "a colour of " + what, problems);
+    }
+}

@@ -1,0 +1,46 @@
+package org.duskloom.engine.timeline;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.FrameRate;
+import org.duskloom.engine.time.TimeContext;
+
+/**
+ * A show as written.
+ *
+ * @param title what it is called; may be empty
+ * @param pixels where its pixels come from
+ * @param rate frames per second
+ * @param length from the first frame to the end
+ * @param seed of all random choices
+ * @param palettes by name
+ * @param layers from the bottom up
+ * @param times what the words in its times refer to
+ */
+public record Timeline(
+        String title,
+        PixelSource pixels,
+        FrameRate rate,
+        ExactTime length,
+        long seed,
+        Map<String, Palette> palettes,
+        List<Layer> layers,
+        TimeContext times) {
+    public Timeline {
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(pixels, "pixels");
+        Objects.requireNonNull(rate, "rate");
+        Objects.requireNonNull(length, "length");
+        palettes = Map.copyOf(palettes);
+        layers = List.copyOf(layers);
+        Objects.requireNonNull(times, "times");
+    }
+
+    /** How many frames it has: those from 0 up to but not including its end. */
+    public long frameCount() {
+        return rate.firstFrameAtOrAfter(length);
+    }
+}

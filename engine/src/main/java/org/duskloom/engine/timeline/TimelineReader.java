@@ -1,0 +1,181 @@
+package org.duskloom.engine.timeline;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.duskloom.engine.color.BlendMode;
+import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.document.Expected;
+import org.duskloom.engine.document.Field;
+import org.duskloom.engine.document.Fields;
+import org.duskloom.engine.document.ListNode;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.NumberNode;
+import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.FrameRate;
+import org.duskloom.engine.time.TimeContext;
+
+/** Reads a timeline from its JSON tree. */
+public final class TimelineReader {
+    /** What the field {@code duskloom} of a timeline must say. */
+    public static final String FORMAT = "timeline/1";
+
+    /** How many frames a timeline may have: 24 hours at 1000 a second. */
+    static final long MOST_FRAMES = 86_400_000L;
+
+    private static final long LARGEST_SEED = 1L << 53;
+    private static final FrameRate USUAL_RATE = FrameRate.of(40);
+    private static final ExactTime PLACEHOLDER_LENGTH = ExactTime.ofSeconds(86_400);
+
+    private final Problems problems;
+
+    private TimelineReader(Problems problems) {
+        this.problems = problems;
+    }
+
+    /**
+     * Reads a timeline.
+     *
+     * @param root the whole file
+     * @param problems where errors and warnings go; all of them, not only the first
+     * @return the timeline, or nothing if an error was added
+     */
+    public static Optional<Timeline> read(Node root, Problems problems) {
+        int errorsBefore = problems.errorCount();
+        Optional<Timeline> timeline =
+                Fields.of(root, "the timeline", problems).flatMap(new TimelineReader(problems)::bound);
+        return problems.errorCount() > errorsBefore ? Optional.empty() : timeline;
+    }
+
+    private Optional<Timeline> bound(Fields fields) {
+        Format.check(fields, FORMAT, problems);
+        fields.require("length");
+        String title = fields.text("title").orElse("");
+        Optional<PixelSource> pixels = pixels(fields);
+        FrameRate rate = fields.node("rate").map(this::rate).orElse(USUAL_RATE);
+        TimeContext times = TimeContext.NONE.withRate(rate);
+        Optional<ExactTime> length = new CueContext(times, PLACEHOLDER_LENGTH, problems).length(fields, "length");
+        length.ifPresent(time -> checkFrameCount(rate, time, fields));
+        long seed = fields.whole("seed", -LARGEST_SEED, LARGEST_SEED).orElse(0);
+        Map<String, Palette> palettes = palettes(fields);
+        LookBook looks = looks(fields);
+        CueContext context = new CueContext(times, length.orElse(PLACEHOLDER_LENGTH), problems);
+        List<Layer> layers = layers(fields, looks, context);
+        fields.finish();
+        if (pixels.isEmpty() || length.isEmpty()) {
+            return Optional.empty();
+        }
+        looks.warnOfUnused(problems);
+        return Optional.of(
+                new Timeline(title, pixels.get(), rate, length.get(), seed, palettes, layers, times.withoutMarks()));
+    }
+
+    private Optional<PixelSource> pixels(Fields fields) {
+        Optional<TextNode> display = fields.textNode("display");
+        Optional<TextNode> map = fields.textNode("map");
+        Optional<Node> groups = fields.node("groups");
+        if (fields.has("display") == fields.has("map")) {
+            problems.error(
+                    fields.location(fields.has("map") ? "map" : "display"),
+                    fields.has("map")
+                            ? "the timeline names both a \"display\" and a \"map\""
+                            : "the timeline names neither a \"display\" nor a \"map\"",
+                    "name one of them, such as \"map\": \"map.csv\"");
+            return Optional.empty();
+        }
+        if (display.isPresent() && groups.isPresent()) {
+            problems.error(
+                    groups.get().location(), "\"groups\" stand beside a \"display\"", "move them into the display");
+        }
+        return display.map(file -> new PixelSource(PixelSource.Kind.DISPLAY, file, Optional.empty()))
+                .or(() -> map.map(file -> new PixelSource(PixelSource.Kind.MAP, file, groups)));
+    }
+
+    private FrameRate rate(Node node) {
+        String text;
+        if (node instanceof NumberNode number) {
+            text = number.written();
+        } else {
+            Optional<TextNode> written = Expected.text(node, "\"rate\" of the timeline", problems);
+            if (written.isEmpty()) {
+                return USUAL_RATE;
+            }
+            text = written.get().value();
+        }
+        try {
+            return FrameRate.parse(text);
+        } catch (TextFormatException e) {
+            problems.error(node.location(), "\"rate\" of the timeline: " + e.getMessage(), e.hint());
+            return USUAL_RATE;
+        }
+    }
+
+    private void checkFrameCount(FrameRate rate, ExactTime length, Fields fields) {
+        long frames = rate.firstFrameAtOrAfter(length);
+        if (frames > MOST_FRAMES) {
+            problems.error(
+                    fields.location("length"),
+                    "the timeline has " + frames + " frames",
+                    "allowed: up to " + MOST_FRAMES + "; shorten it or lower the rate");
+        }
+    }
+
+    private Map<String, Palette> palettes(Fields fields) {
+        Map<String, Palette> palettes = new LinkedHashMap<>();
+        for (Field field : named(fields, "palettes")) {
+            PaletteReader.read(field.value(), "palette " + Quoted.of(field.name()), problems)
+                    .ifPresent(palette -> palettes.put(field.name(), palette));
+        }
+        return palettes;
+    }
+
+    private LookBook looks(Fields fields) {
+        LookBook looks = new LookBook();
+        named(fields, "looks").forEach(field -> looks.add(field, problems));
+        return looks;
+    }
+
+    private List<Field> named(Fields fields, String name) {
+        return fields.node(name)
+                .flatMap(node -> Expected.object(node, "\"" + name + "\" of the timeline", problems))
+                .map(ObjectNode::fields)
+                .orElse(List.of());
+    }
+
+    private List<Layer> layers(Fields fields, LookBook looks, CueContext context) {
+        fields.require("layers");
+        List<Layer> layers = new ArrayList<>();
+        List<Node> items = fields.list("layers").map(ListNode::items).orElse(List.of());
+        for (int i = 0; i < items.size(); i++) {
+            String number = String.valueOf(i + 1);
+            Fields.of(items.get(i), "layer " + number, problems)
+                    .ifPresent(layer -> layers.add(layer(layer, number, looks, context)));
+        }
+        return layers;
+    }
+
+    private Layer layer(Fields fields, String number, LookBook looks, CueContext context) {
+        String name = fields.text("name").orElse(number);
+        BlendMode blend =
+                fields.choice("blend", BlendMode.words()).flatMap(BlendMode::of).orElse(BlendMode.NORMAL);
+        double opacity = fields.number("opacity", 0, 1).orElse(1);
+        boolean mask = fields.flag("mask").orElse(false);
+        if (mask && fields.has("blend")) {
+            problems.error(
+                    fields.location("blend"), "layer " + number + " is a mask and has a \"blend\"", "leave it out");
+        }
+        fields.require("cues");
+        CueReader reader = new CueReader(name, looks, context);
+        List<Cue> cues = new ArrayList<>();
+        fields.list("cues").map(ListNode::items).orElse(List.of()).forEach(cue -> cues.addAll(reader.read(cue)));
+        fields.finish();
+        return new Layer(name, blend, opacity, mask, cues);
+    }
+}
