@@ -23,6 +23,10 @@ final class CsvHeader {
                     header.get(0).location(), "the cells seem to be separated by " + separator.get(), SAVE_WITH_COMMAS);
             return false;
         }
+        if (looksLikeData(header)) {
+            // Two equal numbers are no double column: the header is missing, which is said when columns are expected.
+            return true;
+        }
         Map<String, Cell> first = new HashMap<>();
         boolean distinct = true;
         for (Cell cell : header) {

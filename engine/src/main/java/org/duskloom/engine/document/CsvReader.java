@@ -82,7 +82,9 @@ public final class CsvReader {
         in.allowRecordAt(start);
         try {
             return records.hasNext() ? records.next().values() : null;
-        } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException fault) {
+        } catch (UncheckedIOException fault) {
+            throw fault.getCause();
+        } catch (IllegalStateException | IllegalArgumentException fault) {
             throw new IOException(fault.getMessage(), fault);
         }
     }

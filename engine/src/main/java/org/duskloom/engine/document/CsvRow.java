@@ -16,14 +16,14 @@ public final class CsvRow {
         this.start = start;
     }
 
-    /** The text of the cell in that column, from 0. */
+    /** The text of the cell in that column, from 0; empty where a column without a name has no cell. */
     public String text(int column) {
-        return values[column];
+        return column < values.length ? values[column] : "";
     }
 
     /** The cell in that column, from 0. */
     public Cell cell(int column) {
-        return new Cell(values[column], location(column));
+        return new Cell(text(column), location(column));
     }
 
     /** The row's place as one number, for {@link CsvTable#location(int, int)}; larger for later rows. */
@@ -43,9 +43,9 @@ public final class CsvRow {
 
     /** The number in that column between the two bounds, both allowed; else an error is added. */
     public OptionalDouble number(int column, double min, double max) {
-        OptionalDouble value = CellNumber.parse(values[column]);
+        OptionalDouble value = CellNumber.parse(text(column));
         if (value.isEmpty()) {
-            table.problems().error(location(column), label(column), CellNumber.hint(values[column]));
+            table.problems().error(location(column), label(column), CellNumber.hint(text(column)));
         } else if (!(value.getAsDouble() >= min && value.getAsDouble() <= max)) {
             table.problems().error(location(column), label(column), Expected.range("a number", min, max));
             return OptionalDouble.empty();
@@ -55,9 +55,9 @@ public final class CsvRow {
 
     /** The whole number in that column between the two bounds, both allowed; else an error is added. */
     public OptionalLong whole(int column, long min, long max) {
-        OptionalDouble value = CellNumber.parse(values[column]);
+        OptionalDouble value = CellNumber.parse(text(column));
         if (value.isEmpty()) {
-            table.problems().error(location(column), label(column), CellNumber.hint(values[column]));
+            table.problems().error(location(column), label(column), CellNumber.hint(text(column)));
             return OptionalLong.empty();
         }
         double number = value.getAsDouble();
@@ -69,6 +69,6 @@ public final class CsvRow {
     }
 
     private String label(int column) {
-        return "\"" + table.header().get(column).text() + "\" is " + Quoted.of(values[column]);
+        return "\"" + table.header().get(column).text() + "\" is " + Quoted.of(text(column));
     }
 }

@@ -25,6 +25,7 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
             reportUnclosedText(source, problems);
         } else {
             int place = says("umeric value") ? wordStart(text) : offset;
+            place -= says("character escape") && place > 0 && text.charAt(place - 1) == '\\' ? 1 : 0;
             problems.error(source.locationAt(place), message(text), hint(text, source));
         }
     }
@@ -106,6 +107,9 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
         if (says("Unrecognized token")) {
             return Quoted.of(word(text)) + " is not a value";
         }
+        if (says("urrogate")) {
+            return "an escape before this place is half a character";
+        }
         if (says("escape")) {
             return "this is not an escape that JSON knows";
         }
@@ -124,6 +128,12 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
         }
         if (says("umeric value") || text.charAt(offset) == '.' && says("value")) {
             return "write 0.5, 5 or -5, not .5, 5., +5 or 05";
+        }
+        if (says("urrogate")) {
+            return "write the character itself";
+        }
+        if (says("hex-digit")) {
+            return "four hexadecimal digits follow \\u";
         }
         if (says("escape")) {
             return "write \\\\ for a backslash, / in paths";

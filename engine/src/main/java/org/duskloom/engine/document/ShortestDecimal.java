@@ -5,7 +5,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * Writes a double as the shortest decimal that reads back as the same double. {@link Double#toString(double)} does not
+ * Writes a double as the decimal of the fewest significant digits that reads back as the same double. {@link Double#toString(double)} does not
  * promise the shortest before JDK 19 (JDK-4511638), so its text depends on the JDK; this one does not.
  */
 public final class ShortestDecimal {
@@ -13,7 +13,7 @@ public final class ShortestDecimal {
     private static final int SAFE_DIGITS = 15;
 
     private static final int ENOUGH_DIGITS = 17;
-    private static final double LARGEST_WHOLE = 9_007_199_254_740_992.0;
+    private static final double WHOLE_BELOW = 1e15;
 
     private ShortestDecimal() {}
 
@@ -29,7 +29,7 @@ public final class ShortestDecimal {
         if (value == 0) {
             return 1 / value < 0 ? "-0.0" : "0";
         }
-        if (value == Math.rint(value) && Math.abs(value) < LARGEST_WHOLE) {
+        if (value == Math.rint(value) && Math.abs(value) < WHOLE_BELOW) {
             return Long.toString((long) value);
         }
         BigDecimal exact = new BigDecimal(value);

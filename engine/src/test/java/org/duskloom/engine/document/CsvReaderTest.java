@@ -1,0 +1,215 @@
+package org.duskloom.engine.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.duskloom.engine.problem.Problems;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CsvReaderTest {
+    private static final List<String> MAP = List.of("prop", "pixel", "x", "y");
+
+    private final Problems problems = new Problems();
+
+    private Optional<CsvTable> table(String text) {
+        return CsvReader.read(Inputs.source("map.csv", text), problems);
+    }
+
+    private List<List<String>> rows(String text) {
+        List<List<String>> rows = new ArrayList<>();
+        table(text).ifPresent(table -> table.forEachRow(row -> rows.add(texts(table, row))));
+        return rows;
+    }
+
+    private static List<String> texts(CsvTable table, CsvRow row) {
+        List<String> texts = new ArrayList<>();
+        for (int i = 0; i < table.header().size(); i++) {
+            texts.add(row.text(i));
+        }
+        return texts;
+    }
+
+    /** The rules of RFC 4180 section 2, with the texts of its examples. */
+    @Test
+    void readsTheExamplesOfTheStandard() {
+        String header = "field_name,field_name2,field_name3\r\n";
+        List<List<String>> plain = List.of(List.of("aaa", "bbb", "ccc"), List.of("zzz", "yyy", "xxx"));
+        assertThat(rows(header + "aaa,bbb,ccc\r\nzzz,yyy,xxx\r\n")).isEqualTo(plain);
+        assertThat(rows(header + "aaa,bbb,ccc\r\nzzz,yyy,xxx")).isEqualTo(plain);
+        assertThat(rows(header + "\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx")).isEqualTo(plain);
+        assertThat(rows(header + "\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx"))
+                .isEqualTo(List.of(List.of("aaa", "b\r\nbb", "ccc"), List.of("zzz", "yyy", "xxx")));
+        assertThat(rows(header + "\"aaa\",\"b\"\"bb\",\"ccc\"")).isEqualTo(List.of(List.of("aaa", "b\"bb", "ccc")));
+        assertThat(Inputs.shown(problems)).isEmpty();
+    }
+
+    @Test
+    void skipsCommentsAndIdleRows() {
+        String text = "# map, \"of the arch\n\n  # indented \n prop , x\n#c\n\n a , 1 \n,\n  \n # b,2\n\"# c\",3\n";
+        assertThat(rows(text)).containsExactly(List.of("a", "1"), List.of("# c", "3"));
+        assertThat(Inputs.shown(problems)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "\r", "\r\n"})
+    void knowsThePlaceOfEveryCell(String end) {
+        String text = String.join(
+                end,
+                "# head",
+                "",
+                "prop,x,y",
+                "\ud83c\udf3c, 1 ,\"2\"",
+                "# c",
+                "\"a" + end + "b\",\"x\"\"y\" , 3",
+                "",
+                "z,,");
+        List<String> places = new ArrayList<>();
+        CsvTable table = table(text).orElseThrow();
+        table.forEachRow(row -> {
+            for (int i = 0; i < 3; i++) {
+                places.add(row.location(i).toString());
+            }
+            assertThat(table.location(row.start(), 2)).isEqualTo(row.location(2));
+        });
+        assertThat(table.header())
+                .extracting(cell -> cell.location().toString())
+                .containsExactly("map.csv:3:1", "map.csv:3:6", "map.csv:3:8");
+        assertThat(places)
+                .containsExactly(
+                        "map.csv:4:1",
+                        "map.csv:4:4",
+                        "map.csv:4:7",
+                        "map.csv:6:1",
+                        "map.csv:7:4",
+                        "map.csv:7:13",
+                        "map.csv:9:1",
+                        "map.csv:9:3",
+                        "map.csv:9:4");
+    }
+
+    @Test
+    void toleratesTheEmptyColumnsASpreadsheetLeaves() {
+        assertThat(rows("prop,x,,\na,1,,\nb,2\nc,3,,,,\n"))
+                .extracting(row -> String.join("|", row))
+                .containsExactly("a|1||", "b|2||", "c|3||");
+        assertThat(Inputs.shown(problems)).isEmpty();
+    }
+
+    @Test
+    void findsColumnsInAnyCase() {
+        CsvTable table = table("Prop,PIXEL,X,y\n").orElseThrow();
+        assertThat(table.expectColumns(MAP, List.of())).isTrue();
+        assertThat(table.column("pixel")).hasValue(1);
+        assertThat(table.column("z")).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
+            prop;pixel;x;y       ~ 1:1  ~ the cells seem to be separated by semicolons     ~ save it with commas
+            prop\tpixel\tx\ty    ~ 1:1  ~ the cells seem to be separated by tabs           ~ save it with commas
+            prop|pixel|x|y       ~ 1:1  ~ the cells seem to be separated by vertical bars  ~ save it with commas
+            prop,x,prop          ~ 1:8  ~ the column "prop" stands twice in the header     ~ first at map.csv:1:1
+            prop,x,"prop         ~ 1:8  ~ the quote that opens here is not closed          ~ add the closing "
+            `# nothing`          ~ 1:10 ~ the file holds nothing but white space           ~ ``
+            `,,,`                ~ 1:4  ~ the file holds nothing but white space           ~ ``
+            """)
+    void refusesHeaders(String header, String place, String message, String hint) {
+        assertThat(table(header.replace("\\t", "\t"))).isEmpty();
+        assertThat(Inputs.shown(problems))
+                .singleElement()
+                .asString()
+                .startsWith("map.csv:" + place + ": error: " + message)
+                .contains(hint);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', textBlock = """
+            daisy,1,0,0         ~ 1:1  ~ the first row holds numbers, so the header row is missing ~ prop,pixel,x,y
+            prop,x,y            ~ 1:1  ~ the column "pixel" is missing            ~ needed: prop,pixel,x,y; allowed too: z
+            prop,pixel,x,y,zz   ~ 1:16 ~ there is no column "zz"                  ~ did you mean "z"?
+            prop,pixel,x,y,note ~ 1:16 ~ there is no column "note"                ~ may stay if its name begins with #
+            """)
+    void expectsColumns(String header, String place, String message, String hint) {
+        assertThat(table(header).orElseThrow().expectColumns(MAP, List.of("z"))).isFalse();
+        assertThat(Inputs.shown(problems))
+                .singleElement()
+                .asString()
+                .startsWith("map.csv:" + place + ": error: " + message)
+                .contains(hint);
+    }
+
+    @Test
+    void leavesColumnsOfNotesAlone() {
+        assertThat(table("prop,pixel,x,y,#note,\n").orElseThrow().expectColumns(MAP, List.of("z")))
+                .isTrue();
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
+            a,1,2          ~ 3:1 ~ the row has 3 cells, the header has 4      ~ an empty cell needs its comma too
+            a;1;2;3        ~ 3:1 ~ the row has 1 cell, the header has 4       ~ not a semicolon
+            a,1,1,5,2,5    ~ 3:1 ~ the row has 6 cells, the header has 4      ~ a decimal sign is a dot (1.5, not 1,5)
+            a,1,"2"3,4     ~ 3:8 ~ text follows a closing quote               ~ the quote opened at map.csv:3:5
+            a,1, "2,4      ~ 3:6 ~ the quote that opens here is not closed    ~ add the closing "
+            """)
+    void leavesOutAFaultyRowAndGoesOn(String row, String place, String message, String hint) {
+        boolean[] complete = {true};
+        List<String> first = new ArrayList<>();
+        CsvTable table = table("prop,pixel,x,y\n\n" + row + "\n\nb,1,2,3\n").orElseThrow();
+        complete[0] = table.forEachRow(next -> first.add(next.text(0)));
+        assertThat(Inputs.shown(problems))
+                .singleElement()
+                .asString()
+                .startsWith("map.csv:" + place + ": error: " + message)
+                .contains(hint);
+        assertThat(first).containsExactly("b");
+        assertThat(complete[0]).isFalse();
+    }
+
+    @Test
+    void reportsAllWrongQuotesOfAFile() {
+        assertThat(rows("p,q\n1,\"a\n2,b\n3,\"c\"d\n4,e\n\"5,f\n"))
+                .containsExactly(List.of("2", "b"), List.of("4", "e"));
+        assertThat(Inputs.shown(problems))
+                .extracting(line -> line.substring(0, line.indexOf(" error")))
+                .containsExactly("map.csv:2:3:", "map.csv:4:6:", "map.csv:6:1:");
+    }
+
+    @Test
+    void stopsAfterTwentyWrongQuotes() {
+        rows("p,q\n" + "1,\"a\"b\n".repeat(5_000));
+        assertThat(problems.errorCount()).isEqualTo(20);
+    }
+
+    @Test
+    void refusesARowBeyondTheLimit() {
+        rows("p,q\n1," + "x".repeat(2 * CsvReader.MAX_ROW_CHARS) + "\n");
+        assertThat(Inputs.shown(problems))
+                .containsExactly("map.csv:2:1: error: this row cannot be read: longer than 1048576 characters");
+    }
+
+    @Test
+    void namesTheQuoteThatSwallowsMoreThanARow() {
+        rows("p,q\n1,\"x\n" + "2,y\n".repeat(CsvReader.MAX_ROW_CHARS) + "\"");
+        assertThat(Inputs.shown(problems))
+                .first()
+                .asString()
+                .startsWith("map.csv:2:3: error: the quote that opens here is not closed");
+    }
+
+    @Test
+    void letsExceptionsOfTheCallerThrough() {
+        CsvTable table = table("p\n1\n").orElseThrow();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> table.forEachRow(row -> {
+                    throw new IllegalArgumentException("mine");
+                }));
+        assertThat(Inputs.shown(problems)).isEmpty();
+    }
+}
