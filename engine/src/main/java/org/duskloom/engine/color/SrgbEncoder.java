@@ -10,11 +10,10 @@ package org.duskloom.engine.color;
  * from that float on.
  */
 public final class SrgbEncoder {
-    private static final float SMALLEST = 0x1p-13f;
+    private static final int SMALLEST_BITS = Float.floatToRawIntBits(0x1p-13f);
+    private static final int ONE_BITS = Float.floatToRawIntBits(1f);
     private static final int CELL_BITS = 16;
     private static final int LOW_MASK = (1 << CELL_BITS) - 1;
-    private static final int FIRST_CELL = Float.floatToRawIntBits(SMALLEST) >>> CELL_BITS;
-    private static final int LAST_CELL = Float.floatToRawIntBits(1f) >>> CELL_BITS;
 
     /** A power of two above the number of cells, so that the compiler can leave out the check of the index. */
     private static final int TABLE_SIZE = 2048;
@@ -25,10 +24,11 @@ public final class SrgbEncoder {
 
     /** The code, 0 to 255, of one value. */
     public static int code(float linear) {
-        float atLeastSmallest = linear > SMALLEST ? linear : SMALLEST;
-        int bits = Float.floatToRawIntBits(atLeastSmallest < 1f ? atLeastSmallest : 1f);
-        int entry = TABLE[(bits >>> CELL_BITS) - FIRST_CELL & TABLE_SIZE - 1];
-        return entry + (bits & LOW_MASK) >>> CELL_BITS;
+        int place = Float.floatToRawIntBits(linear) - SMALLEST_BITS;
+        if (Integer.compareUnsigned(place, ONE_BITS - SMALLEST_BITS) >= 0) {
+            return linear >= 1f ? 255 : 0;
+        }
+        return TABLE[place >>> CELL_BITS & TABLE_SIZE - 1] + (place & LOW_MASK) >>> CELL_BITS;
     }
 
     /**
@@ -50,15 +50,15 @@ public final class SrgbEncoder {
 
     private static int[] table() {
         int[] table = new int[TABLE_SIZE];
-        for (int cell = FIRST_CELL; cell <= LAST_CELL; cell++) {
-            table[cell - FIRST_CELL] = entry(cell << CELL_BITS);
+        for (int bits = SMALLEST_BITS; bits < ONE_BITS; bits += 1 << CELL_BITS) {
+            table[bits - SMALLEST_BITS >>> CELL_BITS] = entry(bits);
         }
         return table;
     }
 
     private static int entry(int firstBits) {
         int code = exactCode(firstBits);
-        int lastBits = Math.min(firstBits | LOW_MASK, Float.floatToRawIntBits(1f));
+        int lastBits = firstBits | LOW_MASK;
         int rise = exactCode(lastBits) - code;
         if (rise > 1) {
             throw new AssertionError("the cell at " + Float.intBitsToFloat(firstBits) + " is too wide");

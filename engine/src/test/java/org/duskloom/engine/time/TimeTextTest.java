@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.Map;
-import java.util.Optional;
 import org.duskloom.engine.problem.TextFormatException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -49,6 +48,7 @@ final class TimeTextTest {
         "90:00, 5400, 1",
         "10:59:59.999, 39599999, 1000",
         "00:01:00, 60, 1",
+        "'1:00\n', 60, 1",
         "0:00.000000001, 1, 1000000000"
     })
     void readsClockTimes(String text, long numerator, long denominator) throws TextFormatException {
@@ -189,20 +189,19 @@ final class TimeTextTest {
                 "\ud83d\ude00",
                 "\ud800",
                 "999999:00:00:00",
-                "1:00\n",
                 "f",
                 "b",
                 "ms",
                 "9999999:00"
             })
-    void hostileTextsAreRefusedOrRead(String text) {
-        Optional<TextFormatException> refusal = Optional.ofNullable(refusal(text, ALL));
+    void hostileTextsAreRefused(String text) {
+        TextFormatException refusal = refusal(text, ALL);
 
-        assertThat(refusal.isPresent()).isNotEqualTo(text.equals("1:00\n"));
-        refusal.ifPresent(exception -> assertThat(exception.getMessage())
+        assertThat(refusal).isNotNull();
+        assertThat(refusal.getMessage())
                 .doesNotContain("\u0000")
                 .doesNotContain("\n")
-                .hasSizeLessThan(200));
+                .hasSizeLessThan(200);
     }
 
     @Test
