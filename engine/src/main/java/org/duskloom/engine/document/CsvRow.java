@@ -69,6 +69,6 @@ public final class CsvRow {
     }
 
     private String label(int column) {
-        return "\"" + table.header().get(column).text() + "\" is " + Quoted.of(text(column));
+        return Quoted.of(table.header().get(column).text()) + " is " + Quoted.of(text(column));
     }
 }

@@ -68,7 +68,7 @@ public final class MapReader {
         return CsvReader.read(source, problems)
                 .flatMap(table -> MapColumns.ofMap(table, problems)
                         .flatMap(columns -> new MapReader(table, columns, null, problems).map(source)))
-                .map(map -> Overlaps.warned(map, problems));
+                .map(map -> problems.hasErrors() ? map : Overlaps.warned(map, problems));
     }
 
     /**

@@ -3,6 +3,7 @@ package org.duskloom.engine.map;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.problem.TextFormatException;
 
 /**
@@ -30,12 +31,12 @@ record PartCell(List<String> path, int rank) {
             Optional<String> fault = Names.fault(name);
             if (fault.isPresent()) {
                 throw new TextFormatException(
-                        "a part name of \"" + entry + "\" " + fault.get(),
+                        "a part name of " + Quoted.of(entry) + " " + fault.get(),
                         "parts are separated by ; and nested with /, as in rim;petals/1");
             }
         }
         if (path.size() > MAX_DEPTH) {
-            throw new TextFormatException("\"" + entry + "\" is nested deeper than " + MAX_DEPTH, "");
+            throw new TextFormatException(Quoted.of(entry) + " is nested deeper than " + MAX_DEPTH, "");
         }
         return new PartCell(path, mark < 0 ? 0 : rank(entry, entry.substring(mark + 1)));
     }
@@ -43,7 +44,7 @@ record PartCell(List<String> path, int rank) {
     private static int rank(String entry, String digits) throws TextFormatException {
         if (!digits.matches("[1-9][0-9]{0,6}")) {
             throw new TextFormatException(
-                    "\"" + entry + "\" has no rank behind #", "the rank is a whole number from 1, as in top#3");
+                    Quoted.of(entry) + " has no rank behind #", "the rank is a whole number from 1, as in top#3");
         }
         return Integer.parseInt(digits);
     }

@@ -67,7 +67,7 @@ final class PartCollector {
 
         boolean rankLast(int rank) {
             boolean first = ranks[size - 1] == 0;
-            ranks[size - 1] = rank;
+            ranks[size - 1] = first ? rank : ranks[size - 1];
             return first;
         }
 
