@@ -13,6 +13,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.effect;
     exports org.duskloom.engine.output;
     exports org.duskloom.engine.preview;
+    exports org.duskloom.engine.plan;
     exports org.duskloom.engine.problem;
     exports org.duskloom.engine.random;
     exports org.duskloom.engine.render;

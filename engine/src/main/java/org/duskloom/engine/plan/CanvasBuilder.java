@@ -1,0 +1,137 @@
+package org.duskloom.engine.plan;
+
+import java.util.Arrays;
+import java.util.List;
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.Positions;
+import org.duskloom.engine.map.Prop;
+import org.duskloom.engine.random.StableHash;
+import org.duskloom.engine.timeline.Cue;
+import org.duskloom.engine.timeline.Fit;
+
+/** Makes canvases out of frames of reference that share a clock. */
+final class CanvasBuilder {
+    private final Show show;
+    private final Cue cue;
+    private final CanvasFrames frames;
+
+    CanvasBuilder(Show show, Cue cue, CanvasFrames frames) {
+        this.show = show;
+        this.cue = cue;
+        this.frames = frames;
+    }
+
+    /**
+     * A canvas with its place on the stage.
+     *
+     * @param canvas what the effect sees
+     * @param stagePixels the global index of each canvas pixel, rising
+     */
+    record Built(Canvas canvas, int[] stagePixels) {}
+
+    /** One canvas of some frames, which have no pixel in common. */
+    Built build(List<Integer> together) {
+        Sheet sheet = new Sheet(
+                together.stream().mapToInt(f -> frames.pixels(f).length).sum());
+        int[] stepCount = new int[together.size()];
+        long[] keys = new long[together.size()];
+        long cueKey = StableHash.combine(show.timeline().seed(), StableHash.ofName(cue.randomKey()));
+        for (int k = 0; k < keys.length; k++) {
+            int frame = together.get(k);
+            keys[k] = StableHash.combine(cueKey, StableHash.ofName(frames.name(frame)));
+            stepCount[k] = sheet.add(frame, k);
+        }
+        sheet.sortByStage();
+        Canvas canvas = new Canvas(
+                new Canvas.Coordinates(sheet.x, sheet.y, sheet.z),
+                new Canvas.Members(sheet.memberOf, keys),
+                new Canvas.Order(sheet.position, stepCount),
+                pixelKeys(sheet.stagePixel),
+                new CanvasParts(show, frames, together, sheet.stagePixel));
+        return new Built(canvas, sheet.stagePixel);
+    }
+
+    private int[] pixelKeys(int[] stagePixels) {
+        PixelMap map = show.map();
+        int[] keys = new int[stagePixels.length];
+        int lastProp = -1;
+        long propKey = 0;
+        for (int i = 0; i < keys.length; i++) {
+            int prop = map.propIndexOf(stagePixels[i]);
+            Prop owner = map.props().get(prop);
+            if (prop != lastProp) {
+                propKey = StableHash.propKey(show.timeline().seed(), cue.randomKey(), owner.name());
+                lastProp = prop;
+            }
+            keys[i] = StableHash.pixelKey(propKey, stagePixels[i] - owner.firstPixel() + 1);
+        }
+        return keys;
+    }
+
+    /** The per-pixel values of a canvas while it is put together. */
+    private final class Sheet {
+        private int[] stagePixel;
+        private int[] memberOf;
+        private double[] x;
+        private double[] y;
+        private double[] z;
+        private double[] position;
+        private int size;
+
+        private Sheet(int pixels) {
+            stagePixel = new int[pixels];
+            memberOf = new int[pixels];
+            x = new double[pixels];
+            y = new double[pixels];
+            z = new double[pixels];
+            position = new double[pixels];
+        }
+
+        /** Adds the pixels of a frame; gives how many steps its order has. */
+        private int add(int frame, int member) {
+            int[] pixels = frames.pixels(frame);
+            Box box = frames.box(frame);
+            Positions from = frames.positions();
+            OrderPlaces places = frames.places(frame);
+            for (int i = 0; i < pixels.length; i++, size++) {
+                stagePixel[size] = pixels[i];
+                memberOf[size] = member;
+                x[size] = fitted(from.x(pixels[i]) - box.centreX(), box.halfX(), box);
+                y[size] = fitted(from.y(pixels[i]) - box.centreY(), box.halfY(), box);
+                z[size] = fitted(from.z(pixels[i]) - box.centreZ(), box.halfZ(), box);
+                position[size] = places.position()[i];
+            }
+            return places.stepCount();
+        }
+
+        private double fitted(double fromCentre, double half, Box box) {
+            double scale = switch (cue.layout().fit()) {
+                case CONTAIN -> box.longestHalf();
+                case FILL -> half;
+                case NONE -> 1;
+            };
+            return cue.layout().fit() != Fit.NONE && half == 0 ? 0 : fromCentre / scale;
+        }
+
+        private void sortByStage() {
+            Integer[] order = new Integer[size];
+            Arrays.setAll(order, i -> i);
+            Arrays.sort(order, (a, b) -> Integer.compare(stagePixel[a], stagePixel[b]));
+            stagePixel = picked(stagePixel, order);
+            memberOf = picked(memberOf, order);
+            x = picked(x, order);
+            y = picked(y, order);
+            z = picked(z, order);
+            position = picked(position, order);
+        }
+
+        private static int[] picked(int[] values, Integer[] order) {
+            return Arrays.stream(order).mapToInt(i -> values[i]).toArray();
+        }
+
+        private static double[] picked(double[] values, Integer[] order) {
+            return Arrays.stream(order).mapToDouble(i -> values[i]).toArray();
+        }
+    }
+}

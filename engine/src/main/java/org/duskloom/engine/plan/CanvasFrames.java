@@ -1,0 +1,152 @@
+package org.duskloom.engine.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.duskloom.engine.group.Member;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.Positions;
+import org.duskloom.engine.timeline.Axes;
+import org.duskloom.engine.timeline.Layout;
+import org.duskloom.engine.timeline.PixelOrder;
+import org.duskloom.engine.timeline.Spread;
+
+/**
+ * The frames of reference of a cue: one for each member, or one for all. A frame has its pixels in the cue's order of
+ * wiring, a bounding box, and places along the order. Where one frame lies round all members, it counts as the only one.
+ */
+final class CanvasFrames {
+    private final PixelMap map;
+    private final Layout layout;
+    private final List<Member> members;
+    private final List<int[]> pixels;
+
+    CanvasFrames(PixelMap map, Layout layout, List<Member> members) {
+        this.map = map;
+        this.layout = layout;
+        this.members = members;
+        this.pixels = layout.spread() == Spread.EACH
+                ? members.stream().map(Member::pixels).toList()
+                : List.of(joined(members));
+    }
+
+    /** Whether one frame lies round all members. */
+    boolean isWhole() {
+        return layout.spread() == Spread.WHOLE;
+    }
+
+    /** How many frames there are. */
+    int count() {
+        return pixels.size();
+    }
+
+    /** The global pixel indices of a frame, in its own order; none twice. */
+    int[] pixels(int frame) {
+        return pixels.get(frame);
+    }
+
+    /** The name that the random choices of a frame hang on; empty for the whole. */
+    String name(int frame) {
+        return layout.spread() == Spread.EACH ? members.get(frame).name() : "";
+    }
+
+    /** The member that is the frame; only with a canvas for each. */
+    Member member(int frame) {
+        return members.get(frame);
+    }
+
+    /** All members of the cue, in order. */
+    List<Member> members() {
+        return members;
+    }
+
+    /** The coordinates in which the cue measures. */
+    Positions positions() {
+        return layout.axes() == Axes.OWN ? map.own() : map.stage();
+    }
+
+    /** The bounding box of a frame, in the axes of the cue. */
+    Box box(int frame) {
+        return Box.round(pixels(frame), positions());
+    }
+
+    /** The bounding box of a frame on the stage. */
+    Box stageBox(int frame) {
+        return Box.round(pixels(frame), map.stage());
+    }
+
+    /** Where the pixels of a frame stand along the order of the cue. */
+    OrderPlaces places(int frame) {
+        if (layout.order() != PixelOrder.MEMBERS) {
+            return OrderPlaces.along(layout.order(), pixels(frame), positions(), box(frame));
+        }
+        if (layout.spread() == Spread.EACH) {
+            return OrderPlaces.step(pixels(frame).length, frame, count());
+        }
+        Map<Integer, Integer> memberOf = new HashMap<>();
+        for (int k = 0; k < members.size(); k++) {
+            for (int pixel : members.get(k).pixels()) {
+                memberOf.putIfAbsent(pixel, k);
+            }
+        }
+        int[] all = pixels(frame);
+        double[] position = new double[all.length];
+        for (int i = 0; i < all.length; i++) {
+            position[i] = memberOf.get(all[i]);
+        }
+        return new OrderPlaces(position, members.size());
+    }
+
+    /** Sorts frames into lists in which no pixel stands twice. */
+    List<List<Integer>> disjoint(List<Integer> frames) {
+        List<List<Integer>> lists = new ArrayList<>();
+        List<Set<Integer>> taken = new ArrayList<>();
+        for (int frame : frames) {
+            int list = 0;
+            while (list < lists.size() && meets(taken.get(list), pixels(frame))) {
+                list++;
+            }
+            if (list == lists.size()) {
+                lists.add(new ArrayList<>());
+                taken.add(new HashSet<>());
+            }
+            lists.get(list).add(frame);
+            for (int pixel : pixels(frame)) {
+                taken.get(list).add(pixel);
+            }
+        }
+        return lists;
+    }
+
+    /** How many lists {@link #disjoint} makes of all frames. */
+    int disjointAll() {
+        List<Integer> all = new ArrayList<>();
+        for (int frame = 0; frame < count(); frame++) {
+            all.add(frame);
+        }
+        return disjoint(all).size();
+    }
+
+    private static boolean meets(Set<Integer> taken, int[] pixels) {
+        for (int pixel : pixels) {
+            if (taken.contains(pixel)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static int[] joined(List<Member> members) {
+        Set<Integer> all = new LinkedHashSet<>();
+        for (Member member : members) {
+            for (int pixel : member.pixels()) {
+                all.add(pixel);
+            }
+        }
+        return all.stream().mapToInt(Integer::intValue).toArray();
+    }
+}

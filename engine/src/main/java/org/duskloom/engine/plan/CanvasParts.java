@@ -1,0 +1,88 @@
+package org.duskloom.engine.plan;
+
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.effect.PartFinder;
+import org.duskloom.engine.group.Member;
+import org.duskloom.engine.map.Part;
+import org.duskloom.engine.map.Prop;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+
+/** Finds the parts that a setting names among the pixels of a canvas. */
+final class CanvasParts implements PartFinder {
+    private final Show show;
+    private final CanvasFrames frames;
+    private final List<Integer> together;
+    private final int[] stagePixels;
+
+    CanvasParts(Show show, CanvasFrames frames, List<Integer> together, int[] stagePixels) {
+        this.show = show;
+        this.frames = frames;
+        this.together = together;
+        this.stagePixels = stagePixels;
+    }
+
+    @Override
+    public Optional<int[]> find(int member, String address) {
+        Set<Integer> found = new LinkedHashSet<>();
+        membersOf(member).forEach(each -> addPart(each, address, found));
+        if (found.isEmpty() && frames.isWhole()) {
+            TextNode written = new TextNode(Location.ofFile(""), address);
+            show.groups()
+                    .resolve(List.of(written), new Problems())
+                    .orElse(List.of())
+                    .forEach(each -> {
+                        for (int pixel : each.pixels()) {
+                            found.add(pixel);
+                        }
+                    });
+        }
+        int[] canvasPixels = found.stream()
+                .mapToInt(pixel -> Arrays.binarySearch(stagePixels, pixel))
+                .filter(index -> index >= 0)
+                .toArray();
+        return canvasPixels.length == 0 ? Optional.empty() : Optional.of(canvasPixels);
+    }
+
+    @Override
+    public List<String> known(int member) {
+        Set<String> paths = new LinkedHashSet<>();
+        for (Member each : membersOf(member)) {
+            String inside = path(each);
+            prop(each).partPaths().stream()
+                    .filter(path -> path.startsWith(inside) && !path.equals(inside))
+                    .forEach(path -> paths.add(inside.isEmpty() ? path : path.substring(inside.length() + 1)));
+        }
+        return List.copyOf(paths);
+    }
+
+    private List<Member> membersOf(int member) {
+        return frames.isWhole() ? frames.members() : List.of(frames.member(together.get(member)));
+    }
+
+    private void addPart(Member member, String address, Set<Integer> found) {
+        String inside = path(member);
+        Prop prop = prop(member);
+        Optional<Part> part = prop.part(inside.isEmpty() ? address : inside + "/" + address);
+        part.ifPresent(present -> {
+            for (int pixel : present.pixels()) {
+                found.add(prop.firstPixel() + pixel);
+            }
+        });
+    }
+
+    private Prop prop(Member member) {
+        return show.map().props().get(member.propIndex());
+    }
+
+    /** The path of the member within its prop; empty for the prop itself. */
+    private static String path(Member member) {
+        int slash = member.name().indexOf('/');
+        return slash < 0 ? "" : member.name().substring(slash + 1);
+    }
+}

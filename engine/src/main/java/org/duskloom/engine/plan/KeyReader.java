@@ -1,0 +1,136 @@
+package org.duskloom.engine.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.duskloom.engine.color.ColorMix;
+import org.duskloom.engine.color.LinearColor;
+import org.duskloom.engine.document.Expected;
+import org.duskloom.engine.document.Fields;
+import org.duskloom.engine.document.ListNode;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.effect.ColorKey;
+import org.duskloom.engine.effect.ColorTrack;
+import org.duskloom.engine.effect.NumberKey;
+import org.duskloom.engine.effect.NumberSetting;
+import org.duskloom.engine.effect.NumberTrack;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.time.Easing;
+import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.TimeContext;
+import org.duskloom.engine.timeline.Values;
+
+/**
+ * Reads values that may move: a plain value, or {@code {"keys": [["0s", 0.2], ["1s", 1, "ease-in-out"]]}}, times from the
+ * start of the cue. The easing of a key is the way to it from the key before; {@code linear} where none is written.
+ */
+final class KeyReader {
+    private static final List<String> MIXES =
+            List.of(ColorMix.OKLAB.word(), ColorMix.OKLCH.word(), ColorMix.LINEAR.word());
+
+    private final TimeContext times;
+    private final Problems problems;
+
+    KeyReader(TimeContext times, Problems problems) {
+        this.times = times;
+        this.problems = problems;
+    }
+
+    /** A number that may move. */
+    Optional<NumberTrack> number(NumberSetting setting, Node node, String what) {
+        if (!(node instanceof ObjectNode)) {
+            OptionalDouble plain = plain(setting, node, what);
+            return plain.isPresent() ? Optional.of(NumberTrack.constant(plain.getAsDouble())) : Optional.empty();
+        }
+        int errorsBefore = problems.errorCount();
+        Fields fields = Fields.of(node, what, problems).orElseThrow();
+        List<NumberKey> keys = new ArrayList<>();
+        for (Key key : keys(fields, what)) {
+            OptionalDouble value = plain(setting, key.value(), "a key of " + what);
+            value.ifPresent(number -> keys.add(new NumberKey(key.time().seconds(), number, key.easing())));
+        }
+        fields.finish();
+        return problems.errorCount() > errorsBefore ? Optional.empty() : Optional.of(NumberTrack.keyed(keys));
+    }
+
+    /** A colour that may move. */
+    Optional<ColorTrack> color(Node node, String what) {
+        if (!(node instanceof ObjectNode)) {
+            return Values.color(node, what, problems).map(ColorTrack::constant);
+        }
+        int errorsBefore = problems.errorCount();
+        Fields fields = Fields.of(node, what, problems).orElseThrow();
+        ColorMix mix = fields.choice("mix", MIXES).flatMap(ColorMix::of).orElse(ColorMix.OKLAB);
+        List<ColorKey> keys = new ArrayList<>();
+        for (Key key : keys(fields, what)) {
+            Optional<LinearColor> value = Values.color(key.value(), "a key of " + what, problems);
+            value.ifPresent(color -> keys.add(new ColorKey(key.time().seconds(), color, key.easing())));
+        }
+        fields.finish();
+        return problems.errorCount() > errorsBefore ? Optional.empty() : Optional.of(ColorTrack.keyed(keys, mix));
+    }
+
+    private OptionalDouble plain(NumberSetting setting, Node node, String what) {
+        if (!setting.isWhole()) {
+            return Expected.number(node, what, setting.min(), setting.max(), problems);
+        }
+        var whole = Expected.whole(node, what, (long) setting.min(), (long) setting.max(), problems);
+        return whole.isPresent() ? OptionalDouble.of(whole.getAsLong()) : OptionalDouble.empty();
+    }
+
+    private List<Key> keys(Fields fields, String what) {
+        fields.require("keys");
+        List<Node> items = fields.list("keys").map(ListNode::items).orElse(List.of());
+        if (fields.has("keys") && items.isEmpty()) {
+            problems.error(
+                    fields.location("keys"), "\"keys\" of " + what + " is empty", "such as [[\"0s\", 0], [\"2s\", 1]]");
+        }
+        List<Key> keys = new ArrayList<>();
+        for (Node item : items) {
+            Optional<Key> key = key(item, what);
+            if (key.isPresent() && !keys.isEmpty()) {
+                requireLater(keys.get(keys.size() - 1), key.get(), what);
+            }
+            key.ifPresent(keys::add);
+        }
+        return keys;
+    }
+
+    private Optional<Key> key(Node node, String what) {
+        Optional<List<Node>> parts =
+                Expected.list(node, "a key of " + what, problems).map(ListNode::items);
+        if (parts.isEmpty()) {
+            return Optional.empty();
+        }
+        int size = parts.get().size();
+        if (size < 2 || size > 3) {
+            problems.error(
+                    node.location(),
+                    "a key of " + what + " has " + size + " values",
+                    "write a time, a value and perhaps an easing, such as [\"1s\", 0.5, \"ease-in-out\"]");
+            return Optional.empty();
+        }
+        Node timeNode = parts.get().get(0);
+        Optional<ExactTime> time = Values.time(timeNode, "the time of a key of " + what, times, problems);
+        Optional<Easing> easing = size == 2
+                ? Optional.of(Easing.LINEAR)
+                : Values.easing(parts.get().get(2), "the easing of a key of " + what, problems);
+        return time.isEmpty() || easing.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Key(timeNode, time.get(), parts.get().get(1), easing.get()));
+    }
+
+    private void requireLater(Key before, Key key, String what) {
+        if (key.time().compareTo(before.time()) < 0) {
+            problems.error(
+                    key.at().location(),
+                    "a key of " + what + " at " + key.time() + " stands after one at " + before.time(),
+                    "list the keys by time");
+        }
+    }
+
+    /** A key as written. */
+    private record Key(Node at, ExactTime time, Node value, Easing easing) {}
+}

@@ -1,0 +1,80 @@
+package org.duskloom.engine.plan;
+
+import java.util.Arrays;
+import org.duskloom.engine.effect.Patch;
+
+/**
+ * Where the pixels of a canvas lie on the stage. The stage is cut into tiles of {@link Patch#CAPACITY} pixels in wiring
+ * order; canvas pixels stand in the order of the stage, so those of a tile follow each other, and stretches without a gap
+ * are runs.
+ */
+public final class PixelRuns {
+    private final int[] canvasPixel;
+    private final int[] cell;
+    private final int[] length;
+    private final int[] firstRunOfTile;
+
+    /**
+     * The runs of a canvas.
+     *
+     * @param stagePixels global pixel indices of the canvas pixels, rising
+     * @param stagePixelCount how many pixels the stage has
+     */
+    PixelRuns(int[] stagePixels, int stagePixelCount) {
+        int tiles = tileCount(stagePixelCount);
+        int[] pixel = new int[stagePixels.length];
+        int[] runCell = new int[stagePixels.length];
+        int[] runLength = new int[stagePixels.length];
+        firstRunOfTile = new int[tiles + 1];
+        int runs = 0;
+        int tile = 0;
+        for (int i = 0; i < stagePixels.length; i++) {
+            int tileOfPixel = stagePixels[i] / Patch.CAPACITY;
+            boolean goesOn = i > 0 && stagePixels[i] == stagePixels[i - 1] + 1 && tileOfPixel == tile;
+            while (tile < tileOfPixel) {
+                firstRunOfTile[++tile] = runs;
+            }
+            if (goesOn) {
+                runLength[runs - 1]++;
+            } else {
+                pixel[runs] = i;
+                runCell[runs] = stagePixels[i] % Patch.CAPACITY;
+                runLength[runs++] = 1;
+            }
+        }
+        Arrays.fill(firstRunOfTile, tile + 1, tiles + 1, runs);
+        canvasPixel = Arrays.copyOf(pixel, runs);
+        cell = Arrays.copyOf(runCell, runs);
+        length = Arrays.copyOf(runLength, runs);
+    }
+
+    /** How many tiles a stage of so many pixels has. */
+    public static int tileCount(int stagePixelCount) {
+        return (stagePixelCount + Patch.CAPACITY - 1) / Patch.CAPACITY;
+    }
+
+    /** The first run in a tile. */
+    public int firstRun(int tile) {
+        return firstRunOfTile[tile];
+    }
+
+    /** The run after the last in a tile. */
+    public int endRun(int tile) {
+        return firstRunOfTile[tile + 1];
+    }
+
+    /** The canvas pixel that a run starts with. */
+    public int canvasPixel(int run) {
+        return canvasPixel[run];
+    }
+
+    /** The cell of the tile that a run starts in. */
+    public int cell(int run) {
+        return cell[run];
+    }
+
+    /** How many pixels a run has. */
+    public int length(int run) {
+        return length[run];
+    }
+}

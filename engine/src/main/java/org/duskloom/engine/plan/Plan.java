@@ -1,0 +1,21 @@
+package org.duskloom.engine.plan;
+
+import java.util.List;
+import java.util.Objects;
+import org.duskloom.engine.time.FrameRate;
+
+/**
+ * A show that is ready to be rendered. Immutable; any number of threads may render any of its frames.
+ *
+ * @param rate frames per second
+ * @param frameCount how many frames there are, from 0
+ * @param pixelCount how many pixels a frame has
+ * @param layers from the bottom up
+ * @param canvasCount how many canvases all cues have together
+ */
+public record Plan(FrameRate rate, long frameCount, int pixelCount, List<PlannedLayer> layers, int canvasCount) {
+    public Plan {
+        Objects.requireNonNull(rate, "rate");
+        layers = List.copyOf(layers);
+    }
+}

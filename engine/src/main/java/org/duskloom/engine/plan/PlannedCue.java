@@ -1,0 +1,76 @@
+package org.duskloom.engine.plan;
+
+import java.util.List;
+import org.duskloom.engine.color.BlendMode;
+import org.duskloom.engine.effect.NumberTrack;
+import org.duskloom.engine.time.FrameSpan;
+
+/** A cue as it runs: frame numbers, kernels and where they paint. Immutable. */
+public final class PlannedCue {
+    private final FrameSpan frames;
+    private final FrameClock clock;
+    private final double lengthSeconds;
+    private final NumberTrack opacity;
+    private final PlannedFade fade;
+    private final BlendMode blend;
+    private final PlannedCanvas[] canvases;
+    private final boolean overlapping;
+
+    PlannedCue(CueSpan span, NumberTrack opacity, PlannedFade fade, BlendMode blend, CanvasSet canvases) {
+        this.frames = span.frames();
+        this.clock = span.clock();
+        this.lengthSeconds = span.lengthSeconds();
+        this.opacity = opacity;
+        this.fade = fade;
+        this.blend = blend;
+        this.canvases = canvases.canvases().toArray(PlannedCanvas[]::new);
+        this.overlapping = canvases.overlapping();
+    }
+
+    /** When a cue holds. */
+    record CueSpan(FrameSpan frames, FrameClock clock, double lengthSeconds) {}
+
+    /** The canvases of a cue, and whether a pixel is in more than one of them. */
+    record CanvasSet(List<PlannedCanvas> canvases, boolean overlapping) {}
+
+    /** The first frame in which it is seen. */
+    public long firstFrame() {
+        return frames.firstFrame();
+    }
+
+    /** The frame after the last in which it is seen. */
+    public long endFrameExclusive() {
+        return frames.endFrameExclusive();
+    }
+
+    /** Its length in seconds. */
+    public double lengthSeconds() {
+        return lengthSeconds;
+    }
+
+    /** Its own opacity times its fade, 0 to 1. */
+    public float opacityAt(long frame) {
+        double seconds = clock.secondsAt(frame);
+        return (float) (opacity.at(seconds) * fade.at(seconds, lengthSeconds));
+    }
+
+    /** How it is mixed with the earlier cues of its layer. */
+    public BlendMode blend() {
+        return blend;
+    }
+
+    /** How many canvases it has. */
+    public int canvasCount() {
+        return canvases.length;
+    }
+
+    /** One of its canvases. */
+    public PlannedCanvas canvas(int index) {
+        return canvases[index];
+    }
+
+    /** Whether a pixel is in more than one of the canvases. */
+    public boolean isOverlapping() {
+        return overlapping;
+    }
+}

@@ -1,0 +1,18 @@
+package org.duskloom.engine.plan;
+
+import java.util.List;
+import org.duskloom.engine.color.BlendMode;
+
+/**
+ * A layer as it runs.
+ *
+ * @param blend how it is mixed with what is under it
+ * @param opacity 0 to 1
+ * @param mask whether its brightness gates what is under it
+ * @param cues in the order of painting
+ */
+public record PlannedLayer(BlendMode blend, float opacity, boolean mask, List<PlannedCue> cues) {
+    public PlannedLayer {
+        cues = List.copyOf(cues);
+    }
+}

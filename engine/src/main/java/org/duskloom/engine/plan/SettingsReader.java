@@ -1,0 +1,165 @@
+package org.duskloom.engine.plan;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.document.Expected;
+import org.duskloom.engine.document.Field;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.effect.ChoiceSetting;
+import org.duskloom.engine.effect.ColorSetting;
+import org.duskloom.engine.effect.DurationSetting;
+import org.duskloom.engine.effect.Effect;
+import org.duskloom.engine.effect.FileSetting;
+import org.duskloom.engine.effect.FlagSetting;
+import org.duskloom.engine.effect.NumberSetting;
+import org.duskloom.engine.effect.NumberTrack;
+import org.duskloom.engine.effect.PaletteSetting;
+import org.duskloom.engine.effect.Setting;
+import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.effect.TextSetting;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.NearestName;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.timeline.Cue;
+import org.duskloom.engine.timeline.PaletteReader;
+import org.duskloom.engine.timeline.Values;
+
+/** Turns the settings of cues, as written, into the values that effects ask for. */
+final class SettingsReader {
+    private static final NumberSetting OPACITY =
+            NumberSetting.of("opacity", "share", 0, 1, 1, "how much of the cue is seen");
+
+    private final Show show;
+    private final Problems problems;
+    private final Set<String> palettesUsed = new HashSet<>();
+
+    SettingsReader(Show show, Problems problems) {
+        this.show = show;
+        this.problems = problems;
+    }
+
+    /** The settings of a cue; those with errors have their defaults. */
+    Settings read(Effect effect, Cue cue) {
+        Map<String, Setting<?>> byName = new LinkedHashMap<>();
+        effect.settings().forEach(setting -> byName.put(setting.name(), setting));
+        Map<Setting<?>, Object> given = new LinkedHashMap<>();
+        for (Field field : cue.with()) {
+            Setting<?> setting = byName.get(field.name());
+            if (setting == null) {
+                problems.error(
+                        field.nameLocation(),
+                        "the effect " + effect.name() + " has no setting " + Quoted.of(field.name()),
+                        NearestName.of(field.name(), byName.keySet())
+                                .map(near -> "did you mean \"" + near + "\"?")
+                                .orElse("allowed: " + String.join(", ", byName.keySet())));
+            } else {
+                value(setting, field.value(), what(setting, effect)).ifPresent(value -> given.put(setting, value));
+            }
+        }
+        return Settings.of(given);
+    }
+
+    /** The opacity of a cue over its time. */
+    NumberTrack opacity(Cue cue) {
+        return cue.opacity()
+                .flatMap(node -> keys().number(OPACITY, node, "\"opacity\" of a cue"))
+                .orElse(OPACITY.standard());
+    }
+
+    /** Warns of palettes that no cue names. */
+    void warnOfUnusedPalettes() {
+        if (problems.hasErrors()) {
+            return;
+        }
+        show.timeline().palettes().keySet().stream()
+                .filter(name -> !palettesUsed.contains(name))
+                .sorted()
+                .forEach(name -> problems.warn(
+                        Location.ofFile(show.inputs().get(0).shownName()),
+                        "no cue uses the palette " + Quoted.of(name),
+                        ""));
+    }
+
+    private Optional<?> value(Setting<?> setting, Node node, String what) {
+        if (setting instanceof NumberSetting number) {
+            return keys().number(number, node, what);
+        }
+        if (setting instanceof ColorSetting) {
+            return keys().color(node, what);
+        }
+        if (setting instanceof PaletteSetting) {
+            return palette(node, what);
+        }
+        if (setting instanceof DurationSetting duration) {
+            return duration(duration, node, what);
+        }
+        if (setting instanceof ChoiceSetting choice) {
+            return Expected.choice(node, what, choice.words(), problems);
+        }
+        if (setting instanceof FlagSetting) {
+            return Expected.flag(node, what, problems);
+        }
+        return setting instanceof TextSetting text ? text(text, node, what) : file((FileSetting) setting, node, what);
+    }
+
+    private KeyReader keys() {
+        return new KeyReader(show.timeline().times(), problems);
+    }
+
+    private Optional<Palette> palette(Node node, String what) {
+        if (node instanceof TextNode name) {
+            Palette named = show.timeline().palettes().get(name.value());
+            if (named != null) {
+                palettesUsed.add(name.value());
+                return Optional.of(named);
+            }
+            return PaletteNames.color(name, what, show.timeline().palettes().keySet(), problems);
+        }
+        return PaletteReader.read(node, what, problems);
+    }
+
+    private Optional<?> duration(DurationSetting setting, Node node, String what) {
+        Optional<ExactTime> time = Values.time(node, what, show.timeline().times(), problems);
+        if (time.isPresent() && time.get().isZero() && !setting.zeroAllowed()) {
+            problems.error(node.location(), what + " is zero", "it must be longer");
+            return Optional.empty();
+        }
+        return time.map(length -> OptionalDouble.of(length.seconds()));
+    }
+
+    private Optional<String> text(TextSetting setting, Node node, String what) {
+        Optional<String> text = Expected.text(node, what, problems).map(TextNode::value);
+        if (text.isPresent() && text.get().codePointCount(0, text.get().length()) > setting.longest()) {
+            problems.error(node.location(), what + " is too long", "allowed: " + setting.range());
+            return Optional.empty();
+        }
+        return text;
+    }
+
+    private Optional<Optional<Path>> file(FileSetting setting, Node node, String what) {
+        Optional<TextNode> text = Expected.text(node, what, problems);
+        Optional<Path> path = text.flatMap(name -> show.files().locate(name, problems));
+        if (path.isPresent() && !Files.isRegularFile(path.get())) {
+            problems.error(
+                    node.location(),
+                    what + ": there is no file " + Quoted.of(text.orElseThrow().value()),
+                    "the path is relative to the folder of the timeline; allowed: " + setting.range());
+            return Optional.empty();
+        }
+        return path.map(Optional::of);
+    }
+
+    private static String what(Setting<?> setting, Effect effect) {
+        return "\"" + setting.name() + "\" of " + effect.name();
+    }
+}

@@ -1,0 +1,29 @@
+package org.duskloom.engine.plan;
+
+import java.util.List;
+import java.util.Objects;
+import org.duskloom.engine.group.GroupTree;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.timeline.Timeline;
+
+/**
+ * A timeline with the pixels it plays on, as read.
+ *
+ * @param timeline the timeline as written
+ * @param groups the addresses that it may use, and the pixels behind them
+ * @param files finds files named in settings
+ * @param inputs the files read so far, the timeline first
+ */
+public record Show(Timeline timeline, GroupTree groups, ShowFiles files, List<InputFile> inputs) {
+    public Show {
+        Objects.requireNonNull(timeline, "timeline");
+        Objects.requireNonNull(groups, "groups");
+        Objects.requireNonNull(files, "files");
+        inputs = List.copyOf(inputs);
+    }
+
+    /** The pixels in wiring order. */
+    public PixelMap map() {
+        return groups.map();
+    }
+}

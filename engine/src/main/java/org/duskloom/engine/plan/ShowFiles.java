@@ -1,0 +1,73 @@
+package org.duskloom.engine.plan;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.duskloom.engine.document.JsonReader;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.problem.Problems;
+
+/**
+ * The files of one show. Paths are relative to the file that names them; what was read is remembered. Not safe for use by
+ * several threads.
+ */
+public final class ShowFiles {
+    private final List<InputFile> inputs = new ArrayList<>();
+    private final Path home;
+    private final String homeShown;
+
+    private ShowFiles(Path home, String homeShown) {
+        this.home = home;
+        this.homeShown = homeShown;
+    }
+
+    /** The files round a first one, which the user named. */
+    public static ShowFiles beside(Path first) {
+        Path parent = first.getParent();
+        return parent == null ? new ShowFiles(Path.of(""), "") : new ShowFiles(parent, parent + "/");
+    }
+
+    /** The files read so far, in the order of reading. */
+    public List<InputFile> inputs() {
+        return List.copyOf(inputs);
+    }
+
+    /** Where a file is that another one names; an error if that cannot be a path. */
+    public Optional<Path> locate(TextNode written, Problems problems) {
+        try {
+            if (!written.value().isEmpty()) {
+                return Optional.of(home.resolve(written.value()));
+            }
+        } catch (InvalidPathException e) {
+            // Said below.
+        }
+        problems.error(written.location(), Quoted.of(written.value()) + " is not the name of a file");
+        return Optional.empty();
+    }
+
+    /** Reads a text file that another one names. */
+    public Optional<SourceText> text(TextNode written, Problems problems) {
+        return locate(written, problems).flatMap(path -> text(path, shown(written.value()), problems));
+    }
+
+    /** Reads a text file. */
+    public Optional<SourceText> text(Path path, String shownName, Problems problems) {
+        Optional<SourceText> source = SourceText.read(path, shownName, problems);
+        source.ifPresent(text -> inputs.add(new InputFile(path, shownName, text.sha256Hex())));
+        return source;
+    }
+
+    /** Reads a JSON file. */
+    public Optional<Node> json(Path path, String shownName, Problems problems) {
+        return text(path, shownName, problems).flatMap(source -> JsonReader.read(source, problems));
+    }
+
+    private String shown(String written) {
+        return Path.of(written).isAbsolute() ? written : homeShown + written;
+    }
+}
