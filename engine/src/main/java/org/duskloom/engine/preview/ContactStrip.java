@@ -25,6 +25,10 @@ public final class ContactStrip implements FrameSink {
     private static final double RADIUS_SHARE_OF_SPACING = 0.37;
 
     private static final double SMALLEST_RADIUS = 0.75;
+
+    /** Pixels nearer than this, in dots of the picture, cannot be told apart: they are drawn as an area without gaps. */
+    private static final double NEAREST_TOLD_APART = 1.6;
+
     private static final double LARGEST_RADIUS_SHARE_OF_PANEL = 0.03;
 
     private final StagedFile file;
@@ -41,19 +45,20 @@ public final class ContactStrip implements FrameSink {
     /**
      * Lays out the sheet; nothing is written yet.
      *
-     * @param file takes the PNG; the strip finishes or abandons it, unless this constructor throws
+     * @param file takes the PNG; the strip finishes or abandons it, and does the latter if this constructor throws
      * @param scene the display
      * @param frames numbers of the frames to show, rising, at least one
      * @param options how to lay them out
      * @throws OutputRefusedException if the picture would be too large
+     * @throws IllegalArgumentException if there are no frames or they do not rise
      */
     public ContactStrip(StagedFile file, PreviewScene scene, long[] frames, StripOptions options)
             throws OutputRefusedException {
         this.file = file;
         this.scene = scene;
-        this.frames = rising(frames);
+        this.frames = frames.clone();
         StageView.Box box = StageView.Box.of(scene.x(), scene.y()).withMargin(MARGIN);
-        this.layout = StripLayout.of(box.aspect(), scene.pixelCount(), frames.length, options);
+        this.layout = layoutOrClose(file, box, scene, frames, options);
         int width = layout.panelWidth();
         int height = layout.panelHeight();
         StageView view = StageView.fit(box, width, height);
@@ -112,6 +117,18 @@ public final class ContactStrip implements FrameSink {
         file.close();
     }
 
+    private static StripLayout layoutOrClose(
+            StagedFile file, StageView.Box box, PreviewScene scene, long[] frames, StripOptions options)
+            throws OutputRefusedException {
+        try {
+            requireRising(frames);
+            return StripLayout.of(box.aspect(), scene.pixelCount(), frames.length, options);
+        } catch (OutputRefusedException | IllegalArgumentException refused) {
+            file.close();
+            throw refused;
+        }
+    }
+
     private void addPixel(int pixel, byte[] rgb) {
         double x = panelX[pixel];
         double y = panelY[pixel];
@@ -130,12 +147,17 @@ public final class ContactStrip implements FrameSink {
         }
     }
 
-    /** Discs follow the spacing of the pixels, but neither fill a panel nor vanish. */
+    /** Discs follow the spacing of the pixels, but neither fill a panel nor vanish. In dots of the picture. */
     private double dotRadius(StageView view) {
         double largest = LARGEST_RADIUS_SHARE_OF_PANEL * Math.min(layout.panelWidth(), layout.panelHeight());
         double spacing = DotSpacing.median(scene.x(), scene.y()) * view.scale();
-        double wanted = spacing == 0 ? largest : spacing * RADIUS_SHARE_OF_SPACING;
-        return Math.max(SMALLEST_RADIUS, Math.min(largest, wanted));
+        if (spacing == 0) {
+            return largest;
+        }
+        // Half the diagonal between four neighbours, and the half dot of the smooth rim.
+        double gapless = spacing * StrictMath.sqrt(0.5) + 0.5;
+        double apart = spacing * RADIUS_SHARE_OF_SPACING;
+        return Math.min(largest, spacing < NEAREST_TOLD_APART ? gapless : Math.max(SMALLEST_RADIUS, apart));
     }
 
     private void drawHead() {
@@ -158,7 +180,7 @@ public final class ContactStrip implements FrameSink {
         }
     }
 
-    private static long[] rising(long[] frames) {
+    private static void requireRising(long[] frames) {
         for (int i = 1; i < frames.length; i++) {
             if (frames[i] <= frames[i - 1]) {
                 throw new IllegalArgumentException("frame " + frames[i] + " after " + frames[i - 1]);
@@ -167,6 +189,5 @@ public final class ContactStrip implements FrameSink {
         if (frames.length == 0) {
             throw new IllegalArgumentException("no frames");
         }
-        return frames.clone();
     }
 }

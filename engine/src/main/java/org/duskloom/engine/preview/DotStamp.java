@@ -1,15 +1,14 @@
 package org.duskloom.engine.preview;
 
 /**
- * A round mark, worked out once for each of {@value #PHASES} by {@value #PHASES} positions between the dots of the
- * picture, so that its place is not rounded to whole dots.
+ * A round mark, worked out once for every quarter of a dot in both directions, so that its place is not rounded to whole
+ * dots of the picture.
  */
 final class DotStamp {
-    /** Places between two dots of the picture, along each axis. */
-    static final int PHASES = 4;
+    private static final int PHASES = 4;
 
     private final int reach;
-    private final float[][] weights = new float[PHASES * PHASES][];
+    private final float[][] weights = new float[(PHASES + 1) * (PHASES + 1)][];
 
     /** How strong a mark is at a distance from its middle, in dots of the picture. */
     @FunctionalInterface
@@ -49,12 +48,14 @@ final class DotStamp {
 
     /** The mark, row by row, for a middle that lies a fraction of a dot, 0 to below 1, right of and below a dot's corner. */
     float[] weights(double fractionX, double fractionY) {
-        return weights[(int) (fractionY * PHASES) * PHASES + (int) (fractionX * PHASES)];
+        int phaseX = (int) (fractionX * PHASES + 0.5);
+        int phaseY = (int) (fractionY * PHASES + 0.5);
+        return weights[phaseY * (PHASES + 1) + phaseX];
     }
 
     private float[] draw(int phase, Profile profile) {
-        double middleX = reach + (phase % PHASES + 0.5) / PHASES;
-        double middleY = reach + (phase / PHASES + 0.5) / PHASES;
+        double middleX = reach + (double) (phase % (PHASES + 1)) / PHASES;
+        double middleY = reach + (double) (phase / (PHASES + 1)) / PHASES;
         float[] drawn = new float[side() * side()];
         for (int i = 0; i < drawn.length; i++) {
             double dx = i % side() + 0.5 - middleX;

@@ -14,7 +14,7 @@ import java.util.zip.Deflater;
  * the pixels are lossless and marked as sRGB, the compressed bytes may differ between versions of zlib.
  */
 public final class PngWriter implements Closeable {
-    /** zlib's fastest level: a tenth larger than the usual one, in a quarter of the time. */
+    /** zlib's fastest level: noisy pictures grow by some 40 % against level 6, and take a quarter of its time. */
     public static final int FAST = 1;
 
     private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};

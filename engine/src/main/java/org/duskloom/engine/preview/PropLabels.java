@@ -21,7 +21,7 @@ final class PropLabels {
     private final int panelHeight;
 
     /** A name, and where its capitals begin. */
-    private record Label(String name, int left, int top, int width) {
+    record Label(String name, int left, int top, int width) {
         boolean overlaps(Label other) {
             return left < other.left + other.width + CLEAR
                     && other.left < left + width + CLEAR
@@ -48,6 +48,11 @@ final class PropLabels {
         for (Label label : placed) {
             sheet.text(label.name(), panelLeft + label.left(), panelTop + label.top(), 1, Ink.QUIET);
         }
+    }
+
+    /** The names that found a place. */
+    List<Label> placed() {
+        return List.copyOf(placed);
     }
 
     private void place(PropSpan prop, PreviewScene scene, StageView view, int distance) {

@@ -7,7 +7,22 @@ import org.duskloom.engine.output.OutputRefusedException;
 final class SheetSize {
     static final long LARGEST_DOTS = 100_000_000;
 
+    /** A panel takes more memory than its share of the picture while its light is added up. */
+    static final long LARGEST_PANEL_DOTS = 10_000_000;
+
     private SheetSize() {}
+
+    /** @throws OutputRefusedException if a panel would be too large */
+    static void refuseLargePanel(int width, int height) throws OutputRefusedException {
+        if ((long) width * height > LARGEST_PANEL_DOTS) {
+            throw new OutputRefusedException(String.format(
+                    Locale.ROOT,
+                    "a panel would be %d by %d dots, and at most %d million are made; choose a smaller width",
+                    width,
+                    height,
+                    LARGEST_PANEL_DOTS / 1_000_000));
+        }
+    }
 
     /**
      * @param advice what would make it smaller

@@ -39,8 +39,8 @@ record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
     static StripLayout of(double displayAspect, int pixels, int panels, StripOptions options)
             throws OutputRefusedException {
         double aspect = Math.max(STEEPEST, Math.min(FLATTEST, displayAspect));
-        int fewest = options.columns().orElse(1);
-        int most = options.columns().orElse(panels);
+        int most = Math.min(panels, options.columns().orElse(panels));
+        int fewest = options.columns().isPresent() ? most : 1;
         StripLayout best = withColumns(fewest, aspect, pixels, panels, options);
         for (int columns = fewest + 1; columns <= most; columns++) {
             StripLayout layout = withColumns(columns, aspect, pixels, panels, options);
@@ -49,16 +49,14 @@ record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
             }
             best = layout.worth(panels) >= best.worth(panels) ? layout : best;
         }
-        SheetSize.refuseTooLarge(
-                "a strip of " + PreviewScene.counted(panels, "moment"),
-                best.width(),
-                best.height(),
-                "choose fewer moments or smaller panels");
+        String name = "a strip of " + PreviewScene.counted(panels, "moment");
+        SheetSize.refuseTooLarge(name, best.width(), best.height(), "choose fewer moments or smaller panels");
+        SheetSize.refuseLargePanel(best.panelWidth(), best.panelHeight());
         return best;
     }
 
     private static StripLayout withColumns(int columns, double aspect, int pixels, int panels, StripOptions options) {
-        int rows = (panels + columns - 1) / columns;
+        int rows = (panels - 1) / columns + 1;
         int width = options.panelWidth().orElse(chosenWidth(columns, rows, aspect, pixels));
         return new StripLayout(columns, rows, width, (int) Math.max(1, Math.rint(width / aspect)));
     }

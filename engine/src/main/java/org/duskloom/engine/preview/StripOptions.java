@@ -5,7 +5,7 @@ import java.util.OptionalInt;
 /**
  * How a contact strip is laid out; what is empty is chosen so that the sheet suits a screen.
  *
- * @param columns panels side by side
+ * @param columns panels side by side; no more than there are moments
  * @param panelWidth width of a panel in dots of the picture, from {@value #NARROWEST}
  * @param propNames whether props are named in the panels, where there is room
  */

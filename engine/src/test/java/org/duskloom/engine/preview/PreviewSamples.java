@@ -32,11 +32,50 @@ final class PreviewSamples {
         Garden wall = new Garden();
         wall.grid("wall", 0, 0, 200, 100, 20);
         strip(folder.resolve("wall-20000.png"), wall.scene("Wall of 20,000"), 6, StripOptions.standard());
+        timeStrip(folder.resolve("time-garden.png"), garden, 0, 960);
+        timeStrip(folder.resolve("time-fence.png"), fence.scene("The fence alone"), 83, 203);
+        timeStrip(folder.resolve("time-one.png"), lantern.scene("One lantern"), 0, 48);
+        timeStrip(folder.resolve("time-wall.png"), wall.scene("Wall"), 3000, 3100);
+        letters(folder.resolve("letters.png"));
+        Garden hall = new Garden();
+        hall.grid("hall", 0, 0, 400, 250, 20);
+        strip(folder.resolve("hall-100000.png"), hall.scene("Hall of 100,000"), 12, StripOptions.standard());
         Garden meadow = new Garden();
         for (int k = 0; k < 320; k++) {
             meadow.daisy("daisy-" + k, 500 * (k % 20), 500 * (k / 20), 200);
         }
         strip(folder.resolve("meadow-19520.png"), meadow.scene("Meadow"), 4, StripOptions.standard());
+    }
+
+    private static void letters(Path target) throws IOException {
+        Raster sheet = new Raster(760, 560, Ink.SHEET);
+        String[] lines = {
+            "ABCDEFGHIJKLMNOPQRSTUVWXYZ 0123456789",
+            "abcdefghijklmnopqrstuvwxyz °·…–←↑→↓µ×",
+            "!\"#$%&'()*+,-./:;<=>?@[\\]^_`{|}~ ÄÖÜäöüßéèêñåøæçČï",
+            "The quick brown fox jumps over the lazy dog. 12.5 s 1:02.5"
+        };
+        int top = 20;
+        for (int scale = 1; scale <= 4; scale++) {
+            for (String line : lines) {
+                sheet.text(line, 20, top, scale, Ink.TEXT);
+                top += 13 * scale;
+            }
+            top += 12;
+        }
+        sheet.writePng(StagedFile.open(target, IfExists.REPLACE));
+    }
+
+    private static void timeStrip(Path target, PreviewScene scene, int first, int end) throws IOException {
+        long start = System.nanoTime();
+        StagedFile file = StagedFile.open(target, IfExists.REPLACE);
+        try (TimeStrip strip = new TimeStrip(file, scene, first, end, OptionalInt.empty())) {
+            for (int frame = first; frame < end; frame++) {
+                strip.frame(frame, light(scene, frame));
+            }
+            strip.finish();
+        }
+        System.out.printf("%s %d ms%n", target.getFileName(), (System.nanoTime() - start) / 1_000_000);
     }
 
     private static void strip(Path target, PreviewScene scene, int moments, StripOptions options) throws IOException {

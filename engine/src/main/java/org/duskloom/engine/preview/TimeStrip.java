@@ -1,0 +1,192 @@
+package org.duskloom.engine.preview;
+
+import java.io.IOException;
+import java.util.OptionalInt;
+import org.duskloom.engine.output.OutputRefusedException;
+import org.duskloom.engine.output.PropSpan;
+import org.duskloom.engine.output.StagedFile;
+import org.duskloom.engine.render.FrameSink;
+
+/**
+ * A whole run in one PNG: a row per pixel in wiring order, a column per frame, each cell in exactly the colour of the
+ * frame's bytes. Title, times and names stand round that field, not in it. Holds all frames in memory, which is why its
+ * size is limited.
+ */
+public final class TimeStrip implements FrameSink {
+    /** The largest cell that can be asked for. */
+    public static final int LARGEST_CELL = 1000;
+
+    private static final int TICK = 5;
+    private static final double LABEL_EVERY_DOTS = 72;
+
+    private final StagedFile file;
+    private final PreviewScene scene;
+    private final long firstFrame;
+    private final TimeStripLayout layout;
+    private final byte[] field;
+    private final int frames;
+    private int arrived;
+
+    /**
+     * Makes room for the frames; nothing is written yet.
+     *
+     * @param file takes the PNG; the strip finishes or abandons it, and does the latter if this constructor throws
+     * @param scene the display; its coordinates do not matter here
+     * @param firstFrame the first frame that will come
+     * @param endFrameExclusive one more than the last; above {@code firstFrame}
+     * @param pixelSize width and height of a cell, 1 to {@value #LARGEST_CELL}; when empty, a size that suits a screen
+     * @throws OutputRefusedException if the picture would be too large
+     * @throws IllegalArgumentException if there are no frames, or cells of such a size
+     */
+    public TimeStrip(
+            StagedFile file, PreviewScene scene, long firstFrame, long endFrameExclusive, OptionalInt pixelSize)
+            throws OutputRefusedException {
+        this.file = file;
+        this.scene = scene;
+        this.firstFrame = firstFrame;
+        this.layout = layoutOrClose(file, scene, firstFrame, endFrameExclusive, pixelSize);
+        this.frames = (int) layout.frames();
+        this.field = new byte[3 * frames * scene.pixelCount()];
+    }
+
+    @Override
+    public void frame(long frameNumber, byte[] rgb) {
+        if (frameNumber != firstFrame + arrived || arrived == frames) {
+            throw new IllegalArgumentException(
+                    "frame " + frameNumber + ", expected " + (firstFrame + arrived) + " of " + frames);
+        }
+        int rowBytes = 3 * frames;
+        int to = 3 * arrived;
+        for (int from = 0; from < 3 * scene.pixelCount(); from += 3) {
+            field[to] = rgb[from];
+            field[to + 1] = rgb[from + 1];
+            field[to + 2] = rgb[from + 2];
+            to += rowBytes;
+        }
+        arrived++;
+    }
+
+    /**
+     * {@inheritDoc}
+     *
+     * @throws IllegalStateException if frames are missing
+     */
+    @Override
+    public void finish() throws IOException {
+        if (arrived < frames) {
+            throw new IllegalStateException("frame " + (firstFrame + arrived) + " of the strip was not rendered");
+        }
+        int width = (int) layout.width();
+        int height = (int) layout.height();
+        try (file;
+                PngWriter png = new PngWriter(file.stream(), width, height, PngWriter.FAST)) {
+            byte[] line = new byte[3 * width];
+            writeRows(png, head(), line);
+            writeField(png, line);
+            writeRows(png, new Raster(width, TimeStripLayout.PADDING, Ink.SHEET), line);
+            png.finish();
+            file.finish();
+        }
+    }
+
+    @Override
+    public void close() {
+        file.close();
+    }
+
+    private static TimeStripLayout layoutOrClose(
+            StagedFile file, PreviewScene scene, long firstFrame, long endFrameExclusive, OptionalInt pixelSize)
+            throws OutputRefusedException {
+        try {
+            requireSensible(firstFrame, endFrameExclusive, pixelSize);
+            return TimeStripLayout.of(scene, firstFrame, endFrameExclusive - firstFrame, pixelSize);
+        } catch (OutputRefusedException | IllegalArgumentException refused) {
+            file.close();
+            throw refused;
+        }
+    }
+
+    private static void requireSensible(long firstFrame, long endFrameExclusive, OptionalInt pixelSize) {
+        int cell = pixelSize.orElse(1);
+        if (endFrameExclusive <= firstFrame || cell < 1 || cell > LARGEST_CELL) {
+            throw new IllegalArgumentException(
+                    "frames " + firstFrame + ".." + endFrameExclusive + ", cells of " + cell);
+        }
+    }
+
+    private static void writeRows(PngWriter png, Raster part, byte[] line) throws IOException {
+        for (int y = 0; y < part.height(); y++) {
+            part.copyRow(y, line);
+            png.row(line, 0);
+        }
+    }
+
+    /** Every row of cells is as many rows of the picture as a cell is high. */
+    private void writeField(PngWriter png, byte[] line) throws IOException {
+        Raster names = names();
+        new Raster((int) layout.width(), 1, Ink.SHEET).copyRow(0, line);
+        for (int pixel = 0; pixel < scene.pixelCount(); pixel++) {
+            fillCells(line, pixel);
+            for (int row = 0; row < layout.cellSize(); row++) {
+                names.copyRow(pixel * layout.cellSize() + row, line);
+                png.row(line, 0);
+            }
+        }
+    }
+
+    private void fillCells(byte[] line, int pixel) {
+        int to = 3 * layout.fieldLeft();
+        int from = 3 * frames * pixel;
+        for (int frame = 0; frame < frames; frame++, from += 3) {
+            for (int dot = 0; dot < layout.cellSize(); dot++, to += 3) {
+                line[to] = field[from];
+                line[to + 1] = field[from + 1];
+                line[to + 2] = field[from + 2];
+            }
+        }
+    }
+
+    private Raster head() {
+        Raster head = new Raster((int) layout.width(), TimeStripLayout.FIELD_TOP, Ink.SHEET);
+        String detail = scene.size() + " · " + PreviewScene.counted(frames, "frame");
+        int room = head.width() - 2 * TimeStripLayout.PADDING;
+        Heading.draw(head, TimeStripLayout.PADDING, TimeStripLayout.PADDING, room, scene.title(), detail);
+        double framesApart = LABEL_EVERY_DOTS / layout.cellSize();
+        for (TimeAxis.Tick tick :
+                TimeAxis.ticks(scene.secondsOfFrame(), firstFrame, firstFrame + frames, framesApart)) {
+            int x = layout.fieldLeft() + (int) (tick.frame() - firstFrame) * layout.cellSize();
+            head.rectangle(x, head.height() - TICK - 1, 1, TICK, Ink.QUIET);
+            drawTime(head, TimeLabel.of(tick.seconds()), x);
+        }
+        return head;
+    }
+
+    /** A time begins at its tick, unless it would then run off the picture. */
+    private static void drawTime(Raster head, String time, int x) {
+        int width = PixelFont.standard().width(time);
+        int left = Math.min(x, head.width() - TimeStripLayout.PADDING - width);
+        head.text(time, left, head.height() - TICK - 4 - PixelFont.CAPITAL_ROWS, 1, Ink.QUIET);
+    }
+
+    private Raster names() {
+        int height = scene.pixelCount() * layout.cellSize();
+        Raster names = new Raster(layout.fieldLeft(), height, Ink.SHEET);
+        for (PropSpan prop : scene.props()) {
+            if (TimeStripLayout.hasRoom(prop, layout.cellSize())) {
+                drawName(names, prop);
+            }
+        }
+        return names;
+    }
+
+    private void drawName(Raster names, PropSpan prop) {
+        int top = prop.firstPixel() * layout.cellSize();
+        int rows = prop.pixelCount() * layout.cellSize();
+        String name = PixelFont.standard().fitted(prop.name(), TimeStripLayout.WIDEST_NAME);
+        int right = names.width() - TimeStripLayout.NAME_GAP;
+        int left = right - PixelFont.standard().width(name);
+        names.text(name, left, top + (rows - PixelFont.CAPITAL_ROWS) / 2, 1, Ink.QUIET);
+        // A bracket along the prop's rows, open where the next begins.
+        names.rectangle(right + 5, top + 1, 2, rows - 2, Ink.RULE);
+    }
+}

@@ -1,0 +1,145 @@
+package org.duskloom.engine.preview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.duskloom.engine.output.IfExists;
+import org.duskloom.engine.output.OutputRefusedException;
+import org.duskloom.engine.output.PropSpan;
+import org.duskloom.engine.output.StagedFile;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The finished picture, read back by the JDK. */
+class TimeStripTest {
+    @TempDir
+    private Path folder;
+
+    /** Noise: every cell of every row must be found again, in a corner that lies where the edges say. */
+    @ParameterizedTest
+    @CsvSource({"1, 1, 1", "7, 5, 1", "40, 300, 3", "61, 48, 4", "2000, 3, 1", "3, 2000, 1"})
+    void everyByteOfEveryFrameIsInThePicture(int pixels, int frames, int cell) throws IOException {
+        byte[][] sent = noise(pixels, frames);
+        Path target = folder.resolve("strip.png");
+        PreviewScene scene = scene(pixels);
+        StagedFile file = StagedFile.open(target, IfExists.REFUSE);
+        try (TimeStrip strip = new TimeStrip(file, scene, 100, 100 + frames, OptionalInt.of(cell))) {
+            for (int n = 0; n < frames; n++) {
+                strip.frame(100 + n, sent[n]);
+            }
+            strip.finish();
+        }
+        BufferedImage picture = ImageIO.read(target.toFile());
+        int left = TimeStripLayout.of(scene, 100, frames, OptionalInt.of(cell)).fieldLeft();
+        int top = picture.getHeight() - TimeStripLayout.PADDING - pixels * cell;
+        for (int y = 0; y < pixels * cell; y++) {
+            for (int x = 0; x < frames * cell; x++) {
+                assertThat(picture.getRGB(left + x, top + y) & 0xFFFFFF).isEqualTo(colour(sent[x / cell], y / cell));
+            }
+        }
+        assertThat(picture.getRGB(left - 1, top) & 0xFFFFFF).isEqualTo(Ink.SHEET);
+        assertThat(picture.getRGB(left, top - 1) & 0xFFFFFF).isEqualTo(Ink.SHEET);
+        assertThat(picture.getRGB(left + frames * cell, top) & 0xFFFFFF).isEqualTo(Ink.SHEET);
+    }
+
+    @Test
+    void choosesCellsThatSuitAScreen() throws IOException {
+        assertThat(cellFor(60, 100)).isEqualTo(8);
+        assertThat(cellFor(854, 1920)).isEqualTo(1);
+        assertThat(cellFor(300, 400)).isEqualTo(3);
+    }
+
+    /** The range that the refusal names must fit, and one frame more must not. */
+    @Test
+    void refusesTooLargeAndSaysWhatFits() throws IOException {
+        PreviewScene scene = scene(2000);
+        String message = refusal(scene, 1_000_000_000L, 4);
+        Matcher range = Pattern.compile("such as 50\\.\\.(\\d+), or choose smaller cells")
+                .matcher(message);
+        assertThat(range.find()).as(message).isTrue();
+        long fitting = Long.parseLong(range.group(1)) - 50;
+        assertThat(TimeStripLayout.of(scene, 50, fitting, OptionalInt.of(4)).frames())
+                .isEqualTo(fitting);
+        assertThat(refusal(scene, fitting + 1, 4)).contains("at most " + fitting + " frames fit");
+        assertThat(refusal(scene(2_000_000), 10, 1)).contains("too many pixels");
+        assertThat(refusal(scene(500_000), 10, 1000)).contains("choose smaller cells");
+        assertThat(refusal(scene, 1L << 53, 1000)).contains("choose smaller cells");
+        try (Stream<Path> entries = Files.list(folder)) {
+            assertThat(entries).isEmpty();
+        }
+    }
+
+    @Test
+    void refusesFramesThatDoNotFollow() throws IOException {
+        StagedFile file = StagedFile.open(folder.resolve("strip.png"), IfExists.REFUSE);
+        try (TimeStrip strip = new TimeStrip(file, scene(1), 5, 7, OptionalInt.empty())) {
+            assertThatThrownBy(() -> strip.frame(4, new byte[3])).isInstanceOf(IllegalArgumentException.class);
+            strip.frame(5, new byte[3]);
+            assertThatThrownBy(() -> strip.frame(7, new byte[3])).isInstanceOf(IllegalArgumentException.class);
+            assertThatThrownBy(strip::finish)
+                    .isInstanceOf(IllegalStateException.class)
+                    .hasMessageContaining("frame 6");
+            strip.frame(6, new byte[3]);
+            assertThatThrownBy(() -> strip.frame(7, new byte[3])).isInstanceOf(IllegalArgumentException.class);
+        }
+        assertThat(folder.resolve("strip.png")).doesNotExist();
+    }
+
+    @Test
+    void refusesAnEmptyRangeAndOddCells() throws IOException {
+        for (int cell : new int[] {0, -1, 1001}) {
+            StagedFile file = StagedFile.open(folder.resolve("strip.png"), IfExists.REFUSE);
+            assertThatThrownBy(() -> new TimeStrip(file, scene(1), 0, 1, OptionalInt.of(cell)))
+                    .isInstanceOf(IllegalArgumentException.class);
+        }
+        StagedFile file = StagedFile.open(folder.resolve("strip.png"), IfExists.REFUSE);
+        assertThatThrownBy(() -> new TimeStrip(file, scene(1), 4, 4, OptionalInt.empty()))
+                .isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private String refusal(PreviewScene scene, long frames, int cell) throws IOException {
+        StagedFile file = StagedFile.open(folder.resolve("strip.png"), IfExists.REFUSE);
+        try (TimeStrip strip = new TimeStrip(file, scene, 50, 50 + frames, OptionalInt.of(cell))) {
+            strip.finish();
+            throw new AssertionError("taken");
+        } catch (OutputRefusedException refused) {
+            return refused.getMessage();
+        }
+    }
+
+    private static int cellFor(int pixels, int frames) throws IOException {
+        return TimeStripLayout.of(scene(pixels), 0, frames, OptionalInt.empty()).cellSize();
+    }
+
+    private static PreviewScene scene(int pixels) {
+        List<PropSpan> props =
+                List.of(new PropSpan("hedge", 0, pixels / 2), new PropSpan("gate", pixels / 2, pixels - pixels / 2));
+        return new PreviewScene("Test", new double[pixels], new double[pixels], props, frame -> frame / 40.0);
+    }
+
+    private static byte[][] noise(int pixels, int frames) {
+        Random random = new Random(7);
+        byte[][] sent = new byte[frames][3 * pixels];
+        for (byte[] frame : sent) {
+            random.nextBytes(frame);
+        }
+        return sent;
+    }
+
+    private static int colour(byte[] rgb, int pixel) {
+        return (rgb[3 * pixel] & 0xFF) << 16 | (rgb[3 * pixel + 1] & 0xFF) << 8 | rgb[3 * pixel + 2] & 0xFF;
+    }
+}
