@@ -91,7 +91,7 @@ final class GroupMembers {
             Optional<List<Member>> members = expand.apply(address, problems);
             complete &= members.isPresent();
             BitSet pixels = MemberLists.pixelsOf(members.orElse(List.of()));
-            if (members.isPresent() && all.isPresent() && !pixels.intersects(listed)) {
+            if (members.isPresent() && !listed.isEmpty() && !pixels.intersects(listed)) {
                 problems.warn(
                         address.location(),
                         Quoted.of(address.value()) + " is excepted from group " + Quoted.of(group.name())

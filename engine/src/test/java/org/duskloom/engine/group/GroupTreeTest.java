@@ -1,0 +1,245 @@
+package org.duskloom.engine.group;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.duskloom.engine.document.Inputs;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.map.Maps;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class GroupTreeTest {
+    /** Global indices: daisy-1 is 0 to 3, fence 4 to 5, daisy-2 6 to 8, pond 9. */
+    private static final PixelMap MAP = Maps.map("""
+            prop,pixel,x,y,part
+            daisy-1,1,0,0,rim#2
+            daisy-1,2,1,0,rim#1
+            daisy-1,3,2,0,petals/1
+            daisy-1,4,3,0,petals/2
+            fence,1,0,9,posts
+            fence,2,1,9,
+            daisy-2,1,0,5,rim
+            daisy-2,2,1,5,petals/1
+            daisy-2,3,2,5,petals/10
+            pond,1,9,9,
+            """);
+
+    private final Problems problems = new Problems();
+
+    private GroupTree tree(String groups) {
+        return GroupReader.read(Inputs.json(groups), MAP, problems);
+    }
+
+    private Optional<List<Member>> resolve(GroupTree tree, String... addresses) {
+        List<TextNode> nodes = Arrays.stream(addresses)
+                .map(text -> new TextNode(new Location("show.json", 7, 9), text))
+                .toList();
+        return tree.resolve(nodes, problems);
+    }
+
+    private String members(GroupTree tree, String... addresses) {
+        String shown = resolve(tree, addresses).map(List::toString).orElse("nothing");
+        assertThat(Inputs.shown(problems)).isEmpty();
+        return shown;
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '=', textBlock = """
+            fence                = [fence [4, 5]]
+            daisy-1/rim          = [daisy-1/rim [1, 0]]
+            daisy-1/petals       = [daisy-1/petals [2, 3]]
+            daisy-1/petals/2     = [daisy-1/petals/2 [3]]
+            daisy-*              = [daisy-1 [0, 1, 2, 3], daisy-2 [6, 7, 8]]
+            ????                 = [pond [9]]
+            *                    = [daisy-1 [0, 1, 2, 3], fence [4, 5], daisy-2 [6, 7, 8], pond [9]]
+            */rim                = [daisy-1/rim [1, 0], daisy-2/rim [6]]
+            daisy-2/petals/*     = [daisy-2/petals/1 [7], daisy-2/petals/10 [8]]
+            daisy-?/petals/1*    = [daisy-1/petals/1 [2], daisy-2/petals/1 [7], daisy-2/petals/10 [8]]
+            daisy-1/*            = [daisy-1/rim [1, 0], daisy-1/petals [2, 3]]
+            flowers              = [daisy-2 [6, 7, 8], daisy-1 [0, 1, 2, 3]]
+            flowers/rim          = [daisy-2/rim [6], daisy-1/rim [1, 0]]
+            rims                 = [daisy-1/rim [1, 0], daisy-2/rim [6]]
+            inner/1              = [daisy-1/petals/1 [2], daisy-2/petals/1 [7]]
+            inner/*              = [daisy-1/petals/1 [2], daisy-1/petals/2 [3], daisy-2/petals/1 [7], daisy-2/petals/10 [8]]
+            flow*                = [daisy-2 [6, 7, 8], daisy-1 [0, 1, 2, 3]]
+            flow*/rim            = [daisy-2/rim [6], daisy-1/rim [1, 0]]
+            """)
+    void resolvesAddresses(String address, String expected) {
+        GroupTree tree = tree("""
+                {"garden": ["flowers", "fence"], "flowers": ["daisy-2", "daisy-1", "daisy-*"],
+                 "rims": "daisy-*/rim", "inner": ["daisy-*/petals"]}""");
+        assertThat(members(tree, address)).isEqualTo(expected);
+        assertThat(members(tree, address)).isEqualTo(expected);
+    }
+
+    @Test
+    void keepsTheOrderOfAListAndDropsRepeats() {
+        GroupTree tree = tree("{\"garden\": [\"flowers\", \"fence\"], \"flowers\": [\"daisy-*\"]}");
+        assertThat(members(tree, "pond", "daisy-2", "garden", "daisy-1/rim", "pond"))
+                .isEqualTo("[pond [9], daisy-2 [6, 7, 8], daisy-1 [0, 1, 2, 3], fence [4, 5], daisy-1/rim [1, 0]]");
+        assertThat(members(tree)).isEqualTo("[]");
+    }
+
+    @Test
+    void exceptTakesMembersAndPixelsAway() {
+        GroupTree tree = tree("""
+                {"most": {"all": ["*"], "except": ["pond", "daisy-*/petals", "fence"]},
+                 "backs": {"all": ["daisy-1/rim", "daisy-1/petals"], "except": "daisy-1/petals/1"},
+                 "again": ["most", "daisy-1"], "inMost": ["most/rim"]}""");
+        assertThat(members(tree, "most")).isEqualTo("[daisy-1 [0, 1], daisy-2 [6]]");
+        assertThat(members(tree, "backs")).isEqualTo("[daisy-1/rim [1, 0], daisy-1/petals [3]]");
+        assertThat(members(tree, "again")).isEqualTo("[daisy-1 [0, 1], daisy-2 [6], daisy-1 [0, 1, 2, 3]]");
+        assertThat(members(tree, "inMost")).isEqualTo("[daisy-1/rim [1, 0], daisy-2/rim [6]]");
+    }
+
+    @Test
+    void keepsOfAGroupsPartsWhatExceptLeaves() {
+        GroupTree tree = tree("{\"thin\": {\"all\": [\"daisy-1\"], \"except\": [\"daisy-1/petals/1\"]}}");
+        assertThat(members(tree, "thin/petals")).isEqualTo("[daisy-1/petals [3]]");
+    }
+
+    @Test
+    void aPatternInAGroupDoesNotMeanTheGroupItself() {
+        GroupTree tree = tree("{\"row-a\": [\"fence\"], \"row-b\": [\"pond\"], \"row-all\": [\"row-*\"]}");
+        assertThat(members(tree, "row-all")).isEqualTo("[fence [4, 5], pond [9]]");
+        assertThat(members(tree, "row-*")).isEqualTo("[fence [4, 5], pond [9]]");
+    }
+
+    @Test
+    void namesEverything() {
+        GroupTree tree = tree("{\"b\": [\"fence\"], \"a\": [\"b\"]}");
+        assertThat(tree.groupNames()).containsExactly("b", "a");
+        assertThat(tree.addresses())
+                .containsExactly(
+                        "daisy-1",
+                        "daisy-1/rim",
+                        "daisy-1/petals",
+                        "daisy-1/petals/1",
+                        "daisy-1/petals/2",
+                        "fence",
+                        "fence/posts",
+                        "daisy-2",
+                        "daisy-2/rim",
+                        "daisy-2/petals",
+                        "daisy-2/petals/1",
+                        "daisy-2/petals/10",
+                        "pond",
+                        "b",
+                        "a");
+        assertThat(GroupTree.of(MAP).groupNames()).isEmpty();
+        assertThat(tree.map()).isSameAs(MAP);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
+            dasy-1            ~ there is no prop and no group "dasy-1"        ~ did you mean "daisy-1"?
+            gardn             ~ there is no prop and no group "gardn"         ~ did you mean "garden"?
+            zzzzzz            ~ there is no prop and no group "zzzzzz"        ~ known: garden, daisy-1, fence, daisy-2, pond
+            dasy-*            ~ no prop and no group matches "dasy-*"         ~ did you mean "daisy-1"?
+            daisy-1/rimm      ~ "daisy-1" has no part "rimm"                  ~ did you mean "daisy-1/rim"?; it is defined at map.csv:2:1
+            daisy-1/petals/3  ~ "daisy-1" has no part "petals/3"              ~ did you mean "daisy-1/petals/1"?
+            daisy-1/x*        ~ "daisy-1" has no part "x*"                    ~ known: rim, petals, petals/1, petals/2
+            pond/rim          ~ "pond" has no part "rim"                      ~ it has no parts; it is defined at map.csv:11:1
+            daisy-*/rimm      ~ nothing in "daisy-*" has a part "rimm"        ~ did you mean "daisy-*/rim"?
+            garden/rimm       ~ nothing in "garden" has a part "rimm"         ~ did you mean "garden/rim"?
+            po*/rim           ~ nothing in "po*" has a part "rim"             ~ no prop there has parts
+            daisy-1//rim      ~ "daisy-1//rim" holds an empty name            ~ an address is prop, prop/part or group
+            daisy-1/          ~ "daisy-1/" holds an empty name                ~ an address is prop, prop/part or group
+            ``                ~ the address is empty                          ~ an address is prop, prop/part or group
+            """)
+    void teachesAddresses(String address, String message, String hint) {
+        GroupTree tree = tree("{\"garden\": [\"*\"]}");
+        assertThat(resolve(tree, "fence", address)).isEmpty();
+        assertThat(Inputs.shown(problems))
+                .singleElement()
+                .asString()
+                .startsWith("show.json:7:9: error: " + message)
+                .contains("; " + hint);
+    }
+
+    @Test
+    void printsAWholeCircle() {
+        GroupTree tree = tree("{\"a\": [\"fence\", \"b\"],\n \"b\": [\"c\"],\n \"c\": [\"pond\", \"b\"]}");
+        assertThat(Inputs.shown(problems))
+                .containsExactly(
+                        "in.json:3:16: error: groups go in a circle: b -> c -> b; take one of them out of the circle");
+        assertThat(tree.groupNames()).containsExactly("a", "b", "c");
+        assertThat(resolve(tree, "a")).isEmpty();
+        assertThat(problems.errorCount()).isEqualTo(1);
+    }
+
+    @Test
+    void printsACircleThroughItselfAndThroughPatterns() {
+        tree("{\"a\": [\"a\"], \"row-1\": [\"row-2\"], \"row-2\": [\"row-?\"]}");
+        assertThat(Inputs.shown(problems))
+                .extracting(line -> line.replaceAll(";.*", ""))
+                .containsExactly(
+                        "in.json:1:8: error: groups go in a circle: a -> a",
+                        "in.json:1:44: error: groups go in a circle: row-1 -> row-2 -> row-1");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
+            {"fence": ["pond"]}      ~ 1:2 ~ group "fence" has the name of a prop   ~ the prop is defined at map.csv:6:1
+            {"a/b": ["pond"]}        ~ 1:2 ~ the group name "a/b" holds /           ~ ``
+            {"": ["pond"]}           ~ 1:2 ~ the group name "" is empty             ~ ``
+            {"a\\u0000": ["pond"]}   ~ 1:2 ~ the group name "a\\u0000" holds the invisible character U+0000 ~ ``
+            {"a": []}                ~ 1:7 ~ group "a" is empty                     ~ name props, parts or groups
+            {"a": {"all": []}}       ~ 1:15 ~ group "a" is empty                    ~ name props, parts or groups
+            {"a": {"all": ["pond"], "except": ["*"]}} ~ 1:2 ~ group "a" is empty, "except" takes everything ~ take something out
+            {"a": {"except": ["pond"]}} ~ 1:7 ~ group "a" lacks the field "all"     ~ ``
+            {"a": {"all": "pond", "exept": "pond"}} ~ 1:23 ~ group "a" has no field "exept" ~ did you mean "except"?
+            {"a": 3}                 ~ 1:7 ~ group "a" must be a list [ ], not the number 3 ~ put it in brackets
+            {"a": ["pond", 3]}       ~ 1:16 ~ an address of group "a" must be a text, not the number 3 ~ ``
+            {"a": ["pond", "fnce"]}  ~ 1:16 ~ there is no prop and no group "fnce"  ~ did you mean "fence"?
+            {"a": ["x*"]}            ~ 1:8 ~ no prop and no group matches "x*"      ~ known: a, daisy-1
+            ["pond"]                 ~ 1:1 ~ "groups" must be an object { }, not a list ~ ``
+            """)
+    void teachesGroups(String groups, String place, String message, String hint) {
+        tree(groups);
+        assertThat(Inputs.shown(problems))
+                .singleElement()
+                .asString()
+                .startsWith("in.json:" + place + ": error: " + message)
+                .contains(hint);
+    }
+
+    @Test
+    void warnsOfAnExceptionWithoutEffect() {
+        GroupTree tree = tree("{\"a\": {\"all\": [\"daisy-*\"], \"except\": [\"pond\"]}}");
+        assertThat(Inputs.shown(problems))
+                .containsExactly(
+                        "in.json:1:39: warning: \"pond\" is excepted from group \"a\", but is not in it; leave it out");
+        assertThat(resolve(tree, "a").orElseThrow()).hasSize(2);
+    }
+
+    @Test
+    void reportsAllWrongAddressesAndEachGroupOnce() {
+        GroupTree tree = tree("{\"a\": [\"one\", \"two\"], \"b\": [\"a\", \"three\"]}");
+        assertThat(resolve(tree, "a", "b", "four")).isEmpty();
+        assertThat(Inputs.shown(problems))
+                .extracting(line -> line.replaceAll(";.*", ""))
+                .containsExactly(
+                        "in.json:1:8: error: there is no prop and no group \"one\"",
+                        "in.json:1:15: error: there is no prop and no group \"two\"",
+                        "in.json:1:34: error: there is no prop and no group \"three\"",
+                        "show.json:7:9: error: there is no prop and no group \"four\"");
+    }
+
+    @Test
+    void refusesGroupsNestedWithoutEnd() {
+        StringBuilder groups = new StringBuilder("{");
+        for (int i = 0; i < 5_000; i++) {
+            groups.append("\"g").append(i).append("\": [\"g").append(i + 1).append("\"],\n");
+        }
+        tree(groups + "\"g5000\": [\"pond\"]}");
+        assertThat(Inputs.shown(problems)).first().asString().contains("groups are nested deeper than 64");
+    }
+}
