@@ -1,4 +1,7 @@
 /** The effects of duskloom, each a service that the engine's registry finds. */
 module org.duskloom.effects {
     requires transitive org.duskloom.engine;
+
+    provides org.duskloom.engine.effect.Effect with
+            org.duskloom.effects.sweep.Sweep;
 }

@@ -1,0 +1,109 @@
+package org.duskloom.effects.kit;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * One channel of a {@link CubicRamp}: the sum of what its pieces and jumps add on the way. A channel that reaches 0 or 1 is
+ * drawn a little beyond and then clipped, so that black is black and white is white in spite of rounding.
+ */
+final class CubicChannel {
+    private static final double ROUNDING = 4e-6;
+
+    private final float base;
+    private final float[] first;
+    private final float[] second;
+    private final float[] third;
+    private final float[] jumps;
+    private final boolean clipped;
+    private final boolean constant;
+
+    /**
+     * @param cubics the channel in each piece of the palette
+     * @param widths the width of each piece
+     */
+    CubicChannel(List<Cubic> cubics, double[] widths) {
+        double least = Double.POSITIVE_INFINITY;
+        double greatest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < widths.length; i++) {
+            least = Math.min(least, cubics.get(i).least(widths[i]));
+            greatest = Math.max(greatest, cubics.get(i).greatest(widths[i]));
+        }
+        constant = greatest - least < 1e-9;
+        double below = !constant && least < ROUNDING ? ROUNDING : 0;
+        double above = !constant && greatest > 1 - ROUNDING ? ROUNDING : 0;
+        clipped = below > 0 || above > 0;
+        List<Cubic> drawn = cubics.stream()
+                .map(cubic -> cubic.stretched(1 + below + above, -below))
+                .toList();
+        base = (float) Math.min(1, Math.max(clipped ? -1 : 0, drawn.get(0).c0()));
+        first = floats(drawn.stream().mapToDouble(Cubic::c1).toArray());
+        second = floats(drawn.stream().mapToDouble(Cubic::c2).toArray());
+        third = floats(drawn.stream().mapToDouble(Cubic::c3).toArray());
+        jumps = new float[widths.length];
+        for (int i = 1; i < jumps.length; i++) {
+            jumps[i] = (float) (drawn.get(i).c0() - drawn.get(i - 1).at(widths[i - 1]));
+        }
+    }
+
+    private static float[] floats(double[] values) {
+        float[] floats = new float[values.length];
+        for (int i = 0; i < values.length; i++) {
+            floats[i] = (float) values[i];
+        }
+        return floats;
+    }
+
+    /** Begins with what the channel is at place 0. */
+    void start(float[] plane, int from, int to) {
+        Arrays.fill(plane, from, to, base);
+    }
+
+    /** Adds what a piece adds on the given ways into it. */
+    void add(int piece, float[] ways, float[] plane, int from, int to) {
+        if (!constant) {
+            add(ways, first[piece], second[piece], third[piece], from, to, plane);
+        }
+    }
+
+    /** Adds the jump before a piece, where it has been reached. */
+    void addJump(int piece, float[] reached, float[] plane, int from, int to) {
+        if (!constant) {
+            add(reached, jumps[piece], 0, 0, from, to, plane);
+        }
+    }
+
+    /** Fills a channel that is one piece from 0 to 1. */
+    void fillWhole(float[] places, float[] plane, int from, int to) {
+        if (constant) {
+            start(plane, from, to);
+        } else {
+            fill(places, base, first[0], second[0], third[0], from, to, plane);
+        }
+    }
+
+    /** Ends the channel: within [0, 1]. */
+    void finish(float[] plane, int from, int to) {
+        if (clipped) {
+            clip(plane, from, to);
+        }
+    }
+
+    private static void fill(float[] x, float c0, float c1, float c2, float c3, int from, int to, float[] plane) {
+        for (int i = from; i < to; i++) {
+            plane[i] = c0 + x[i] * (c1 + x[i] * (c2 + x[i] * c3));
+        }
+    }
+
+    private static void add(float[] x, float c1, float c2, float c3, int from, int to, float[] plane) {
+        for (int i = from; i < to; i++) {
+            plane[i] += x[i] * (c1 + x[i] * (c2 + x[i] * c3));
+        }
+    }
+
+    private static void clip(float[] plane, int from, int to) {
+        for (int i = from; i < to; i++) {
+            plane[i] = Math.min(1f, Math.max(0f, plane[i]));
+        }
+    }
+}

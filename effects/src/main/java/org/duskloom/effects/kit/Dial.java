@@ -1,0 +1,47 @@
+package org.duskloom.effects.kit;
+
+import org.duskloom.engine.effect.NumberSetting;
+import org.duskloom.engine.effect.NumberTrack;
+import org.duskloom.engine.effect.Settings;
+
+/**
+ * A number setting as one cue has it. It never leaves the setting's range, not even where an easing overshoots between two
+ * keys. Immutable; asking allocates nothing.
+ */
+public final class Dial {
+    private final NumberTrack track;
+    private final double min;
+    private final double max;
+    private final boolean whole;
+    private final boolean constant;
+
+    private Dial(NumberSetting setting, NumberTrack track) {
+        this.track = track;
+        min = setting.min();
+        max = setting.max();
+        whole = setting.isWhole();
+        constant = track.isConstant();
+    }
+
+    /** What the settings say of this one. */
+    public static Dial of(Settings settings, NumberSetting setting) {
+        return new Dial(setting, settings.value(setting));
+    }
+
+    /** Whether it is the same at all times. */
+    public boolean isConstant() {
+        return constant;
+    }
+
+    /** Its value; a whole number is rounded to the nearest, halves up. */
+    public double at(double seconds) {
+        double value = track.at(seconds);
+        double inRange = Math.min(max, Math.max(min, value));
+        return whole ? Math.floor(inRange + 0.5) : inRange;
+    }
+
+    /** Its value as a float. */
+    public float floatAt(double seconds) {
+        return (float) at(seconds);
+    }
+}

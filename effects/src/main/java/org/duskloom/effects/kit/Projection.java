@@ -1,0 +1,87 @@
+package org.duskloom.effects.kit;
+
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.NumberSetting;
+
+/**
+ * Where each pixel lies along a direction, as a share of the range that the pixels of its member have in that direction: 0
+ * for the first, 1 for the last, 0 for all if they lie side by side. The depth z does not count. Immutable.
+ */
+public final class Projection {
+    /** The direction, counter-clockwise from the right as the audience sees it. */
+    public static final NumberSetting TOWARD = NumberSetting.of(
+            "toward", "degrees", -36_000, 36_000, 0, "direction: 0 is right, 90 up, 180 left, 270 down");
+
+    private final Canvas canvas;
+    private final Dial toward;
+    /** The shares if the direction does not move, else null. */
+    private final float[] steady;
+
+    private Projection(Canvas canvas, Dial toward) {
+        this.canvas = canvas;
+        this.toward = toward;
+        steady = toward.isConstant() ? shares(canvas, toward.at(0)) : null;
+    }
+
+    /** The projection of a canvas on a direction in degrees, which may move. */
+    public static Projection of(Canvas canvas, Dial towardDegrees) {
+        return new Projection(canvas, towardDegrees);
+    }
+
+    /** The shares in a direction that does not move. */
+    public static float[] shares(Canvas canvas, double towardDegrees) {
+        Projector projector = new Projector(canvas);
+        projector.project(Direction.ofDegrees(towardDegrees));
+        return projector.shares;
+    }
+
+    /** A view for one thread; it owns memory only if the direction moves. */
+    public View open() {
+        return new View();
+    }
+
+    /** The projection at an instant. */
+    public final class View {
+        private final Projector projector = steady == null ? new Projector(canvas) : null;
+
+        private View() {}
+
+        /** Goes to an instant. */
+        public void begin(double seconds) {
+            if (projector != null) {
+                projector.project(Direction.ofDegrees(toward.at(seconds)));
+            }
+        }
+
+        /** The share of each pixel of the canvas, in [0, 1]; not to be written to. */
+        public float[] shares() {
+            return projector == null ? steady : projector.shares;
+        }
+    }
+
+    /** Projects a canvas again and again without allocating. */
+    private static final class Projector {
+        private final Canvas canvas;
+        private final OwnRange range;
+        private final double[] along;
+        private final float[] shares;
+
+        Projector(Canvas canvas) {
+            this.canvas = canvas;
+            range = new OwnRange(canvas);
+            along = new double[canvas.pixelCount()];
+            shares = new float[canvas.pixelCount()];
+        }
+
+        void project(Direction toward) {
+            double[] x = canvas.x();
+            double[] y = canvas.y();
+            double towardX = toward.x();
+            double towardY = toward.y();
+            for (int pixel = 0; pixel < along.length; pixel++) {
+                along[pixel] = x[pixel] * towardX + y[pixel] * towardY;
+            }
+            range.place(along, shares);
+        }
+    }
+}

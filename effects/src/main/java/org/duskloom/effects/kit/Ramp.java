@@ -1,0 +1,62 @@
+package org.duskloom.effects.kit;
+
+import java.util.Arrays;
+import java.util.List;
+import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.effect.Patch;
+
+/**
+ * A palette compiled for painting many pixels at once: premultiplied linear light, within 1e-4 of {@link Palette#at} in each
+ * channel and within [0, 1], with every hard edge at the very float where the palette has it. Immutable; painting
+ * allocates nothing.
+ */
+public abstract sealed class Ramp permits SingleRamp, StepRamp, CubicRamp, TableRamp {
+    Ramp() {}
+
+    /** The fastest kind of ramp that shows this palette. */
+    public static Ramp of(Palette palette) {
+        List<PalettePiece> pieces = PalettePiece.of(palette);
+        if (SingleRamp.shows(palette)) {
+            return new SingleRamp(palette.at(0));
+        }
+        if (StepRamp.shows(palette, pieces)) {
+            return new StepRamp(pieces);
+        }
+        return CubicRamp.of(pieces).<Ramp>map(cubic -> cubic).orElseGet(() -> new TableRamp(pieces));
+    }
+
+    /** Whether all its colours are opaque. */
+    public abstract boolean isOpaque();
+
+    /** Whether it has only one colour, so that places do not matter. */
+    public final boolean isSingle() {
+        return this instanceof SingleRamp;
+    }
+
+    /**
+     * Fills planes with the colours at places.
+     *
+     * @param places in [0, 1]; none of the other planes
+     */
+    public final void fill(float[] places, int from, int to, float[] red, float[] green, float[] blue, float[] alpha) {
+        fillLight(places, from, to, red, green, blue, alpha);
+        if (isOpaque()) {
+            Arrays.fill(alpha, from, to, 1f);
+        }
+    }
+
+    /**
+     * Fills the channels of a patch with the colours at places, and makes it opaque if the palette is.
+     *
+     * @param places in [0, 1]; not one of the patch's channels
+     */
+    public final void paint(float[] places, Patch patch) {
+        fillLight(places, patch.from(), patch.to(), patch.red, patch.green, patch.blue, patch.alpha);
+        if (isOpaque()) {
+            patch.makeOpaque();
+        }
+    }
+
+    /** Fills the channels; an opaque ramp may leave anything in alpha. */
+    abstract void fillLight(float[] places, int from, int to, float[] red, float[] green, float[] blue, float[] alpha);
+}

@@ -1,0 +1,103 @@
+package org.duskloom.effects;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.PartFinder;
+import org.duskloom.engine.random.StableHash;
+
+/** Builds canvases by hand: members of pixels at places given in canvas units, in the order of the wiring. */
+public final class Canvases {
+    private final List<double[]> places = new ArrayList<>();
+    private final List<Integer> memberOf = new ArrayList<>();
+    private final List<Integer> keys = new ArrayList<>();
+    private final List<Integer> counts = new ArrayList<>();
+    private final List<Long> memberKeys = new ArrayList<>();
+
+    /** A builder without members. */
+    public Canvases() {}
+
+    /** A canvas of one member with these places {x, y}. */
+    public static Canvas of(double[]... xy) {
+        return new Canvases().member("only", xy).build();
+    }
+
+    /** So many pixels from (-1, 0) to (1, 0); one pixel lies at (0, 0). */
+    public static double[][] row(int count) {
+        double[][] row = new double[count][];
+        for (int i = 0; i < count; i++) {
+            row[i] = new double[] {count == 1 ? 0 : -1 + 2.0 * i / (count - 1), 0};
+        }
+        return row;
+    }
+
+    /** Pixels scattered over the square from -1 to 1, the same ones every time. */
+    public static double[][] scattered(int count) {
+        double[][] places = new double[count][];
+        for (int i = 0; i < count; i++) {
+            places[i] = new double[] {
+                2 * StableHash.unitDouble(StableHash.combine(i, 1)) - 1,
+                2 * StableHash.unitDouble(StableHash.combine(i, 2)) - 1
+            };
+        }
+        return places;
+    }
+
+    /** Each place moved by a matrix {xx, xy, yx, yy}. */
+    public static double[][] moved(double[][] places, double... matrix) {
+        return Arrays.stream(places)
+                .map(p -> new double[] {matrix[0] * p[0] + matrix[1] * p[1], matrix[2] * p[0] + matrix[3] * p[1]})
+                .toArray(double[][]::new);
+    }
+
+    /** Adds a member whose random keys come from its name. */
+    public Canvases member(String name, double[]... xy) {
+        long key = StableHash.propKey(7, "cue", name);
+        for (int i = 0; i < xy.length; i++) {
+            places.add(xy[i]);
+            memberOf.add(counts.size());
+            keys.add(StableHash.pixelKey(key, i));
+        }
+        counts.add(xy.length);
+        memberKeys.add(key);
+        return this;
+    }
+
+    /** The canvas; its order is the wiring. */
+    public Canvas build() {
+        double[] position = new double[places.size()];
+        for (int i = 1; i < position.length; i++) {
+            position[i] = memberOf.get(i).equals(memberOf.get(i - 1)) ? position[i - 1] + 1 : 0;
+        }
+        return new Canvas(
+                new Canvas.Coordinates(coordinate(0), coordinate(1), new double[places.size()]),
+                new Canvas.Members(
+                        ints(memberOf),
+                        memberKeys.stream().mapToLong(Long::longValue).toArray()),
+                new Canvas.Order(position, ints(counts)),
+                ints(keys),
+                new NoParts());
+    }
+
+    private double[] coordinate(int axis) {
+        return places.stream().mapToDouble(place -> place[axis]).toArray();
+    }
+
+    private static int[] ints(List<Integer> values) {
+        return values.stream().mapToInt(Integer::intValue).toArray();
+    }
+
+    private record NoParts() implements PartFinder {
+        @Override
+        public Optional<int[]> find(int member, String address) {
+            return Optional.empty();
+        }
+
+        @Override
+        public List<String> known(int member) {
+            return List.of();
+        }
+    }
+}

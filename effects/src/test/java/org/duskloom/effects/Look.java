@@ -1,0 +1,107 @@
+package org.duskloom.effects;
+
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.duskloom.engine.color.ColorMix;
+import org.duskloom.engine.color.CssColor;
+import org.duskloom.engine.color.LinearColor;
+import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.Effect;
+import org.duskloom.engine.effect.EffectRegistry;
+import org.duskloom.engine.effect.Kernel;
+import org.duskloom.engine.effect.NumberKey;
+import org.duskloom.engine.effect.NumberTrack;
+import org.duskloom.engine.effect.Setting;
+import org.duskloom.engine.effect.SettingException;
+import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.time.Easing;
+
+/** An installed effect and what is set of it, by the words of a timeline. */
+public final class Look {
+    private static final EffectRegistry INSTALLED = EffectRegistry.installed();
+
+    private final Effect effect;
+    private final Map<Setting<?>, Object> given = new LinkedHashMap<>();
+
+    private Look(Effect effect) {
+        this.effect = effect;
+    }
+
+    /** The effect with this name, with nothing set. */
+    public static Look of(String name) {
+        return new Look(INSTALLED.find(name).orElseThrow());
+    }
+
+    /** Sets any setting to a value of its type. */
+    public Look with(String name, Object value) {
+        given.put(setting(name), value);
+        return this;
+    }
+
+    /** Sets a number. */
+    public Look with(String name, double value) {
+        return with(name, (Object) NumberTrack.constant(value));
+    }
+
+    /** Lets a number move straight from one value at 0 s to another at some second. */
+    public Look moving(String name, double from, double to, double second) {
+        return with(
+                name,
+                NumberTrack.keyed(List.of(new NumberKey(0, from, linear()), new NumberKey(second, to, linear()))));
+    }
+
+    /** Sets a time in seconds. */
+    public Look seconds(String name, double value) {
+        return with(name, (Object) OptionalDouble.of(value));
+    }
+
+    /** Sets a flag. */
+    public Look flag(String name) {
+        return with(name, (Object) true);
+    }
+
+    /** Sets the palette to colours spread evenly, mixed in linear light. */
+    public Look palette(String... colors) {
+        return with("palette", evenly(ColorMix.LINEAR, colors));
+    }
+
+    /** The compiled effect. */
+    public Kernel on(Canvas canvas) throws SettingException {
+        return effect.prepare(Settings.of(given), canvas);
+    }
+
+    /** A palette of CSS colours spread evenly. */
+    public static Palette evenly(ColorMix mix, String... colors) {
+        return Palette.evenly(Arrays.stream(colors).map(Look::color).toList(), mix);
+    }
+
+    /** A CSS colour. */
+    public static LinearColor color(String text) {
+        try {
+            return CssColor.parse(text);
+        } catch (TextFormatException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    /** An easing that eases nothing. */
+    public static Easing linear() {
+        try {
+            return Easing.parse("linear");
+        } catch (TextFormatException e) {
+            throw new AssertionError(e);
+        }
+    }
+
+    private Setting<?> setting(String name) {
+        return effect.settings().stream()
+                .filter(setting -> setting.name().equals(name))
+                .findFirst()
+                .orElseThrow(() -> new AssertionError("no setting " + name));
+    }
+}
