@@ -1,0 +1,149 @@
+package org.duskloom.engine.render;
+
+import org.duskloom.engine.color.BlendMode;
+import org.duskloom.engine.effect.Patch;
+
+/**
+ * Mixes a patch with what is under it, cell by cell, on premultiplied linear light: the general formula of W3C Compositing
+ * and Blending Level 1 with source-over, {@code co = cs*(1-ab) + as*ab*B(Cb,Cs) + cb*(1-as)}, in which the separable modes
+ * that need no division are written out. Loops are kept small, over arrays under one index, so that the compiler turns
+ * them into vector instructions; where the backdrop is opaque, shorter formulas serve.
+ */
+final class Compositor {
+    private Compositor() {}
+
+    /**
+     * Mixes the cells that the source is reset to.
+     *
+     * @param mode how colours are mixed
+     * @param source what is painted
+     * @param opacity by which the source is multiplied first, 0 to 1
+     * @param backdrop what is under it; changed in place
+     */
+    static void paint(BlendMode mode, Patch source, float opacity, Patch backdrop) {
+        int from = source.from();
+        int to = source.to();
+        if (backdrop.isOpaque()) {
+            overOpaque(mode, source.red, source.alpha, opacity, backdrop.red, from, to);
+            overOpaque(mode, source.green, source.alpha, opacity, backdrop.green, from, to);
+            overOpaque(mode, source.blue, source.alpha, opacity, backdrop.blue, from, to);
+        } else {
+            over(mode, source.red, source.alpha, opacity, backdrop.red, backdrop.alpha, from, to);
+            over(mode, source.green, source.alpha, opacity, backdrop.green, backdrop.alpha, from, to);
+            over(mode, source.blue, source.alpha, opacity, backdrop.blue, backdrop.alpha, from, to);
+            alpha(mode, source.alpha, opacity, backdrop.alpha, from, to);
+        }
+    }
+
+    /** Multiplies an opaque backdrop by the brightness of what a mask shows. */
+    static void gate(Patch mask, float opacity, Patch backdrop) {
+        int from = mask.from();
+        int to = mask.to();
+        luminance(mask.red, mask.green, mask.blue, opacity, mask.alpha, from, to);
+        multiply(mask.alpha, backdrop.red, from, to);
+        multiply(mask.alpha, backdrop.green, from, to);
+        multiply(mask.alpha, backdrop.blue, from, to);
+    }
+
+    private static void overOpaque(
+            BlendMode mode, float[] source, float[] alpha, float opacity, float[] backdrop, int from, int to) {
+        switch (mode) {
+            case NORMAL -> normal(source, alpha, opacity, backdrop, from, to);
+            case SCREEN -> screen(source, opacity, backdrop, from, to);
+            case LIGHTEN -> lighten(source, alpha, opacity, backdrop, from, to);
+            case DARKEN -> darken(source, alpha, opacity, backdrop, from, to);
+            case MULTIPLY -> multiplyOpaque(source, alpha, opacity, backdrop, from, to);
+            case PLUS_LIGHTER -> plusLighter(source, opacity, backdrop, from, to);
+            default -> general(mode, source, alpha, opacity, backdrop, from, to);
+        }
+    }
+
+    private static void normal(float[] source, float[] alpha, float opacity, float[] backdrop, int from, int to) {
+        for (int i = from; i < to; i++) {
+            backdrop[i] = backdrop[i] * (1f - alpha[i] * opacity) + source[i] * opacity;
+        }
+    }
+
+    private static void screen(float[] source, float opacity, float[] backdrop, int from, int to) {
+        for (int i = from; i < to; i++) {
+            float under = backdrop[i];
+            backdrop[i] = under + source[i] * opacity * (1f - under);
+        }
+    }
+
+    private static void lighten(float[] source, float[] alpha, float opacity, float[] backdrop, int from, int to) {
+        for (int i = from; i < to; i++) {
+            float under = backdrop[i];
+            backdrop[i] = under + opacity * Math.max(0f, source[i] - alpha[i] * under);
+        }
+    }
+
+    private static void darken(float[] source, float[] alpha, float opacity, float[] backdrop, int from, int to) {
+        for (int i = from; i < to; i++) {
+            float under = backdrop[i];
+            backdrop[i] = under + opacity * Math.min(0f, source[i] - alpha[i] * under);
+        }
+    }
+
+    private static void multiplyOpaque(
+            float[] source, float[] alpha, float opacity, float[] backdrop, int from, int to) {
+        for (int i = from; i < to; i++) {
+            backdrop[i] = backdrop[i] * (1f - opacity * (alpha[i] - source[i]));
+        }
+    }
+
+    private static void plusLighter(float[] source, float opacity, float[] backdrop, int from, int to) {
+        for (int i = from; i < to; i++) {
+            backdrop[i] = Math.min(1f, backdrop[i] + source[i] * opacity);
+        }
+    }
+
+    private static void general(
+            BlendMode mode, float[] source, float[] alpha, float opacity, float[] backdrop, int from, int to) {
+        for (int i = from; i < to; i++) {
+            backdrop[i] = mode.over(backdrop[i], 1f, source[i] * opacity, alpha[i] * opacity);
+        }
+    }
+
+    private static void over(
+            BlendMode mode,
+            float[] source,
+            float[] alpha,
+            float opacity,
+            float[] backdrop,
+            float[] backdropAlpha,
+            int from,
+            int to) {
+        if (mode == BlendMode.NORMAL) {
+            normal(source, alpha, opacity, backdrop, from, to);
+            return;
+        }
+        for (int i = from; i < to; i++) {
+            backdrop[i] = mode.over(backdrop[i], backdropAlpha[i], source[i] * opacity, alpha[i] * opacity);
+        }
+    }
+
+    private static void alpha(BlendMode mode, float[] alpha, float opacity, float[] backdropAlpha, int from, int to) {
+        if (mode == BlendMode.NORMAL) {
+            normal(alpha, alpha, opacity, backdropAlpha, from, to);
+            return;
+        }
+        for (int i = from; i < to; i++) {
+            backdropAlpha[i] = mode.alphaOver(backdropAlpha[i], alpha[i] * opacity);
+        }
+    }
+
+    /** Relative luminance as in W3C WCAG 2.2, by which the backdrop is multiplied as far as the opacity says. */
+    private static void luminance(
+            float[] red, float[] green, float[] blue, float opacity, float[] result, int from, int to) {
+        for (int i = from; i < to; i++) {
+            result[i] = 1f - opacity * (1f - (0.2126f * red[i] + 0.7152f * green[i] + 0.0722f * blue[i]));
+        }
+    }
+
+    private static void multiply(float[] factor, float[] backdrop, int from, int to) {
+        for (int i = from; i < to; i++) {
+            backdrop[i] = backdrop[i] * Math.min(1f, factor[i]);
+        }
+    }
+}

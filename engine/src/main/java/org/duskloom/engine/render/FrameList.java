@@ -1,0 +1,45 @@
+package org.duskloom.engine.render;
+
+import org.duskloom.engine.time.FrameSpan;
+
+/** Frame numbers in rising order: a span, or single frames. Immutable. */
+public final class FrameList {
+    private final long first;
+    private final long count;
+    private final long[] singles;
+
+    private FrameList(long first, long count, long[] singles) {
+        this.first = first;
+        this.count = count;
+        this.singles = singles;
+    }
+
+    /** Every frame of a span. */
+    public static FrameList of(FrameSpan span) {
+        return new FrameList(span.firstFrame(), span.count(), null);
+    }
+
+    /**
+     * Single frames.
+     *
+     * @throws IllegalArgumentException if they do not rise
+     */
+    public static FrameList of(long... frames) {
+        for (int i = 1; i < frames.length; i++) {
+            if (frames[i] <= frames[i - 1]) {
+                throw new IllegalArgumentException("frame " + frames[i] + " stands after " + frames[i - 1]);
+            }
+        }
+        return new FrameList(0, frames.length, frames.clone());
+    }
+
+    /** How many frames there are. */
+    public long count() {
+        return count;
+    }
+
+    /** The number of the frame at a place in the list, from 0. */
+    public long frame(long place) {
+        return singles == null ? first + place : singles[(int) place];
+    }
+}

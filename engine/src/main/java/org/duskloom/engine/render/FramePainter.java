@@ -1,0 +1,154 @@
+package org.duskloom.engine.render;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.duskloom.engine.color.BlendMode;
+import org.duskloom.engine.color.SrgbEncoder;
+import org.duskloom.engine.effect.Brush;
+import org.duskloom.engine.effect.CueTime;
+import org.duskloom.engine.effect.Patch;
+import org.duskloom.engine.plan.PixelRuns;
+import org.duskloom.engine.plan.Plan;
+import org.duskloom.engine.plan.PlannedCanvas;
+import org.duskloom.engine.plan.PlannedCue;
+import org.duskloom.engine.plan.PlannedLayer;
+
+/**
+ * One thread's way to render any frame of a plan. Owns all the memory it needs, so that rendering allocates nothing once
+ * every brush has been opened. A frame is painted tile by tile, all layers over a tile before the next, so that a tile's
+ * planes stay in the processor's nearest cache.
+ */
+public final class FramePainter {
+    private final Plan plan;
+    private final Brush[] brushes;
+    private final CueTime time = new CueTime();
+    private final Patch stage = new Patch();
+    private final Patch group = new Patch();
+    private final Patch source = new Patch();
+    private final Patch spread = new Patch();
+
+    /** The cues that are seen in the current frame, layer by layer. */
+    private final List<List<PlannedCue>> active = new ArrayList<>();
+
+    /** A painter for one thread. */
+    public FramePainter(Plan plan) {
+        this.plan = plan;
+        this.brushes = new Brush[plan.canvasCount()];
+        plan.layers().forEach(layer -> active.add(new ArrayList<>(layer.cues().size())));
+    }
+
+    /**
+     * Renders one frame.
+     *
+     * @param frame its number; outside of the plan's frames nothing is lit
+     * @param rgb receives red, green and blue of each pixel in wiring order
+     * @param offset where in {@code rgb} the frame starts
+     */
+    public void render(long frame, byte[] rgb, int offset) {
+        begin(frame);
+        int tiles = PixelRuns.tileCount(plan.pixelCount());
+        for (int tile = 0; tile < tiles; tile++) {
+            int firstPixel = tile * Patch.CAPACITY;
+            int cells = Math.min(Patch.CAPACITY, plan.pixelCount() - firstPixel);
+            stage.reset(0, cells);
+            stage.clear();
+            stage.makeOpaque();
+            for (int layer = 0; layer < active.size(); layer++) {
+                paintLayer(plan.layers().get(layer), active.get(layer), frame, tile, cells);
+            }
+            SrgbEncoder.encode(stage.red, stage.green, stage.blue, 0, cells, rgb, offset + 3 * firstPixel);
+        }
+    }
+
+    private void begin(long frame) {
+        for (int layer = 0; layer < active.size(); layer++) {
+            List<PlannedCue> seen = active.get(layer);
+            seen.clear();
+            List<PlannedCue> cues = plan.layers().get(layer).cues();
+            for (int i = 0; i < cues.size(); i++) {
+                PlannedCue cue = cues.get(i);
+                if (frame >= cue.firstFrame() && frame < cue.endFrameExclusive()) {
+                    seen.add(cue);
+                    begin(cue, frame);
+                }
+            }
+        }
+    }
+
+    private void begin(PlannedCue cue, long frame) {
+        for (int i = 0; i < cue.canvasCount(); i++) {
+            PlannedCanvas canvas = cue.canvas(i);
+            if (frame >= canvas.firstFrame()) {
+                if (brushes[canvas.index()] == null) {
+                    brushes[canvas.index()] = canvas.kernel().open();
+                }
+                brushes[canvas.index()].begin(time.set(canvas.secondsAt(frame), cue.lengthSeconds()));
+            }
+        }
+    }
+
+    private void paintLayer(PlannedLayer layer, List<PlannedCue> cues, long frame, int tile, int cells) {
+        if (layer.mask()) {
+            paintGroup(cues, frame, tile, cells);
+            Compositor.gate(group, layer.opacity(), stage);
+        } else if (cues.size() == 1 && !cues.get(0).isOverlapping()) {
+            // A group of one is that one: it goes straight to the stage.
+            PlannedCue cue = cues.get(0);
+            paintCue(cue, layer.blend(), cue.opacityAt(frame) * layer.opacity(), frame, tile, stage);
+        } else if (!cues.isEmpty()) {
+            paintGroup(cues, frame, tile, cells);
+            Compositor.paint(layer.blend(), group, layer.opacity(), stage);
+        }
+    }
+
+    private void paintGroup(List<PlannedCue> cues, long frame, int tile, int cells) {
+        group.reset(0, cells);
+        group.clear();
+        for (int i = 0; i < cues.size(); i++) {
+            PlannedCue cue = cues.get(i);
+            paintCue(cue, cue.blend(), cue.opacityAt(frame), frame, tile, group);
+        }
+    }
+
+    private void paintCue(PlannedCue cue, BlendMode blend, float opacity, long frame, int tile, Patch backdrop) {
+        if (opacity == 0f) {
+            return;
+        }
+        for (int i = 0; i < cue.canvasCount(); i++) {
+            PlannedCanvas canvas = cue.canvas(i);
+            PixelRuns runs = canvas.runs();
+            int firstRun = runs.firstRun(tile);
+            int endRun = runs.endRun(tile);
+            if (firstRun < endRun && frame >= canvas.firstFrame()) {
+                Patch painted = painted(brushes[canvas.index()], runs, firstRun, endRun);
+                Compositor.paint(blend, painted, opacity, backdrop);
+            }
+        }
+    }
+
+    /** The canvas's pixels of the tile, each in its cell, and nothing in the cells between. */
+    private Patch painted(Brush brush, PixelRuns runs, int firstRun, int endRun) {
+        int firstCell = runs.cell(firstRun);
+        if (endRun == firstRun + 1) {
+            source.reset(firstCell, firstCell + runs.length(firstRun));
+            brush.paint(runs.canvasPixel(firstRun), source);
+            return source;
+        }
+        int last = endRun - 1;
+        int firstPixel = runs.canvasPixel(firstRun);
+        source.reset(0, runs.canvasPixel(last) + runs.length(last) - firstPixel);
+        brush.paint(firstPixel, source);
+        spread.reset(firstCell, runs.cell(last) + runs.length(last));
+        spread.clear();
+        for (int run = firstRun; run < endRun; run++) {
+            int from = runs.canvasPixel(run) - firstPixel;
+            int to = runs.cell(run);
+            int length = runs.length(run);
+            System.arraycopy(source.red, from, spread.red, to, length);
+            System.arraycopy(source.green, from, spread.green, to, length);
+            System.arraycopy(source.blue, from, spread.blue, to, length);
+            System.arraycopy(source.alpha, from, spread.alpha, to, length);
+        }
+        return spread;
+    }
+}

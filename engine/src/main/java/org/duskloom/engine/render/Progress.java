@@ -1,0 +1,11 @@
+package org.duskloom.engine.render;
+
+/** Is told how far a rendering is. */
+@FunctionalInterface
+public interface Progress {
+    /** Tells nobody. */
+    Progress SILENT = (done, total) -> {};
+
+    /** So many frames of so many have been handed over. Called by the thread that renders, often. */
+    void at(long framesDone, long framesTotal);
+}
