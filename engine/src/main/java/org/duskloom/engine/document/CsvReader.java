@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -91,9 +90,12 @@ public final class CsvReader {
 
     /** Whether every cell is empty, or the row is a comment that is indented. */
     private boolean isIdle(String[] values, int start) {
-        int firstCell = scan.cellStart(start, 0);
-        return Arrays.stream(values).allMatch(String::isEmpty)
-                || firstCell < source.text().length() && source.text().charAt(firstCell) == '#';
+        for (String value : values) {
+            if (!value.isEmpty()) {
+                return values[0].startsWith("#") && source.text().charAt(scan.cellStart(start, 0)) == '#';
+            }
+        }
+        return true;
     }
 
     private Optional<CsvTable> header(String[] names, int start) {
@@ -105,10 +107,10 @@ public final class CsvReader {
         return CsvHeader.check(header, problems) ? Optional.of(table) : Optional.empty();
     }
 
-    /** Takes one record: its values, and the offset at which it starts. */
+    /** Takes one record: its values, and the offset at which it starts. Gives whether to go on. */
     @FunctionalInterface
     interface RecordAction {
-        void accept(String[] values, int start);
+        boolean accept(String[] values, int start);
     }
 
     private void forEachRecord(int firstOffset, RecordAction action) {
@@ -125,8 +127,8 @@ public final class CsvReader {
         try (CSVParser parser = CSVParser.parse(in, FORMAT)) {
             Iterator<CSVRecord> records = parser.iterator();
             for (String[] row = next(records, in, start); row != null; row = next(records, in, start)) {
-                if (!isIdle(row, start)) {
-                    action.accept(row, start);
+                if (!isIdle(row, start) && !action.accept(row, start)) {
+                    return -1;
                 }
                 start = scan.skipIdleLines(scan.nextRecord(start));
             }

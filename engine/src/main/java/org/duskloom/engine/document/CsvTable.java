@@ -10,6 +10,8 @@ import org.duskloom.engine.problem.Problems;
 
 /** A CSV file whose header is read and whose rows are read one by one, so that a million of them need no memory. */
 public final class CsvTable {
+    private static final int MAX_ERRORS = 10_000;
+
     private final SourceText source;
     private final CsvScan scan;
     private final List<Cell> header;
@@ -57,18 +59,22 @@ public final class CsvTable {
 
     /**
      * Reads the rows in the order of the file. A row that has more or fewer cells than the header, or wrong quotes, is an
-     * error and is left out. To be called once.
+     * error and is left out. After {@value #MAX_ERRORS} errors, the caller's counted, the rest is not read. To be called
+     * once.
      *
-     * @return whether no row was left out
+     * @return whether every row was handed over
      */
     public boolean forEachRow(Consumer<CsvRow> action) {
         boolean[] complete = {true};
+        int allowed = problems.errorCount() + MAX_ERRORS;
         boolean sound = CsvReader.forEachRecord(source, firstRowOffset, problems, (values, start) -> {
             if (hasHeadersWidth(values, start)) {
                 action.accept(new CsvRow(this, values, start));
             } else {
                 complete[0] = false;
             }
+            complete[0] &= problems.errorCount() < allowed;
+            return problems.errorCount() < allowed;
         });
         return sound && complete[0];
     }

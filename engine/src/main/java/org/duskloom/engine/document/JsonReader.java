@@ -30,7 +30,7 @@ public final class JsonReader {
     public static final int MAX_DEPTH = 64;
 
     /** How many names and values one document may hold, brackets counted. */
-    public static final int MAX_TOKENS = 4_000_000;
+    public static final int MAX_TOKENS = 1_000_000;
 
     private static final int MAX_TEXT_CHARS = 1 << 20;
     private static final int MAX_NAME_CHARS = 1000;

@@ -1,66 +1,71 @@
 package org.duskloom.engine.document;
 
-import java.util.Arrays;
-
 /**
- * Where the lines of a text start, and where its code points outside the basic plane stand, so that line and column of
- * any offset are found without scanning. A line ends with LF, CR LF or CR, in any mixture.
+ * Turns offsets into lines and columns. Notes at every {@value #BLOCK}th character what came before it, so that any place
+ * is found by going through one block, however many lines the text has and however long they are. A line ends with LF,
+ * CR LF or CR, in any mixture.
  */
 final class LineTable {
+    private static final int BLOCK = 128;
+
+    private final String text;
+    /** Line, from 1, at the start of each block. */
+    private final int[] lines;
+    /** Where that line starts. */
     private final int[] lineStarts;
-    private final int[] highSurrogates;
+    /** How many pairs of surrogates stand before the block; a pair counts where its first half stands. */
+    private final int[] pairs;
 
-    private LineTable(int[] lineStarts, int[] highSurrogates) {
-        this.lineStarts = lineStarts;
-        this.highSurrogates = highSurrogates;
-    }
-
-    static LineTable of(String text) {
-        IntList starts = new IntList();
-        IntList surrogates = new IntList();
-        starts.add(0);
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == '\n' || c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n')) {
-                starts.add(i + 1);
-            } else if (Character.isHighSurrogate(c)) {
-                surrogates.add(i);
-            }
+    LineTable(String text) {
+        this.text = text;
+        int blocks = text.length() / BLOCK + 1;
+        this.lines = new int[blocks];
+        this.lineStarts = new int[blocks];
+        this.pairs = new int[blocks];
+        lines[0] = 1;
+        for (int block = 1; block < blocks; block++) {
+            int end = block * BLOCK;
+            Place before = place(end);
+            lines[block] = before.line;
+            lineStarts[block] = before.lineStart;
+            pairs[block] = pairsBefore(end, block - 1);
         }
-        return new LineTable(starts.toArray(), surrogates.toArray());
     }
 
     /** Line of an offset, from 1. */
     int line(int offset) {
-        int found = Arrays.binarySearch(lineStarts, offset);
-        return found >= 0 ? found + 1 : -found - 1;
+        return place(offset).line;
     }
 
     /** Column of an offset in code points, from 1. */
     int column(int offset) {
-        int start = lineStarts[line(offset) - 1];
-        return offset - start - (surrogatesBefore(offset) - surrogatesBefore(start)) + 1;
+        int start = place(offset).lineStart;
+        int between = pairsBefore(offset, offset / BLOCK) - pairsBefore(start, start / BLOCK);
+        return offset - start - between + 1;
     }
 
-    private int surrogatesBefore(int offset) {
-        int found = Arrays.binarySearch(highSurrogates, offset);
-        return found >= 0 ? found : -found - 1;
-    }
+    private record Place(int line, int lineStart) {}
 
-    /** A growing array of ints. */
-    private static final class IntList {
-        private int[] values = new int[64];
-        private int size;
-
-        void add(int value) {
-            if (size == values.length) {
-                values = Arrays.copyOf(values, size * 2);
+    /** Counts on from the last block that starts before the offset. */
+    private Place place(int offset) {
+        int block = Math.max(0, (offset - 1) / BLOCK);
+        int line = lines[block];
+        int lineStart = lineStarts[block];
+        for (int i = block * BLOCK; i < offset; i++) {
+            char c = text.charAt(i);
+            if (c == '\n' || c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n')) {
+                line++;
+                lineStart = i + 1;
             }
-            values[size++] = value;
         }
+        return new Place(line, lineStart);
+    }
 
-        int[] toArray() {
-            return Arrays.copyOf(values, size);
+    private int pairsBefore(int offset, int block) {
+        int count = pairs[block];
+        for (int i = block * BLOCK; i < offset; i++) {
+            count += Character.isHighSurrogate(text.charAt(i)) ? 1 : 0;
         }
+        return count;
     }
 }

@@ -1,11 +1,11 @@
 package org.duskloom.engine.document;
 
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.Optional;
 import org.duskloom.engine.problem.Location;
@@ -14,6 +14,9 @@ import org.duskloom.engine.problem.Problems;
 /** Gets the bytes of an input file, and refuses early what is too large to be meant. */
 final class SourceBytes {
     private static final int CHUNK_BYTES = 1 << 16;
+
+    /** So much is taken at once; more only when a file of sane lines has filled it. */
+    private static final int LARGEST_FIRST_GUESS = SourceText.MAX_LINE_BYTES * 2;
 
     private SourceBytes() {}
 
@@ -31,7 +34,7 @@ final class SourceBytes {
             return Optional.empty();
         }
         try (InputStream in = Files.newInputStream(file)) {
-            return drain(in, shownName, problems);
+            return drain(in, Files.size(file), shownName, problems);
         } catch (AccessDeniedException denied) {
             problems.error(whole, "there is no right to read this file");
         } catch (IOException failed) {
@@ -49,24 +52,27 @@ final class SourceBytes {
         if (bytes.length > SourceText.MAX_FILE_BYTES) {
             return tooLarge(shownName, problems);
         }
-        return new LineLength(shownName, problems).accepts(bytes, bytes.length);
+        return new LineLength(shownName, problems).accepts(bytes, 0, bytes.length);
     }
 
-    private static Optional<byte[]> drain(InputStream in, String shownName, Problems problems) throws IOException {
+    private static Optional<byte[]> drain(InputStream in, long expectedBytes, String shownName, Problems problems)
+            throws IOException {
         LineLength lineLength = new LineLength(shownName, problems);
-        ByteArrayOutputStream all = new ByteArrayOutputStream(CHUNK_BYTES);
-        byte[] chunk = new byte[CHUNK_BYTES];
-        for (int count = in.read(chunk); count >= 0; count = in.read(chunk)) {
-            if (!lineLength.accepts(chunk, count)) {
+        int expected = (int) Math.min(expectedBytes, SourceText.MAX_FILE_BYTES);
+        byte[] all = new byte[Math.min(expected + 1, LARGEST_FIRST_GUESS)];
+        int size = 0;
+        for (int count = 0; count >= 0; count = in.read(all, size, Math.min(CHUNK_BYTES, all.length - size))) {
+            if (!lineLength.accepts(all, size, count)) {
                 return Optional.empty();
             }
-            if (all.size() + count > SourceText.MAX_FILE_BYTES) {
+            size += count;
+            if (size > SourceText.MAX_FILE_BYTES) {
                 tooLarge(shownName, problems);
                 return Optional.empty();
             }
-            all.write(chunk, 0, count);
+            all = size < all.length ? all : Arrays.copyOf(all, Math.max(size * 2, expected + 1));
         }
-        return Optional.of(all.toByteArray());
+        return Optional.of(Arrays.copyOf(all, size));
     }
 
     private static boolean tooLarge(String shownName, Problems problems) {
@@ -88,25 +94,26 @@ final class SourceBytes {
             this.problems = problems;
         }
 
-        boolean accepts(byte[] chunk, int count) {
-            for (int i = 0; i < count; i++) {
-                step(chunk[i]);
-                if (bytesInLine > SourceText.MAX_LINE_BYTES) {
-                    problems.error(
-                            new Location(shownName, line, 1),
-                            "the line is longer than " + (SourceText.MAX_LINE_BYTES >> 20) + " MB",
-                            "a text file for people has line breaks; is this the right file?");
+        boolean accepts(byte[] bytes, int from, int count) {
+            for (int i = from; i < from + count; i++) {
+                byte next = bytes[i];
+                if (next == '\n' || next == '\r') {
+                    line += next == '\n' && previous == '\r' ? 0 : 1;
+                    bytesInLine = 0;
+                } else if (++bytesInLine > SourceText.MAX_LINE_BYTES) {
+                    report();
                     return false;
                 }
+                previous = next;
             }
             return true;
         }
 
-        private void step(byte next) {
-            boolean ends = next == '\r' || next == '\n' && previous != '\r';
-            line += ends ? 1 : 0;
-            bytesInLine = ends || next == '\n' ? 0 : bytesInLine + 1;
-            previous = next;
+        private void report() {
+            problems.error(
+                    new Location(shownName, line, 1),
+                    "the line is longer than " + (SourceText.MAX_LINE_BYTES >> 20) + " MB",
+                    "a text file for people has line breaks; is this the right file?");
         }
     }
 }

@@ -14,7 +14,7 @@ import org.duskloom.engine.problem.Problems;
  */
 public final class SourceText {
     /** The largest file that is read, in bytes. */
-    public static final int MAX_FILE_BYTES = 128 << 20;
+    public static final int MAX_FILE_BYTES = 64 << 20;
 
     /** The longest line that is read, in bytes. */
     public static final int MAX_LINE_BYTES = 16 << 20;
@@ -28,7 +28,7 @@ public final class SourceText {
         this.shownName = shownName;
         this.text = text;
         this.sha256Hex = sha256Hex;
-        this.lines = LineTable.of(text);
+        this.lines = new LineTable(text);
     }
 
     /**

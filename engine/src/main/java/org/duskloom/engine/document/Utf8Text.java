@@ -80,7 +80,7 @@ final class Utf8Text {
 
     private static void reportBadByte(byte[] bytes, int start, int bad, String shownName, Problems problems) {
         String before = new String(bytes, start, bad - start, StandardCharsets.UTF_8);
-        LineTable lines = LineTable.of(before);
+        LineTable lines = new LineTable(before);
         Location place = new Location(shownName, lines.line(before.length()), lines.column(before.length()));
         String shown = String.format(Locale.ROOT, "byte 0x%02X is not UTF-8", bytes[bad] & 0xFF);
         problems.error(place, shown, guess(bytes[bad]) + HOW_TO_SAVE);

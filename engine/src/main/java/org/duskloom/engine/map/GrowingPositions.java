@@ -27,7 +27,7 @@ final class GrowingPositions {
 
     /** The rows named, in that order. */
     Positions inOrder(int[] rows) {
-        return new Positions(pick(x, rows), pick(y, rows), pick(z, rows));
+        return Positions.owning(pick(x, rows), pick(y, rows), pick(z, rows));
     }
 
     private static double[] pick(double[] values, int[] rows) {

@@ -2,6 +2,7 @@ package org.duskloom.engine.map;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,10 +45,12 @@ public final class MapReader {
     private final Map<String, PropRows> props = new LinkedHashMap<>();
     private final Set<String> faultyNames = new HashSet<>();
     private final Set<String> faultyPartCells = new HashSet<>();
+    private final Map<String, List<PartCell>> partEntries = new HashMap<>();
     private final GrowingPositions stage = new GrowingPositions();
     private final GrowingPositions own = new GrowingPositions();
     private int[] rowStarts = new int[256];
     private boolean allRowsRead;
+    private boolean full;
 
     private MapReader(CsvTable table, MapColumns columns, String onlyProp, Problems problems) {
         this.table = table;
@@ -87,7 +90,7 @@ public final class MapReader {
 
     private Optional<PixelMap> map(SourceText source) {
         int errorsBefore = problems.errorCount();
-        allRowsRead = table.forEachRow(this::take);
+        allRowsRead = table.forEachRow(this::take) && !full;
         if (stage.size() == 0) {
             if (problems.errorCount() == errorsBefore) {
                 problems.error(source.end(), "the file has a header, but no pixels", "add one row for each pixel");
@@ -98,16 +101,23 @@ public final class MapReader {
     }
 
     private void take(CsvRow row) {
-        PropRows prop = prop(row);
+        PropRows prop = full ? null : prop(row);
+        if (full) {
+            return;
+        }
         OptionalLong number = row.whole(columns.pixel(), 1, PixelMap.MAX_PIXELS);
         double[] position = position(row, columns.x(), columns.y(), columns.z());
         double[] ownPosition =
                 columns.hasOwn() ? position(row, columns.ownX(), columns.ownY(), columns.ownZ()) : position;
-        if (prop == null || stage.size() >= PixelMap.MAX_PIXELS) {
+        if (prop == null) {
             return;
         }
         if (number.isEmpty()) {
             prop.markIncomplete();
+            return;
+        }
+        if (stage.size() == PixelMap.MAX_PIXELS) {
+            reportFull(row, PixelMap.MAX_PIXELS + " pixels");
             return;
         }
         prop.add((int) number.getAsLong(), stage.size());
@@ -121,13 +131,17 @@ public final class MapReader {
         }
         rowStarts[stage.size()] = row.start();
         stage.add(position[0], position[1], position[2]);
-        own.add(ownPosition[0], ownPosition[1], ownPosition[2]);
-        if (stage.size() == PixelMap.MAX_PIXELS) {
-            problems.error(
-                    row.location(),
-                    "the map reaches " + PixelMap.MAX_PIXELS + " pixels, no more are read",
-                    "split the display into several");
+        if (columns.hasOwn()) {
+            own.add(ownPosition[0], ownPosition[1], ownPosition[2]);
         }
+    }
+
+    private void reportFull(CsvRow row, String limit) {
+        full = true;
+        problems.error(
+                row.location(),
+                "the map holds more than " + limit + ", the rest is not read",
+                "split the display into several");
     }
 
     private PropRows prop(CsvRow row) {
@@ -140,6 +154,10 @@ public final class MapReader {
         if (fault.isPresent()) {
             faultyNames.add(name);
             problems.error(row.location(columns.prop()), "the prop name " + Quoted.of(name) + " " + fault.get());
+            return null;
+        }
+        if (props.size() == PixelMap.MAX_PROPS) {
+            reportFull(row, PixelMap.MAX_PROPS + " props");
             return null;
         }
         PropRows fresh = new PropRows(name, row.start());
@@ -162,11 +180,24 @@ public final class MapReader {
             return;
         }
         try {
-            prop.parts.add(cell, number, row.start());
+            prop.addParts(partEntries(cell), number, row.start());
         } catch (TextFormatException fault) {
             faultyPartCells.add(cell);
             problems.error(row.location(columns.part()), fault.getMessage(), fault.hint());
         }
+    }
+
+    /** Most cells of a column stand in it many times, those with ranks do not. */
+    private List<PartCell> partEntries(String cell) throws TextFormatException {
+        List<PartCell> known = partEntries.get(cell);
+        if (known != null) {
+            return known;
+        }
+        List<PartCell> entries = PartCell.parse(cell);
+        if (cell.indexOf('#') < 0) {
+            partEntries.put(cell, entries);
+        }
+        return entries;
     }
 
     private PixelMap build() {

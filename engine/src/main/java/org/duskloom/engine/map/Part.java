@@ -1,18 +1,22 @@
 package org.duskloom.engine.map;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * A named, ordered run of a prop's pixels. Parts may hold parts; every pixel of an inner part is a pixel of the outer one
  * too. Immutable; equal by content.
  */
 public final class Part {
+    private static final Pattern NUMBER = Pattern.compile("0|[1-9][0-9]{0,8}");
+
     /** Numbered parts by number, if all of them are numbered; else by lowest pixel, then by name. */
     private static final Comparator<Part> BY_NUMBER = Comparator.comparingLong(part -> Long.parseLong(part.name()));
 
@@ -85,7 +89,8 @@ public final class Part {
     }
 
     static List<Part> inOrder(List<Part> parts) {
-        boolean numbered = parts.stream().allMatch(part -> part.name.matches("0|[1-9][0-9]{0,8}"));
+        boolean numbered =
+                parts.stream().allMatch(part -> NUMBER.matcher(part.name).matches());
         return parts.stream().sorted(numbered ? BY_NUMBER : BY_LOWEST_PIXEL).toList();
     }
 
@@ -103,20 +108,23 @@ public final class Part {
     }
 
     private void requireSound() {
-        Set<Integer> distinct = new HashSet<>();
+        if (pixels.length == 0) {
+            throw new IllegalArgumentException("part \"" + name + "\" has no pixel");
+        }
+        BitSet own = new BitSet();
         for (int pixel : pixels) {
-            if (pixel < 0 || !distinct.add(pixel)) {
+            if (pixel < 0 || own.get(pixel)) {
                 throw new IllegalArgumentException("part \"" + name + "\" has pixel index " + pixel + " wrongly");
             }
-        }
-        if (distinct.isEmpty()) {
-            throw new IllegalArgumentException("part \"" + name + "\" has no pixel");
+            own.set(pixel);
         }
         requireDistinctNames(children);
         for (Part child : children) {
-            if (!Arrays.stream(child.pixels).allMatch(distinct::contains)) {
-                throw new IllegalArgumentException(
-                        "part \"" + name + "\" lacks pixels of its part \"" + child.name + "\"");
+            for (int pixel : child.pixels) {
+                if (!own.get(pixel)) {
+                    throw new IllegalArgumentException(
+                            "part \"" + name + "\" lacks pixel index " + pixel + " of its part \"" + child.name + "\"");
+                }
             }
         }
     }

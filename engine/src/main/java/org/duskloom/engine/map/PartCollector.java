@@ -2,6 +2,7 @@ package org.duskloom.engine.map;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,9 +16,9 @@ final class PartCollector {
     /** A part that is wrong as a whole: its path, what is wrong, and the row where it first stands. */
     record Fault(String path, String message, int rowStart) {}
 
-    /** Adds the pixel to the parts its cell names and to all parts round them. */
-    void add(String cell, int number, int rowStart) throws TextFormatException {
-        for (PartCell entry : PartCell.parse(cell)) {
+    /** Adds the pixel to the parts that the entries name and to all parts round them. */
+    void add(List<PartCell> entries, int number, int rowStart) throws TextFormatException {
+        for (PartCell entry : entries) {
             Branch branch = root;
             for (String name : entry.path()) {
                 branch = branch.children.computeIfAbsent(name, Branch::new);
@@ -81,7 +82,7 @@ final class PartCollector {
 
         private Part build(String path, IntUnaryOperator indexOf, List<Fault> faults) {
             long[] keys = new long[size];
-            boolean ranked = Arrays.stream(ranks, 0, size).anyMatch(rank -> rank > 0);
+            boolean ranked = isRanked();
             for (int i = 0; i < size; i++) {
                 keys[i] = (long) (ranked ? ranks[i] : numbers[i]) << 32 | numbers[i];
             }
@@ -90,11 +91,32 @@ final class PartCollector {
                 String message = "the ranks of part \"" + path + "\" are not 1 to " + size + ", one for each pixel";
                 faults.add(new Fault(path, message, firstRowStart));
             }
-            int[] pixels = Arrays.stream(keys)
-                    .mapToInt(key -> indexOf.applyAsInt((int) key))
-                    .distinct()
-                    .toArray();
+            int[] pixels = distinctPixels(keys, indexOf);
             return new Part(name, pixels, buildChildren(path + "/", indexOf, faults));
+        }
+
+        private boolean isRanked() {
+            for (int i = 0; i < size; i++) {
+                if (ranks[i] > 0) {
+                    return true;
+                }
+            }
+            return false;
+        }
+
+        /** A pixel that two rows claim, which is reported elsewhere, is taken once. */
+        private static int[] distinctPixels(long[] keys, IntUnaryOperator indexOf) {
+            BitSet taken = new BitSet();
+            int[] pixels = new int[keys.length];
+            int count = 0;
+            for (long key : keys) {
+                int pixel = indexOf.applyAsInt((int) key);
+                if (!taken.get(pixel)) {
+                    taken.set(pixel);
+                    pixels[count++] = pixel;
+                }
+            }
+            return Arrays.copyOf(pixels, count);
         }
 
         private static boolean areRanks(long[] sortedKeys) {

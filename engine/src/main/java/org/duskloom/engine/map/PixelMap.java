@@ -11,7 +11,10 @@ import java.util.OptionalInt;
 /** All pixels in wiring order: props one after the other, each with its pixels in its own order. Immutable. */
 public final class PixelMap {
     /** How many pixels a map may have. */
-    public static final int MAX_PIXELS = 2_000_000;
+    public static final int MAX_PIXELS = 1_000_000;
+
+    /** How many props a map may have. */
+    public static final int MAX_PROPS = 100_000;
 
     private final List<Prop> props;
     private final Positions stage;

@@ -15,13 +15,22 @@ public final class Positions {
      * @throws IllegalArgumentException if the lengths differ or a value is not finite
      */
     public Positions(double[] x, double[] y, double[] z) {
+        this(x.clone(), y.clone(), z.clone(), true);
+    }
+
+    private Positions(double[] x, double[] y, double[] z, boolean owned) {
         if (x.length != y.length || x.length != z.length) {
             throw new IllegalArgumentException(
                     "x, y and z have " + x.length + ", " + y.length + " and " + z.length + " values");
         }
-        this.x = finite(x.clone());
-        this.y = finite(y.clone());
-        this.z = finite(z.clone());
+        this.x = finite(x);
+        this.y = finite(y);
+        this.z = finite(z);
+    }
+
+    /** The same without a copy, for arrays that nobody else keeps. */
+    static Positions owning(double[] x, double[] y, double[] z) {
+        return new Positions(x, y, z, true);
     }
 
     /** How many pixels. */

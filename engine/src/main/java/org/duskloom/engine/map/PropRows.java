@@ -6,17 +6,20 @@ import java.util.List;
 import org.duskloom.engine.document.CsvTable;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.problem.TextFormatException;
 
 /** The rows of one prop, while the file is read and when they are put in order. */
 final class PropRows {
     private static final int MAX_GAPS_SHOWN = 5;
 
-    final PartCollector parts = new PartCollector();
+    /** Null until a pixel belongs to a part: most of many props have none. */
+    private PartCollector parts;
+
     private final String name;
     private final int firstRowStart;
     private boolean complete = true;
     /** Pixel number in the upper half, row number in the lower. */
-    private long[] keys = new long[16];
+    private long[] keys = new long[4];
 
     private int size;
 
@@ -32,13 +35,14 @@ final class PropRows {
         keys[size++] = (long) number << 32 | row;
     }
 
+    void addParts(List<PartCell> entries, int number, int rowStart) throws TextFormatException {
+        parts = parts == null ? new PartCollector() : parts;
+        parts.add(entries, number, rowStart);
+    }
+
     /** A row of this prop could not be read, so gaps say nothing. */
     void markIncomplete() {
         complete = false;
-    }
-
-    int size() {
-        return size;
     }
 
     /** Rows by pixel number, the first of each number; numbers that stand twice or are left out become errors. */
@@ -70,7 +74,8 @@ final class PropRows {
     Prop build(int firstPixel, CsvTable table, MapColumns columns, Problems problems) {
         int[] numbers = Arrays.stream(keys).mapToInt(PropRows::number).toArray();
         List<PartCollector.Fault> faults = new ArrayList<>();
-        List<Part> built = parts.build(number -> Arrays.binarySearch(numbers, number), faults);
+        List<Part> built =
+                parts == null ? List.of() : parts.build(number -> Arrays.binarySearch(numbers, number), faults);
         for (PartCollector.Fault fault : faults) {
             problems.error(
                     table.location(fault.rowStart(), columns.part()),

@@ -248,7 +248,7 @@ class JsonReaderTest {
     @Test
     void refusesTooManyValues() {
         assertThat(read("[" + "1,".repeat(JsonReader.MAX_TOKENS) + "1]")).isEmpty();
-        assertThat(Inputs.shown(problems)).singleElement().asString().contains("holds more than 4000000 values");
+        assertThat(Inputs.shown(problems)).singleElement().asString().contains("holds more than 1000000 values");
     }
 
     @CsvSource({"\\n", "\\r", "\\r\\n"})

@@ -212,6 +212,6 @@ class SourceTextTest {
         Arrays.fill(bytes, (byte) '\n');
         assertThat(of(bytes)).isEmpty();
         assertThat(Inputs.shown(problems))
-                .containsExactly("garden.csv: error: the file is larger than 128 MB; split it into several files");
+                .containsExactly("garden.csv: error: the file is larger than 64 MB; split it into several files");
     }
 }

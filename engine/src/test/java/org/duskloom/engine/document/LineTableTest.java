@@ -1,0 +1,42 @@
+package org.duskloom.engine.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Random;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class LineTableTest {
+    private static final String[] PIECES = {"a", "é", "\n", "\r", "\r\n", "\ud83c\udf3c", "long run of letters", "\n\n"
+    };
+
+    /** The judge is the Java library: lines by the pattern {@code \\R} of these ends, columns by counting code points. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3})
+    void agreesWithCountingFromTheStart(long seed) {
+        Random random = new Random(seed);
+        StringBuilder built = new StringBuilder();
+        while (built.length() < 1_500) {
+            built.append(PIECES[random.nextInt(PIECES.length)]);
+        }
+        String text = built.toString();
+        LineTable table = new LineTable(text);
+        for (int offset = 0; offset <= text.length(); offset++) {
+            if (isInsideAPair(text, offset)) {
+                continue;
+            }
+            String[] lines = text.substring(0, offset).split("\r\n|\r|\n", -1);
+            String last = lines[lines.length - 1];
+            assertThat(table.line(offset)).isEqualTo(lines.length);
+            assertThat(table.column(offset)).isEqualTo(last.codePointCount(0, last.length()) + 1);
+        }
+    }
+
+    /** No place is asked for between CR and LF, or between two surrogates. */
+    private static boolean isInsideAPair(String text, int offset) {
+        return offset > 0
+                && offset < text.length()
+                && (text.charAt(offset - 1) == '\r' && text.charAt(offset) == '\n'
+                        || Character.isLowSurrogate(text.charAt(offset)));
+    }
+}
