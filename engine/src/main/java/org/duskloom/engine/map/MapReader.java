@@ -101,10 +101,10 @@ public final class MapReader {
     }
 
     private void take(CsvRow row) {
-        PropRows prop = full ? null : prop(row);
         if (full) {
             return;
         }
+        PropRows prop = prop(row);
         OptionalLong number = row.whole(columns.pixel(), 1, PixelMap.MAX_PIXELS);
         double[] position = position(row, columns.x(), columns.y(), columns.z());
         double[] ownPosition =
