@@ -3,5 +3,9 @@ module org.duskloom.effects {
     requires transitive org.duskloom.engine;
 
     provides org.duskloom.engine.effect.Effect with
-            org.duskloom.effects.sweep.Sweep;
+            org.duskloom.effects.chase.Chase,
+            org.duskloom.effects.spin.Spin,
+            org.duskloom.effects.sweep.Sweep,
+            org.duskloom.effects.twinkle.Twinkle,
+            org.duskloom.effects.wash.Wash;
 }

@@ -14,6 +14,7 @@ import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.effect.Kernel;
 import org.duskloom.engine.effect.NumberKey;
+import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
@@ -70,6 +71,26 @@ public final class Look {
         return with("palette", evenly(ColorMix.LINEAR, colors));
     }
 
+    /** Sets a setting if the effect has it. */
+    public Look withIfThere(String name, Object value) {
+        return has(name) ? with(name, value) : this;
+    }
+
+    /** Sets a flag if the effect has it. */
+    public Look flagIfThere(String name) {
+        return has(name) ? flag(name) : this;
+    }
+
+    /** Lets every number but {@code passes} move within 3 seconds, from the least allowed (at least -3) to the most (5). */
+    public Look movingAll() {
+        for (Setting<?> setting : effect.settings()) {
+            if (setting instanceof NumberSetting number && !number.name().equals("passes")) {
+                moving(number.name(), Math.max(-3, number.min()), Math.min(5, number.max()), 3);
+            }
+        }
+        return this;
+    }
+
     /** The compiled effect. */
     public Kernel on(Canvas canvas) throws SettingException {
         return effect.prepare(Settings.of(given), canvas);
@@ -96,6 +117,10 @@ public final class Look {
         } catch (TextFormatException e) {
             throw new AssertionError(e);
         }
+    }
+
+    private boolean has(String name) {
+        return effect.settings().stream().anyMatch(setting -> setting.name().equals(name));
     }
 
     private Setting<?> setting(String name) {

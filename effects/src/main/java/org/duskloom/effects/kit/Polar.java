@@ -56,6 +56,17 @@ public final class Polar {
         return new Polar(canvas, Dial.of(settings, CENTRE_X), Dial.of(settings, CENTRE_Y));
     }
 
+    /** Where each pixel's distance from the middle of the canvas lies in the range of its member, in [0, 1]. */
+    public static float[] radiiFromTheMiddle(Canvas canvas) {
+        double[] radii = new double[canvas.pixelCount()];
+        for (int pixel = 0; pixel < radii.length; pixel++) {
+            radii[pixel] = length(canvas.x()[pixel], canvas.y()[pixel]);
+        }
+        float[] shares = new float[radii.length];
+        new OwnRange(canvas).place(radii, shares);
+        return shares;
+    }
+
     /** Whether the centre stays where it is. */
     public boolean isConstant() {
         return centreX.isConstant() && centreY.isConstant();
@@ -91,8 +102,12 @@ public final class Polar {
         for (int pixel = 0; pixel < angles.length; pixel++) {
             double right = canvas.x()[pixel] - x;
             double up = canvas.y()[pixel] - y;
-            radii[pixel] = Math.sqrt(right * right + up * up);
+            radii[pixel] = length(right, up);
             angles[pixel] = radii[pixel] > AT_THE_CENTRE ? Motion.fraction(StrictMath.atan2(up, right) / TURN) : 0;
         }
+    }
+
+    private static double length(double right, double up) {
+        return Math.sqrt(right * right + up * up);
     }
 }

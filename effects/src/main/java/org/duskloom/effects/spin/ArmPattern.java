@@ -1,0 +1,68 @@
+package org.duskloom.effects.spin;
+
+import org.duskloom.effects.kit.Dial;
+import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.Polar;
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.Settings;
+
+/**
+ * The arms as they stand before they turn: arms · a + twist · r modulo 1, and where each distance lies in its member. Can be
+ * shared by threads if nothing in it moves.
+ */
+final class ArmPattern {
+    private final Polar polar;
+    private final Dial arms;
+    private final Dial twist;
+    private final float[] fractions;
+    private final float[] radii;
+
+    private ArmPattern(Polar polar, Dial arms, Dial twist, int pixelCount) {
+        this.polar = polar;
+        this.arms = arms;
+        this.twist = twist;
+        fractions = new float[pixelCount];
+        radii = new float[pixelCount];
+        compute(0);
+    }
+
+    static ArmPattern of(Canvas canvas, Settings settings) {
+        return new ArmPattern(
+                Polar.of(canvas, settings),
+                Dial.of(settings, Spin.ARMS),
+                Dial.of(settings, Spin.TWIST),
+                canvas.pixelCount());
+    }
+
+    boolean isConstant() {
+        return polar.isConstant() && arms.isConstant() && twist.isConstant();
+    }
+
+    void begin(double seconds) {
+        if (!isConstant()) {
+            polar.begin(seconds);
+            compute(seconds);
+        }
+    }
+
+    /** Of each pixel, in [0, 1]. */
+    float[] fractions() {
+        return fractions;
+    }
+
+    /** Of each pixel, in [0, 1]: from the nearest to the farthest of its member. */
+    float[] radii() {
+        return radii;
+    }
+
+    private void compute(double seconds) {
+        double armsNow = arms.at(seconds);
+        double twistNow = twist.at(seconds);
+        double[] angles = polar.angleTurns();
+        double[] distances = polar.radii();
+        for (int pixel = 0; pixel < fractions.length; pixel++) {
+            fractions[pixel] = (float) Motion.fraction(armsNow * angles[pixel] + twistNow * distances[pixel]);
+        }
+        polar.placeRadii(radii);
+    }
+}

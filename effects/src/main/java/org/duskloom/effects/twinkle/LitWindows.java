@@ -1,0 +1,146 @@
+package org.duskloom.effects.twinkle;
+
+import java.util.Arrays;
+import org.duskloom.effects.kit.Dial;
+import org.duskloom.effects.kit.Levels;
+import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.Ramp;
+import org.duskloom.engine.effect.CueTime;
+import org.duskloom.engine.effect.Patch;
+import org.duskloom.engine.random.StableHash;
+
+/**
+ * What colour the window has that each pixel is in; transparent black where it is dark. From one frame to another only those
+ * pixels are drawn again that came to another window, so this is a cache of values that depend on pixel and window alone. For
+ * one thread.
+ */
+final class LitWindows {
+    private static final int LIT_DRAW = 2;
+    private static final int COLOR_DRAW = 3;
+    private static final int BATCH = 256;
+
+    private final WindowOffsets offsets;
+    private final Motion motion;
+    private final Dial density;
+    private final Ramp ramp;
+    private final int[] litKeys;
+    private final float[] red;
+    private final float[] green;
+    private final float[] blue;
+    /** Where there is only one colour: 1 if the window is lit, else 0. */
+    private final float[] alpha;
+
+    private final int[] batchPixel = new int[BATCH];
+    private final float[] batchPlace = new float[BATCH];
+    private final float[] batchRed = new float[BATCH];
+    private final float[] batchGreen = new float[BATCH];
+    private final float[] batchBlue = new float[BATCH];
+    private final float[] batchAlpha = new float[BATCH];
+    private int batchSize;
+
+    private boolean drawn;
+    private long begun;
+    private double lengthSeconds;
+
+    LitWindows(int[] pixelKeys, WindowOffsets offsets, Motion motion, Dial density, Ramp ramp) {
+        this.offsets = offsets;
+        this.motion = motion;
+        this.density = density;
+        this.ramp = ramp;
+        litKeys = Arrays.stream(pixelKeys)
+                .map(key -> StableHash.draw(key, LIT_DRAW))
+                .toArray();
+        int coloredPixels = ramp.isSingle() ? 0 : pixelKeys.length;
+        red = new float[coloredPixels];
+        green = new float[coloredPixels];
+        blue = new float[coloredPixels];
+        alpha = new float[pixelKeys.length];
+    }
+
+    /**
+     * Goes to the windows of an instant.
+     *
+     * @param nowBegun from {@link WindowOffsets#begun}
+     */
+    void begin(long nowBegun, CueTime time) {
+        boolean sameCue = drawn && time.lengthSeconds() == lengthSeconds;
+        int count = offsets.pixelCount();
+        if (sameCue && nowBegun <= begun && begun - nowBegun < count) {
+            for (long start = nowBegun; start < begun; start++) {
+                draw(Math.floorMod(start, count), Math.floorDiv(start, count), time);
+            }
+        } else {
+            long oldest = nowBegun - count;
+            for (long start = sameCue && begun <= nowBegun ? Math.max(begun, oldest) : oldest;
+                    start < nowBegun;
+                    start++) {
+                draw(Math.floorMod(start, count), Math.floorDiv(start, count) + 1, time);
+            }
+        }
+        flush();
+        drawn = true;
+        begun = nowBegun;
+        lengthSeconds = time.lengthSeconds();
+    }
+
+    /**
+     * Paints the windows' colours.
+     *
+     * @param level how bright each pixel is within its window, in [0, 1]; a plane of scratch, written to
+     */
+    void paint(int firstPixel, float[] level, Patch patch) {
+        if (ramp.isSingle()) {
+            patch.load(alpha, firstPixel, patch.third);
+            Levels.multiply(level, patch.third, patch.from(), patch.to());
+            ramp.paint(patch.third, patch);
+        } else {
+            patch.load(red, firstPixel, patch.red);
+            patch.load(green, firstPixel, patch.green);
+            patch.load(blue, firstPixel, patch.blue);
+            patch.load(alpha, firstPixel, patch.alpha);
+        }
+        Levels.apply(level, patch);
+    }
+
+    private void draw(int slot, long window, CueTime time) {
+        int pixel = offsets.pixelOfSlot(slot);
+        int bits = StableHash.draw(litKeys[pixel], (int) window);
+        if (!(StableHash.unitFloat(bits) < densityAtStart(pixel, window, time))) {
+            put(pixel, 0, 0, 0, 0);
+        } else if (ramp.isSingle()) {
+            alpha[pixel] = 1;
+        } else {
+            batchPixel[batchSize] = pixel;
+            batchPlace[batchSize] = StableHash.unitFloat(StableHash.draw(bits, COLOR_DRAW));
+            batchSize++;
+            if (batchSize == BATCH) {
+                flush();
+            }
+        }
+    }
+
+    private double densityAtStart(int pixel, long window, CueTime time) {
+        if (density.isConstant()) {
+            return density.at(0);
+        }
+        double phiAtStart = window - offsets.ofPixels()[pixel] + (motion.isReversed() ? 1 : 0);
+        return density.at(motion.secondsWhen(phiAtStart, time));
+    }
+
+    private void flush() {
+        ramp.fill(batchPlace, 0, batchSize, batchRed, batchGreen, batchBlue, batchAlpha);
+        for (int i = 0; i < batchSize; i++) {
+            put(batchPixel[i], batchRed[i], batchGreen[i], batchBlue[i], batchAlpha[i]);
+        }
+        batchSize = 0;
+    }
+
+    private void put(int pixel, float newRed, float newGreen, float newBlue, float newAlpha) {
+        alpha[pixel] = newAlpha;
+        if (!ramp.isSingle()) {
+            red[pixel] = newRed;
+            green[pixel] = newGreen;
+            blue[pixel] = newBlue;
+        }
+    }
+}
