@@ -76,6 +76,11 @@ public final class Look {
         return has(name) ? with(name, value) : this;
     }
 
+    /** Sets a number if the effect has it. */
+    public Look withIfThere(String name, double value) {
+        return has(name) ? with(name, value) : this;
+    }
+
     /** Sets a flag if the effect has it. */
     public Look flagIfThere(String name) {
         return has(name) ? flag(name) : this;

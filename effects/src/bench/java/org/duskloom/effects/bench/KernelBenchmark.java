@@ -1,0 +1,81 @@
+package org.duskloom.effects.bench;
+
+import java.util.Arrays;
+import org.duskloom.effects.Canvases;
+import org.duskloom.effects.Look;
+import org.duskloom.engine.color.ColorMix;
+import org.duskloom.engine.effect.Brush;
+import org.duskloom.engine.effect.CueTime;
+import org.duskloom.engine.effect.Patch;
+import org.duskloom.engine.effect.SettingException;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * Frames per second of one effect by itself: all its patches, without blending and encoding. {@link BenchmarkMain}
+ * fills in every installed effect.
+ */
+@State(Scope.Thread)
+@Fork(1)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 3, time = 1)
+public class KernelBenchmark {
+    private static final double RATE = 40;
+
+    /** The effect. */
+    @Param("sweep")
+    public String effect;
+
+    /** How many pixels the canvas has. */
+    @Param({"360", "10000", "100000"})
+    public int pixels;
+
+    /** How many colours the palette has; 0 leaves it as it is. */
+    @Param("2")
+    public int colors;
+
+    /** The setting {@code width}, where there is one. */
+    @Param("0.5")
+    public double width;
+
+    /** The setting {@code soft}, where there is one. */
+    @Param("0.25")
+    public double soft;
+
+    private final Patch patch = new Patch();
+    private final CueTime time = new CueTime();
+    private Brush brush;
+    private int frame;
+
+    /** Compiles the effect. */
+    @Setup
+    public void prepare() throws SettingException {
+        Look look = Look.of(effect).withIfThere("width", width).withIfThere("soft", soft);
+        String[] palette = {"#2a4bd0", "#ff9e5e", "#7b3fa0", "gold", "teal", "tomato", "orchid"};
+        if (colors > 0) {
+            String[] first = Arrays.copyOf(palette, colors);
+            look.withIfThere("palette", Look.evenly(ColorMix.OKLAB, first));
+        }
+        brush = look.on(Canvases.of(Canvases.scattered(pixels))).open();
+    }
+
+    /** One frame after the other. */
+    @Benchmark
+    public float frame(PixelFrames counter) {
+        brush.begin(time.set(frame++ / RATE, 1e6));
+        float sum = 0;
+        for (int first = 0; first < pixels; first += Patch.CAPACITY) {
+            patch.reset(0, Math.min(Patch.CAPACITY, pixels - first));
+            brush.paint(first, patch);
+            sum += patch.red[0];
+        }
+        counter.pixelFrames += pixels;
+        return sum;
+    }
+}
