@@ -19,8 +19,9 @@ import org.duskloom.engine.problem.Problems;
  *
  * <p>An address is {@code prop}, {@code prop/part}, {@code prop/part/part}, {@code group}, or {@code group/part}: that part
  * of every member of the group that has it. {@code *} and {@code ?} match within one name. A pattern for the first name
- * means props, in wiring order; only where no prop matches, it means groups, in the order of the file. A pattern for a
- * part means the parts in their order. Props that a pattern matches but that lack the part are passed over; a prop that is
+ * means props, in the natural order of their names, {@code daisy-2} before {@code daisy-10}, so that the rows of the map
+ * may stand in any order; only where no prop matches, it means groups, in the order of the file. A pattern for a part means
+ * the parts in their order. Props that a pattern matches but that lack the part are passed over; a prop that is
  * named must have it.
  */
 public final class GroupTree {

@@ -1,9 +1,11 @@
 package org.duskloom.engine.group;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.duskloom.engine.map.Part;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
@@ -13,20 +15,25 @@ final class PropIndex {
     private final PixelMap map;
     private final Map<String, Member> memberByName = new HashMap<>();
     private final Map<Integer, Map<String, Part>> partsByPath = new HashMap<>();
+    private final List<Integer> inNaturalOrder;
 
     PropIndex(PixelMap map) {
         this.map = map;
+        this.inNaturalOrder = IntStream.range(0, map.props().size())
+                .boxed()
+                .sorted(Comparator.comparing(this::name, NaturalOrder.INSTANCE))
+                .toList();
     }
 
-    /** Indices of the props whose name matches, in wiring order. */
+    /** Indices of the props whose name matches, in the natural order of their names. */
     List<Integer> propsMatching(String pattern) {
-        List<Integer> found = new ArrayList<>();
-        for (int i = 0; i < map.props().size(); i++) {
-            if (Glob.matches(pattern, map.props().get(i).name())) {
-                found.add(i);
-            }
-        }
-        return found;
+        return inNaturalOrder.stream()
+                .filter(index -> Glob.matches(pattern, name(index)))
+                .toList();
+    }
+
+    private String name(int propIndex) {
+        return map.props().get(propIndex).name();
     }
 
     /** The members that the steps lead to from a prop's part, or from the prop itself where the path is empty. */

@@ -2,7 +2,9 @@ package org.duskloom.engine.group;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.document.Inputs;
@@ -58,7 +60,7 @@ class GroupTreeTest {
             daisy-1/petals/2     = [daisy-1/petals/2 [3]]
             daisy-*              = [daisy-1 [0, 1, 2, 3], daisy-2 [6, 7, 8]]
             ????                 = [pond [9]]
-            *                    = [daisy-1 [0, 1, 2, 3], fence [4, 5], daisy-2 [6, 7, 8], pond [9]]
+            *                    = [daisy-1 [0, 1, 2, 3], daisy-2 [6, 7, 8], fence [4, 5], pond [9]]
             */rim                = [daisy-1/rim [1, 0], daisy-2/rim [6]]
             daisy-2/petals/*     = [daisy-2/petals/1 [7], daisy-2/petals/10 [8]]
             daisy-?/petals/1*    = [daisy-1/petals/1 [2], daisy-2/petals/1 [7], daisy-2/petals/10 [8]]
@@ -77,6 +79,32 @@ class GroupTreeTest {
                  "rims": "daisy-*/rim", "inner": ["daisy-*/petals"]}""");
         assertThat(members(tree, address)).isEqualTo(expected);
         assertThat(members(tree, address)).isEqualTo(expected);
+    }
+
+    /** Natural order of names is common practice, no source. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '=', textBlock = """
+            daisy-*       = daisy-1, daisy-2, daisy-10
+            *             = daisy-1, daisy-2, daisy-10, fence, pond
+            daisy-*/rim   = daisy-2/rim, daisy-10/rim
+            flowers       = daisy-1, daisy-2, daisy-10
+            """)
+    void expandsPatternsInNaturalOrderWhateverTheOrderOfTheRows(String address, String expected) {
+        List<String> rows = List.of(
+                "daisy-10,1,0,0,rim",
+                "pond,1,3,0,",
+                "daisy-2,1,1,0,rim",
+                "fence,1,4,0,",
+                "daisy-1,1,2,0,",
+                "fence,2,5,0,");
+        for (int turn = 0; turn < rows.size(); turn++) {
+            List<String> turned = new ArrayList<>(rows);
+            Collections.rotate(turned, turn);
+            PixelMap map = Maps.map("prop,pixel,x,y,part\n" + String.join("\n", turned));
+            GroupTree tree = GroupReader.read(Inputs.json("{\"flowers\": [\"daisy-*\"]}"), map, problems);
+            assertThat(resolve(tree, address).orElseThrow().stream().map(Member::name))
+                    .containsExactly(expected.split(", "));
+        }
     }
 
     @Test
