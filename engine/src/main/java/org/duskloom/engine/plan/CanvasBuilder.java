@@ -115,9 +115,10 @@ final class CanvasBuilder {
         }
 
         private void sortByStage() {
-            Integer[] order = new Integer[size];
-            Arrays.setAll(order, i -> i);
-            Arrays.sort(order, (a, b) -> Integer.compare(stagePixel[a], stagePixel[b]));
+            long[] keyed = new long[size];
+            Arrays.setAll(keyed, i -> (long) stagePixel[i] << 32 | i);
+            Arrays.sort(keyed);
+            int[] order = Arrays.stream(keyed).mapToInt(key -> (int) key).toArray();
             stagePixel = picked(stagePixel, order);
             memberOf = picked(memberOf, order);
             x = picked(x, order);
@@ -126,11 +127,11 @@ final class CanvasBuilder {
             position = picked(position, order);
         }
 
-        private static int[] picked(int[] values, Integer[] order) {
-            return Arrays.stream(order).mapToInt(i -> values[i]).toArray();
+        private static int[] picked(int[] values, int[] order) {
+            return Arrays.stream(order).map(i -> values[i]).toArray();
         }
 
-        private static double[] picked(double[] values, Integer[] order) {
+        private static double[] picked(double[] values, int[] order) {
             return Arrays.stream(order).mapToDouble(i -> values[i]).toArray();
         }
     }

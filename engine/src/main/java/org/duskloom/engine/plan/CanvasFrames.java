@@ -1,12 +1,11 @@
 package org.duskloom.engine.plan;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
-import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.duskloom.engine.group.Member;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
@@ -104,7 +103,7 @@ final class CanvasFrames {
     /** Sorts frames into lists in which no pixel stands twice. */
     List<List<Integer>> disjoint(List<Integer> frames) {
         List<List<Integer>> lists = new ArrayList<>();
-        List<Set<Integer>> taken = new ArrayList<>();
+        List<BitSet> taken = new ArrayList<>();
         for (int frame : frames) {
             int list = 0;
             while (list < lists.size() && meets(taken.get(list), pixels(frame))) {
@@ -112,11 +111,11 @@ final class CanvasFrames {
             }
             if (list == lists.size()) {
                 lists.add(new ArrayList<>());
-                taken.add(new HashSet<>());
+                taken.add(new BitSet(map.pixelCount()));
             }
             lists.get(list).add(frame);
             for (int pixel : pixels(frame)) {
-                taken.get(list).add(pixel);
+                taken.get(list).set(pixel);
             }
         }
         return lists;
@@ -131,22 +130,27 @@ final class CanvasFrames {
         return disjoint(all).size();
     }
 
-    private static boolean meets(Set<Integer> taken, int[] pixels) {
+    private static boolean meets(BitSet taken, int[] pixels) {
         for (int pixel : pixels) {
-            if (taken.contains(pixel)) {
+            if (taken.get(pixel)) {
                 return true;
             }
         }
         return false;
     }
 
-    private static int[] joined(List<Member> members) {
-        Set<Integer> all = new LinkedHashSet<>();
-        for (Member member : members) {
+    private int[] joined(List<Member> all) {
+        BitSet seen = new BitSet(map.pixelCount());
+        int[] joined = new int[all.stream().mapToInt(Member::pixelCount).sum()];
+        int count = 0;
+        for (Member member : all) {
             for (int pixel : member.pixels()) {
-                all.add(pixel);
+                if (!seen.get(pixel)) {
+                    seen.set(pixel);
+                    joined[count++] = pixel;
+                }
             }
         }
-        return all.stream().mapToInt(Integer::intValue).toArray();
+        return Arrays.copyOf(joined, count);
     }
 }

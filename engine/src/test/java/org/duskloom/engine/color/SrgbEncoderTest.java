@@ -68,9 +68,9 @@ final class SrgbEncoderTest {
 
     @Test
     void encodesARunOfPixels() {
-        float[] red = {9, 0, 1, Float.NaN, 9};
-        float[] green = {9, 0.5f, 0.18f, -1, 9};
-        float[] blue = {9, 0.05f, 0.001f, 2, 9};
+        float[] red = {9, 0, 1, -1e-8f, 9};
+        float[] green = {9, 0.5f, 0.18f, -0f, 9};
+        float[] blue = {9, 0.05f, 0.001f, 1.99f, 9};
         byte[] rgb = new byte[13];
         rgb[1] = 77;
         rgb[11] = 77;
@@ -78,6 +78,13 @@ final class SrgbEncoderTest {
         SrgbEncoder.encode(red, green, blue, 1, 4, rgb, 2);
 
         assertThat(rgb).containsExactly(0, 77, 0, 188, 63, 255, 118, 3, 0, 0, 255, 77, 0);
+    }
+
+    @Test
+    void clampsSingleValues() {
+        assertThat(SrgbEncoder.code(-1)).isZero();
+        assertThat(SrgbEncoder.code(Float.NaN)).isZero();
+        assertThat(SrgbEncoder.code(Float.POSITIVE_INFINITY)).isEqualTo(255);
     }
 
     @Test
