@@ -1,0 +1,78 @@
+package org.duskloom.engine.architecture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** What the engine's code may use, and what it may not. */
+class ArchitectureTest {
+    /** Each package may use only those before it. */
+    static final List<String> ORDER = List.of(
+            "problem",
+            "document",
+            "random",
+            "css",
+            "time",
+            "color",
+            "map",
+            "group",
+            "display",
+            "timeline",
+            "effect",
+            "plan",
+            "render",
+            "output",
+            "preview");
+
+    private static final JavaClasses ENGINE = new ClassFileImporter().importPath(Path.of("target", "classes"));
+
+    @Test
+    void seesTheWholeEngine() {
+        assertThat(ENGINE).extracting(type -> type.getSimpleName()).contains("Problems", "Plan", "FramePainter");
+    }
+
+    @Test
+    void packagesUseOnlyThoseBeforeThem() {
+        PackageOrder.of("org.duskloom.engine", ORDER).check(ENGINE);
+    }
+
+    @Test
+    void noPackageIsCalledUtil() {
+        Rules.noUtilPackage().check(ENGINE);
+    }
+
+    @Test
+    void librariesStayInTheirPlace() {
+        Rules.confined("tools.jackson", "org.duskloom.engine.document.JsonReader")
+                .check(ENGINE);
+        Rules.confined("org.apache.commons.csv", "org.duskloom.engine.document.CsvReader")
+                .check(ENGINE);
+        Rules.confined("org.joml", "org.duskloom.engine.display..").check(ENGINE);
+        Rules.noBuffersNear("org.joml").check(ENGINE);
+    }
+
+    @Test
+    void mathsIsTheSameOnEveryJdk() {
+        Rules.exactMathOnly().check(ENGINE);
+    }
+
+    @Test
+    void nothingIsLeftToChance() {
+        // Temporary files of two runs side by side must not share a name; no frame depends on it.
+        Rules.noRandomGenerators("org.duskloom.engine.output.PartFiles").check(ENGINE);
+    }
+
+    @Test
+    void nothingDependsOnTheCountry() {
+        Rules.noDefaultLocale().check(ENGINE);
+    }
+
+    @Test
+    void nothingIsPrinted() {
+        Rules.noConsole().check(ENGINE);
+    }
+}

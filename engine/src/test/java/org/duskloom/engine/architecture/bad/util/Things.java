@@ -1,0 +1,4 @@
+package org.duskloom.engine.architecture.bad.util;
+
+/** Lies in a package without a purpose. */
+public record Things(int number) {}
