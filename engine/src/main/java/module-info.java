@@ -8,6 +8,7 @@ module org.duskloom.engine {
 
     exports org.duskloom.engine.color;
     exports org.duskloom.engine.document;
+    exports org.duskloom.engine.font;
     exports org.duskloom.engine.group;
     exports org.duskloom.engine.map;
     exports org.duskloom.engine.effect;

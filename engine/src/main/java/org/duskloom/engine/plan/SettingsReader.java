@@ -156,7 +156,8 @@ final class SettingsReader {
                     "the path is relative to the folder of the timeline; allowed: " + setting.range());
             return Optional.empty();
         }
-        return path.map(Optional::of);
+        return path.filter(found -> show.files().remember(text.orElseThrow(), found, problems))
+                .map(Optional::of);
     }
 
     private static String what(Setting<?> setting, Effect effect) {

@@ -12,14 +12,19 @@ import org.duskloom.engine.timeline.Timeline;
  * @param timeline the timeline as written
  * @param groups the addresses that it may use, and the pixels behind them
  * @param files finds files named in settings
- * @param inputs the files read so far, the timeline first
  */
-public record Show(Timeline timeline, GroupTree groups, ShowFiles files, List<InputFile> inputs) {
+public record Show(Timeline timeline, GroupTree groups, ShowFiles files) {
     public Show {
         Objects.requireNonNull(timeline, "timeline");
         Objects.requireNonNull(groups, "groups");
         Objects.requireNonNull(files, "files");
-        inputs = List.copyOf(inputs);
+    }
+
+    /**
+     * The files read so far, the timeline first; those that effects read come in when the plan is compiled, each once.
+     */
+    public List<InputFile> inputs() {
+        return files.inputs();
     }
 
     /** The pixels in wiring order. */

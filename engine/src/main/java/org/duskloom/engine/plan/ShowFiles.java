@@ -1,5 +1,7 @@
 package org.duskloom.engine.plan;
 
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -60,6 +62,25 @@ public final class ShowFiles {
         Optional<SourceText> source = SourceText.read(path, shownName, problems);
         source.ifPresent(text -> inputs.add(new InputFile(path, shownName, text.sha256Hex())));
         return source;
+    }
+
+    /** Remembers a file that an effect reads by itself, with its checksum; false if an error was added. */
+    boolean remember(TextNode written, Path path, Problems problems) {
+        if (inputs.stream().anyMatch(known -> known.path().equals(path))) {
+            return true;
+        }
+        String failure = "there is no right to read it";
+        try {
+            inputs.add(InputFile.of(path, shown(written.value())));
+            return true;
+        } catch (AccessDeniedException denied) {
+            // Said below.
+        } catch (IOException failed) {
+            failure = failed.getMessage();
+        }
+        problems.error(
+                written.location(), "the file " + Quoted.of(written.value()) + " cannot be read: " + failure, "");
+        return false;
     }
 
     /** Reads a JSON file. */

@@ -29,8 +29,7 @@ public final class ShowReader {
         if (timeline.isEmpty()) {
             return Optional.empty();
         }
-        return groups(timeline.get().pixels(), files, problems)
-                .map(groups -> new Show(timeline.get(), groups, files, files.inputs()));
+        return groups(timeline.get().pixels(), files, problems).map(groups -> new Show(timeline.get(), groups, files));
     }
 
     private static Optional<GroupTree> groups(PixelSource source, ShowFiles files, Problems problems) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.Arrays;
 import java.util.Optional;
 import org.duskloom.engine.color.Srgb;
+import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.output.OutputRefusedException;
 import org.duskloom.engine.output.StagedFile;
 import org.duskloom.engine.render.FrameSink;

@@ -1,5 +1,7 @@
 package org.duskloom.engine.preview;
 
+import org.duskloom.engine.font.PixelFont;
+
 /** The line at the top of a sheet: a title, and at the right, where there is room, what is read second. */
 final class Heading {
     private static final int BETWEEN = 24;

@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
+import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.output.PropSpan;
 
 /**

@@ -1,6 +1,7 @@
 package org.duskloom.engine.preview;
 
 import java.io.IOException;
+import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.output.StagedFile;
 
 /**

@@ -1,5 +1,6 @@
 package org.duskloom.engine.preview;
 
+import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.output.OutputRefusedException;
 
 /**

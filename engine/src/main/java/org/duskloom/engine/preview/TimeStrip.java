@@ -2,6 +2,7 @@ package org.duskloom.engine.preview;
 
 import java.io.IOException;
 import java.util.OptionalInt;
+import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.output.OutputRefusedException;
 import org.duskloom.engine.output.PropSpan;
 import org.duskloom.engine.output.StagedFile;

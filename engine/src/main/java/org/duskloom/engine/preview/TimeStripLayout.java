@@ -2,6 +2,7 @@ package org.duskloom.engine.preview;
 
 import java.util.Locale;
 import java.util.OptionalInt;
+import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.output.OutputRefusedException;
 import org.duskloom.engine.output.PropSpan;
 

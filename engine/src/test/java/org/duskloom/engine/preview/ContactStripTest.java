@@ -13,6 +13,7 @@ import java.util.OptionalInt;
 import java.util.stream.LongStream;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.output.IfExists;
 import org.duskloom.engine.output.OutputRefusedException;
 import org.duskloom.engine.output.StagedFile;

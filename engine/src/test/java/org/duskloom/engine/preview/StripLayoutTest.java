@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Rectangle;
 import java.util.OptionalInt;
+import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.output.OutputRefusedException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -1,4 +1,4 @@
-package org.duskloom.engine.preview;
+package org.duskloom.engine.font;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package org.duskloom.engine.preview;
+package org.duskloom.engine.font;
 
 import java.io.IOException;
 import java.io.InputStream;
