@@ -16,6 +16,7 @@ class ArchitectureTest {
             "document",
             "random",
             "css",
+            "font",
             "time",
             "color",
             "map",
