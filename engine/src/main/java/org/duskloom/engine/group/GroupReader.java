@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
@@ -41,13 +42,22 @@ public final class GroupReader {
      * @return the groups; those with errors are known by name, but have no members
      */
     public static GroupTree read(Node groups, PixelMap map, Problems problems) {
+        return read(groups, map, Set.of(), problems);
+    }
+
+    /**
+     * The same where some props could not be read fully.
+     *
+     * @param incompleteProps the names of props that may lack parts; that they lack one is no error
+     */
+    public static GroupTree read(Node groups, PixelMap map, Set<String> incompleteProps, Problems problems) {
         Map<String, GroupDefinition> definitions = new LinkedHashMap<>();
         GroupReader reader = new GroupReader(map, problems);
         Expected.object(groups, "\"groups\"", problems)
                 .map(ObjectNode::fields)
                 .orElse(List.of())
                 .forEach(field -> reader.definition(field).ifPresent(group -> definitions.put(group.name(), group)));
-        return new GroupTree(map, definitions, problems);
+        return new GroupTree(map, definitions, incompleteProps, problems);
     }
 
     private Optional<GroupDefinition> definition(Field field) {

@@ -32,18 +32,18 @@ public final class GroupTree {
     private final GroupMembers groupMembers;
     private final Map<String, List<Member>> resolved = new HashMap<>();
 
-    GroupTree(PixelMap map, Map<String, GroupDefinition> definitions, Problems problems) {
+    GroupTree(PixelMap map, Map<String, GroupDefinition> definitions, Set<String> incompleteProps, Problems problems) {
         this.map = map;
         this.props = new PropIndex(map);
         this.definitions = new LinkedHashMap<>(definitions);
-        this.suggestions = new Suggestions(map, this.definitions.keySet());
+        this.suggestions = new Suggestions(map, this.definitions.keySet(), Set.copyOf(incompleteProps));
         this.groupMembers = new GroupMembers(this.definitions, this::expand);
         this.definitions.keySet().forEach(name -> groupMembers.of(name, problems));
     }
 
     /** A map without groups. */
     public static GroupTree of(PixelMap map) {
-        return new GroupTree(map, Map.of(), new Problems());
+        return new GroupTree(map, Map.of(), Set.of(), new Problems());
     }
 
     /** What the addresses point into. */

@@ -18,10 +18,12 @@ final class Suggestions {
 
     private final PixelMap map;
     private final Set<String> groups;
+    private final Set<String> incompleteProps;
 
-    Suggestions(PixelMap map, Set<String> groups) {
+    Suggestions(PixelMap map, Set<String> groups, Set<String> incompleteProps) {
         this.map = map;
         this.groups = groups;
+        this.incompleteProps = incompleteProps;
     }
 
     List<String> addresses() {
@@ -44,6 +46,9 @@ final class Suggestions {
     }
 
     void noPart(Address address, Prop prop, Problems problems) {
+        if (incompleteProps.contains(prop.name())) {
+            return;
+        }
         String hint = hint(address.path(), prop.name() + "/", prop.partPaths(), problems);
         problems.error(
                 address.location(),
@@ -54,6 +59,9 @@ final class Suggestions {
     void noneHasPart(Address address, List<Prop> matched, Problems problems) {
         Set<String> paths = new LinkedHashSet<>();
         List<Prop> asked = matched.isEmpty() ? map.props() : matched;
+        if (!incompleteProps.isEmpty() && asked.stream().anyMatch(prop -> incompleteProps.contains(prop.name()))) {
+            return;
+        }
         asked.stream().limit(MAX_PROPS_ASKED).forEach(prop -> paths.addAll(prop.partPaths()));
         String hint = hint(address.path(), address.head() + "/", paths, problems);
         problems.error(

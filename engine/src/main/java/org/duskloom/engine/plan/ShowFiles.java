@@ -1,12 +1,14 @@
 package org.duskloom.engine.plan;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.duskloom.engine.document.JsonReader;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.Quoted;
@@ -19,22 +21,39 @@ import org.duskloom.engine.problem.Problems;
  * several threads.
  */
 public final class ShowFiles {
-    private final List<InputFile> inputs = new ArrayList<>();
+    private final Set<InputFile> inputs;
     private final Path home;
     private final String homeShown;
 
-    private ShowFiles(Path home, String homeShown) {
+    private ShowFiles(Set<InputFile> inputs, Path home, String homeShown) {
+        this.inputs = inputs;
         this.home = home;
         this.homeShown = homeShown;
     }
 
     /** The files round a first one, which the user named. */
     public static ShowFiles beside(Path first) {
-        Path parent = first.getParent();
-        return parent == null ? new ShowFiles(Path.of(""), "") : new ShowFiles(parent, parent + "/");
+        return beside(new LinkedHashSet<>(), first, first.toString());
     }
 
-    /** The files read so far, in the order of reading. */
+    /**
+     * The same show's files as they are named in another of its files, from whose folder paths begin there.
+     *
+     * @param path where that file is
+     * @param shownName its name as the user would type it
+     */
+    public ShowFiles namedIn(Path path, String shownName) {
+        return beside(inputs, path, shownName);
+    }
+
+    private static ShowFiles beside(Set<InputFile> inputs, Path file, String shownName) {
+        Path parent = file.getParent();
+        String shownParent = shownName.substring(
+                0, Math.max(shownName.lastIndexOf('/'), shownName.lastIndexOf(File.separatorChar)) + 1);
+        return new ShowFiles(inputs, parent == null ? Path.of("") : parent, shownParent);
+    }
+
+    /** The files read so far, in the order of reading, each once. */
     public List<InputFile> inputs() {
         return List.copyOf(inputs);
     }
@@ -88,7 +107,8 @@ public final class ShowFiles {
         return text(path, shownName, problems).flatMap(source -> JsonReader.read(source, problems));
     }
 
-    private String shown(String written) {
+    /** The name of a file that another one names, as the user would type it. */
+    public String shown(String written) {
         return Path.of(written).isAbsolute() ? written : homeShown + written;
     }
 }

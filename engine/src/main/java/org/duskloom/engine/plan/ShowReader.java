@@ -2,6 +2,8 @@ package org.duskloom.engine.plan;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.duskloom.engine.display.Display;
+import org.duskloom.engine.display.DisplayReader;
 import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.group.GroupReader;
 import org.duskloom.engine.group.GroupTree;
@@ -32,7 +34,37 @@ public final class ShowReader {
         return groups(timeline.get().pixels(), files, problems).map(groups -> new Show(timeline.get(), groups, files));
     }
 
+    /**
+     * Reads a display without a timeline.
+     *
+     * @param file the display
+     * @param problems where errors and warnings of all files go
+     * @return the display and the files it was read from, or nothing if an error was added
+     */
+    public static Optional<DisplayFile> readDisplay(Path file, Problems problems) {
+        ShowFiles files = ShowFiles.beside(file);
+        return display(file, file.toString(), files, problems).map(display -> new DisplayFile(display, files.inputs()));
+    }
+
     private static Optional<GroupTree> groups(PixelSource source, ShowFiles files, Problems problems) {
+        return switch (source.kind()) {
+            case DISPLAY ->
+                files.locate(source.file(), problems)
+                        .flatMap(path -> display(path, files.shown(source.file().value()), files, problems))
+                        .map(Display::groups);
+            case MAP -> mapGroups(source, files, problems);
+        };
+    }
+
+    private static Optional<Display> display(Path path, String shownName, ShowFiles files, Problems problems) {
+        int errorsBefore = problems.errorCount();
+        ShowFiles named = files.namedIn(path, shownName);
+        Optional<Display> display =
+                files.json(path, shownName, problems).flatMap(root -> DisplayReader.read(root, named::text, problems));
+        return problems.errorCount() > errorsBefore ? Optional.empty() : display;
+    }
+
+    private static Optional<GroupTree> mapGroups(PixelSource source, ShowFiles files, Problems problems) {
         int errorsBefore = problems.errorCount();
         Optional<SourceText> text = files.text(source.file(), problems);
         Optional<GroupTree> groups = text.flatMap(csv -> MapReader.read(csv, problems))

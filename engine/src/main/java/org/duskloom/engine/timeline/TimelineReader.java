@@ -10,6 +10,7 @@ import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
+import org.duskloom.engine.document.Format;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.NumberNode;

@@ -1,8 +1,6 @@
-package org.duskloom.engine.timeline;
+package org.duskloom.engine.document;
 
 import java.util.Optional;
-import org.duskloom.engine.document.Fields;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.problem.Problems;
 
 /** Checks the field that says what kind of file this is, and of which version. */

@@ -1,0 +1,113 @@
+package org.duskloom.engine.display;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeMap;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.map.MapReader;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.Positions;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+
+/** The pixels of one shape while step follows step. */
+final class ShapeDraft {
+    private final String what;
+    private final Allowance allowance;
+    private final Problems problems;
+    private final List<Shape.Run> runs = new ArrayList<>();
+    private final MadeParts parts = new MadeParts();
+    private double[] x = new double[64];
+    private double[] y = new double[64];
+    private double[] z = new double[64];
+    private int size;
+
+    ShapeDraft(String what, Allowance allowance, Problems problems) {
+        this.what = what;
+        this.allowance = allowance;
+        this.problems = problems;
+    }
+
+    String what() {
+        return what;
+    }
+
+    /** Adds the pixels of a step. */
+    void add(StepReader.Written written) {
+        if (!isAllowed(written.step().pixelCount(), written.location())) {
+            return;
+        }
+        Strand strand = Strand.of(written.step());
+        if (strand.reachesBeyond(MapReader.MAX_COORDINATE)) {
+            problems.error(
+                    written.location(),
+                    "a pixel of " + what + " has a coordinate beyond " + (long) MapReader.MAX_COORDINATE,
+                    "choose a larger unit");
+            return;
+        }
+        int first = size;
+        append(written.word(), strand.x, strand.y, strand.z, written.location());
+        written.part().map(TextNode::value).ifPresent(path -> parts.add(path, first, strand.size(), strand.lines()));
+    }
+
+    /** Adds the pixels of a file; gives whether there was room for them. */
+    boolean add(PixelMap file, Location asker) {
+        int count = file.pixelCount();
+        if (!isAllowed(count, asker)) {
+            return false;
+        }
+        double[][] values = new double[3][count];
+        for (int i = 0; i < count; i++) {
+            values[0][i] = file.own().x(i);
+            values[1][i] = file.own().y(i);
+            values[2][i] = file.own().z(i);
+        }
+        append("pixels", values[0], values[1], values[2], file.props().get(0).definedAt());
+        return true;
+    }
+
+    int pixelCount() {
+        return size;
+    }
+
+    /** The pixels so far; one at the zero point where there are none. */
+    Positions positions() {
+        int count = Math.max(1, size);
+        return new Positions(Arrays.copyOf(x, count), Arrays.copyOf(y, count), Arrays.copyOf(z, count));
+    }
+
+    List<Shape.Run> runs() {
+        return runs;
+    }
+
+    TreeMap<String, int[]> madeParts() {
+        return parts.byPath();
+    }
+
+    private boolean isAllowed(long count, Location asker) {
+        if (allowance.takePixels(count)) {
+            return true;
+        }
+        problems.error(
+                asker,
+                "the shapes of the display have more than " + PixelMap.MAX_PIXELS + " pixels",
+                "check the counts of " + what);
+        return false;
+    }
+
+    private void append(String kind, double[] nextX, double[] nextY, double[] nextZ, Location location) {
+        int end = size + nextX.length;
+        if (end > x.length) {
+            int room = Math.max(end, Math.min(PixelMap.MAX_PIXELS, x.length * 2));
+            x = Arrays.copyOf(x, room);
+            y = Arrays.copyOf(y, room);
+            z = Arrays.copyOf(z, room);
+        }
+        System.arraycopy(nextX, 0, x, size, nextX.length);
+        System.arraycopy(nextY, 0, y, size, nextY.length);
+        System.arraycopy(nextZ, 0, z, size, nextZ.length);
+        runs.add(new Shape.Run(kind, size, nextX.length, location));
+        size = end;
+    }
+}
