@@ -27,14 +27,14 @@ import org.openjdk.jmh.annotations.Warmup;
 @Measurement(iterations = 5, time = 2)
 public class PipelineBenchmark {
     private static final String TIMELINE = """
-            {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "10m", "layers": [
-              {"name": "ground", "opacity": 0.9, "cues": [{"at": "0s", "for": "10m", "on": "*", "effect": "sweep",
+            {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "600s", "layers": [
+              {"name": "ground", "opacity": 0.9, "cues": [{"at": "0s", "for": "600s", "on": "*", "effect": "sweep",
                 "with": {"palette": ["#1b2a6b", "#7b3fa0", "#ff9e5e"], "width": 1, "toward": 30, "every": "3s"}}]},
               {"name": "arms", "blend": "screen", "opacity": 0.9, "cues": [
-                {"at": "0s", "for": "10m", "on": "*", "effect": "spin",
+                {"at": "0s", "for": "600s", "on": "*", "effect": "spin",
                 "with": {"palette": ["#2a4bd0", "#ff9e5e"], "soft": 0.25, "every": "4s"}}]},
               {"name": "sparkle", "blend": "lighten", "opacity": 0.9, "cues": [
-                {"at": "0s", "for": "10m", "on": "*", "effect": "twinkle",
+                {"at": "0s", "for": "600s", "on": "*", "effect": "twinkle",
                 "with": {"palette": ["white", "gold"], "every": "2s"}}]}
             ]}
             """;
@@ -57,7 +57,8 @@ public class PipelineBenchmark {
         Problems problems = new Problems();
         Plan plan = ShowReader.read(timeline, problems)
                 .flatMap(show -> PlanCompiler.compile(show, EffectRegistry.installed(), problems))
-                .orElseThrow(() -> new IllegalStateException(problems.toString()));
+                .orElseThrow(
+                        () -> new IllegalStateException(problems.inFileOrder().toString()));
         Files.delete(timeline);
         Files.delete(map);
         Files.delete(folder);

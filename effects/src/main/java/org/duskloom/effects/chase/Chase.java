@@ -5,6 +5,8 @@ import java.util.stream.Stream;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.Repeats;
+import org.duskloom.effects.kit.SharePlane;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
@@ -66,13 +68,15 @@ public final class Chase implements Effect {
 
     @Override
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
-        float[] places = places(canvas);
+        SharePlane places = SharePlane.fixed(places(canvas));
         Motion motion = Motion.of(settings);
         Ramp ramp = Ramp.of(settings.value(PALETTE));
         Dial heads = Dial.of(settings, HEADS);
         Dial tail = Dial.of(settings, TAIL);
         Dial fade = Dial.of(settings, FADE);
-        return () -> new ChaseBrush(places, motion, heads, new Tail(ramp, tail, fade));
+        Repeats first = Repeats.falling(places, heads);
+        return () -> new ChaseBrush(
+                first.isConstant() ? first : Repeats.falling(places, heads), heads, motion, new Tail(ramp, tail, fade));
     }
 
     /** The middle of each pixel's step along the order of its member, in (0, 1). */

@@ -3,39 +3,39 @@ package org.duskloom.effects.chase;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Fractions;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.Repeats;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
 
 /** Paints the lights of {@link Chase}. */
 final class ChaseBrush implements Brush {
-    private final float[] places;
-    private final Motion motion;
+    private final Repeats gaps;
     private final Dial heads;
+    private final Motion motion;
     private final Tail tail;
 
-    private float headsNow;
     /** heads · φ modulo 1. */
     private float ahead;
 
-    ChaseBrush(float[] places, Motion motion, Dial heads, Tail tail) {
-        this.places = places;
-        this.motion = motion;
+    ChaseBrush(Repeats gaps, Dial heads, Motion motion, Tail tail) {
+        this.gaps = gaps;
         this.heads = heads;
+        this.motion = motion;
         this.tail = tail;
     }
 
     @Override
     public void begin(CueTime time) {
-        headsNow = heads.floatAt(time.seconds());
-        ahead = (float) Motion.fraction(headsNow * motion.phiFraction(time));
+        gaps.begin(time.seconds());
+        ahead = (float) Motion.fraction(heads.at(time.seconds()) * motion.phiFraction(time));
         tail.begin(time.seconds());
     }
 
     @Override
     public void paint(int firstPixel, Patch patch) {
-        patch.load(places, firstPixel, patch.first);
-        Fractions.ofLine(patch.first, -headsNow, ahead, patch.from(), patch.to(), patch.first);
+        patch.load(gaps.fractions(), firstPixel, patch.first);
+        Fractions.ofSum(patch.first, ahead, patch.from(), patch.to(), patch.first);
         tail.paint(patch);
     }
 }

@@ -54,9 +54,13 @@ final class CubicChannel {
         return floats;
     }
 
-    /** Begins with what the channel is at place 0. */
-    void start(float[] plane, int from, int to) {
-        Arrays.fill(plane, from, to, base);
+    /** Begins with what the channel is at place 0 and what a piece adds on the given ways into it. */
+    void begin(int piece, float[] ways, float[] plane, int from, int to) {
+        if (constant) {
+            Arrays.fill(plane, from, to, base);
+        } else {
+            fill(ways, base, first[piece], second[piece], third[piece], from, to, plane);
+        }
     }
 
     /** Adds what a piece adds on the given ways into it. */
@@ -70,15 +74,6 @@ final class CubicChannel {
     void addJump(int piece, float[] reached, float[] plane, int from, int to) {
         if (!constant) {
             add(reached, jumps[piece], 0, 0, from, to, plane);
-        }
-    }
-
-    /** Fills a channel that is one piece from 0 to 1. */
-    void fillWhole(float[] places, float[] plane, int from, int to) {
-        if (constant) {
-            start(plane, from, to);
-        } else {
-            fill(places, base, first[0], second[0], third[0], from, to, plane);
         }
     }
 

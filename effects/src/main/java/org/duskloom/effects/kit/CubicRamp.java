@@ -10,7 +10,7 @@ import java.util.stream.IntStream;
  */
 final class CubicRamp extends Ramp {
     /** With more, a look-up in a table is faster. */
-    private static final int MOST_PARTS = 4;
+    private static final int MOST_PARTS = 10;
 
     private static final double NO_JUMP = 1e-6;
 
@@ -74,28 +74,39 @@ final class CubicRamp extends Ramp {
 
     @Override
     void fillLight(float[] places, int from, int to, float[] reds, float[] greens, float[] blues, float[] alphas) {
-        if (jumping.length == 0 && moving.length == 1 && widths[moving[0]] == 1) {
-            red.fillWhole(places, reds, from, to);
-            green.fillWhole(places, greens, from, to);
-            blue.fillWhole(places, blues, from, to);
+        if (moving.length == 1 && widths[moving[0]] == 1) {
+            begin(moving[0], places, from, to, reds, greens, blues);
         } else {
             addUp(places, from, to, reds, greens, blues, alphas);
         }
+        addJumps(places, from, to, reds, greens, blues, alphas);
         red.finish(reds, from, to);
         green.finish(greens, from, to);
         blue.finish(blues, from, to);
     }
 
+    /** Begins with what a piece adds to what there is at place 0. */
+    private void begin(int piece, float[] ways, int from, int to, float[] reds, float[] greens, float[] blues) {
+        red.begin(piece, ways, reds, from, to);
+        green.begin(piece, ways, greens, from, to);
+        blue.begin(piece, ways, blues, from, to);
+    }
+
     private void addUp(float[] places, int from, int to, float[] reds, float[] greens, float[] blues, float[] scratch) {
-        red.start(reds, from, to);
-        green.start(greens, from, to);
-        blue.start(blues, from, to);
-        for (int piece : moving) {
+        int first = moving.length == 0 ? 0 : moving[0];
+        waysInto(places, starts[first], widths[first], from, to, scratch);
+        begin(first, scratch, from, to, reds, greens, blues);
+        for (int i = 1; i < moving.length; i++) {
+            int piece = moving[i];
             waysInto(places, starts[piece], widths[piece], from, to, scratch);
             red.add(piece, scratch, reds, from, to);
             green.add(piece, scratch, greens, from, to);
             blue.add(piece, scratch, blues, from, to);
         }
+    }
+
+    private void addJumps(
+            float[] places, int from, int to, float[] reds, float[] greens, float[] blues, float[] scratch) {
         for (int piece : jumping) {
             StepRamp.reached(places, starts[piece], from, to, scratch);
             red.addJump(piece, scratch, reds, from, to);

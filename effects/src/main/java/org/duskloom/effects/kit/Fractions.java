@@ -8,6 +8,9 @@ public final class Fractions {
     /** Makes a step of a slope: whatever is above 0 by more than 2^-127 becomes at least 1. */
     private static final float STEEP = 3e38f;
 
+    /** With a half itself, every other whole number would be rounded down. */
+    private static final float ALMOST_HALF = 0.5f - 0x1p-22f;
+
     private static final float BELOW_ONE = 0x1.fffffep-1f;
 
     private Fractions() {}
@@ -29,17 +32,28 @@ public final class Fractions {
     }
 
     /**
-     * The fraction of values in [0, 2): {@code target = frac(source + offset)}.
+     * The fraction of sums: {@code target = frac(source + offset)}, in [0, 1), exactly 0 at whole numbers. Cheaper than
+     * {@link #ofLine}, for patterns that only move. What lies less than 2^-21 below a whole number may count as 0.
      *
-     * @param source in [0, 1)
-     * @param offset in [0, 1]
+     * @param source in [0, 1]
+     * @param offset in [-1, 1]
      * @param target may be the source
      */
     public static void ofSum(float[] source, float offset, int from, int to, float[] target) {
         for (int i = from; i < to; i++) {
             float sum = source[i] + offset;
-            float zeroIfOver = Math.min(1f, Math.max(0f, (1f - sum) * STEEP));
-            target[i] = sum - 1f + zeroIfOver;
+            target[i] = Math.max(0f, sum - (((sum - ALMOST_HALF) + ROUNDER) - ROUNDER));
         }
+    }
+
+    /**
+     * The whole number that {@link #ofSum} takes away: -1, 0, 1 or 2. It never falls when the source grows.
+     *
+     * @param source in [0, 1]
+     * @param offset in [-1, 1]
+     */
+    public static int wholeOfSum(float source, float offset) {
+        float sum = source + offset;
+        return (int) (((sum - ALMOST_HALF) + ROUNDER) - ROUNDER);
     }
 }

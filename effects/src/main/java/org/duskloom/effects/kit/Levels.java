@@ -17,8 +17,12 @@ public final class Levels {
         multiply(patch.red, level, from, to);
         multiply(patch.green, level, from, to);
         multiply(patch.blue, level, from, to);
-        multiply(patch.alpha, level, from, to);
-        patch.reset(from, to);
+        if (patch.isOpaque()) {
+            System.arraycopy(level, from, patch.alpha, from, to - from);
+            patch.reset(from, to);
+        } else {
+            multiply(patch.alpha, level, from, to);
+        }
     }
 
     /** Multiplies one plane by another. */

@@ -41,19 +41,24 @@ public final class Projection {
     }
 
     /** The projection at an instant. */
-    public final class View {
+    public final class View implements SharePlane {
         private final Projector projector = steady == null ? new Projector(canvas) : null;
 
         private View() {}
 
-        /** Goes to an instant. */
+        @Override
+        public boolean isConstant() {
+            return projector == null;
+        }
+
+        @Override
         public void begin(double seconds) {
             if (projector != null) {
                 projector.project(Direction.ofDegrees(toward.at(seconds)));
             }
         }
 
-        /** The share of each pixel of the canvas, in [0, 1]; not to be written to. */
+        @Override
         public float[] shares() {
             return projector == null ? steady : projector.shares;
         }

@@ -8,7 +8,7 @@ import org.duskloom.engine.color.Palette;
 
 /** A palette of a few opaque colours with hard edges between them; exact. */
 final class StepRamp extends Ramp {
-    private static final int MOST_EDGES = 4;
+    private static final int MOST_EDGES = 10;
     private static final float STEEP = 3e38f;
 
     /** The first float of each colour but the first. */

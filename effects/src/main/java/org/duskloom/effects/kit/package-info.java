@@ -1,7 +1,7 @@
 /**
  * What effects are built from: the clock of periodic effects ({@link org.duskloom.effects.kit.Motion}), numbers that stay
  * in range ({@link org.duskloom.effects.kit.Dial}), where pixels lie along a direction ({@link
- * org.duskloom.effects.kit.Projection}) and about a centre ({@link org.duskloom.effects.kit.Polar}), palettes for many
+ * org.duskloom.effects.kit.Projection}), on a way that repeats ({@link org.duskloom.effects.kit.Repeats}) and about a centre ({@link org.duskloom.effects.kit.Polar}), palettes for many
  * pixels at once ({@link org.duskloom.effects.kit.Ramp}), and bands ({@link org.duskloom.effects.kit.Band}, {@link
  * org.duskloom.effects.kit.BandLook}).
  *

@@ -37,7 +37,7 @@ final class SpinBrush implements Brush {
     @Override
     public void paint(int firstPixel, Patch patch) {
         patch.load(pattern.fractions(), firstPixel, patch.first);
-        Fractions.ofLine(patch.first, 1, -turned, patch.from(), patch.to(), patch.first);
+        Fractions.ofSum(patch.first, -turned, patch.from(), patch.to(), patch.first);
         if (outward) {
             patch.load(pattern.radii(), firstPixel, patch.third);
             painter.paintAlong(patch);

@@ -7,6 +7,7 @@ import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.Repeats;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
@@ -69,6 +70,8 @@ public final class Sweep implements Effect {
         BandLook look = BandLook.of(settings, Ramp.of(settings.value(PALETTE)));
         Dial bands = Dial.of(settings, BANDS);
         Motion motion = Motion.of(settings);
-        return () -> new SweepBrush(projection.open(), bands, motion, look.open());
+        Repeats first = Repeats.rising(projection.open(), bands);
+        return () -> new SweepBrush(
+                first.isConstant() ? first : Repeats.rising(projection.open(), bands), motion, look.open());
     }
 }

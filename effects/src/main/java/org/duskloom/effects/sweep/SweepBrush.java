@@ -1,26 +1,23 @@
 package org.duskloom.effects.sweep;
 
 import org.duskloom.effects.kit.BandLook;
-import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Fractions;
 import org.duskloom.effects.kit.Motion;
-import org.duskloom.effects.kit.Projection;
+import org.duskloom.effects.kit.Repeats;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
 
 /** Paints the bands of {@link Sweep}. */
 final class SweepBrush implements Brush {
-    private final Projection.View projection;
-    private final Dial bands;
+    private final Repeats bands;
     private final Motion motion;
     private final BandLook.Painter painter;
 
-    private float bandsNow;
-    private float phiNow;
+    /** φ modulo 1. */
+    private float moved;
 
-    SweepBrush(Projection.View projection, Dial bands, Motion motion, BandLook.Painter painter) {
-        this.projection = projection;
+    SweepBrush(Repeats bands, Motion motion, BandLook.Painter painter) {
         this.bands = bands;
         this.motion = motion;
         this.painter = painter;
@@ -28,16 +25,15 @@ final class SweepBrush implements Brush {
 
     @Override
     public void begin(CueTime time) {
-        projection.begin(time.seconds());
-        bandsNow = bands.floatAt(time.seconds());
-        phiNow = (float) motion.phiFraction(time);
+        bands.begin(time.seconds());
+        moved = (float) motion.phiFraction(time);
         painter.begin(time.seconds());
     }
 
     @Override
     public void paint(int firstPixel, Patch patch) {
-        patch.load(projection.shares(), firstPixel, patch.first);
-        Fractions.ofLine(patch.first, bandsNow, -phiNow, patch.from(), patch.to(), patch.first);
+        patch.load(bands.fractions(), firstPixel, patch.first);
+        Fractions.ofSum(patch.first, -moved, patch.from(), patch.to(), patch.first);
         painter.paintAcross(patch);
     }
 }

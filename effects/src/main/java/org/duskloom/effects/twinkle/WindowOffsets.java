@@ -2,6 +2,7 @@ package org.duskloom.effects.twinkle;
 
 import java.util.Comparator;
 import java.util.stream.IntStream;
+import org.duskloom.effects.kit.Fractions;
 import org.duskloom.engine.random.StableHash;
 
 /**
@@ -56,7 +57,7 @@ final class WindowOffsets {
         int notOver = offsetOfSlot.length;
         while (over < notOver) {
             int middle = (over + notOver) >>> 1;
-            if (offsetOfSlot[middle] + passFraction >= 1f) {
+            if (Fractions.wholeOfSum(offsetOfSlot[middle], passFraction) > 0) {
                 over = middle + 1;
             } else {
                 notOver = middle;

@@ -48,9 +48,11 @@ class RampTest {
                 Arguments.of("edge at the end", placed(smooth, 0, "red", 1, "lime", 1, "blue"), CubicRamp.class),
                 Arguments.of("seam jumps", placed(cyclic, 0, "red", 1, "lime"), CubicRamp.class),
                 Arguments.of("steps", evenly(stepped, dusk), StepRamp.class),
-                Arguments.of("eight steps", evenly(stepped, many), TableRamp.class),
+                Arguments.of("eight steps", evenly(stepped, many), StepRamp.class),
+                Arguments.of("sixteen steps", evenly(stepped, twice(many)), TableRamp.class),
                 Arguments.of("translucent steps", evenly(stepped, "red", "#0000ff40"), TableRamp.class),
-                Arguments.of("eight", evenly(smooth, many), TableRamp.class),
+                Arguments.of("eight", evenly(smooth, many), CubicRamp.class),
+                Arguments.of("sixteen", evenly(smooth, twice(many)), TableRamp.class),
                 Arguments.of("hues", evenly(hues, "red", "lime", "blue"), TableRamp.class),
                 Arguments.of("fading out", evenly(smooth, "red", "transparent"), TableRamp.class));
     }
@@ -152,6 +154,10 @@ class RampTest {
             patch.first[i] = (float) i / STEPS;
         }
         return patch;
+    }
+
+    private static String[] twice(String... colors) {
+        return Stream.concat(Stream.of(colors), Stream.of(colors)).toArray(String[]::new);
     }
 
     private static Palette evenly(PaletteStyle style, String... colors) {

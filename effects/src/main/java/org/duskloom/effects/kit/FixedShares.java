@@ -1,0 +1,25 @@
+package org.duskloom.effects.kit;
+
+/** Shares that do not move. */
+final class FixedShares implements SharePlane {
+    private final float[] shares;
+
+    FixedShares(float[] shares) {
+        this.shares = shares;
+    }
+
+    @Override
+    public boolean isConstant() {
+        return true;
+    }
+
+    @Override
+    public void begin(double seconds) {
+        // They are the same at all times.
+    }
+
+    @Override
+    public float[] shares() {
+        return shares;
+    }
+}

@@ -1,0 +1,18 @@
+package org.duskloom.effects.kit;
+
+/** Where each pixel of a canvas lies on a way from 0 to 1, at an instant. */
+public interface SharePlane {
+    /** Shares that do not move. */
+    static SharePlane fixed(float[] shares) {
+        return new FixedShares(shares);
+    }
+
+    /** Whether they are the same at all times; then {@link #begin} does nothing, and threads may share the plane. */
+    boolean isConstant();
+
+    /** Goes to an instant, in seconds from the start of the cue. */
+    void begin(double seconds);
+
+    /** Of each pixel, in [0, 1]; not to be written to. */
+    float[] shares();
+}

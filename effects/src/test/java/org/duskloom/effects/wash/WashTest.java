@@ -1,0 +1,103 @@
+package org.duskloom.effects.wash;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.duskloom.effects.Canvases;
+import org.duskloom.effects.Look;
+import org.duskloom.effects.Painting;
+import org.duskloom.engine.color.ColorMix;
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.ColorKey;
+import org.duskloom.engine.effect.ColorTrack;
+import org.duskloom.engine.effect.SettingException;
+import org.junit.jupiter.api.Test;
+
+class WashTest {
+    private static final Offset<Float> ROUNDING = within(2e-5f);
+    private static final Canvas ROW = Canvases.of(Canvases.row(5));
+
+    @Test
+    void isWhiteUnlessSaidOtherwise() throws SettingException {
+        Painting painting = Painting.of(Look.of("wash"), ROW, 1);
+
+        assertThat(painting.red()).containsOnly(1f);
+        assertThat(painting.blue()).containsOnly(1f);
+        assertThat(painting.alpha()).containsOnly(1f);
+    }
+
+    /** s = 0, 1/4, 1/2, 3/4, 1 from left to right; mixed in linear light, blue = s and red = 1 - s. */
+    @Test
+    void runsFromLeftToRight() throws SettingException {
+        Painting painting = Painting.of(Look.of("wash").palette("red", "blue"), ROW, 1);
+
+        for (int i = 0; i < 5; i++) {
+            assertThat(painting.blue()[i]).isCloseTo(i / 4f, ROUNDING);
+            assertThat(painting.red()[i]).isCloseTo(1 - i / 4f, ROUNDING);
+        }
+    }
+
+    /** From the centre, r = 1, 1/2, 0, 1/2, 1, which is its own range already. */
+    @Test
+    void runsOutward() throws SettingException {
+        Painting painting = Painting.of(Look.of("wash").palette("red", "blue").with("from", "centre"), ROW, 1);
+
+        assertThat(painting.blue()[2]).isZero();
+        assertThat(painting.blue()[1]).isCloseTo(0.5f, ROUNDING);
+        assertThat(painting.blue()[3]).isCloseTo(0.5f, ROUNDING);
+        assertThat(painting.blue()[4]).isEqualTo(1f);
+    }
+
+    /** A ring has one radius: there is no range, and all is the first colour. */
+    @Test
+    void hasNoRangeOnARing() throws SettingException {
+        Canvas ring = Canvases.of(new double[] {1, 0}, new double[] {0, 1}, new double[] {-0.6, 0.8});
+        Painting painting = Painting.of(Look.of("wash").palette("red", "blue").with("from", "centre"), ring, 1);
+
+        assertThat(painting.red()).containsOnly(1f);
+    }
+
+    /** Toward 90 degrees at 1 s: on a row all pixels are side by side, so s = 0; at 0 s it runs to the right. */
+    @Test
+    void turns() throws SettingException {
+        Look look = Look.of("wash").palette("red", "blue").moving("toward", 0, 180, 2);
+
+        assertThat(Painting.of(look, ROW, 1).red()).containsOnly(1f);
+        assertThat(Painting.of(look, ROW, 0).blue()[4]).isEqualTo(1f);
+        assertThat(Painting.of(look, ROW, 2).blue()[0]).isEqualTo(1f);
+    }
+
+    /** Half-way between the two keys, mixed in linear light: half of each. Premultiplied: alpha 1/2 halves the light. */
+    @Test
+    void changesItsColour() throws SettingException {
+        ColorTrack track = ColorTrack.keyed(
+                List.of(
+                        new ColorKey(0, Look.color("red"), Look.linear()),
+                        new ColorKey(4, Look.color("blue"), Look.linear())),
+                ColorMix.LINEAR);
+        Painting painting = Painting.of(Look.of("wash").with("color", track), ROW, 2);
+
+        assertThat(painting.red()[0]).isCloseTo(0.5f, ROUNDING);
+        assertThat(painting.blue()[4]).isCloseTo(0.5f, ROUNDING);
+
+        ColorTrack glass = ColorTrack.constant(Look.color("red").withAlpha(0.5f));
+        assertThat(Painting.of(Look.of("wash").with("color", glass), ROW, 0).red())
+                .containsOnly(0.5f);
+    }
+
+    @Test
+    void refusesWhatHasNoUse() {
+        Look wash = Look.of("wash").with("from", "centre").with("toward", 90);
+        assertThatThrownBy(() -> wash.on(ROW))
+                .isInstanceOf(SettingException.class)
+                .hasMessageContaining("toward");
+
+        Look twoColours = Look.of("wash").palette("red").with("color", ColorTrack.constant(Look.color("red")));
+        assertThatThrownBy(() -> twoColours.on(ROW))
+                .isInstanceOf(SettingException.class)
+                .hasMessageContaining("palette");
+    }
+}
