@@ -38,12 +38,11 @@ public final class PlanCompiler {
      * @param show what was read
      * @param effects the effects that its cues may name
      * @param problems where errors and warnings go; all of them, not only the first
-     * @return the plan, or nothing if an error was added
+     * @return the plan, or nothing if there are errors, whether from here or from reading the show
      */
     public static Optional<Plan> compile(Show show, EffectRegistry effects, Problems problems) {
-        int errorsBefore = problems.errorCount();
         Plan plan = new PlanCompiler(show, effects, problems).plan();
-        return problems.errorCount() > errorsBefore ? Optional.empty() : Optional.of(plan);
+        return problems.hasErrors() ? Optional.empty() : Optional.of(plan);
     }
 
     private Plan plan() {
@@ -54,7 +53,9 @@ public final class PlanCompiler {
             layer.cues().forEach(cue -> planned(cue).ifPresent(cues::add));
             layers.add(new PlannedLayer(layer.blend(), (float) layer.opacity(), layer.mask(), cues));
         }
-        settingsReader.warnOfUnusedPalettes();
+        if (!problems.hasErrors()) {
+            settingsReader.warnOfUnusedPalettes();
+        }
         return new Plan(timeline.rate(), timeline.frameCount(), show.map().pixelCount(), layers, canvasCount);
     }
 

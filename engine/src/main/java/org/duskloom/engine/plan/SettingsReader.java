@@ -26,11 +26,11 @@ import org.duskloom.engine.effect.PaletteSetting;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.effect.TextSetting;
-import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.timeline.Cue;
+import org.duskloom.engine.timeline.NamedPalette;
 import org.duskloom.engine.timeline.PaletteReader;
 import org.duskloom.engine.timeline.Values;
 
@@ -78,16 +78,11 @@ final class SettingsReader {
 
     /** Warns of palettes that no cue names. */
     void warnOfUnusedPalettes() {
-        if (problems.hasErrors()) {
-            return;
-        }
-        show.timeline().palettes().keySet().stream()
-                .filter(name -> !palettesUsed.contains(name))
-                .sorted()
-                .forEach(name -> problems.warn(
-                        Location.ofFile(show.inputs().get(0).shownName()),
-                        "no cue uses the palette " + Quoted.of(name),
-                        ""));
+        show.timeline().palettes().forEach((name, palette) -> {
+            if (!palettesUsed.contains(name)) {
+                problems.warn(palette.location(), "no cue uses the palette " + Quoted.of(name), "");
+            }
+        });
     }
 
     private Optional<?> value(Setting<?> setting, Node node, String what) {
@@ -118,10 +113,10 @@ final class SettingsReader {
 
     private Optional<Palette> palette(Node node, String what) {
         if (node instanceof TextNode name) {
-            Palette named = show.timeline().palettes().get(name.value());
+            NamedPalette named = show.timeline().palettes().get(name.value());
             if (named != null) {
                 palettesUsed.add(name.value());
-                return Optional.of(named);
+                return Optional.of(named.palette());
             }
             return PaletteNames.color(name, what, show.timeline().palettes().keySet(), problems);
         }

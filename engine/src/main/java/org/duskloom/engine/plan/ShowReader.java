@@ -22,7 +22,8 @@ public final class ShowReader {
      *
      * @param file the timeline
      * @param problems where errors and warnings of all files go
-     * @return the show, or nothing if an error was added
+     * @return the show as far as it could be read, so that {@link PlanCompiler} can find what else is wrong; nothing if
+     *     its pixels could not be read. Use it only if there are no errors.
      */
     public static Optional<Show> read(Path file, Problems problems) {
         ShowFiles files = ShowFiles.beside(file);

@@ -1,20 +1,22 @@
 package org.duskloom.engine.problem;
 
-import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
- * The problems of one run, collected while reading goes on. Not safe for use by several threads. Keeps at most {@link
- * #LIMIT} of them and counts the rest, so that a file of a million bad rows stays readable.
+ * The problems of one run, collected while reading goes on. Not safe for use by several threads. Keeps each problem once,
+ * and at most {@link #LIMIT} of them; the rest is counted, so that a file of a million bad rows stays readable.
  */
 public final class Problems {
     /** How many problems are kept word for word. */
     public static final int LIMIT = 200;
 
-    private final List<Problem> kept = new ArrayList<>();
+    private final Set<Problem> kept = new LinkedHashSet<>();
     private int errors;
     private int warnings;
+    private int omitted;
 
     /** An empty list. */
     public Problems() {}
@@ -34,12 +36,12 @@ public final class Problems {
         add(new Problem(Severity.WARNING, location, message, hint));
     }
 
-    /** How many errors were added, kept or not. */
+    /** How many errors were added, kept or not, repeats too. */
     public int errorCount() {
         return errors;
     }
 
-    /** How many warnings were added, kept or not. */
+    /** How many warnings were added, kept or not, repeats too. */
     public int warningCount() {
         return warnings;
     }
@@ -51,15 +53,12 @@ public final class Problems {
 
     /** How many problems are not in {@link #inFileOrder()}, because the limit was reached. */
     public int omitted() {
-        return errors + warnings - kept.size();
+        return omitted;
     }
 
-    /** The problems kept, by file, line and column; without repeats. */
+    /** The problems kept, by file, line and column. */
     public List<Problem> inFileOrder() {
-        return kept.stream()
-                .distinct()
-                .sorted(Comparator.comparing(Problem::location))
-                .toList();
+        return kept.stream().sorted(Comparator.comparing(Problem::location)).toList();
     }
 
     /**
@@ -81,6 +80,8 @@ public final class Problems {
         }
         if (kept.size() < LIMIT) {
             kept.add(problem);
+        } else if (!kept.contains(problem)) {
+            omitted++;
         }
     }
 }

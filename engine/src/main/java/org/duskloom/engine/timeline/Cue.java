@@ -14,7 +14,8 @@ import org.duskloom.engine.time.ExactTime;
  * One effect, on some addresses, from a time, for a time: as written, with a look's fields filled in.
  *
  * @param location where the cue opens
- * @param randomKey what its random choices are keyed by: its name, else its layer, effect and start
+ * @param randomKey what its random choices are keyed by: its name, else its layer, effect and start; for repeats, the
+ *     number of the play too
  * @param at its start
  * @param end its end, which is no longer part of it
  * @param on the addresses, at least one
@@ -54,5 +55,12 @@ public record Cue(
     /** How long it holds; above zero. */
     public ExactTime length() {
         return end.minus(at);
+    }
+
+    /** Another play of it: so much later, with settings and random choices of its own. */
+    Cue repeated(int play, ExactTime shift, List<Field> settings) {
+        String key = play == 0 ? randomKey : randomKey + "#" + play;
+        return new Cue(
+                location, key, at.plus(shift), end.plus(shift), on, effect, settings, layout, fade, opacity, blend);
     }
 }

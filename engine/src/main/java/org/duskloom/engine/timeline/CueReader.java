@@ -1,6 +1,5 @@
 package org.duskloom.engine.timeline;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,14 +8,16 @@ import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
+import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.time.ExactTime;
 
-/** Reads the cues of one layer. */
+/** Reads the cues of one layer. Every field of a cue is read, whatever is wrong with the others. */
 final class CueReader {
     private final String layerName;
     private final LookBook looks;
@@ -38,39 +39,42 @@ final class CueReader {
             return List.of();
         }
         int errorsBefore = problems.errorCount();
-        Fields fields = Fields.of(looks.filledIn(written.get(), problems), "a cue", problems)
-                .orElseThrow();
-        List<Cue> cues = cues(fields);
-        fields.finish();
+        List<Cue> cues = List.of();
+        try {
+            cues = cues(Fields.of(looks.filledIn(written.get(), problems), "a cue", problems)
+                    .orElseThrow());
+        } catch (ArithmeticException tooLarge) {
+            problems.error(
+                    node.location(),
+                    "the times of the cue cannot be counted exactly together",
+                    "use fewer digits behind the dot, or a simpler frame rate");
+        }
         return problems.errorCount() > errorsBefore ? List.of() : cues;
     }
 
     private List<Cue> cues(Fields fields) {
-        fields.textNode("look");
-        Optional<TextNode> effect = fields.textNode("effect");
-        Optional<ExactTime> at = fields.has("at") ? context.instant(fields, "at") : Optional.of(ExactTime.ZERO);
-        Optional<ExactTime> length = at.flatMap(start -> length(fields, start));
+        Optional<TextNode> effect = effect(fields);
+        Optional<CueTimes> times = CueTimes.read(fields, context);
         List<TextNode> on = on(fields);
         List<Field> with = with(fields);
         Layout layout = new LayoutReader(fields, context).read();
-        Fade fade = length.map(time -> fade(fields, time)).orElse(null);
+        Fade fade = fade(fields, times);
         Optional<Node> opacity = fields.node("opacity");
         BlendMode blend =
                 fields.choice("blend", BlendMode.words()).flatMap(BlendMode::of).orElse(BlendMode.NORMAL);
         Optional<String> name = fields.text("name");
-        if (effect.isEmpty() && !fields.has("effect") && !fields.has("look")) {
-            problems.error(fields.location(), "the cue has neither \"effect\" nor \"look\"", "name one of them");
-        }
-        Optional<RepeatPlan> repeat = length.flatMap(time -> repeat(fields, at.orElseThrow(), time));
-        if (effect.isEmpty() || repeat.isEmpty() || fade == null) {
+        Optional<Node> repeatNode = fields.node("repeat");
+        Optional<Repeat> repeat = repeatNode.flatMap(node -> Repeat.read(node, context));
+        fields.finish();
+        if (effect.isEmpty() || times.isEmpty() || repeatNode.isPresent() != repeat.isPresent()) {
             return List.of();
         }
-        String key = randomKey(name, effect.get().value(), at.get());
-        Cue first = new Cue(
+        ExactTime at = times.get().at();
+        Cue cue = new Cue(
                 fields.location(),
-                key,
-                at.get(),
-                at.get().plus(length.get()),
+                randomKey(name, effect.get().value(), at),
+                at,
+                at.plus(times.get().length()),
                 on,
                 effect.get(),
                 with,
@@ -78,44 +82,29 @@ final class CueReader {
                 fade,
                 opacity,
                 blend);
-        return repeated(first, repeat.get());
+        return repeat.map(plan -> plan.of(cue, context)).orElse(List.of(cue));
     }
 
-    private List<Cue> repeated(Cue first, RepeatPlan plan) {
-        List<Cue> cues = new ArrayList<>();
-        for (int repeat = 0; repeat < plan.count(); repeat++) {
-            ExactTime shift = plan.every().times(repeat);
-            ExactTime at = first.at().plus(shift);
-            if (at.compareTo(context.end()) >= 0) {
-                problems.error(
-                        first.location(),
-                        "repeat " + (repeat + 1) + " of the cue would start at " + at,
-                        "the timeline ends at " + context.end());
-                break;
-            }
-            String key = repeat == 0 ? first.randomKey() : first.randomKey() + "#" + repeat;
-            cues.add(new Cue(
-                    first.location(),
-                    key,
-                    at,
-                    first.end().plus(shift),
-                    first.on(),
-                    first.effect(),
-                    plan.changed(first.with(), repeat, problems),
-                    first.layout(),
-                    first.fade(),
-                    first.opacity(),
-                    first.blend()));
+    private Optional<TextNode> effect(Fields fields) {
+        Optional<TextNode> look = fields.textNode("look");
+        Optional<TextNode> effect = fields.textNode("effect");
+        if (!fields.has("effect") && !fields.has("look")) {
+            problems.error(fields.location(), "the cue has neither \"effect\" nor \"look\"", "name one of them");
+        } else if (!fields.has("effect")
+                && look.isPresent()
+                && looks.knows(look.get().value())) {
+            problems.error(
+                    look.get().location(),
+                    "neither the cue nor its look " + Quoted.of(look.get().value()) + " has an \"effect\"",
+                    "add \"effect\" to one of them");
         }
-        return cues;
+        return effect;
     }
 
-    private Optional<RepeatPlan> repeat(Fields fields, ExactTime at, ExactTime length) {
-        Optional<Node> node = fields.node("repeat");
-        return node.isEmpty() ? Optional.of(RepeatPlan.once(length)) : RepeatPlan.read(node.get(), at, length, context);
-    }
-
-    /** A name keeps the random choices of a cue wherever it is moved; without one they hang on its place. */
+    /**
+     * A name keeps the random choices of a cue wherever it is moved. Without one they hang on its layer, its start and its
+     * effect, so that other cues may come and go; only of cues that share all three the order in the file matters.
+     */
     private String randomKey(Optional<String> name, String effect, ExactTime at) {
         if (name.isPresent()) {
             return "cue " + name.get();
@@ -125,38 +114,12 @@ final class CueReader {
         return before == 0 ? key : key + " " + before;
     }
 
-    private Optional<ExactTime> length(Fields fields, ExactTime at) {
-        if (fields.has("for") && fields.has("until")) {
-            problems.error(fields.location("until"), "the cue has both \"for\" and \"until\"", "leave one of them out");
-            return Optional.empty();
-        }
-        if (fields.has("for")) {
-            return context.length(fields, "for").filter(length -> endsInTime(fields, at.plus(length)));
-        }
-        Optional<ExactTime> end = fields.has("until") ? context.instant(fields, "until") : Optional.of(context.end());
-        if (end.isPresent() && end.get().compareTo(at) <= 0) {
-            problems.error(
-                    fields.location(fields.has("until") ? "until" : "at"),
-                    "the cue starts at " + at.seconds() + " s and ends at " + end.get(),
-                    "it must end after it starts");
-            return Optional.empty();
-        }
-        return end.map(instant -> instant.minus(at));
-    }
-
-    private boolean endsInTime(Fields fields, ExactTime end) {
-        if (end.compareTo(context.end()) <= 0) {
-            return true;
-        }
-        problems.error(fields.location("for"), "the cue ends at " + end, "the timeline ends at " + context.end());
-        return false;
-    }
-
     private List<TextNode> on(Fields fields) {
         fields.require("on");
         Optional<List<TextNode>> on = fields.texts("on");
-        if (on.isPresent() && on.get().isEmpty()) {
-            problems.error(fields.location("on"), "\"on\" of a cue is empty", "name props, parts or groups");
+        if (fields.node("on").orElse(null) instanceof ListNode list
+                && list.items().isEmpty()) {
+            problems.error(list.location(), "\"on\" of a cue is empty", "name props, parts or groups");
         }
         return on.orElse(List.of());
     }
@@ -168,11 +131,10 @@ final class CueReader {
                 .orElse(List.of());
     }
 
-    private Fade fade(Fields fields, ExactTime length) {
-        Fade none = new Fade(ExactTime.ZERO, ExactTime.ZERO, Easing.LINEAR);
+    private Fade fade(Fields fields, Optional<CueTimes> times) {
         Optional<Fields> written = fields.fields("fade");
         if (written.isEmpty()) {
-            return none;
+            return new Fade(ExactTime.ZERO, ExactTime.ZERO, Easing.LINEAR);
         }
         Fields fade = written.get();
         ExactTime in = context.orZero(fade, "in").orElse(ExactTime.ZERO);
@@ -181,8 +143,9 @@ final class CueReader {
                 .flatMap(node -> Values.easing(node, "\"easing\" of a fade", problems))
                 .orElse(Easing.LINEAR);
         fade.finish();
-        if (in.plus(out).compareTo(length) > 0) {
-            problems.error(fade.location(), "the fades take " + in.plus(out), "the cue lasts " + length);
+        Optional<ExactTime> length = times.map(CueTimes::length);
+        if (length.isPresent() && in.plus(out).compareTo(length.get()) > 0) {
+            problems.error(fade.location(), "the fades take " + in.plus(out), "the cue lasts " + length.get());
         }
         return new Fade(in, out, easing);
     }

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
+import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
@@ -17,8 +17,11 @@ import org.duskloom.engine.problem.Problems;
 
 /** The looks of a timeline. A look holds any field of a cue that says what is seen, not where or when. */
 final class LookBook {
-    /** The fields of a cue that say where and when it is seen, and so have no place in a look. */
-    private static final Set<String> ONLY_IN_CUES = Set.of("at", "for", "until", "on", "name", "repeat", "look");
+    private static final List<String> FIELDS =
+            List.of("effect", "with", "spread", "axes", "fit", "order", "stagger", "fade", "opacity", "blend");
+
+    /** The fields of a cue that say where and when it is seen. */
+    private static final List<String> ONLY_IN_CUES = List.of("at", "for", "until", "on", "name", "repeat", "look");
 
     private final Map<String, ObjectNode> looks = new LinkedHashMap<>();
     private final Map<String, Field> places = new LinkedHashMap<>();
@@ -26,20 +29,31 @@ final class LookBook {
 
     /** Adds a look as written. */
     void add(Field look, Problems problems) {
-        Optional<ObjectNode> body = Expected.object(look.value(), "look " + Quoted.of(look.name()), problems);
-        if (body.isEmpty()) {
+        String what = "look " + Quoted.of(look.name());
+        Optional<Fields> fields = Fields.of(look.value(), what, problems);
+        places.put(look.name(), look);
+        if (fields.isEmpty()) {
             return;
         }
-        for (Field field : body.get().fields()) {
-            if (ONLY_IN_CUES.contains(field.name())) {
+        FIELDS.forEach(fields.get()::has);
+        List<Field> usable = new ArrayList<>();
+        for (Field field : ((ObjectNode) look.value()).fields()) {
+            if (FIELDS.contains(field.name())) {
+                usable.add(field);
+            } else if (ONLY_IN_CUES.contains(field.name()) && fields.get().has(field.name())) {
                 problems.error(
                         field.nameLocation(),
-                        "look " + Quoted.of(look.name()) + " has the field \"" + field.name() + "\"",
+                        what + " has the field \"" + field.name() + "\"",
                         "that belongs to the cues that use the look");
             }
         }
-        looks.put(look.name(), body.get());
-        places.put(look.name(), look);
+        fields.get().finish();
+        looks.put(look.name(), new ObjectNode(look.value().location(), usable));
+    }
+
+    /** Whether there is a look of that name that could be read. */
+    boolean knows(String name) {
+        return looks.containsKey(name);
     }
 
     /**
@@ -47,29 +61,29 @@ final class LookBook {
      * name, unless it names an effect of its own, which takes only its own settings.
      */
     ObjectNode filledIn(ObjectNode cue, Problems problems) {
-        if (!(cue.value("look").orElse(null) instanceof TextNode name)) {
-            return cue;
-        }
-        ObjectNode look = looks.get(name.value());
-        if (look == null) {
-            String hint =
-                    looks.isEmpty() ? "the timeline has no \"looks\"" : NearestName.hint(name.value(), looks.keySet());
-            problems.error(name.location(), "there is no look " + Quoted.of(name.value()), hint);
+        if (!(cue.value("look").orElse(null) instanceof TextNode name) || !isKnown(name, problems)) {
             return cue;
         }
         used.add(name.value());
         Map<String, Field> merged = new LinkedHashMap<>();
-        look.fields().stream()
-                .filter(field -> !ONLY_IN_CUES.contains(field.name()))
-                .forEach(field -> merged.put(field.name(), field));
-        boolean ownEffect = cue.value("effect").isPresent();
-        if (ownEffect) {
+        looks.get(name.value()).fields().forEach(field -> merged.put(field.name(), field));
+        if (cue.value("effect").isPresent()) {
             merged.remove("with");
         }
         for (Field field : cue.fields()) {
             merged.merge(field.name(), field, (ofLook, own) -> own.name().equals("with") ? joined(ofLook, own) : own);
         }
         return new ObjectNode(cue.location(), List.copyOf(merged.values()));
+    }
+
+    private boolean isKnown(TextNode name, Problems problems) {
+        if (!places.containsKey(name.value())) {
+            String hint = places.isEmpty()
+                    ? "the timeline has no \"looks\""
+                    : NearestName.hint(name.value(), places.keySet());
+            problems.error(name.location(), "there is no look " + Quoted.of(name.value()), hint);
+        }
+        return knows(name.value());
     }
 
     /** Warns of looks that no cue uses. */

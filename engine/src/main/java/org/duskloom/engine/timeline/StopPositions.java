@@ -8,7 +8,7 @@ import org.duskloom.engine.problem.Problems;
 /** The positions of a palette's stops while they are read; those not written lie evenly between their neighbours. */
 final class StopPositions {
     private final double[] positions;
-    private final double open;
+    private final boolean openEnd;
     private int count;
 
     /**
@@ -19,7 +19,7 @@ final class StopPositions {
         positions = new double[stops];
         Arrays.fill(positions, Double.NaN);
         // Hard bands and cycles need room behind the last stop; a smooth palette ends on it.
-        open = style.stepped() || style.cyclic() ? (stops - 1.0) / stops : 1;
+        openEnd = style.stepped() || style.cyclic();
     }
 
     /** A stop without a position. */
@@ -59,9 +59,9 @@ final class StopPositions {
             after++;
         }
         int first = Math.max(before, 0);
-        int last = Math.min(after, positions.length - 1);
+        int last = after < positions.length || openEnd ? after : after - 1;
         double from = before < 0 ? 0 : positions[before];
-        double to = after == positions.length ? Math.max(open, from) : positions[after];
+        double to = after < positions.length ? positions[after] : 1;
         return last == first ? from : from + (to - from) * (index - first) / (last - first);
     }
 }

@@ -3,7 +3,6 @@ package org.duskloom.engine.timeline;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.TimeContext;
@@ -26,7 +25,7 @@ public record Timeline(
         FrameRate rate,
         ExactTime length,
         long seed,
-        Map<String, Palette> palettes,
+        Map<String, NamedPalette> palettes,
         List<Layer> layers,
         TimeContext times) {
     public Timeline {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.duskloom.engine.color.BlendMode;
+import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.color.PaletteStyle;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
@@ -46,36 +48,37 @@ public final class TimelineReader {
      *
      * @param root the whole file
      * @param problems where errors and warnings go; all of them, not only the first
-     * @return the timeline, or nothing if an error was added
+     * @return the timeline as far as it could be read, so that what it names can be checked in the same run: cues with
+     *     errors are left out; nothing if it is not clear where its pixels come from
      */
     public static Optional<Timeline> read(Node root, Problems problems) {
-        int errorsBefore = problems.errorCount();
-        Optional<Timeline> timeline =
-                Fields.of(root, "the timeline", problems).flatMap(new TimelineReader(problems)::bound);
-        return problems.errorCount() > errorsBefore ? Optional.empty() : timeline;
+        return Fields.of(root, "the timeline", problems).flatMap(new TimelineReader(problems)::bound);
     }
 
     private Optional<Timeline> bound(Fields fields) {
+        int errorsBefore = problems.errorCount();
         Format.check(fields, FORMAT, problems);
-        fields.require("length");
         String title = fields.text("title").orElse("");
         Optional<PixelSource> pixels = pixels(fields);
         FrameRate rate = fields.node("rate").map(this::rate).orElse(USUAL_RATE);
         TimeContext times = TimeContext.NONE.withRate(rate);
+        ExactTime length = length(fields, rate, times);
+        long seed = fields.whole("seed", -LARGEST_SEED, LARGEST_SEED).orElse(0);
+        Map<String, NamedPalette> palettes = palettes(fields);
+        LookBook looks = looks(fields);
+        List<Layer> layers = layers(fields, looks, new CueContext(times, length, problems));
+        fields.finish();
+        if (problems.errorCount() == errorsBefore) {
+            looks.warnOfUnused(problems);
+        }
+        return pixels.map(source -> new Timeline(title, source, rate, length, seed, palettes, layers, times));
+    }
+
+    private ExactTime length(Fields fields, FrameRate rate, TimeContext times) {
+        fields.require("length");
         Optional<ExactTime> length = new CueContext(times, PLACEHOLDER_LENGTH, problems).length(fields, "length");
         length.ifPresent(time -> checkFrameCount(rate, time, fields));
-        long seed = fields.whole("seed", -LARGEST_SEED, LARGEST_SEED).orElse(0);
-        Map<String, Palette> palettes = palettes(fields);
-        LookBook looks = looks(fields);
-        CueContext context = new CueContext(times, length.orElse(PLACEHOLDER_LENGTH), problems);
-        List<Layer> layers = layers(fields, looks, context);
-        fields.finish();
-        if (pixels.isEmpty() || length.isEmpty()) {
-            return Optional.empty();
-        }
-        looks.warnOfUnused(problems);
-        return Optional.of(
-                new Timeline(title, pixels.get(), rate, length.get(), seed, palettes, layers, times.withoutMarks()));
+        return length.orElse(PLACEHOLDER_LENGTH);
     }
 
     private Optional<PixelSource> pixels(Fields fields) {
@@ -128,11 +131,13 @@ public final class TimelineReader {
         }
     }
 
-    private Map<String, Palette> palettes(Fields fields) {
-        Map<String, Palette> palettes = new LinkedHashMap<>();
+    /** Those with errors are black, so that a cue that names one does not give rise to another error. */
+    private Map<String, NamedPalette> palettes(Fields fields) {
+        Map<String, NamedPalette> palettes = new LinkedHashMap<>();
         for (Field field : named(fields, "palettes")) {
-            PaletteReader.read(field.value(), "palette " + Quoted.of(field.name()), problems)
-                    .ifPresent(palette -> palettes.put(field.name(), palette));
+            Palette palette = PaletteReader.read(field.value(), "palette " + Quoted.of(field.name()), problems)
+                    .orElseGet(() -> Palette.evenly(List.of(LinearColor.BLACK), PaletteStyle.SMOOTH));
+            palettes.put(field.name(), new NamedPalette(field.nameLocation(), palette));
         }
         return palettes;
     }

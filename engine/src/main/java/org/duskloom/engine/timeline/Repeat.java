@@ -1,0 +1,103 @@
+package org.duskloom.engine.timeline;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import org.duskloom.engine.document.Expected;
+import org.duskloom.engine.document.Field;
+import org.duskloom.engine.document.Fields;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.NumberNode;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.time.ExactTime;
+
+/**
+ * How often a cue is played, how far apart, and what changes from one time to the next.
+ *
+ * @param location where it stands
+ * @param count how often; absent where {@code until} is given
+ * @param until all plays start before this instant; the last one may go on after it, up to the end of the timeline
+ * @param every from one start to the next; absent where the plays follow each other without a gap
+ * @param change the settings that differ from play to play
+ */
+record Repeat(
+        Location location,
+        OptionalLong count,
+        Optional<ExactTime> until,
+        Optional<ExactTime> every,
+        SettingSteps change) {
+    private static final int MOST = 10_000;
+
+    /** Reads a count, or an object of {@code count} or {@code until}, {@code every} and {@code change}. */
+    static Optional<Repeat> read(Node node, CueContext context) {
+        Problems problems = context.problems();
+        if (node instanceof NumberNode) {
+            OptionalLong count = Expected.whole(node, "\"repeat\" of a cue", 1, MOST, problems);
+            return count.isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(
+                            new Repeat(node.location(), count, Optional.empty(), Optional.empty(), SettingSteps.NONE));
+        }
+        return Fields.of(node, "\"repeat\" of a cue", problems).flatMap(fields -> bound(fields, context));
+    }
+
+    private static Optional<Repeat> bound(Fields fields, CueContext context) {
+        int errorsBefore = context.problems().errorCount();
+        OptionalLong count = fields.whole("count", 1, MOST);
+        Optional<ExactTime> until = context.instant(fields, "until");
+        Optional<ExactTime> every = context.length(fields, "every");
+        SettingSteps change = fields.node("change")
+                .flatMap(node -> Expected.object(node, "\"change\" of \"repeat\" of a cue", context.problems()))
+                .map(steps -> new SettingSteps(steps.fields()))
+                .orElse(SettingSteps.NONE);
+        fields.finish();
+        if (fields.has("count") == fields.has("until")) {
+            context.problems()
+                    .error(
+                            fields.location(),
+                            "\"repeat\" of a cue needs either \"count\" or \"until\"",
+                            "such as {\"count\": 4}");
+        }
+        return context.problems().errorCount() > errorsBefore
+                ? Optional.empty()
+                : Optional.of(new Repeat(fields.location(), count, until, every, change));
+    }
+
+    /** The cue, once for every time that it is played. */
+    List<Cue> of(Cue first, CueContext context) {
+        ExactTime step = every.orElse(first.length());
+        long plays = count.orElseGet(() -> playsUntil(first.at(), until.orElseThrow(), step));
+        if (plays < 1 || plays > MOST) {
+            context.problems().error(location, "the cue would be played " + plays + " times", "allowed: 1 to " + MOST);
+            return List.of();
+        }
+        ExactTime lastStart = first.at().plus(step.times(plays - 1));
+        if (lastStart.compareTo(context.end()) >= 0) {
+            context.problems()
+                    .error(
+                            location,
+                            "play " + plays + " of the cue would start at " + lastStart,
+                            "the timeline ends at " + context.end());
+            return List.of();
+        }
+        List<Cue> cues = new ArrayList<>();
+        for (int repeat = 0; repeat < plays; repeat++) {
+            List<Field> with = change.appliedTo(first.with(), repeat, context.problems());
+            cues.add(first.repeated(repeat, step.times(repeat), with));
+        }
+        return cues;
+    }
+
+    /** How many starts, one every step from the first on, lie before the end: ceil((until - at) / step). */
+    private static long playsUntil(ExactTime at, ExactTime until, ExactTime step) {
+        ExactTime span = until.minus(at);
+        BigInteger steps = BigInteger.valueOf(span.numerator()).multiply(BigInteger.valueOf(step.denominator()));
+        BigInteger one = BigInteger.valueOf(span.denominator()).multiply(BigInteger.valueOf(step.numerator()));
+        return steps.signum() <= 0
+                ? 0
+                : steps.add(one).subtract(BigInteger.ONE).divide(one).longValueExact();
+    }
+}
