@@ -65,13 +65,12 @@ public final class ShowReader {
         return problems.errorCount() > errorsBefore ? Optional.empty() : display;
     }
 
+    /** Groups with errors are known by their names, so that the cues that name them are checked all the same. */
     private static Optional<GroupTree> mapGroups(PixelSource source, ShowFiles files, Problems problems) {
-        int errorsBefore = problems.errorCount();
         Optional<SourceText> text = files.text(source.file(), problems);
-        Optional<GroupTree> groups = text.flatMap(csv -> MapReader.read(csv, problems))
+        return text.flatMap(csv -> MapReader.read(csv, problems))
                 .map(map -> source.groups()
                         .map(node -> GroupReader.read(node, map, problems))
                         .orElseGet(() -> GroupTree.of(map)));
-        return problems.errorCount() > errorsBefore ? Optional.empty() : groups;
     }
 }
