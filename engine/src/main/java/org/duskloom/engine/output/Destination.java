@@ -59,7 +59,7 @@ record Destination(Path asked, Path path, boolean straight) {
             throw new OutputRefusedException(asked + " is a folder; give the name of a file");
         }
         if (found.isRegularFile() && ifExists == IfExists.REFUSE) {
-            throw new OutputRefusedException(asked + " exists already, and replacing it was not asked for");
+            throw OutputRefusedException.ofExisting(asked);
         }
     }
 

@@ -59,11 +59,14 @@ public final class ContactStrip implements FrameSink {
         this.scene = scene;
         this.frames = frames.clone();
         StageView.Box box = StageView.Box.of(scene.x(), scene.y()).withMargin(MARGIN);
-        this.layout = layoutOrClose(file, box, scene, frames, options);
+        double spacing = DotSpacing.median(scene.x(), scene.y());
+        this.layout = layoutOrClose(file, box, scene, frames, roomForPixels(options, box, spacing));
         int width = layout.panelWidth();
         int height = layout.panelHeight();
         StageView view = StageView.fit(box, width, height);
-        double dotRadius = dotRadius(view);
+        double dotRadius = options.pixelSize().isPresent()
+                ? options.pixelSize().getAsInt() / 2.0
+                : dotRadius(spacing * view.scale());
         this.panelX = Arrays.stream(scene.x()).map(view::panelX).toArray();
         this.panelY = Arrays.stream(scene.y()).map(view::panelY).toArray();
         this.light = new PanelLight(width, height, dotRadius);
@@ -118,6 +121,16 @@ public final class ContactStrip implements FrameSink {
         file.close();
     }
 
+    /** Pixels of a size need panels in which their neighbours are as far away as they should be. */
+    private static StripOptions roomForPixels(StripOptions options, StageView.Box box, double spacing) {
+        if (options.pixelSize().isEmpty() || spacing == 0) {
+            return options;
+        }
+        double spacingInDots = options.pixelSize().getAsInt() / 2.0 / RADIUS_SHARE_OF_SPACING;
+        double width = Math.ceil(box.width() / spacing * spacingInDots);
+        return options.withPanelWidth((int) Math.max(StripOptions.NARROWEST, Math.min(width, Integer.MAX_VALUE)));
+    }
+
     private static StripLayout layoutOrClose(
             StagedFile file, StageView.Box box, PreviewScene scene, long[] frames, StripOptions options)
             throws OutputRefusedException {
@@ -149,9 +162,8 @@ public final class ContactStrip implements FrameSink {
     }
 
     /** Discs follow the spacing of the pixels, but neither fill a panel nor vanish. In dots of the picture. */
-    private double dotRadius(StageView view) {
+    private double dotRadius(double spacing) {
         double largest = LARGEST_RADIUS_SHARE_OF_PANEL * Math.min(layout.panelWidth(), layout.panelHeight());
-        double spacing = DotSpacing.median(scene.x(), scene.y()) * view.scale();
         if (spacing == 0) {
             return largest;
         }

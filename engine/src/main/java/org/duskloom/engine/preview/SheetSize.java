@@ -17,7 +17,7 @@ final class SheetSize {
         if ((long) width * height > LARGEST_PANEL_DOTS) {
             throw new OutputRefusedException(String.format(
                     Locale.ROOT,
-                    "a panel would be %d by %d dots, and at most %d million are made; choose a smaller width",
+                    "a panel would be %d by %d dots, and at most %d million are made; choose a smaller width, or smaller pixels",
                     width,
                     height,
                     LARGEST_PANEL_DOTS / 1_000_000));

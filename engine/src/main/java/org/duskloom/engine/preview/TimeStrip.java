@@ -9,8 +9,7 @@ import org.duskloom.engine.output.StagedFile;
 import org.duskloom.engine.render.FrameSink;
 
 /**
- * A whole run in one PNG: a row per pixel in wiring order, a column per frame, each cell in exactly the colour of the
- * frame's bytes. Title, times and names stand round that field, not in it. Holds all frames in memory, which is why its
+ * A whole run in one PNG: a row per pixel in wiring order, a column per frame or, for long runs, per n-th frame, each cell in exactly the colour of the frame's bytes. Title, times and names stand round that field, not in it. Holds all frames in memory, which is why its
  * size is limited.
  */
 public final class TimeStrip implements FrameSink {
@@ -23,13 +22,14 @@ public final class TimeStrip implements FrameSink {
     private final StagedFile file;
     private final PreviewScene scene;
     private final long firstFrame;
+    private final long framesPerColumn;
     private final TimeStripLayout layout;
     private final byte[] field;
     private final int frames;
     private int arrived;
 
     /**
-     * Makes room for the frames; nothing is written yet.
+     * A strip of every frame.
      *
      * @param file takes the PNG; the strip finishes or abandons it, and does the latter if this constructor throws
      * @param scene the display; its coordinates do not matter here
@@ -42,19 +42,52 @@ public final class TimeStrip implements FrameSink {
     public TimeStrip(
             StagedFile file, PreviewScene scene, long firstFrame, long endFrameExclusive, OptionalInt pixelSize)
             throws OutputRefusedException {
+        this(file, scene, firstFrame, endFrameExclusive, 1, pixelSize);
+    }
+
+    /**
+     * Makes room for the frames; nothing is written yet.
+     *
+     * @param file takes the PNG; the strip finishes or abandons it, and does the latter if this constructor throws
+     * @param scene the display; its coordinates do not matter here
+     * @param firstFrame the first frame that will come
+     * @param endFrameExclusive one more than the last; above {@code firstFrame}
+     * @param framesPerColumn 1 for a column per frame; n for a column for the first frame and every n-th after it, while
+     *     those between are passed over and need not come
+     * @param pixelSize width and height of a cell, 1 to {@value #LARGEST_CELL}; when empty, a size that suits a screen
+     * @throws OutputRefusedException if the picture would be too large
+     * @throws IllegalArgumentException if there are no frames, or cells of such a size
+     */
+    public TimeStrip(
+            StagedFile file,
+            PreviewScene scene,
+            long firstFrame,
+            long endFrameExclusive,
+            long framesPerColumn,
+            OptionalInt pixelSize)
+            throws OutputRefusedException {
         this.file = file;
         this.scene = scene;
         this.firstFrame = firstFrame;
-        this.layout = layoutOrClose(file, scene, firstFrame, endFrameExclusive, pixelSize);
+        this.framesPerColumn = framesPerColumn;
+        this.layout = layoutOrClose(file, scene, firstFrame, endFrameExclusive, framesPerColumn, pixelSize);
         this.frames = (int) layout.frames();
         this.field = new byte[3 * frames * scene.pixelCount()];
     }
 
+    /** How many columns a strip of a display can have; 0 if there are too many pixels for any. */
+    public static long mostColumns(PreviewScene scene) {
+        return TimeStripLayout.mostColumns(scene);
+    }
+
     @Override
     public void frame(long frameNumber, byte[] rgb) {
-        if (frameNumber != firstFrame + arrived || arrived == frames) {
-            throw new IllegalArgumentException(
-                    "frame " + frameNumber + ", expected " + (firstFrame + arrived) + " of " + frames);
+        long expected = firstFrame + arrived * framesPerColumn;
+        if (arrived > 0 && frameNumber < expected && frameNumber > expected - framesPerColumn) {
+            return;
+        }
+        if (frameNumber != expected || arrived == frames) {
+            throw new IllegalArgumentException("frame " + frameNumber + ", expected " + expected + " of " + frames);
         }
         int rowBytes = 3 * frames;
         int to = 3 * arrived;
@@ -75,7 +108,8 @@ public final class TimeStrip implements FrameSink {
     @Override
     public void finish() throws IOException {
         if (arrived < frames) {
-            throw new IllegalStateException("frame " + (firstFrame + arrived) + " of the strip was not rendered");
+            long missing = firstFrame + arrived * framesPerColumn;
+            throw new IllegalStateException("frame " + missing + " of the strip was not rendered");
         }
         int width = (int) layout.width();
         int height = (int) layout.height();
@@ -96,22 +130,29 @@ public final class TimeStrip implements FrameSink {
     }
 
     private static TimeStripLayout layoutOrClose(
-            StagedFile file, PreviewScene scene, long firstFrame, long endFrameExclusive, OptionalInt pixelSize)
+            StagedFile file,
+            PreviewScene scene,
+            long firstFrame,
+            long endFrameExclusive,
+            long framesPerColumn,
+            OptionalInt pixelSize)
             throws OutputRefusedException {
         try {
-            requireSensible(firstFrame, endFrameExclusive, pixelSize);
-            return TimeStripLayout.of(scene, firstFrame, endFrameExclusive - firstFrame, pixelSize);
+            requireSensible(firstFrame, endFrameExclusive, framesPerColumn, pixelSize);
+            long columns = (endFrameExclusive - firstFrame - 1) / framesPerColumn + 1;
+            return TimeStripLayout.of(scene, firstFrame, columns, framesPerColumn, pixelSize);
         } catch (OutputRefusedException | IllegalArgumentException refused) {
             file.close();
             throw refused;
         }
     }
 
-    private static void requireSensible(long firstFrame, long endFrameExclusive, OptionalInt pixelSize) {
+    private static void requireSensible(
+            long firstFrame, long endFrameExclusive, long framesPerColumn, OptionalInt pixelSize) {
         int cell = pixelSize.orElse(1);
-        if (endFrameExclusive <= firstFrame || cell < 1 || cell > LARGEST_CELL) {
-            throw new IllegalArgumentException(
-                    "frames " + firstFrame + ".." + endFrameExclusive + ", cells of " + cell);
+        if (endFrameExclusive <= firstFrame || framesPerColumn < 1 || cell < 1 || cell > LARGEST_CELL) {
+            throw new IllegalArgumentException("frames " + firstFrame + ".." + endFrameExclusive + ", one in "
+                    + framesPerColumn + ", cells of " + cell);
         }
     }
 
@@ -149,13 +190,16 @@ public final class TimeStrip implements FrameSink {
 
     private Raster head() {
         Raster head = new Raster((int) layout.width(), TimeStripLayout.FIELD_TOP, Ink.SHEET);
-        String detail = scene.size() + " · " + PreviewScene.counted(frames, "frame");
+        String thinned = framesPerColumn == 1 ? "" : ", one in " + framesPerColumn;
+        String detail = scene.size() + " · " + PreviewScene.counted(frames, "frame") + thinned;
         int room = head.width() - 2 * TimeStripLayout.PADDING;
         Heading.draw(head, TimeStripLayout.PADDING, TimeStripLayout.PADDING, room, scene.title(), detail);
-        double framesApart = LABEL_EVERY_DOTS / layout.cellSize();
-        for (TimeAxis.Tick tick :
-                TimeAxis.ticks(scene.secondsOfFrame(), firstFrame, firstFrame + frames, framesApart)) {
-            int x = layout.fieldLeft() + (int) (tick.frame() - firstFrame) * layout.cellSize();
+        double framesApart = LABEL_EVERY_DOTS / layout.cellSize() * framesPerColumn;
+        // Only columns that are there: a tick stands at the first one at or after its time.
+        long lastFrame = firstFrame + (frames - 1) * framesPerColumn;
+        for (TimeAxis.Tick tick : TimeAxis.ticks(scene.secondsOfFrame(), firstFrame, lastFrame + 1, framesApart)) {
+            long column = (tick.frame() - firstFrame + framesPerColumn - 1) / framesPerColumn;
+            int x = layout.fieldLeft() + (int) column * layout.cellSize();
             head.rectangle(x, head.height() - TICK - 1, 1, TICK, Ink.QUIET);
             drawTime(head, TimeLabel.of(tick.seconds()), x);
         }

@@ -40,7 +40,8 @@ record TimeStripLayout(long frames, int pixels, int cellSize, int fieldLeft) {
      * @param pixelSize size of a cell; when empty, one that suits a screen
      * @throws OutputRefusedException if the picture would be too large; says how many frames would do
      */
-    static TimeStripLayout of(PreviewScene scene, long firstFrame, long frames, OptionalInt pixelSize)
+    static TimeStripLayout of(
+            PreviewScene scene, long firstFrame, long frames, long framesPerColumn, OptionalInt pixelSize)
             throws OutputRefusedException {
         int pixels = scene.pixelCount();
         int cellSize = pixelSize.orElse(chosenCell(frames, pixels));
@@ -49,7 +50,7 @@ record TimeStripLayout(long frames, int pixels, int cellSize, int fieldLeft) {
                 "a time strip of " + PreviewScene.counted(frames, "frame"),
                 layout.width(),
                 layout.height(),
-                layout.advice(firstFrame));
+                layout.advice(firstFrame, framesPerColumn));
         return layout;
     }
 
@@ -61,14 +62,25 @@ record TimeStripLayout(long frames, int pixels, int cellSize, int fieldLeft) {
         return FIELD_TOP + (long) pixels * cellSize + PADDING;
     }
 
-    private String advice(long firstFrame) {
-        long columns = SheetSize.LARGEST_DOTS / height() - fieldLeft - PADDING;
+    /** How many columns of cells of one dot fit; 0 if there are too many pixels. */
+    static long mostColumns(PreviewScene scene) {
+        TimeStripLayout narrowest = new TimeStripLayout(1, scene.pixelCount(), 1, PADDING + nameColumn(scene, 1));
+        long columns = narrowest.fittingDots();
+        return columns < NARROWEST_FIELD ? 0 : columns;
+    }
+
+    private long fittingDots() {
+        return SheetSize.LARGEST_DOTS / height() - fieldLeft - PADDING;
+    }
+
+    private String advice(long firstFrame, long framesPerColumn) {
+        long columns = fittingDots();
         long fitting = columns / cellSize;
         if (columns < NARROWEST_FIELD || fitting < 1) {
             return cellSize > 1 ? "choose smaller cells" : "there are too many pixels";
         }
-        String range = String.format(
-                Locale.ROOT, "at most %d frames fit, such as %d..%d", fitting, firstFrame, firstFrame + fitting);
+        long end = firstFrame + fitting * framesPerColumn;
+        String range = String.format(Locale.ROOT, "at most %d frames fit, such as %d..%d", fitting, firstFrame, end);
         return cellSize > 1 ? range + ", or choose smaller cells" : range;
     }
 

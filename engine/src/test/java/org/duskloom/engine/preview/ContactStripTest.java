@@ -137,6 +137,39 @@ class ContactStripTest {
         }
     }
 
+    /** A row of pixels without light between them: dots of the colour from edge to edge are what was asked for. */
+    @ParameterizedTest
+    @ValueSource(ints = {8, 20, 33})
+    void pixelsHaveTheSizeAskedFor(int size) throws IOException {
+        double[] x = {0, 40, 80, 120, 160, 200, 240};
+        StripOptions options = new StripOptions(OptionalInt.empty(), OptionalInt.empty(), OptionalInt.of(size), false);
+        Path target = folder.resolve("sized.png");
+        StagedFile file = StagedFile.open(target, IfExists.REFUSE);
+        try (ContactStrip strip = new ContactStrip(file, scene(x, new double[7]), new long[] {0}, options)) {
+            strip.frame(0, rgb(RED, 0, BLUE, 0, GREEN, 0, RED));
+            strip.finish();
+        }
+        BufferedImage picture = ImageIO.read(target.toFile());
+        // The outermost row and column of a disc are only partly covered, so a dot on each side may be darker.
+        assertThat(columns(picture, BLUE)).isBetween(size - 2, size);
+        assertThat(columns(picture, GREEN)).isBetween(size - 2, size);
+        // A disc takes 0.74 of the way to its neighbour, so two such ways are 2.7 sizes.
+        assertThat(place(picture, GREEN)[0] - place(picture, BLUE)[0])
+                .isBetween((int) (2.6 * size), (int) (2.8 * size) + 1);
+    }
+
+    private static int columns(BufferedImage picture, int colour) {
+        int columns = 0;
+        for (int x = 0; x < picture.getWidth(); x++) {
+            boolean found = false;
+            for (int y = 0; y < picture.getHeight(); y++) {
+                found |= (picture.getRGB(x, y) & 0xFFFFFF) == colour;
+            }
+            columns += found ? 1 : 0;
+        }
+        return columns;
+    }
+
     private PreviewScene scene(double[] x, double[] y) {
         return new PreviewScene("Test", x, y, List.of(), frame -> frame / 40.0);
     }

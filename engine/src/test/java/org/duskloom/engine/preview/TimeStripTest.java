@@ -22,6 +22,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The finished picture, read back by the JDK. */
 class TimeStripTest {
@@ -43,7 +44,8 @@ class TimeStripTest {
             strip.finish();
         }
         BufferedImage picture = ImageIO.read(target.toFile());
-        int left = TimeStripLayout.of(scene, 100, frames, OptionalInt.of(cell)).fieldLeft();
+        int left =
+                TimeStripLayout.of(scene, 100, frames, 1, OptionalInt.of(cell)).fieldLeft();
         int top = picture.getHeight() - TimeStripLayout.PADDING - pixels * cell;
         for (int y = 0; y < pixels * cell; y++) {
             for (int x = 0; x < frames * cell; x++) {
@@ -71,7 +73,7 @@ class TimeStripTest {
                 .matcher(message);
         assertThat(range.find()).as(message).isTrue();
         long fitting = Long.parseLong(range.group(1)) - 50;
-        assertThat(TimeStripLayout.of(scene, 50, fitting, OptionalInt.of(4)).frames())
+        assertThat(TimeStripLayout.of(scene, 50, fitting, 1, OptionalInt.of(4)).frames())
                 .isEqualTo(fitting);
         assertThat(refusal(scene, fitting + 1, 4)).contains("at most " + fitting + " frames fit");
         assertThat(refusal(scene(2_000_000), 10, 1)).contains("too many pixels");
@@ -110,6 +112,61 @@ class TimeStripTest {
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
+    /** Of 11 frames from 100 on, one in 4: 100, 104 and 108. Those between may come, or be left out. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 4})
+    void aColumnMayStandForSeveralFrames(int distanceOfThoseThatCome) throws IOException {
+        byte[][] sent = noise(5, 11);
+        Path target = folder.resolve("strip.png");
+        StagedFile file = StagedFile.open(target, IfExists.REFUSE);
+        try (TimeStrip strip = new TimeStrip(file, scene(5), 100, 111, 4, OptionalInt.of(1))) {
+            for (int n = 0; n < 11; n += distanceOfThoseThatCome) {
+                strip.frame(100 + n, sent[n]);
+            }
+            assertThatThrownBy(() -> strip.frame(112, sent[0])).isInstanceOf(IllegalArgumentException.class);
+            strip.finish();
+        }
+        BufferedImage picture = ImageIO.read(target.toFile());
+        int left = TimeStripLayout.of(scene(5), 100, 3, 4, OptionalInt.of(1)).fieldLeft();
+        int top = picture.getHeight() - TimeStripLayout.PADDING - 5;
+        for (int pixel = 0; pixel < 5; pixel++) {
+            for (int column = 0; column < 3; column++) {
+                assertThat(picture.getRGB(left + column, top + pixel) & 0xFFFFFF)
+                        .isEqualTo(colour(sent[4 * column], pixel));
+            }
+            assertThat(picture.getRGB(left + 3, top + pixel) & 0xFFFFFF).isEqualTo(Ink.SHEET);
+        }
+    }
+
+    @Test
+    void aFrameOfAThinnedStripMustNotBeMissing() throws IOException {
+        StagedFile file = StagedFile.open(folder.resolve("strip.png"), IfExists.REFUSE);
+        try (TimeStrip strip = new TimeStrip(file, scene(1), 0, 9, 4, OptionalInt.empty())) {
+            strip.frame(0, new byte[3]);
+            assertThatThrownBy(() -> strip.frame(5, new byte[3]))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("expected 4");
+            assertThatThrownBy(strip::finish).hasMessageContaining("frame 4");
+        }
+    }
+
+    /** As many columns as it says fit, and not one more. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 854, 250_000})
+    void knowsHowManyColumnsFit(int pixels) throws IOException {
+        PreviewScene scene = scene(pixels);
+        long most = TimeStrip.mostColumns(scene);
+        assertThat(TimeStripLayout.of(scene, 0, most, 1, OptionalInt.of(1)).frames())
+                .isEqualTo(most);
+        assertThatThrownBy(() -> TimeStripLayout.of(scene, 0, most + 1, 1, OptionalInt.of(1)))
+                .isInstanceOf(OutputRefusedException.class);
+    }
+
+    @Test
+    void noColumnFitsTooManyPixels() {
+        assertThat(TimeStrip.mostColumns(scene(1_000_000))).isZero();
+    }
+
     private String refusal(PreviewScene scene, long frames, int cell) throws IOException {
         StagedFile file = StagedFile.open(folder.resolve("strip.png"), IfExists.REFUSE);
         try (TimeStrip strip = new TimeStrip(file, scene, 50, 50 + frames, OptionalInt.of(cell))) {
@@ -121,7 +178,8 @@ class TimeStripTest {
     }
 
     private static int cellFor(int pixels, int frames) throws IOException {
-        return TimeStripLayout.of(scene(pixels), 0, frames, OptionalInt.empty()).cellSize();
+        return TimeStripLayout.of(scene(pixels), 0, frames, 1, OptionalInt.empty())
+                .cellSize();
     }
 
     private static PreviewScene scene(int pixels) {

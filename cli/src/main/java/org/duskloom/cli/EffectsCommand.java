@@ -1,0 +1,69 @@
+package org.duskloom.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.duskloom.engine.effect.Effect;
+import org.duskloom.engine.effect.EffectRegistry;
+import org.duskloom.engine.problem.NearestName;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code duskloom effects}. */
+@Command(
+        name = "effects",
+        sortOptions = false,
+        sortSynopsis = false,
+        header = "List the effects, or say everything about one.",
+        description = {
+            "",
+            "Without a name: every effect that a cue may name, and what the audience sees of it. With a name: its"
+                    + " formula and its settings, with unit, range and default.",
+            ""
+        },
+        footer = {"", "Examples:", "  duskloom effects", "  duskloom effects sweep", "  duskloom effects sweep --json"})
+final class EffectsCommand implements Callable<Integer> {
+    private final Streams streams;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(paramLabel = "NAME", arity = "0..1", description = "An effect.")
+    private String name;
+
+    @Option(names = "--json", description = "The same as JSON, for programs.")
+    private boolean json;
+
+    @Mixin
+    private HelpOptions helpOptions;
+
+    EffectsCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        EffectRegistry registry = EffectRegistry.installed();
+        Optional<Effect> chosen = name == null ? Optional.empty() : Optional.of(find(registry));
+        if (json) {
+            String text = chosen.map(EffectJson::of).orElseGet(() -> EffectJson.ofAll(registry.effects()));
+            streams.print(text, StandardCharsets.UTF_8);
+        } else {
+            streams.print(chosen.map(EffectText::of).orElseGet(() -> EffectText.list(registry.effects())));
+        }
+        return ExitCode.DONE;
+    }
+
+    private Effect find(EffectRegistry registry) {
+        return registry.find(name)
+                .orElseThrow(() -> new ParameterException(
+                        spec.commandLine(),
+                        "there is no effect '" + name + "'; " + NearestName.hint(name, registry.names())));
+    }
+}

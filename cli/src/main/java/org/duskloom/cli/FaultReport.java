@@ -1,0 +1,81 @@
+package org.duskloom.cli;
+
+import java.io.IOException;
+import org.duskloom.engine.output.OutputRefusedException;
+import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.ParseResult;
+
+/** Says why a command failed. Where in the program that was is shown with {@code --debug} only. */
+final class FaultReport implements IExecutionExceptionHandler {
+    private final Streams streams;
+
+    FaultReport(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public int handleExecutionException(Exception fault, CommandLine command, ParseResult parsed) throws IOException {
+        if (fault instanceof OutputLostException lost) {
+            throw lost;
+        }
+        if (isStopping()) {
+            // A signal has taken the output away; the fault is only what follows from that.
+            return ExitCode.FAILED;
+        }
+        if (root(fault) instanceof OutOfMemoryError) {
+            return outOfMemory(streams);
+        }
+        boolean debug = command.getParseResult().hasMatchedOption("--debug") || parsed.hasMatchedOption("--debug");
+        streams.tell("duskloom: " + text(fault, debug));
+        if (debug) {
+            fault.printStackTrace(streams.err());
+        }
+        return ExitCode.FAILED;
+    }
+
+    /** The standard output did not take everything. */
+    static int lost(OutputLostException fault, Streams streams) {
+        if (fault.isClosedPipe()) {
+            return ExitCode.PIPE_CLOSED;
+        }
+        streams.tell("duskloom: " + fault.getMessage());
+        return ExitCode.FAILED;
+    }
+
+    /** There is no room for what the command needs. */
+    static int outOfMemory(Streams streams) {
+        long megabytes = Runtime.getRuntime().maxMemory() >> 20;
+        streams.tell("duskloom: not enough memory: Java may use " + megabytes
+                + " MB; give it more with JAVA_TOOL_OPTIONS=-Xmx4g, or use fewer --threads");
+        return ExitCode.FAILED;
+    }
+
+    private static String text(Exception fault, boolean debug) {
+        if (fault instanceof OutputRefusedException refused && refused.isReplaceable()) {
+            return refused.getMessage() + "; use --force to replace it";
+        }
+        if (fault instanceof IOException && fault.getMessage() != null) {
+            return fault.getMessage();
+        }
+        return "fault in the program: " + root(fault) + (debug ? "" : "; --debug shows where");
+    }
+
+    private static Throwable root(Throwable fault) {
+        Throwable root = fault;
+        while (root.getCause() != null) {
+            root = root.getCause();
+        }
+        return root;
+    }
+
+    /** The JVM refuses to change its shutdown hooks once it has begun to stop, and does not tell in any other way. */
+    private static boolean isStopping() {
+        try {
+            Runtime.getRuntime().removeShutdownHook(new Thread());
+            return false;
+        } catch (IllegalStateException stopping) {
+            return true;
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package org.duskloom.cli;
+
+import java.util.List;
+import org.duskloom.engine.problem.Problem;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.problem.Severity;
+
+/** Lists problems, one to a line, and how many there are. */
+final class ProblemPrinter {
+    private static final String RED = "\u001b[1;31m";
+    private static final String YELLOW = "\u001b[1;33m";
+    private static final String PLAIN = "\u001b[0m";
+
+    private ProblemPrinter() {}
+
+    /** Writes all problems as {@code file:line:column: error: message; hint}; nothing if there are none. */
+    static void print(Problems problems, Streams streams) {
+        List<Problem> listed = problems.inFileOrder();
+        if (listed.isEmpty()) {
+            return;
+        }
+        StringBuilder text = new StringBuilder();
+        for (Problem problem : listed) {
+            text.append(line(problem, streams.traits().errColored())).append(System.lineSeparator());
+        }
+        if (problems.omitted() > 0) {
+            text.append("and ").append(problems.omitted()).append(" more").append(System.lineSeparator());
+        }
+        streams.tell(text.append(count(listed, problems)).toString());
+    }
+
+    private static String line(Problem problem, boolean colored) {
+        if (!colored) {
+            return problem.toString();
+        }
+        String hint = problem.hint().isEmpty() ? "" : "; " + problem.hint();
+        String color = problem.severity() == Severity.ERROR ? RED : YELLOW;
+        return problem.location() + ": " + color + problem.severity().word() + PLAIN + ": " + problem.message() + hint;
+    }
+
+    /** Repeats are not listed, so they are not counted either, as far as they are known. */
+    private static String count(List<Problem> listed, Problems problems) {
+        boolean all = problems.omitted() == 0;
+        long listedErrors =
+                listed.stream().filter(p -> p.severity() == Severity.ERROR).count();
+        long errors = all ? listedErrors : problems.errorCount();
+        long warnings = all ? listed.size() - listedErrors : problems.warningCount();
+        String counted = Words.counted(warnings, "warning");
+        if (errors == 0) {
+            return counted;
+        }
+        return Words.counted(errors, "error") + (warnings == 0 ? "" : ", " + counted);
+    }
+}

@@ -1,0 +1,128 @@
+package org.duskloom.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.duskloom.engine.output.IfExists;
+import org.duskloom.engine.render.FrameList;
+import org.duskloom.engine.time.FrameSpan;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code duskloom render}. */
+@Command(
+        name = "render",
+        sortOptions = false,
+        sortSynopsis = false,
+        header = "Render a show into a file of frames.",
+        description = {
+            "",
+            "Writes frames.rgb (frame after frame, pixel after pixel in wiring order, one byte each of red, green and"
+                    + " blue) and frames.json, which says how many there are and what they were made from. The same"
+                    + " show gives the same bytes, however it is cut into --frames and on any number of --threads.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  duskloom render garden/show.json -o out",
+            "      The whole show.",
+            "  duskloom render garden/show.json -o out --strip --force",
+            "      Again after a change, with pictures to look at.",
+            "  duskloom render garden/show.json -o out/2 --frames 960..1920",
+            "      The second half of 1920 frames; another machine may do the first."
+        })
+final class RenderCommand implements Callable<Integer> {
+    private static final int MOST_THREADS = 256;
+
+    private final Streams streams;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ShowOperand show;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "DIR",
+            required = true,
+            description = "The folder for the files; made if it is missing.")
+    private Path output;
+
+    @Option(
+            names = "--frames",
+            paramLabel = "A..B",
+            converter = FrameRange.class,
+            description = "Only the frames from A up to but not including B.")
+    private FrameSpan frames;
+
+    @Option(
+            names = "--threads",
+            paramLabel = "N",
+            description = "Render on so many threads; usually one for each processor.")
+    private Integer threads;
+
+    @Option(
+            names = "--strip",
+            description =
+                    "Write two pictures too: strip.png, moments side by side, and time.png, a row for each pixel.")
+    private boolean strip;
+
+    @Option(names = "--force", description = "Replace files that stand there, once the new ones are complete.")
+    private boolean force;
+
+    @Mixin
+    private HelpOptions helpOptions;
+
+    RenderCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() throws IOException, InterruptedException {
+        int usedThreads = threads();
+        Optional<LoadedShow> loaded = show.load(streams);
+        if (loaded.isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
+        FrameSpan span = span(loaded.get().plan().frameCount());
+        render(loaded.get(), span, new Rendering(loaded.get().plan(), FrameList.of(span), usedThreads));
+        return ExitCode.DONE;
+    }
+
+    private void render(LoadedShow loaded, FrameSpan span, Rendering rendering)
+            throws IOException, InterruptedException {
+        long start = System.nanoTime();
+        IfExists ifExists = force ? IfExists.REPLACE : IfExists.REFUSE;
+        try (RenderOutputs outputs = new RenderOutputs(loaded, span, output, strip, ifExists)) {
+            rendering.into(outputs.sink(), streams);
+            outputs.publish();
+        }
+        streams.tell(rendering.summary(output, System.nanoTime() - start));
+    }
+
+    private int threads() {
+        if (threads != null && (threads < 1 || threads > MOST_THREADS)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--threads is " + threads + "; allowed: 1 to " + MOST_THREADS);
+        }
+        return threads == null ? Rendering.usualThreads() : threads;
+    }
+
+    private FrameSpan span(long frameCount) {
+        FrameSpan whole = new FrameSpan(0, frameCount);
+        if (frames != null && frames.endFrameExclusive() > frameCount) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--frames " + frames + " goes beyond the show; allowed: 0.." + frameCount
+                            + " or a part of it, as it has " + Words.counted(frameCount, "frame"));
+        }
+        return frames == null ? whole : frames;
+    }
+}

@@ -1,0 +1,170 @@
+package org.duskloom.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.concurrent.Callable;
+import org.duskloom.engine.output.IfExists;
+import org.duskloom.engine.output.OutputRefusedException;
+import org.duskloom.engine.output.StagedFile;
+import org.duskloom.engine.preview.PreviewScene;
+import org.duskloom.engine.preview.StripOptions;
+import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.render.FrameList;
+import org.duskloom.engine.render.FrameSink;
+import org.duskloom.engine.time.FrameSpan;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code duskloom strip}. */
+@Command(
+        name = "strip",
+        sortOptions = false,
+        sortSynopsis = false,
+        header = "Draw a show, or a part of it, into one picture.",
+        description = {
+            "",
+            "A contact strip shows moments side by side, every pixel as a glowing dot where it hangs. A time strip has"
+                    + " a row for each pixel in wiring order and a column for each frame. Only the frames that are"
+                    + " shown are rendered.",
+            ""
+        },
+        footer = {
+            "",
+            "Examples:",
+            "  duskloom strip garden/show.json -o strip.png",
+            "      Moments from the whole show.",
+            "  duskloom strip garden/show.json -o cue.png --from 4s --to 9s --force",
+            "      Moments from the cue that is being worked on, again after a change.",
+            "  duskloom strip garden/show.json -o one.png --from 90f --count 1 --names",
+            "      Frame 90 with the names of the props.",
+            "  duskloom strip garden/show.json -o time.png --kind time --from 4s --to 9s",
+            "      Every frame of five seconds."
+        })
+final class StripCommand implements Callable<Integer> {
+    private static final int MOST_MOMENTS = 100_000;
+
+    private final Streams streams;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Mixin
+    private ShowOperand show;
+
+    @Option(
+            names = {"-o", "--output"},
+            paramLabel = "FILE.png",
+            required = true,
+            description = "The picture.")
+    private Path output;
+
+    @Option(names = "--from", paramLabel = "T", description = "The first moment, such as 3s or 90f; usually the start.")
+    private String from;
+
+    @Option(names = "--to", paramLabel = "T", description = "Up to this moment, without it; usually the end.")
+    private String to;
+
+    @Option(
+            names = "--count",
+            paramLabel = "N",
+            description = "At most so many moments: usually 24 panels or 4800 columns.")
+    private Integer count;
+
+    @Option(names = "--columns", paramLabel = "N", description = "Panels side by side in a contact strip.")
+    private Integer columns;
+
+    @Option(
+            names = "--pixel-size",
+            paramLabel = "N",
+            description = "Size of a pixel in dots of the picture, 1 to 100; usually so that it suits a screen.")
+    private Integer pixelSize;
+
+    @Option(
+            names = "--kind",
+            paramLabel = "contact|time",
+            defaultValue = "contact",
+            converter = StripKind.Converter.class,
+            description = "A contact strip, which is usual, or a time strip.")
+    private StripKind kind;
+
+    @Option(names = "--names", description = "Name the props in a contact strip; a time strip names them anyway.")
+    private boolean names;
+
+    @Option(names = "--force", description = "Replace the picture that stands there, once the new one is complete.")
+    private boolean force;
+
+    @Mixin
+    private HelpOptions helpOptions;
+
+    StripCommand(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public Integer call() throws IOException, InterruptedException {
+        check("--count", count, MOST_MOMENTS);
+        check("--columns", columns, MOST_MOMENTS);
+        check("--pixel-size", pixelSize, StripOptions.LARGEST_PIXEL);
+        if (columns != null && kind == StripKind.TIME) {
+            throw usage("--columns is for contact strips; a time strip has a column for each frame");
+        }
+        Optional<LoadedShow> loaded = show.load(streams);
+        if (loaded.isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
+        draw(loaded.get(), span(loaded.get()));
+        return ExitCode.DONE;
+    }
+
+    private void draw(LoadedShow loaded, FrameSpan span) throws IOException, InterruptedException {
+        long start = System.nanoTime();
+        PreviewScene scene = loaded.scene();
+        long[] frames = kind.frames(scene, span, count);
+        Rendering rendering = new Rendering(loaded.plan(), FrameList.of(frames), Rendering.usualThreads());
+        loaded.refuseAsOutput(output);
+        try (StagedFile file = StagedFile.open(output, force ? IfExists.REPLACE : IfExists.REFUSE);
+                FrameSink picture = picture(file, scene, frames)) {
+            rendering.into(picture, streams);
+            picture.finish();
+        }
+        streams.tell(rendering.summary(output, System.nanoTime() - start));
+    }
+
+    /** A picture that would be too large is a matter of the options. */
+    private FrameSink picture(StagedFile file, PreviewScene scene, long[] frames) {
+        StripOptions options = new StripOptions(optional(columns), OptionalInt.empty(), optional(pixelSize), names);
+        try {
+            return kind.sink(file, scene, frames, options);
+        } catch (OutputRefusedException tooLarge) {
+            throw usage(tooLarge.getMessage());
+        }
+    }
+
+    private FrameSpan span(LoadedShow loaded) {
+        try {
+            return TimeWindow.frames(loaded.show().timeline(), from, to);
+        } catch (TextFormatException fault) {
+            throw usage(fault.getMessage() + (fault.hint().isEmpty() ? "" : "; " + fault.hint()));
+        }
+    }
+
+    private void check(String option, Integer value, int most) {
+        if (value != null && (value < 1 || value > most)) {
+            throw usage(option + " is " + value + "; allowed: 1 to " + most);
+        }
+    }
+
+    private ParameterException usage(String message) {
+        return new ParameterException(spec.commandLine(), message);
+    }
+
+    private static OptionalInt optional(Integer value) {
+        return value == null ? OptionalInt.empty() : OptionalInt.of(value);
+    }
+}

@@ -1,0 +1,44 @@
+package org.duskloom.cli;
+
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+
+/** Says what is wrong with the command line, what may have been meant, and where to read on. */
+final class UsageReport implements IParameterExceptionHandler {
+    private final Streams streams;
+
+    UsageReport(Streams streams) {
+        this.streams = streams;
+    }
+
+    @Override
+    public int handleParseException(ParameterException fault, String[] args) {
+        CommandLine command = fault.getCommandLine();
+        String name = command.getCommandSpec().qualifiedName();
+        streams.tell(name + ": " + message(fault, command));
+        streams.tell("'" + name + " --help' shows what it takes.");
+        return ExitCode.USAGE;
+    }
+
+    private static String message(ParameterException fault, CommandLine command) {
+        if (fault instanceof UnmatchedArgumentException unmatched) {
+            List<String> near = unmatched.getSuggestions();
+            return unmatched(unmatched, command)
+                    + (near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?");
+        }
+        String message = fault.getMessage();
+        return message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
+    }
+
+    private static String unmatched(UnmatchedArgumentException fault, CommandLine command) {
+        String first = fault.getUnmatched().get(0);
+        if (first.startsWith("-")) {
+            return "there is no option " + first;
+        }
+        return command.getSubcommands().isEmpty() ? "'" + first + "' is one too many" : "there is no command " + first;
+    }
+}
