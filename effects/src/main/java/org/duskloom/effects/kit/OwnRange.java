@@ -4,12 +4,15 @@ import java.util.Arrays;
 import org.duskloom.engine.effect.Canvas;
 
 /**
- * Where values lie within the range that they have in their own member of a canvas: 0 for the least, 1 for the greatest.
- * If a member's values are all the same, but for rounding, the share is 0. Owns its memory; for one thread.
+ * Where values lie within the range that they have in their own member of a canvas: 0 for the least, just below 1 for the
+ * greatest, so that the last pixel of a periodic pattern does not begin the next period. If a member's values are all the same, but for rounding, the share is 0. Owns its memory; for one thread.
  */
 final class OwnRange {
     /** A range below this share of the member's size is what rounding leaves of none. */
     private static final double NOTHING = 1e-9;
+
+    /** So far below 1 that it stays below the next whole number when times of passes are added to it as floats. */
+    private static final float BELOW_ONE = 1 - 0x1p-20f;
 
     private final Canvas canvas;
     /** The greatest distance of each member from the middle of its canvas, along x or y. */
@@ -33,14 +36,14 @@ final class OwnRange {
         }
     }
 
-    /** Fills {@code shares} with the place of each value, in [0, 1]. */
+    /** Fills {@code shares} with the place of each value, in [0, 1). */
     void place(double[] values, float[] shares) {
         measure(values);
         int[] memberOf = canvas.memberOf();
         for (int pixel = 0; pixel < values.length; pixel++) {
             int member = memberOf[pixel];
             double share = (values[pixel] - least[member]) * stretch[member];
-            shares[pixel] = (float) Math.min(1, share);
+            shares[pixel] = Math.min(BELOW_ONE, (float) share);
         }
     }
 

@@ -37,11 +37,14 @@ class SweepTest {
                 .containsExactly(0, 0, 0, 1, 1, 1, 1, 0, 0);
     }
 
-    /** With two bands u = frac(2 s): a lit quarter, a dark quarter, and so on. One pass is one band, half the row. */
+    /**
+     * With two bands u = frac(2 s): a lit quarter, a dark quarter, and so on. One pass is one band, half the row. The last
+     * pixel still belongs to the last quarter.
+     */
     @Test
     void hasSeveralBands() throws SettingException {
-        assertThat(Painting.of(sweep().with("bands", 2), ROW, 0).alpha()).containsExactly(1, 1, 0, 0, 1, 1, 0, 0, 1);
-        assertThat(Painting.of(sweep().with("bands", 2), ROW, 1).alpha()).containsExactly(0, 0, 1, 1, 0, 0, 1, 1, 0);
+        assertThat(Painting.of(sweep().with("bands", 2), ROW, 0).alpha()).containsExactly(1, 1, 0, 0, 1, 1, 0, 0, 0);
+        assertThat(Painting.of(sweep().with("bands", 2), ROW, 1).alpha()).containsExactly(0, 0, 1, 1, 0, 0, 1, 1, 1);
     }
 
     /**
