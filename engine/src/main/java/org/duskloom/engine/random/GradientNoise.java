@@ -43,6 +43,47 @@ public final class GradientNoise {
         return between(fade(z - floorZ), near, far);
     }
 
+    /**
+     * What a plane of whole z gives to the noise on both sides of it. Of this the noise follows at any z for one sum, so
+     * that whoever needs it at one (x, y) for many z saves most of the work: with f = z - floor(z),
+     *
+     * <pre>
+     * at(x, y, z) = between(fade(f), value + slope · f, nextValue + nextSlope · (f - 1))
+     * </pre>
+     *
+     * the first two numbers being those of the plane floor(z), the others those of the next plane. Here fade(f) = 6 f^5 -
+     * 15 f^4 + 10 f^3 and between(w, a, b) = a + w (b - a).
+     *
+     * @param index where in the two arrays the plane's value and slope at (x, y) are stored
+     */
+    public void plane(double x, double y, long wholeZ, int index, float[] values, float[] slopes) {
+        double floorX = Math.floor(x);
+        double floorY = Math.floor(y);
+        double inX = x - floorX;
+        double inY = y - floorY;
+        int latticeZ = (int) (wholeZ + offsetZ & PERIOD_MASK);
+        int left = NoiseTable.permuted(lattice(floorX, offsetX)) + lattice(floorY, offsetY);
+        int right = NoiseTable.permuted(lattice(floorX, offsetX) + 1) + lattice(floorY, offsetY);
+        int lowLeft = NoiseTable.permuted(NoiseTable.permuted(left) + latticeZ);
+        int lowRight = NoiseTable.permuted(NoiseTable.permuted(right) + latticeZ);
+        int highLeft = NoiseTable.permuted(NoiseTable.permuted(left + 1) + latticeZ);
+        int highRight = NoiseTable.permuted(NoiseTable.permuted(right + 1) + latticeZ);
+        double fadeX = fade(inX);
+        double fadeY = fade(inY);
+        values[index] = (float) between(
+                fadeY,
+                between(fadeX, flat(lowLeft, inX, inY), flat(lowRight, inX - 1, inY)),
+                between(fadeX, flat(highLeft, inX, inY - 1), flat(highRight, inX - 1, inY - 1)));
+        slopes[index] = (float) between(
+                fadeY,
+                between(fadeX, NoiseTable.slope(lowLeft), NoiseTable.slope(lowRight)),
+                between(fadeX, NoiseTable.slope(highLeft), NoiseTable.slope(highRight)));
+    }
+
+    private static double flat(int hash, double x, double y) {
+        return NoiseTable.gradient(hash, x, y, 0);
+    }
+
     static double fade(double t) {
         return t * t * t * (t * (t * 6 - 15) + 10);
     }

@@ -36,4 +36,9 @@ final class NoiseTable {
         int at = (hash & 15) * 3;
         return GRADIENTS[at] * x + GRADIENTS[at + 1] * y + GRADIENTS[at + 2] * z;
     }
+
+    /** How much of the gradient that the hash chooses lies along z. */
+    static int slope(int hash) {
+        return GRADIENTS[(hash & 15) * 3 + 2];
+    }
 }

@@ -30,6 +30,47 @@ final class GradientNoiseTest {
         assertThat(REFERENCE.at(x, y, z)).isCloseTo(noise, within(1e-15));
     }
 
+    /** The same published values, put together from the two planes on both sides; the parts are rounded to floats. */
+    @ParameterizedTest
+    @CsvSource({
+        "3.14, 42, 7, 0.13691995878400012",
+        "-4.2, 10, 6, 0.14208000000000043",
+        "0.5, 0.5, 0.5, -0.25",
+        "0.1, 0.1, 0.1, 0.1861607143544832",
+        "0.25, 0.75, 0.5, -0.16791534423828125",
+        "10.5, 20.25, 30.125, 0.19576995819807053",
+        "256.5, 0.5, 0.5, -0.25",
+        "-0.5, 0.5, 0.5, -0.25"
+    })
+    void givesTheReferenceValuesFromPlanes(double x, double y, double z, double noise) {
+        assertThat(fromPlanes(REFERENCE, x, y, z)).isCloseTo(noise, within(2e-7));
+    }
+
+    @Test
+    void planesGiveTheNoiseBetweenThem() {
+        GradientNoise noise = new GradientNoise(11);
+        SplitMix64 random = new SplitMix64(12);
+        for (int i = 0; i < 1000; i++) {
+            double x = random.nextDouble() * 600 - 300;
+            double y = random.nextDouble() * 600 - 300;
+            double z = random.nextDouble() * 600 - 300;
+
+            assertThat(fromPlanes(noise, x, y, z)).isCloseTo(noise.at(x, y, z), within(5e-7));
+        }
+    }
+
+    private static double fromPlanes(GradientNoise noise, double x, double y, double z) {
+        float[] values = new float[2];
+        float[] slopes = new float[2];
+        long below = (long) Math.floor(z);
+        noise.plane(x, y, below, 0, values, slopes);
+        noise.plane(x, y, below + 1, 1, values, slopes);
+        double f = z - below;
+        double near = values[0] + slopes[0] * f;
+        double far = values[1] + slopes[1] * (f - 1);
+        return near + GradientNoise.fade(f) * (far - near);
+    }
+
     /** 6t^5 - 15t^4 + 10t^3, worked for t = 3/4: 6*243/1024 - 15*81/256 + 10*27/64 = 0.896484375. */
     @Test
     void fadesAsPublished() {
