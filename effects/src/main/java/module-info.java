@@ -4,6 +4,12 @@ module org.duskloom.effects {
 
     provides org.duskloom.engine.effect.Effect with
             org.duskloom.effects.chase.Chase,
+            org.duskloom.effects.drift.Drift,
+            org.duskloom.effects.festoon.Festoon,
+            org.duskloom.effects.pile.Pile,
+            org.duskloom.effects.pulse.Pulse,
+            org.duskloom.effects.radiate.Radiate,
+            org.duskloom.effects.shower.Shower,
             org.duskloom.effects.spin.Spin,
             org.duskloom.effects.sweep.Sweep,
             org.duskloom.effects.twinkle.Twinkle,

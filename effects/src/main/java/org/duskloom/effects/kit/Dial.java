@@ -33,6 +33,16 @@ public final class Dial {
         return constant;
     }
 
+    /** The greatest value that it has at any key. */
+    public double greatestKey() {
+        return Math.min(max, Math.max(min, track.keyRange()[1]));
+    }
+
+    /** What it never exceeds: its value if it does not move, else the most allowed, which an easing may overshoot to. */
+    public double ceiling() {
+        return constant ? at(0) : max;
+    }
+
     /** Its value; a whole number is rounded to the nearest, halves up. */
     public double at(double seconds) {
         double value = track.at(seconds);

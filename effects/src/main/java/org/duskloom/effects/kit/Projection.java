@@ -14,18 +14,25 @@ public final class Projection {
 
     private final Canvas canvas;
     private final Dial toward;
+    private final double turnedDegrees;
     /** The shares if the direction does not move, else null. */
     private final float[] steady;
 
-    private Projection(Canvas canvas, Dial toward) {
+    private Projection(Canvas canvas, Dial toward, double turnedDegrees) {
         this.canvas = canvas;
         this.toward = toward;
-        steady = toward.isConstant() ? shares(canvas, toward.at(0)) : null;
+        this.turnedDegrees = turnedDegrees;
+        steady = toward.isConstant() ? shares(canvas, toward.at(0) + turnedDegrees) : null;
     }
 
     /** The projection of a canvas on a direction in degrees, which may move. */
     public static Projection of(Canvas canvas, Dial towardDegrees) {
-        return new Projection(canvas, towardDegrees);
+        return new Projection(canvas, towardDegrees, 0);
+    }
+
+    /** The projection across a direction: on what lies a quarter turn counter-clockwise from it. */
+    public static Projection across(Canvas canvas, Dial towardDegrees) {
+        return new Projection(canvas, towardDegrees, 90);
     }
 
     /** The shares in a direction that does not move. */
@@ -54,7 +61,7 @@ public final class Projection {
         @Override
         public void begin(double seconds) {
             if (projector != null) {
-                projector.project(Direction.ofDegrees(toward.at(seconds)));
+                projector.project(Direction.ofDegrees(toward.at(seconds) + turnedDegrees));
             }
         }
 

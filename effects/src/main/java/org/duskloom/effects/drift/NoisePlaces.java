@@ -1,0 +1,76 @@
+package org.duskloom.effects.drift;
+
+import org.duskloom.effects.kit.Dial;
+import org.duskloom.effects.kit.Direction;
+import org.duskloom.effects.kit.Projection;
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.Settings;
+
+/**
+ * Where each pixel lies in the noise when no pass has gone by, in cells of the first octave. Can be shared by threads if
+ * nothing in it moves.
+ */
+final class NoisePlaces {
+    private final Canvas canvas;
+    private final Dial scale;
+    private final Dial wind;
+    private final Dial toward;
+    private final double[] x;
+    private final double[] y;
+    private final double[] z;
+
+    private NoisePlaces(Canvas canvas, Dial scale, Dial wind, Dial toward) {
+        this.canvas = canvas;
+        this.scale = scale;
+        this.wind = wind;
+        this.toward = toward;
+        x = new double[canvas.pixelCount()];
+        y = new double[canvas.pixelCount()];
+        z = new double[canvas.pixelCount()];
+        measure(0);
+    }
+
+    static NoisePlaces of(Canvas canvas, Settings settings) {
+        return new NoisePlaces(
+                canvas,
+                Dial.of(settings, Drift.SCALE),
+                Dial.of(settings, Drift.WIND),
+                Dial.of(settings, Projection.TOWARD));
+    }
+
+    boolean isConstant() {
+        return scale.isConstant() && wind.isConstant() && toward.isConstant();
+    }
+
+    /** Goes to an instant; not to be called of shared places. */
+    void measure(double seconds) {
+        Direction direction = Direction.ofDegrees(toward.at(seconds));
+        double sliding = wind.at(seconds);
+        double changing = Math.sqrt(1 - sliding * sliding);
+        double cellsPerUnit = scale.at(seconds) / 2;
+        for (int pixel = 0; pixel < x.length; pixel++) {
+            double right = canvas.x()[pixel] * cellsPerUnit;
+            double up = canvas.y()[pixel] * cellsPerUnit;
+            double along = right * direction.x() + up * direction.y();
+            x[pixel] = along * changing;
+            y[pixel] = up * direction.x() - right * direction.y();
+            z[pixel] = -along * sliding;
+        }
+    }
+
+    double x(int pixel) {
+        return x[pixel];
+    }
+
+    double y(int pixel) {
+        return y[pixel];
+    }
+
+    double z(int pixel) {
+        return z[pixel];
+    }
+
+    int pixelCount() {
+        return x.length;
+    }
+}

@@ -1,0 +1,64 @@
+package org.duskloom.effects.festoon;
+
+import org.duskloom.effects.kit.Band;
+import org.duskloom.effects.kit.Dial;
+import org.duskloom.effects.kit.Fractions;
+import org.duskloom.effects.kit.Levels;
+import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.Ramp;
+import org.duskloom.engine.effect.Brush;
+import org.duskloom.engine.effect.CueTime;
+import org.duskloom.engine.effect.Patch;
+
+/** Paints the swags of {@link Festoon}. */
+final class FestoonBrush implements Brush {
+    private final Hanging hanging;
+    private final Motion motion;
+    private final Dial bands;
+    private final Dial thickness;
+    private final Dial soft;
+    private final Ramp ramp;
+
+    private float phiNow;
+    private float bandsNow;
+    private float thicknessNow;
+    private float softNow;
+
+    FestoonBrush(Hanging hanging, Motion motion, Dial bands, Dial thickness, Dial soft, Ramp ramp) {
+        this.hanging = hanging;
+        this.motion = motion;
+        this.bands = bands;
+        this.thickness = thickness;
+        this.soft = soft;
+        this.ramp = ramp;
+    }
+
+    @Override
+    public void begin(CueTime time) {
+        hanging.begin(time.seconds());
+        phiNow = (float) motion.phiFraction(time);
+        bandsNow = bands.floatAt(time.seconds());
+        thicknessNow = thickness.floatAt(time.seconds());
+        softNow = soft.floatAt(time.seconds());
+    }
+
+    @Override
+    public void paint(int firstPixel, Patch patch) {
+        int from = patch.from();
+        int to = patch.to();
+        patch.load(hanging.places(), firstPixel, patch.first);
+        Fractions.ofLine(patch.first, bandsNow, -phiNow, from, to, patch.first);
+        ramp.paint(patch.first, patch);
+        patch.load(hanging.distances(), firstPixel, patch.second);
+        fromTheEdge(patch.second, thicknessNow / 2, from, to, patch.third);
+        Band.levels(patch.third, thicknessNow, softNow, from, to, patch.second);
+        Levels.apply(patch.second, patch);
+    }
+
+    /** How far each pixel lies from the far edge of the light. */
+    private static void fromTheEdge(float[] distance, float half, int from, int to, float[] depth) {
+        for (int i = from; i < to; i++) {
+            depth[i] = distance[i] + half;
+        }
+    }
+}

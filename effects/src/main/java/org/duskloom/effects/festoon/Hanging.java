@@ -1,0 +1,132 @@
+package org.duskloom.effects.festoon;
+
+import java.util.Arrays;
+import org.duskloom.effects.kit.Dial;
+import org.duskloom.effects.kit.Direction;
+import org.duskloom.effects.kit.Projection;
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.Settings;
+
+/**
+ * How far each pixel hangs from the festoon of its member, and where along it. Can be shared by threads if nothing in it
+ * moves.
+ */
+final class Hanging {
+    /** The distance of pixels that no light reaches. */
+    private static final float FAR = 1e6f;
+
+    private static final double NOTHING = 1e-9;
+
+    private final Canvas canvas;
+    private final Dial swags;
+    private final Dial sag;
+    private final Dial rise;
+    private final Dial height;
+    private final Dial toward;
+    private final Dial thickness;
+    private final Swag swag = new Swag();
+
+    private final double[] along;
+    private final double[] up;
+    /** Of each member: least along, least up, greatest along, greatest up. */
+    private final double[] extents;
+
+    private final float[] distances;
+    private final float[] places;
+
+    private Hanging(Canvas canvas, Settings settings) {
+        this.canvas = canvas;
+        swags = Dial.of(settings, Festoon.SWAGS);
+        sag = Dial.of(settings, Festoon.SAG);
+        rise = Dial.of(settings, Festoon.RISE);
+        height = Dial.of(settings, Festoon.HEIGHT);
+        toward = Dial.of(settings, Projection.TOWARD);
+        thickness = Dial.of(settings, Festoon.THICKNESS);
+        along = new double[canvas.pixelCount()];
+        up = new double[canvas.pixelCount()];
+        extents = new double[4 * canvas.memberCount()];
+        distances = new float[canvas.pixelCount()];
+        places = new float[canvas.pixelCount()];
+        measure(0, thickness.ceiling() / 2);
+    }
+
+    static Hanging of(Canvas canvas, Settings settings) {
+        return new Hanging(canvas, settings);
+    }
+
+    boolean isConstant() {
+        return swags.isConstant()
+                && sag.isConstant()
+                && rise.isConstant()
+                && height.isConstant()
+                && toward.isConstant();
+    }
+
+    void begin(double seconds) {
+        if (!isConstant()) {
+            measure(seconds, thickness.at(seconds) / 2);
+        }
+    }
+
+    /** Of each pixel, in canvas units; something great if no light reaches it. */
+    float[] distances() {
+        return distances;
+    }
+
+    /** Of each pixel, from 0 at the first end of the festoon to 1 at the last, by the length of the chain. */
+    float[] places() {
+        return places;
+    }
+
+    private void measure(double seconds, double reach) {
+        swag.hang(rise.at(seconds), sag.at(seconds));
+        turn(Direction.ofDegrees(toward.at(seconds)));
+        int count = (int) swags.at(seconds);
+        double heightNow = height.at(seconds);
+        int[] memberOf = canvas.memberOf();
+        for (int pixel = 0; pixel < along.length; pixel++) {
+            int at = 4 * memberOf[pixel];
+            double span = (extents[at + 2] - extents[at]) / count;
+            double end = extents[at + 1] + heightNow * (extents[at + 3] - extents[at + 1]);
+            distances[pixel] = FAR;
+            places[pixel] = 0;
+            if (span > NOTHING) {
+                hang(pixel, (along[pixel] - extents[at]) / span, (up[pixel] - end) / span, count, reach / span, span);
+            } else {
+                distances[pixel] = (float) Math.abs(up[pixel] - end);
+            }
+        }
+    }
+
+    /** Hangs a pixel on its own swag and the two beside it. */
+    private void hang(int pixel, double x, double y, int count, double reach, double span) {
+        double nearest = reach;
+        int own = (int) Math.min(count - 1, Math.floor(x));
+        for (int k = Math.max(0, own - 1); k <= Math.min(count - 1, own + 1); k++) {
+            if (swag.nearest(x - k, y - k * swag.rise(), nearest)) {
+                nearest = swag.distance();
+                distances[pixel] = (float) (nearest * span);
+                places[pixel] = (float) ((k + swag.share()) / count);
+            }
+        }
+    }
+
+    private void turn(Direction direction) {
+        Arrays.fill(extents, Double.POSITIVE_INFINITY);
+        for (int member = 0; member < canvas.memberCount(); member++) {
+            Arrays.fill(extents, 4 * member + 2, 4 * member + 4, Double.NEGATIVE_INFINITY);
+        }
+        int[] memberOf = canvas.memberOf();
+        for (int pixel = 0; pixel < along.length; pixel++) {
+            double right = canvas.x()[pixel];
+            double above = canvas.y()[pixel];
+            along[pixel] = right * direction.x() + above * direction.y();
+            up[pixel] = above * direction.x() - right * direction.y();
+            int at = 4 * memberOf[pixel];
+            extents[at] = Math.min(extents[at], along[pixel]);
+            extents[at + 1] = Math.min(extents[at + 1], up[pixel]);
+            extents[at + 2] = Math.max(extents[at + 2], along[pixel]);
+            extents[at + 3] = Math.max(extents[at + 3], up[pixel]);
+        }
+    }
+}

@@ -1,0 +1,26 @@
+package org.duskloom.effects.pile;
+
+import org.duskloom.effects.kit.Levels;
+import org.duskloom.effects.kit.Ramp;
+import org.duskloom.engine.effect.Patch;
+
+/** Colours along the order, whichever light shows them. */
+record OrderColors(Ramp ramp) implements PileColors {
+    @Override
+    public void begin(int lights, int running) {
+        // The colours stay where they are.
+    }
+
+    @Override
+    public void paint(float[] running, Patch patch) {
+        ramp.paint(patch.first, patch);
+        add(running, patch.from(), patch.to(), patch.third);
+        Levels.apply(patch.third, patch);
+    }
+
+    private static void add(float[] running, int from, int to, float[] level) {
+        for (int i = from; i < to; i++) {
+            level[i] = Math.min(1f, level[i] + running[i]);
+        }
+    }
+}

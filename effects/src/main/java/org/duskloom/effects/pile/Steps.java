@@ -1,0 +1,43 @@
+package org.duskloom.effects.pile;
+
+import org.duskloom.engine.effect.Canvas;
+
+/**
+ * The steps of the order that the pixels stand on, counted from the ground.
+ *
+ * @param position from 0 to {@code count} less 1
+ * @param count how many steps the pixel's member has
+ * @param place the middle of the step along the order, from the ground, in (0, 1)
+ */
+record Steps(float[] position, float[] count, float[] place) {
+    static Steps of(Canvas canvas, boolean fromTheEnd) {
+        int pixels = canvas.pixelCount();
+        Steps steps = new Steps(new float[pixels], new float[pixels], new float[pixels]);
+        for (int pixel = 0; pixel < pixels; pixel++) {
+            int count = canvas.stepCount(canvas.memberOf()[pixel]);
+            double position = canvas.position()[pixel];
+            double fromGround = fromTheEnd ? count - 1 - position : position;
+            steps.position[pixel] = (float) fromGround;
+            steps.count[pixel] = count;
+            steps.place[pixel] = (float) ((fromGround + 0.5) / count);
+        }
+        return steps;
+    }
+
+    /**
+     * How much of each step lies between two places.
+     *
+     * @param position of each pixel
+     * @param count of each pixel
+     * @param low a place along the order, from 0
+     * @param high a place not before it
+     * @param level in [0, 1] afterwards
+     */
+    static void cover(float[] position, float[] count, float low, float high, int from, int to, float[] level) {
+        for (int i = from; i < to; i++) {
+            float belowHigh = Math.min(1f, Math.max(0f, high * count[i] - position[i]));
+            float belowLow = Math.min(1f, Math.max(0f, low * count[i] - position[i]));
+            level[i] = belowHigh - belowLow;
+        }
+    }
+}

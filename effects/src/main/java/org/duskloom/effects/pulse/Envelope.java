@@ -1,0 +1,69 @@
+package org.duskloom.effects.pulse;
+
+import org.duskloom.effects.kit.Dial;
+import org.duskloom.effects.kit.Easings;
+import org.duskloom.engine.effect.SettingException;
+import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.time.Easing;
+
+/**
+ * How bright a pulse is over its pass.
+ *
+ * @param attack share of the pass
+ * @param hold likewise
+ * @param decay likewise
+ * @param easing of the attack and, mirrored, of the decay
+ */
+record Envelope(Dial attack, Dial hold, Dial decay, Easing easing) {
+    private static final double ROUNDING = 1e-9;
+
+    /** @throws SettingException if the settings are constant and longer than the pass, or if the easing is none */
+    static Envelope of(Settings settings) throws SettingException {
+        Envelope envelope = new Envelope(
+                Dial.of(settings, Pulse.ATTACK),
+                Dial.of(settings, Pulse.HOLD),
+                Dial.of(settings, Pulse.DECAY),
+                Easings.of(settings, Pulse.EASING));
+        if (envelope.isConstant() && envelope.length(0) > 1 + ROUNDING) {
+            throw new SettingException(
+                    "decay",
+                    "attack " + envelope.attack.at(0) + ", hold " + envelope.hold.at(0) + " and decay "
+                            + envelope.decay.at(0) + " are longer than the pass",
+                    "together at most 1");
+        }
+        return envelope;
+    }
+
+    /**
+     * The level at a share of the pass.
+     *
+     * @param passed in [0, 1)
+     * @return in [0, 1]
+     */
+    double at(double passed, double seconds) {
+        double stretch = Math.max(1, length(seconds));
+        double inAttack = passed * stretch;
+        double inHold = inAttack - attack.at(seconds);
+        if (inHold < 0) {
+            return eased(inAttack / attack.at(seconds));
+        }
+        double inDecay = inHold - hold.at(seconds);
+        if (inDecay < 0) {
+            return 1;
+        }
+        double toDark = decay.at(seconds) - inDecay;
+        return toDark > 0 ? eased(toDark / decay.at(seconds)) : 0;
+    }
+
+    private double eased(double share) {
+        return Math.min(1, Math.max(0, easing.at(share)));
+    }
+
+    private double length(double seconds) {
+        return attack.at(seconds) + hold.at(seconds) + decay.at(seconds);
+    }
+
+    private boolean isConstant() {
+        return attack.isConstant() && hold.isConstant() && decay.isConstant();
+    }
+}

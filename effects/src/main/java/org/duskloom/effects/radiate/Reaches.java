@@ -1,0 +1,77 @@
+package org.duskloom.effects.radiate;
+
+import java.util.Arrays;
+import org.duskloom.effects.kit.Dial;
+import org.duskloom.effects.kit.Polar;
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.Settings;
+
+/**
+ * How far from the centre each pixel lies: 0 at the centre, 1 where the farthest pixel of its member is. Can be shared by
+ * threads if the centre does not move.
+ */
+final class Reaches {
+    /** Nearer than this to the centre, in canvas units, a distance is but rounding. */
+    private static final double AT_THE_CENTRE = 1e-9;
+
+    /** Shares are rounded to this grid, so that pixels of one ring, which differ by rounding only, light as one. */
+    private static final double GRID = 0x1p20;
+
+    private final Canvas canvas;
+    private final Dial centreX;
+    private final Dial centreY;
+    private final double[] distances;
+    private final double[] farthest;
+    private final float[] shares;
+    private double x;
+    private double y;
+
+    private Reaches(Canvas canvas, Dial centreX, Dial centreY) {
+        this.canvas = canvas;
+        this.centreX = centreX;
+        this.centreY = centreY;
+        distances = new double[canvas.pixelCount()];
+        farthest = new double[canvas.memberCount()];
+        shares = new float[canvas.pixelCount()];
+        measure(centreX.at(0), centreY.at(0));
+    }
+
+    static Reaches of(Canvas canvas, Settings settings) {
+        return new Reaches(canvas, Dial.of(settings, Polar.CENTRE_X), Dial.of(settings, Polar.CENTRE_Y));
+    }
+
+    boolean isConstant() {
+        return centreX.isConstant() && centreY.isConstant();
+    }
+
+    void begin(double seconds) {
+        double newX = centreX.at(seconds);
+        double newY = centreY.at(seconds);
+        if (newX != x || newY != y) {
+            measure(newX, newY);
+        }
+    }
+
+    /** Of each pixel, in [0, 1]; not to be written to. */
+    float[] shares() {
+        return shares;
+    }
+
+    private void measure(double newX, double newY) {
+        x = newX;
+        y = newY;
+        Arrays.fill(farthest, 0);
+        int[] memberOf = canvas.memberOf();
+        for (int pixel = 0; pixel < distances.length; pixel++) {
+            double right = canvas.x()[pixel] - x;
+            double up = canvas.y()[pixel] - y;
+            double distance = Math.sqrt(right * right + up * up);
+            distances[pixel] = distance > AT_THE_CENTRE ? distance : 0;
+            farthest[memberOf[pixel]] = Math.max(farthest[memberOf[pixel]], distances[pixel]);
+        }
+        for (int pixel = 0; pixel < distances.length; pixel++) {
+            double most = farthest[memberOf[pixel]];
+            shares[pixel] = most > 0 ? (float) (Math.rint(distances[pixel] / most * GRID) / GRID) : 0;
+        }
+    }
+}
