@@ -139,7 +139,7 @@ public final class Expected {
     }
 
     private static String plain(double value) {
-        return value == Math.rint(value) && Math.abs(value) < 1e15
+        return value == Math.rint(value) && Math.abs(value) < 1e16
                 ? String.format(Locale.ROOT, "%.0f", value)
                 : Double.toString(value);
     }

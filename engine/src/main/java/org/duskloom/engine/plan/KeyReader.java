@@ -20,6 +20,7 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.TimeContext;
+import org.duskloom.engine.timeline.PaletteReader;
 import org.duskloom.engine.timeline.Values;
 
 /**
@@ -27,9 +28,6 @@ import org.duskloom.engine.timeline.Values;
  * start of the cue. The easing of a key is the way to it from the key before; {@code linear} where none is written.
  */
 final class KeyReader {
-    private static final List<String> MIXES =
-            List.of(ColorMix.OKLAB.word(), ColorMix.OKLCH.word(), ColorMix.LINEAR.word());
-
     private final TimeContext times;
     private final Problems problems;
 
@@ -52,7 +50,9 @@ final class KeyReader {
             value.ifPresent(number -> keys.add(new NumberKey(key.time().seconds(), number, key.easing())));
         }
         fields.finish();
-        return problems.errorCount() > errorsBefore ? Optional.empty() : Optional.of(NumberTrack.keyed(keys));
+        return problems.errorCount() > errorsBefore || keys.isEmpty()
+                ? Optional.empty()
+                : Optional.of(NumberTrack.keyed(keys));
     }
 
     /** A colour that may move. */
@@ -62,7 +62,7 @@ final class KeyReader {
         }
         int errorsBefore = problems.errorCount();
         Fields fields = Fields.of(node, what, problems).orElseThrow();
-        ColorMix mix = fields.choice("mix", MIXES).flatMap(ColorMix::of).orElse(ColorMix.OKLAB);
+        ColorMix mix = PaletteReader.mix(fields).orElse(ColorMix.OKLAB);
         List<ColorKey> keys = new ArrayList<>();
         for (Key key : keys(fields, what)) {
             Optional<LinearColor> value = Values.color(key.value(), "a key of " + what, problems);
@@ -108,7 +108,7 @@ final class KeyReader {
         if (size < 2 || size > 3) {
             problems.error(
                     node.location(),
-                    "a key of " + what + " has " + size + " values",
+                    "a key of " + what + " has " + size + " instead of 2 or 3 values",
                     "write a time, a value and perhaps an easing, such as [\"1s\", 0.5, \"ease-in-out\"]");
             return Optional.empty();
         }

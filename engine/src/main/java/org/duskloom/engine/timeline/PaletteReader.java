@@ -40,13 +40,21 @@ public final class PaletteReader {
         if (node instanceof TextNode) {
             return Values.color(node, what, problems).map(color -> Palette.evenly(List.of(color), PaletteStyle.SMOOTH));
         }
-        return node instanceof ObjectNode
-                ? Fields.of(node, what, problems).flatMap(reader::styled)
-                : reader.stops(node, PaletteStyle.SMOOTH);
+        if (node instanceof ListNode list) {
+            return reader.stops(list, PaletteStyle.SMOOTH);
+        }
+        if (node instanceof ObjectNode) {
+            return Fields.of(node, what, problems).flatMap(reader::styled);
+        }
+        problems.error(
+                node.location(),
+                what + " must be a colour, a list of colours or an object { }, not " + node.kind(),
+                "such as [\"#1b2a6b\", \"#ff9e5e\"]");
+        return Optional.empty();
     }
 
-    /** Reads the word of a colour mix. */
-    static Optional<ColorMix> mix(Fields fields) {
+    /** Reads the word of a colour mix in the field {@code mix}. */
+    public static Optional<ColorMix> mix(Fields fields) {
         return fields.choice("mix", MIXES).flatMap(ColorMix::of);
     }
 
@@ -56,19 +64,15 @@ public final class PaletteReader {
                 mix(fields).orElse(ColorMix.OKLAB),
                 fields.flag("step").orElse(false),
                 fields.flag("cyclic").orElse(false));
-        Optional<Palette> palette = fields.node("stops").flatMap(stops -> stops(stops, style));
+        Optional<Palette> palette = fields.list("stops").flatMap(stops -> stops(stops, style));
         fields.finish();
         return palette;
     }
 
-    private Optional<Palette> stops(Node node, PaletteStyle style) {
-        Optional<ListNode> list = Expected.list(node, what, problems);
-        if (list.isEmpty()) {
-            return Optional.empty();
-        }
-        List<Node> items = list.get().items();
+    private Optional<Palette> stops(ListNode list, PaletteStyle style) {
+        List<Node> items = list.items();
         if (items.isEmpty() || items.size() > MOST_STOPS) {
-            problems.error(node.location(), what + " has " + items.size() + " colours", "allowed: 1 to " + MOST_STOPS);
+            problems.error(list.location(), what + " has " + items.size() + " colours", "allowed: 1 to " + MOST_STOPS);
             return Optional.empty();
         }
         int errorsBefore = problems.errorCount();
@@ -95,7 +99,7 @@ public final class PaletteReader {
         if (pair.items().size() != 2) {
             problems.error(
                     item.location(),
-                    "a stop of " + what + " has " + pair.items().size() + " values",
+                    "a stop of " + what + " has " + pair.items().size() + " instead of 2 values",
                     "write a colour and its position, such as [\"#ff9e5e\", 0.4]");
             return Optional.empty();
         }

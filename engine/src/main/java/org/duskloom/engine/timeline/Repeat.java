@@ -9,7 +9,7 @@ import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Node;
-import org.duskloom.engine.document.NumberNode;
+import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.ExactTime;
@@ -34,7 +34,7 @@ record Repeat(
     /** Reads a count, or an object of {@code count} or {@code until}, {@code every} and {@code change}. */
     static Optional<Repeat> read(Node node, CueContext context) {
         Problems problems = context.problems();
-        if (node instanceof NumberNode) {
+        if (!(node instanceof ObjectNode)) {
             OptionalLong count = Expected.whole(node, "\"repeat\" of a cue", 1, MOST, problems);
             return count.isEmpty()
                     ? Optional.empty()
@@ -61,7 +61,8 @@ record Repeat(
                             "\"repeat\" of a cue needs either \"count\" or \"until\"",
                             "such as {\"count\": 4}");
         }
-        return context.problems().errorCount() > errorsBefore
+        boolean known = count.isPresent() != until.isPresent();
+        return !known || context.problems().errorCount() > errorsBefore
                 ? Optional.empty()
                 : Optional.of(new Repeat(fields.location(), count, until, every, change));
     }

@@ -103,20 +103,15 @@ public final class TimelineReader {
     }
 
     private FrameRate rate(Node node) {
-        String text;
-        if (node instanceof NumberNode number) {
-            text = number.written();
-        } else {
-            Optional<TextNode> written = Expected.text(node, "\"rate\" of the timeline", problems);
-            if (written.isEmpty()) {
-                return USUAL_RATE;
-            }
-            text = written.get().value();
+        String what = "\"rate\" of the timeline";
+        if (!(node instanceof NumberNode) && !(node instanceof TextNode)) {
+            Expected.number(node, what, 0, FrameRate.FASTEST, problems);
+            return USUAL_RATE;
         }
         try {
-            return FrameRate.parse(text);
+            return FrameRate.parse(node instanceof TextNode text ? text.value() : ((NumberNode) node).written());
         } catch (TextFormatException e) {
-            problems.error(node.location(), "\"rate\" of the timeline: " + e.getMessage(), e.hint());
+            problems.error(node.location(), what + ": " + e.getMessage(), e.hint());
             return USUAL_RATE;
         }
     }
