@@ -17,6 +17,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.preview;
     exports org.duskloom.engine.plan;
     exports org.duskloom.engine.problem;
+    exports org.duskloom.engine.proof;
     exports org.duskloom.engine.random;
     exports org.duskloom.engine.render;
     exports org.duskloom.engine.time;

@@ -4,14 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import java.util.StringJoiner;
 import org.duskloom.engine.effect.EffectRegistry;
-import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.output.FrameManifest;
 import org.duskloom.engine.output.OutputRefusedException;
 import org.duskloom.engine.output.PropSpan;
-import org.duskloom.engine.output.StagedFile;
-import org.duskloom.engine.plan.InputFile;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlanCompiler;
 import org.duskloom.engine.plan.Show;
@@ -36,14 +32,7 @@ record LoadedShow(Path file, Show show, Plan plan) {
 
     /** What previews draw. */
     PreviewScene scene() {
-        PixelMap map = show.map();
-        double[] x = new double[map.pixelCount()];
-        double[] y = new double[map.pixelCount()];
-        for (int pixel = 0; pixel < x.length; pixel++) {
-            x[pixel] = map.stage().x(pixel);
-            y[pixel] = map.stage().y(pixel);
-        }
-        return new PreviewScene(title(), x, y, propSpans(), plan.rate()::secondsOf);
+        return PixelViews.scene(title(), show.map(), plan.rate()::secondsOf, Optional.empty());
     }
 
     /** The timeline's title; its file's name if it has none. */
@@ -53,9 +42,7 @@ record LoadedShow(Path file, Show show, Plan plan) {
     }
 
     List<PropSpan> propSpans() {
-        return show.map().props().stream()
-                .map(prop -> new PropSpan(prop.name(), prop.firstPixel(), prop.pixelCount()))
-                .toList();
+        return PixelViews.propSpans(show.map());
     }
 
     /**
@@ -65,25 +52,11 @@ record LoadedShow(Path file, Show show, Plan plan) {
      * @throws IOException if the files cannot be compared
      */
     void refuseAsOutput(Path target) throws IOException {
-        StagedFile.refuseInput(
-                target, show.files().inputs().stream().map(InputFile::path).toList());
+        InputNames.refuseAsOutput(target, show.files().inputs());
     }
 
-    /** The inputs for a manifest: named as seen from the timeline's folder, so that a manifest does not tell where that is. */
+    /** The inputs for a manifest. */
     List<FrameManifest.InputFile> manifestInputs() {
-        Path home = file.toAbsolutePath().normalize().getParent();
-        return show.files().inputs().stream()
-                .map(input -> new FrameManifest.InputFile(nameFrom(home, input.path()), input.sha256Hex()))
-                .toList();
-    }
-
-    private static String nameFrom(Path home, Path input) {
-        Path whole = input.toAbsolutePath().normalize();
-        if (!whole.getRoot().equals(home.getRoot())) {
-            return whole.toString();
-        }
-        StringJoiner name = new StringJoiner("/");
-        home.relativize(whole).forEach(step -> name.add(step.toString()));
-        return name.toString();
+        return InputNames.asSeenFrom(file, show.files().inputs());
     }
 }

@@ -82,6 +82,8 @@ final class Program implements Runnable {
                 .addSubcommand(new StripCommand(streams))
                 .addSubcommand(new CheckCommand(streams))
                 .addSubcommand(new EffectsCommand(streams))
+                .addSubcommand(new MapCommand(streams))
+                .addSubcommand(new ProofCommand(streams))
                 .setColorScheme(Help.defaultColorScheme(ansi))
                 .setParameterExceptionHandler(new UsageReport(streams))
                 .setExecutionExceptionHandler(new FaultReport(streams));

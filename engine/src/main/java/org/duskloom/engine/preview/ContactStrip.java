@@ -184,13 +184,14 @@ public final class ContactStrip implements FrameSink {
         int scale = layout.labelScale();
         String time = TimeLabel.of(scene.secondsOfFrame().applyAsDouble(frameNumber));
         sheet.text(time, left, top, scale, Ink.TEXT);
-        String number = "frame " + frameNumber;
-        int numberWidth = PixelFont.standard().width(number);
         int timeWidth = PixelFont.standard().width(time) * scale;
-        if (timeWidth + numberWidth + 8 <= layout.panelWidth()) {
-            int baseline = top + PixelFont.CAPITAL_ROWS * (scale - 1);
-            sheet.text(number, left + layout.panelWidth() - numberWidth, baseline, 1, Ink.QUIET);
-        }
+        // A caption is as large as the time; a mere number is small.
+        int captionScale = scene.captions().isPresent() ? scale : 1;
+        int room = (layout.panelWidth() - timeWidth - 8) / captionScale;
+        String caption = scene.caption(frameNumber, room);
+        int captionWidth = PixelFont.standard().width(caption) * captionScale;
+        int captionTop = top + PixelFont.CAPITAL_ROWS * (scale - captionScale);
+        sheet.text(caption, left + layout.panelWidth() - captionWidth, captionTop, captionScale, Ink.QUIET);
     }
 
     private static void requireRising(long[] frames) {

@@ -3,7 +3,10 @@ package org.duskloom.engine.preview;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.function.LongFunction;
 import java.util.function.LongToDoubleFunction;
+import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.output.PropSpan;
 
 /**
@@ -14,9 +17,16 @@ import org.duskloom.engine.output.PropSpan;
  * @param y stage coordinate up, in the same unit; as many
  * @param props whose pixels are whose, in wiring order
  * @param secondsOfFrame the instant of a frame, in seconds from the start of the timeline
+ * @param captions what stands beside the time of a frame, shortened where it does not fit; without them its number
+ *     does, where it fits
  */
 public record PreviewScene(
-        String title, double[] x, double[] y, List<PropSpan> props, LongToDoubleFunction secondsOfFrame) {
+        String title,
+        double[] x,
+        double[] y,
+        List<PropSpan> props,
+        LongToDoubleFunction secondsOfFrame,
+        Optional<LongFunction<String>> captions) {
 
     /**
      * Keeps the arrays, which must not be changed.
@@ -26,10 +36,26 @@ public record PreviewScene(
     public PreviewScene {
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(secondsOfFrame, "secondsOfFrame");
+        Objects.requireNonNull(captions, "captions");
         props = List.copyOf(props);
         if (x.length == 0 || x.length != y.length) {
             throw new IllegalArgumentException(x.length + " x and " + y.length + " y");
         }
+    }
+
+    /** A scene whose frames are captioned with their numbers. */
+    public PreviewScene(
+            String title, double[] x, double[] y, List<PropSpan> props, LongToDoubleFunction secondsOfFrame) {
+        this(title, x, y, props, secondsOfFrame, Optional.empty());
+    }
+
+    /** What stands beside the time of a frame, within so many dots; may be empty. */
+    String caption(long frame, int dots) {
+        if (captions.isPresent()) {
+            return PixelFont.standard().fitted(captions.get().apply(frame), dots);
+        }
+        String number = "frame " + frame;
+        return PixelFont.standard().width(number) <= dots ? number : "";
     }
 
     int pixelCount() {

@@ -21,6 +21,7 @@ class ArchitectureTest {
             "color",
             "map",
             "group",
+            "proof",
             "display",
             "timeline",
             "effect",

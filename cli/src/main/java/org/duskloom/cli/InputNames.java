@@ -1,0 +1,42 @@
+package org.duskloom.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.StringJoiner;
+import org.duskloom.engine.output.FrameManifest;
+import org.duskloom.engine.output.StagedFile;
+import org.duskloom.engine.plan.InputFile;
+
+/** What outputs need to know of the files that were read. */
+final class InputNames {
+    private InputNames() {}
+
+    /**
+     * Refuses an output that would replace a file that was read, under whatever name or link.
+     *
+     * @throws org.duskloom.engine.output.OutputRefusedException if it would
+     * @throws IOException if the files cannot be compared
+     */
+    static void refuseAsOutput(Path target, List<InputFile> inputs) throws IOException {
+        StagedFile.refuseInput(target, inputs.stream().map(InputFile::path).toList());
+    }
+
+    /** For a manifest: named as seen from the first file's folder, so that a manifest does not tell where that is. */
+    static List<FrameManifest.InputFile> asSeenFrom(Path first, List<InputFile> inputs) {
+        Path home = first.toAbsolutePath().normalize().getParent();
+        return inputs.stream()
+                .map(input -> new FrameManifest.InputFile(nameFrom(home, input.path()), input.sha256Hex()))
+                .toList();
+    }
+
+    private static String nameFrom(Path home, Path input) {
+        Path whole = input.toAbsolutePath().normalize();
+        if (!whole.getRoot().equals(home.getRoot())) {
+            return whole.toString();
+        }
+        StringJoiner name = new StringJoiner("/");
+        home.relativize(whole).forEach(step -> name.add(step.toString()));
+        return name.toString();
+    }
+}

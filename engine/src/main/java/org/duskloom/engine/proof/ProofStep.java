@@ -1,0 +1,40 @@
+package org.duskloom.engine.proof;
+
+import java.util.Objects;
+
+/** One step of a proof. Immutable. */
+public final class ProofStep {
+    private final String caption;
+    private final String sight;
+    private final int frames;
+    private final ProofPaint paint;
+
+    ProofStep(String caption, String sight, int frames, ProofPaint paint) {
+        this.caption = Objects.requireNonNull(caption, "caption");
+        this.sight = Objects.requireNonNull(sight, "sight");
+        this.frames = frames;
+        this.paint = paint;
+    }
+
+    /** What it shows, in a few words. */
+    public String caption() {
+        return caption;
+    }
+
+    /** What a person should see, in a sentence without a full stop. */
+    public String sight() {
+        return sight;
+    }
+
+    /** How many frames it has. */
+    public int frames() {
+        return frames;
+    }
+
+    /** Paints one of its frames, counted from 0, over whatever the array holds. */
+    public void paint(int frame, byte[] rgb) {
+        ProofLight light = new ProofLight(rgb);
+        light.fill(0);
+        paint.paint((double) frame / frames, light);
+    }
+}
