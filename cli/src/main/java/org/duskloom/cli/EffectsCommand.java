@@ -9,11 +9,8 @@ import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.problem.NearestName;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
 
 /** {@code duskloom effects}. */
 @Command(
@@ -30,9 +27,6 @@ import picocli.CommandLine.Spec;
         footer = {"", "Examples:", "  duskloom effects", "  duskloom effects sweep", "  duskloom effects sweep --json"})
 final class EffectsCommand implements Callable<Integer> {
     private final Streams streams;
-
-    @Spec
-    private CommandSpec spec;
 
     @Parameters(paramLabel = "NAME", arity = "0..1", description = "An effect.")
     private String name;
@@ -62,8 +56,7 @@ final class EffectsCommand implements Callable<Integer> {
 
     private Effect find(EffectRegistry registry) {
         return registry.find(name)
-                .orElseThrow(() -> new ParameterException(
-                        spec.commandLine(),
+                .orElseThrow(() -> new MisuseException(
                         "there is no effect '" + name + "'; " + NearestName.hint(name, registry.names())));
     }
 }

@@ -15,9 +15,12 @@ final class FaultReport implements IExecutionExceptionHandler {
     }
 
     @Override
-    public int handleExecutionException(Exception fault, CommandLine command, ParseResult parsed) throws IOException {
+    public int handleExecutionException(Exception fault, CommandLine command, ParseResult parsed) {
+        if (fault instanceof MisuseException misuse) {
+            return UsageReport.tell(command, misuse.getMessage(), streams);
+        }
         if (fault instanceof OutputLostException lost) {
-            throw lost;
+            return lost(lost, streams);
         }
         if (isStopping()) {
             // A signal has taken the output away; the fault is only what follows from that.

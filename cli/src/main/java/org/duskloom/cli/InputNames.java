@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.StringJoiner;
 import org.duskloom.engine.output.FrameManifest;
+import org.duskloom.engine.output.OutputRefusedException;
 import org.duskloom.engine.output.StagedFile;
 import org.duskloom.engine.plan.InputFile;
 
@@ -15,11 +16,15 @@ final class InputNames {
     /**
      * Refuses an output that would replace a file that was read, under whatever name or link.
      *
-     * @throws org.duskloom.engine.output.OutputRefusedException if it would
+     * @throws MisuseException if it would
      * @throws IOException if the files cannot be compared
      */
     static void refuseAsOutput(Path target, List<InputFile> inputs) throws IOException {
-        StagedFile.refuseInput(target, inputs.stream().map(InputFile::path).toList());
+        try {
+            StagedFile.refuseInput(target, inputs.stream().map(InputFile::path).toList());
+        } catch (OutputRefusedException isInput) {
+            throw new MisuseException(isInput.getMessage());
+        }
     }
 
     /** For a manifest: named as seen from the first file's folder, so that a manifest does not tell where that is. */

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.output.FrameManifest;
-import org.duskloom.engine.output.OutputRefusedException;
 import org.duskloom.engine.output.PropSpan;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlanCompiler;
@@ -46,9 +45,9 @@ record LoadedShow(Path file, Show show, Plan plan) {
     }
 
     /**
-     * Refuses an output that would replace a file of the show, under whatever name or link.
+     * Refuses an output that would replace a file of the show.
      *
-     * @throws OutputRefusedException if it would
+     * @throws MisuseException if it would
      * @throws IOException if the files cannot be compared
      */
     void refuseAsOutput(Path target) throws IOException {

@@ -7,10 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** The program: the list of commands, and what it does without one. */
 @Command(
@@ -34,9 +31,6 @@ import picocli.CommandLine.Spec;
         })
 final class Program implements Runnable {
     private final Streams streams;
-
-    @Spec
-    private CommandSpec spec;
 
     @Option(
             names = {"-V", "--version"},
@@ -72,7 +66,7 @@ final class Program implements Runnable {
     /** Without a command there is nothing to do. */
     @Override
     public void run() {
-        throw new ParameterException(spec.commandLine(), "no command was given");
+        throw new MisuseException("no command was given");
     }
 
     private CommandLine commandLine() {

@@ -27,7 +27,7 @@ import picocli.CommandLine.Option;
             "",
             "Example:",
             "  duskloom proof garden/display.json -o proof",
-            "      Play proof/frames.rgb on site at 20 frames a second, with steps.txt in hand."
+            "      Play proof/frames.rgb on site at 20 frames a second, steps.txt in hand."
         })
 final class ProofCommand implements Callable<Integer> {
     private final Streams streams;

@@ -9,10 +9,7 @@ import org.duskloom.engine.render.FrameList;
 import org.duskloom.engine.time.FrameSpan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** {@code duskloom render}. */
 @Command(
@@ -41,9 +38,6 @@ final class RenderCommand implements Callable<Integer> {
     private static final int MOST_THREADS = 256;
 
     private final Streams streams;
-
-    @Spec
-    private CommandSpec spec;
 
     @Mixin
     private ShowOperand show;
@@ -109,8 +103,7 @@ final class RenderCommand implements Callable<Integer> {
 
     private int threads() {
         if (threads != null && (threads < 1 || threads > MOST_THREADS)) {
-            throw new ParameterException(
-                    spec.commandLine(), "--threads is " + threads + "; allowed: 1 to " + MOST_THREADS);
+            throw new MisuseException("--threads is " + threads + "; allowed: 1 to " + MOST_THREADS);
         }
         return threads == null ? Rendering.usualThreads() : threads;
     }
@@ -118,10 +111,8 @@ final class RenderCommand implements Callable<Integer> {
     private FrameSpan span(long frameCount) {
         FrameSpan whole = new FrameSpan(0, frameCount);
         if (frames != null && frames.endFrameExclusive() > frameCount) {
-            throw new ParameterException(
-                    spec.commandLine(),
-                    "--frames " + frames + " goes beyond the show; allowed: 0.." + frameCount
-                            + " or a part of it, as it has " + Words.counted(frameCount, "frame"));
+            throw new MisuseException("--frames " + frames + " goes beyond the show; allowed: 0.." + frameCount
+                    + " or a part of it, as it has " + Words.counted(frameCount, "frame"));
         }
         return frames == null ? whole : frames;
     }

@@ -49,6 +49,9 @@ final class Streams {
      * @throws OutputLostException if it does not arrive
      */
     void print(String text, Charset charset) throws OutputLostException {
+        if (text.isEmpty()) {
+            return;
+        }
         try {
             out.write(text.getBytes(charset));
             out.flush();

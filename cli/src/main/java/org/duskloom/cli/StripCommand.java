@@ -16,10 +16,7 @@ import org.duskloom.engine.render.FrameSink;
 import org.duskloom.engine.time.FrameSpan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Spec;
 
 /** {@code duskloom strip}. */
 @Command(
@@ -50,9 +47,6 @@ final class StripCommand implements Callable<Integer> {
     private static final int MOST_MOMENTS = 100_000;
 
     private final Streams streams;
-
-    @Spec
-    private CommandSpec spec;
 
     @Mixin
     private ShowOperand show;
@@ -112,7 +106,7 @@ final class StripCommand implements Callable<Integer> {
         check("--columns", columns, MOST_MOMENTS);
         check("--pixel-size", pixelSize, StripOptions.LARGEST_PIXEL);
         if (columns != null && kind == StripKind.TIME) {
-            throw usage("--columns is for contact strips; a time strip has a column for each frame");
+            throw new MisuseException("--columns is for contact strips; a time strip has a column for each frame");
         }
         Optional<LoadedShow> loaded = show.load(streams);
         if (loaded.isEmpty()) {
@@ -142,7 +136,7 @@ final class StripCommand implements Callable<Integer> {
         try {
             return kind.sink(file, scene, frames, options);
         } catch (OutputRefusedException tooLarge) {
-            throw usage(tooLarge.getMessage());
+            throw new MisuseException(tooLarge.getMessage());
         }
     }
 
@@ -150,18 +144,14 @@ final class StripCommand implements Callable<Integer> {
         try {
             return TimeWindow.frames(loaded.show().timeline(), from, to);
         } catch (TextFormatException fault) {
-            throw usage(fault.getMessage() + (fault.hint().isEmpty() ? "" : "; " + fault.hint()));
+            throw new MisuseException(fault.getMessage() + (fault.hint().isEmpty() ? "" : "; " + fault.hint()));
         }
     }
 
     private void check(String option, Integer value, int most) {
         if (value != null && (value < 1 || value > most)) {
-            throw usage(option + " is " + value + "; allowed: 1 to " + most);
+            throw new MisuseException(option + " is " + value + "; allowed: 1 to " + most);
         }
-    }
-
-    private ParameterException usage(String message) {
-        return new ParameterException(spec.commandLine(), message);
     }
 
     private static OptionalInt optional(Integer value) {

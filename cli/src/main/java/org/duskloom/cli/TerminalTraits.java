@@ -2,6 +2,9 @@ package org.duskloom.cli;
 
 import java.io.Console;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.UnaryOperator;
 
 /**
  * What the standard streams lead to.
@@ -18,11 +21,25 @@ record TerminalTraits(boolean outColored, boolean errColored, boolean errLive) {
     private static final String TOLD = "duskloom.terminals";
 
     static TerminalTraits ofProcess() {
-        String told = System.getProperty(TOLD);
-        boolean out = told == null ? hasConsole() : told.contains("out");
-        boolean err = told == null ? hasConsole() : told.contains("err");
-        boolean dumb = "dumb".equals(System.getenv("TERM"));
-        boolean colored = !dumb && !isSet("NO_COLOR") && takesColor();
+        boolean windows = System.getProperty("os.name").toLowerCase(Locale.ROOT).startsWith("windows");
+        return of(Optional.ofNullable(System.getProperty(TOLD)), TerminalTraits::hasConsole, windows, System::getenv);
+    }
+
+    /**
+     * @param told which streams are terminals, if the launcher has said so
+     * @param hasConsole whether they seem to be, otherwise
+     * @param windows whether this is Windows
+     * @param environment its variables; null for those that are not set
+     */
+    static TerminalTraits of(
+            Optional<String> told, BooleanSupplier hasConsole, boolean windows, UnaryOperator<String> environment) {
+        String terminals = told.orElseGet(() -> hasConsole.getAsBoolean() ? "out,err" : "");
+        boolean out = terminals.contains("out");
+        boolean err = terminals.contains("err");
+        boolean dumb = "dumb".equals(environment.apply("TERM"));
+        // The older console of Windows shows colour codes as letters.
+        boolean shows = !windows || isSet(environment, "WT_SESSION") || isSet(environment, "TERM");
+        boolean colored = shows && !dumb && !isSet(environment, "NO_COLOR");
         return new TerminalTraits(out && colored, err && colored, err && !dumb);
     }
 
@@ -42,14 +59,8 @@ record TerminalTraits(boolean outColored, boolean errColored, boolean errLive) {
         }
     }
 
-    /** The older console of Windows shows colour codes as letters. */
-    private static boolean takesColor() {
-        boolean windows = System.getProperty("os.name").toLowerCase(Locale.ROOT).startsWith("windows");
-        return !windows || isSet("WT_SESSION") || isSet("TERM");
-    }
-
-    private static boolean isSet(String variable) {
-        String value = System.getenv(variable);
+    private static boolean isSet(UnaryOperator<String> environment, String variable) {
+        String value = environment.apply(variable);
         return value != null && !value.isEmpty();
     }
 }

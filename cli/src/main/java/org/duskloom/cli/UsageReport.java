@@ -17,9 +17,13 @@ final class UsageReport implements IParameterExceptionHandler {
 
     @Override
     public int handleParseException(ParameterException fault, String[] args) {
-        CommandLine command = fault.getCommandLine();
+        return tell(fault.getCommandLine(), message(fault, fault.getCommandLine()), streams);
+    }
+
+    /** The same for what only the command itself could find out. */
+    static int tell(CommandLine command, String message, Streams streams) {
         String name = command.getCommandSpec().qualifiedName();
-        streams.tell(name + ": " + message(fault, command));
+        streams.tell(name + ": " + message);
         streams.tell("'" + name + " --help' shows what it takes.");
         return ExitCode.USAGE;
     }

@@ -1,0 +1,105 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class CheckCommandTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void sumsUpASoundShow() throws IOException {
+        assertThat(Ran.with("check", Garden.in(folder))).isEqualTo(new Ran(0, """
+                title    Longest day
+                pixels   20
+                props    3
+                groups   1
+                frames   80
+                length   2s
+                rate     40
+                layers   2
+                cues     3
+                effects  chase, sweep, twinkle
+                """, ""));
+    }
+
+    @Test
+    void callsAShowWithoutATitleByItsFile() throws IOException {
+        Path show = Garden.in(folder);
+        Files.writeString(show, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": "30000/1001", "length": "1001ms", "layers": []}
+                """);
+        assertThat(Ran.with("check", show).out()).isEqualTo("""
+                title    show.json
+                pixels   20
+                props    3
+                groups   0
+                frames   30
+                length   1.001s
+                rate     30000/1001
+                layers   0
+                cues     0
+                effects  none
+                """);
+    }
+
+    /** Four slips in two layers and one in the map: all in one run, in the order of the files, and how many. */
+    @Test
+    void listsAllProblemsOfAllFiles() throws IOException {
+        Path show = Garden.in(folder);
+        Files.writeString(show, """
+                {
+                  "duskloom": "timeline/1",
+                  "map": "map.csv",
+                  "length": "2s",
+                  "palettes": {"dusk": ["#1b2a6b", "gold"]},
+                  "layers": [
+                    {"cues": [{"for": "2s", "on": ["daisy-3"], "effect": "swep"}]},
+                    {"blend": "scren", "cues": [{"for": "1s", "on": ["fence"], "effect": "sweep", "with": {"width": 2}}]}
+                  ]
+                }
+                """);
+        Files.writeString(folder.resolve("map.csv"), "fence,8,0,0\n", StandardOpenOption.APPEND);
+        Ran ran = Ran.with("check", show).without(folder);
+        assertThat(ran.err()).isEqualTo("""
+                map.csv:22:7: error: pixel 8 of "fence" stands twice; first at map.csv:21:7; the pixels of a prop are \
+                numbered 1, 2, 3 in wiring order
+                show.json:7:36: error: there is no prop and no group "daisy-3"; did you mean "daisy-1"?
+                show.json:7:58: error: there is no effect "swep"; did you mean "sweep"?
+                show.json:8:15: error: "blend" of layer 2 is "scren"; did you mean "screen"? allowed: normal, multiply, \
+                screen, overlay, darken, lighten, color-dodge, color-burn, hard-light, soft-light, difference, \
+                exclusion, plus-lighter
+                show.json:8:101: error: "width" of sweep is 2; allowed: a number from 0 to 1
+                5 errors
+                """);
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.out()).isEmpty();
+    }
+
+    @Test
+    void warningsDoNotStopIt() throws IOException {
+        Path show = Garden.in(folder);
+        Files.writeString(
+                show, Files.readString(show).replace("\"seed\": 7,", "\"palettes\": {\"dusk\": [\"gold\"]},"));
+        Ran ran = Ran.with("check", show).without(folder);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("title    Longest day\n");
+        assertThat(ran.err()).isEqualTo("""
+                show.json:8:16: warning: no cue uses the palette "dusk"
+                1 warning
+                """);
+    }
+
+    @Test
+    void aMissingFileIsBadInput() {
+        Path none = folder.resolve("none.json");
+        String said = none + ": error: there is no such file; looked for " + none + "\n1 error\n";
+        assertThat(Ran.with("check", none)).isEqualTo(new Ran(3, "", said));
+    }
+}

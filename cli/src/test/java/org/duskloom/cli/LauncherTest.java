@@ -1,0 +1,174 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.DisabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The launcher with a Java and a Maven that only say how they were called. All folders have a blank in their names. */
+@DisabledOnOs(OS.WINDOWS)
+class LauncherTest {
+    private static final String OPTIONS = "-XX:+UseSerialGC|-XX:-UsePerfData|-Dduskloom.terminals=|-jar|";
+
+    @TempDir
+    private Path temp;
+
+    private Path project;
+    private Path launcher;
+    private Path jar;
+    private Path javaHome;
+
+    @BeforeEach
+    void install() throws IOException {
+        project = temp.toRealPath().resolve("our garden");
+        launcher = project.resolve("cli/duskloom");
+        Files.createDirectories(launcher.getParent());
+        Files.copy(Path.of("duskloom"), launcher);
+        makeRunnable(launcher);
+        jar = project.resolve("cli/target/duskloom.jar");
+        javaHome = java("17.0.15");
+        Files.createDirectories(jar.getParent());
+        Files.writeString(jar, "jar");
+    }
+
+    @Test
+    void passesArgumentsOn() throws Exception {
+        assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString()), "render", "two words", "", "$x*"))
+                .isEqualTo("0: " + OPTIONS + jar + "|render|two words||$x*|");
+    }
+
+    @Test
+    void takesJavaFromThePath() throws Exception {
+        String path = javaHome.resolve("bin") + ":/usr/bin:/bin";
+        assertThat(run(launcher, Map.of("PATH", path))).isEqualTo("0: " + OPTIONS + jar + "|");
+    }
+
+    @Test
+    void findsItselfThroughLinks() throws Exception {
+        Path first = Files.createSymbolicLink(project.resolve("a link"), Path.of("cli/duskloom"));
+        Path bin = Files.createDirectories(temp.toRealPath().resolve("my bin"));
+        Path second = Files.createSymbolicLink(bin.resolve("duskloom"), first);
+        assertThat(run(second, Map.of("JAVA_HOME", javaHome.toString()))).isEqualTo("0: " + OPTIONS + jar + "|");
+        String path = bin + ":/usr/bin:/bin";
+        assertThat(run(Path.of("duskloom"), Map.of("JAVA_HOME", javaHome.toString(), "PATH", path)))
+                .isEqualTo("0: " + OPTIONS + jar + "|");
+    }
+
+    @Test
+    void hasTheExitCodeOfTheProgram() throws Exception {
+        script(javaHome.resolve("bin/java"), "exit 3");
+        assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString()))).isEqualTo("3: ");
+    }
+
+    @Test
+    void saysThatJavaIsMissing() throws Exception {
+        Path empty = Files.createDirectory(temp.resolve("empty"));
+        assertThat(run(launcher, Map.of("PATH", empty.toString())))
+                .isEqualTo("1: duskloom: needs Java 17 or newer: install it, or set JAVA_HOME to where it is|");
+        assertThat(run(launcher, Map.of("JAVA_HOME", empty.toString())))
+                .isEqualTo("1: duskloom: JAVA_HOME is " + empty
+                        + ", but there is no bin/java; it needs Java 17 or newer there|");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"11.0.2, 11", "1.8.0_392, 8", "9, 9", "16-ea, 16"})
+    void saysThatJavaIsTooOld(String release, String shown) throws Exception {
+        Path home = java(release);
+        assertThat(run(launcher, Map.of("JAVA_HOME", home.toString())))
+                .isEqualTo("1: duskloom: needs Java 17 or newer, and " + home + "/bin/java is Java " + shown
+                        + "; set JAVA_HOME|");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"17", "17.0.15", "21.0.1", "25-ea", "100"})
+    void takesNewerJava(String release) throws Exception {
+        assertThat(run(launcher, Map.of("JAVA_HOME", java(release).toString()))).startsWith("0: ");
+    }
+
+    /** Some have no file that tells their release: they are asked. */
+    @Test
+    void asksAJavaThatDoesNotTell() throws Exception {
+        Files.delete(javaHome.resolve("release"));
+        script(javaHome.resolve("bin/java"), "echo 'openjdk version \"1.8.0_392\"' >&2; echo 'more \"20\"' >&2");
+        assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString()))).contains("is Java 8;");
+        script(javaHome.resolve("bin/java"), "echo 'openjdk version \"21.0.1\" 2023-10-17' >&2; exit 0");
+        assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString()))).startsWith("0: ");
+    }
+
+    @Test
+    void buildsQuietlyWhereTheJarIsMissing() throws Exception {
+        Files.delete(jar);
+        Path bin = maven("pwd >called; printf '%s|' \"$@\" >>called; echo noise; : >cli/target/duskloom.jar");
+        String path = bin + ":/usr/bin:/bin";
+        assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString(), "PATH", path)))
+                .isEqualTo("0: " + OPTIONS + jar + "|");
+        assertThat(project.resolve("called")).hasContent(project + "\n-q|-B|-DskipTests|-pl|cli|-am|package|");
+    }
+
+    @Test
+    void showsWhyTheBuildFailed() throws Exception {
+        Files.delete(jar);
+        String path = maven("echo 'no network'; exit 1") + ":/usr/bin:/bin";
+        assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString(), "PATH", path)))
+                .isEqualTo("1: no network|duskloom: could not be built; what Maven says is above|");
+    }
+
+    @Test
+    void saysThatMavenIsMissing() throws Exception {
+        Files.delete(jar);
+        Path empty = Files.createDirectory(temp.resolve("empty"));
+        assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString(), "PATH", empty.toString())))
+                .isEqualTo("1: duskloom: is not built yet, and there is no mvn (Maven 3.8 or newer) to build it with|");
+    }
+
+    /** Exit code and everything said, lines ended by a bar. */
+    private String run(Path command, Map<String, String> environment, String... arguments) throws Exception {
+        // A shell finds its way: ProcessBuilder would look in the path of this JVM.
+        List<String> line = new ArrayList<>(List.of("/bin/sh", "-c", "\"$0\" \"$@\"", command.toString()));
+        line.addAll(List.of(arguments));
+        ProcessBuilder builder =
+                new ProcessBuilder(line).redirectErrorStream(true).directory(temp.toFile());
+        builder.environment().clear();
+        builder.environment().putAll(environment);
+        Process run = builder.start();
+        String said = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        return run.waitFor() + ": " + said.replace('\n', '|');
+    }
+
+    private Path java(String release) throws IOException {
+        Path home = temp.toRealPath().resolve("java " + release);
+        Files.createDirectories(home.resolve("bin"));
+        Files.writeString(
+                home.resolve("release"), "IMPLEMENTOR=\"x\"\nJAVA_VERSION=\"" + release + "\"\nOS_ARCH=\"y\"\n");
+        script(home.resolve("bin/java"), "printf '%s\\n' \"$@\"");
+        return home;
+    }
+
+    private Path maven(String body) throws IOException {
+        Path bin = Files.createDirectories(temp.toRealPath().resolve("maven bin"));
+        script(bin.resolve("mvn"), body);
+        return bin;
+    }
+
+    private static void script(Path file, String body) throws IOException {
+        Files.writeString(file, "#!/bin/sh\n" + body + "\n");
+        makeRunnable(file);
+    }
+
+    private static void makeRunnable(Path file) throws IOException {
+        Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rwxr-xr-x"));
+    }
+}

@@ -1,0 +1,147 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What only a process of its own can show: its exit code, its real streams, and what a signal leaves behind. */
+@EnabledOnOs(OS.LINUX)
+class ProcessTest {
+    private static final int SIGINT = 2;
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void runs() throws Exception {
+        Process run = ProgramProcess.of("check", Garden.in(folder.resolve("the garden")))
+                .start();
+        assertThat(said(run)).startsWith("title    Longest day\n");
+        assertThat(run.waitFor()).isZero();
+    }
+
+    @Test
+    void endsWithItsExitCode() throws Exception {
+        assertThat(ProgramProcess.of("rendr").redirectErrorStream(true).start().waitFor())
+                .isEqualTo(2);
+    }
+
+    /** full(4): "Writes to the /dev/full device fail with an ENOSPC error." */
+    @Test
+    void tellsOfAFullDisk() throws Exception {
+        Process run = ProgramProcess.of("effects")
+                .redirectErrorStream(false)
+                .redirectOutput(new File("/dev/full"))
+                .start();
+        assertThat(new String(run.getErrorStream().readAllBytes(), StandardCharsets.UTF_8))
+                .isEqualTo("duskloom: cannot write the standard output: No space left on device\n");
+        assertThat(run.waitFor()).isEqualTo(1);
+    }
+
+    @Test
+    void isQuietWhenItsReaderHasGone() throws Exception {
+        Process run = ProgramProcess.of("effects").start();
+        run.getInputStream().close();
+        assertThat(run.getErrorStream().readAllBytes()).isEmpty();
+        assertThat(run.waitFor()).isEqualTo(141);
+    }
+
+    @Test
+    void refusesOtherArithmetic() throws Exception {
+        Process run = ProgramProcess.of(List.of("-Djoml.fastmath=true"), "--version")
+                .redirectErrorStream(true)
+                .start();
+        assertThat(said(run))
+                .isEqualTo("duskloom: the Java property joml.fastmath would change the frames; leave it out\n");
+        assertThat(run.waitFor()).isEqualTo(2);
+    }
+
+    /** signal(7): SIGTERM is 15; a JVM that it ends gives 128 and that. */
+    @Test
+    void aTerminatedRunLeavesNothing() throws Exception {
+        Process run = startLongRun(folder.resolve("out"));
+        signal(run, "TERM");
+        assertThat(said(run)).isEmpty();
+        assertThat(run.waitFor()).isEqualTo(143);
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    /** The same for Ctrl-C, and with files that are about to be replaced. */
+    @Test
+    void anInterruptedRunLeavesWhatWasThere() throws Exception {
+        Path out = Files.createDirectory(folder.resolve("out"));
+        Files.writeString(out.resolve("frames.rgb"), "old");
+        Process run = startLongRun(out);
+        assumeThat(ignores(run, SIGINT)).as("started in the background").isFalse();
+        signal(run, "INT");
+        assertThat(said(run)).isEmpty();
+        assertThat(run.waitFor()).isEqualTo(130);
+        assertThat(out.resolve("frames.rgb")).hasContent("old");
+        assertThat(namesIn(out)).containsExactly("frames.rgb");
+    }
+
+    /** A day at 100 frames per second: it goes on until it is stopped. Returns when frames are being written. */
+    private Process startLongRun(Path out) throws Exception {
+        Path show = Garden.in(folder.resolve("garden"), "24:00:00");
+        Files.writeString(show, Files.readString(show).replace("\"rate\": 40", "\"rate\": 100"));
+        Process run = ProgramProcess.of("render", show, "-o", out, "--force", "--threads", "1")
+                .redirectErrorStream(true)
+                .start();
+        while (!isWriting(out)) {
+            assertThat(run.waitFor(10, TimeUnit.MILLISECONDS)).isFalse();
+        }
+        return run;
+    }
+
+    private static boolean isWriting(Path out) throws IOException {
+        for (String name : namesIn(out)) {
+            if (name.startsWith(".frames.rgb.part-") && Files.size(out.resolve(name)) > 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Not {@link Process#destroy}: it would take the streams away too. */
+    private static void signal(Process run, String name) throws Exception {
+        int code = new ProcessBuilder("kill", "-" + name, Long.toString(run.pid()))
+                .start()
+                .waitFor();
+        assertThat(code).isZero();
+    }
+
+    /** proc_pid_status(5): SigIgn is a mask in hexadecimal, signal 1 in its lowest bit. */
+    private static boolean ignores(Process run, int signal) throws IOException {
+        for (String line : Files.readAllLines(Path.of("/proc/" + run.pid() + "/status"))) {
+            if (line.startsWith("SigIgn:")) {
+                return (Long.parseUnsignedLong(line.substring(7).strip(), 16) >> (signal - 1) & 1) != 0;
+            }
+        }
+        return true;
+    }
+
+    private static String said(Process run) throws IOException {
+        return new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    }
+
+    private static List<String> namesIn(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            return List.of();
+        }
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.map(entry -> entry.getFileName().toString()).sorted().toList();
+        }
+    }
+}

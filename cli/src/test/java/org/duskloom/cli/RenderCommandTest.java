@@ -1,0 +1,210 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class RenderCommandTest {
+    @TempDir
+    private Path folder;
+
+    @Test
+    void writesFramesAndWhatIsKnownOfThem() throws Exception {
+        Path show = Garden.in(folder.resolve("allotment garden"));
+        Path out = folder.resolve("made/for it");
+        Ran ran = Ran.with("render", show, "-o", out);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).matches("\\Q" + out + ": 80 frames, 20 pixels, \\E\\d+\\.\\d s\n");
+        assertThat(namesIn(out)).containsExactly("frames.json", "frames.rgb");
+        byte[] frames = Files.readAllBytes(out.resolve("frames.rgb"));
+        assertThat(frames).hasSize(Garden.FRAMES * Garden.PIXELS * 3);
+        assertThat(Files.readString(out.resolve("frames.json"))).isEqualTo("""
+                {
+                  "duskloom": "frames/1",
+                  "rate": {"num": 40, "den": 1},
+                  "frames": 80,
+                  "pixels": 20,
+                  "order": "RGB",
+                  "encoding": "srgb",
+                  "sha256": "%s",
+                  "firstFrame": 0,
+                  "props": [
+                    {"name": "daisy-1", "first": 0, "count": 6},
+                    {"name": "daisy-2", "first": 6, "count": 6},
+                    {"name": "fence", "first": 12, "count": 8}
+                  ],
+                  "inputs": [
+                    {"file": "show.json", "sha256": "%s"},
+                    {"file": "map.csv", "sha256": "%s"}
+                  ]
+                }
+                """.formatted(
+                        sha256(frames),
+                        sha256(Files.readAllBytes(show)),
+                        sha256(Files.readAllBytes(show.resolveSibling("map.csv")))));
+    }
+
+    /** Frames and manifest do not depend on the place from which the show is named, nor on the threads. */
+    @Test
+    void sameBytesOnAnyNumberOfThreads() throws IOException {
+        Path show = Garden.in(folder);
+        render(show, "one", "--threads", "1");
+        render(show.getParent().resolve("./../" + folder.getFileName() + "/show.json"), "four", "--threads", "4");
+        for (String name : List.of("frames.rgb", "frames.json")) {
+            assertThat(folder.resolve("four").resolve(name))
+                    .hasSameBinaryContentAs(folder.resolve("one").resolve(name));
+        }
+    }
+
+    @Test
+    void partsJoinToTheWhole() throws IOException {
+        Path show = Garden.in(folder);
+        render(show, "whole");
+        ByteArrayOutputStream joined = new ByteArrayOutputStream();
+        for (String part : List.of("0..1", "1..33", "33..79", "79..80")) {
+            render(show, "part", "--frames", part, "--force");
+            joined.write(Files.readAllBytes(folder.resolve("part/frames.rgb")));
+            assertThat(folder.resolve("part/frames.json"))
+                    .content()
+                    .contains("\"firstFrame\": " + part.substring(0, part.indexOf('.')) + ",");
+        }
+        assertThat(folder.resolve("whole/frames.rgb")).hasBinaryContent(joined.toByteArray());
+    }
+
+    /** The pictures are those that the strip command draws from the frames it needs. */
+    @Test
+    void drawsStrips() throws IOException {
+        Path show = Garden.in(folder);
+        render(show, "out", "--strip");
+        assertThat(namesIn(folder.resolve("out")))
+                .containsExactly("frames.json", "frames.rgb", "strip.png", "time.png");
+        assertThat(Ran.with("strip", show, "-o", folder.resolve("s.png")).code())
+                .isZero();
+        assertThat(Ran.with("strip", show, "-o", folder.resolve("t.png"), "--kind", "time")
+                        .code())
+                .isZero();
+        assertThat(folder.resolve("out/strip.png")).hasSameBinaryContentAs(folder.resolve("s.png"));
+        assertThat(folder.resolve("out/time.png")).hasSameBinaryContentAs(folder.resolve("t.png"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"frames.rgb", "frames.json", "strip.png", "time.png"})
+    void anOutputThatExistsIsNotTouched(String name) throws IOException {
+        Path show = Garden.in(folder);
+        Path old =
+                Files.writeString(Files.createDirectory(folder.resolve("out")).resolve(name), "old");
+        Ran ran =
+                Ran.with("render", show, "-o", folder.resolve("out"), "--strip").without(folder);
+        assertThat(ran)
+                .isEqualTo(new Ran(1, "", "duskloom: out/" + name + " exists already; use --force to replace it\n"));
+        assertThat(old).hasContent("old");
+        assertThat(namesIn(folder.resolve("out"))).containsExactly(name);
+    }
+
+    @Test
+    void forceReplaces() throws IOException {
+        Path show = Garden.in(folder);
+        Path out = Files.createDirectory(folder.resolve("out"));
+        Files.writeString(out.resolve("frames.rgb"), "old");
+        Files.writeString(out.resolve("frames.json"), "old");
+        render(show, "out", "--force");
+        render(show, "fresh");
+        assertThat(out.resolve("frames.rgb")).hasSameBinaryContentAs(folder.resolve("fresh/frames.rgb"));
+        assertThat(out.resolve("frames.json")).hasSameBinaryContentAs(folder.resolve("fresh/frames.json"));
+        assertThat(namesIn(out)).containsExactly("frames.json", "frames.rgb");
+    }
+
+    @Test
+    void theOutputMustNotBeAFile() throws IOException {
+        Path show = Garden.in(folder);
+        Path file = Files.writeString(folder.resolve("out"), "old");
+        Ran ran = Ran.with("render", show, "-o", file, "--force").without(folder);
+        assertThat(ran)
+                .isEqualTo(new Ran(1, "", "duskloom: out/frames.rgb cannot be made: out is a file, not a folder\n"));
+        assertThat(file).hasContent("old");
+    }
+
+    /** Not even with --force, and not through a link. */
+    @Test
+    void anInputIsNeverReplaced() throws IOException {
+        Path garden = folder.resolve("garden");
+        Path show = Garden.in(garden);
+        Path named = Files.move(show, garden.resolve("frames.json"));
+        byte[] before = Files.readAllBytes(named);
+        Path link = Files.createSymbolicLink(folder.resolve("link"), garden);
+        Ran ran = Ran.with("render", named, "-o", link, "--force").without(folder);
+        assertThat(ran)
+                .isEqualTo(
+                        new Ran(
+                                2,
+                                "",
+                                "duskloom render: link/frames.json is an input (garden/frames.json);"
+                                        + " give the output a name of its own\n'duskloom render --help' shows what it takes.\n"));
+        assertThat(named).hasBinaryContent(before);
+        assertThat(namesIn(garden)).containsExactly("frames.json", "map.csv");
+    }
+
+    @Test
+    void aBrokenShowTouchesNothing() throws IOException {
+        Path show = Garden.in(folder);
+        Files.writeString(show, "{");
+        Ran ran = Ran.with("render", show, "-o", folder.resolve("out"));
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err()).endsWith("1 error\n");
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    /** 24 hours of 20 pixels at 1000 frames per second would be 5.2 GB; of 2 million, more than any disk has. */
+    @Test
+    void aDiskThatIsTooSmallIsFoundOutBefore() throws IOException {
+        Path show = Garden.in(folder, "24:00:00");
+        Files.writeString(show, Files.readString(show).replace("\"rate\": 40", "\"rate\": 1000"));
+        StringBuilder csv = new StringBuilder("prop,pixel,x,y\n");
+        for (String prop : List.of("daisy-1", "daisy-2", "fence")) {
+            for (int pixel = 1; pixel <= 100_000; pixel++) {
+                csv.append(prop)
+                        .append(',')
+                        .append(pixel)
+                        .append(',')
+                        .append(pixel)
+                        .append(",0\n");
+            }
+        }
+        Files.writeString(folder.resolve("map.csv"), csv);
+        Ran ran = Ran.with("render", show, "-o", folder.resolve("out")).without(folder);
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err().lines().reduce((first, last) -> last).orElse(""))
+                .matches("duskloom: cannot write out/frames\\.rgb: it needs 77\\.8 TB, and [0-9.]+ [kMGT]B are free;"
+                        + " render fewer --frames, or somewhere else");
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    private void render(Path show, String name, String... options) {
+        Object[] arguments = Stream.concat(Stream.of("render", show, "-o", folder.resolve(name)), Stream.of(options))
+                .toArray();
+        Ran ran = Ran.with(arguments);
+        assertThat(ran.code()).as(ran.err()).isZero();
+    }
+
+    private static List<String> namesIn(Path folder) throws IOException {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.map(entry -> entry.getFileName().toString()).sorted().toList();
+        }
+    }
+
+    private static String sha256(byte[] bytes) throws Exception {
+        return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    }
+}

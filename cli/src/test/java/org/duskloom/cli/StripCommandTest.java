@@ -1,0 +1,127 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class StripCommandTest {
+    @TempDir
+    private Path folder;
+
+    private Path show;
+
+    @BeforeEach
+    void write() throws IOException {
+        show = Garden.in(folder);
+    }
+
+    @Test
+    void drawsMomentsOfTheWholeShow() {
+        Ran ran = strip("strip.png").without(folder);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err()).matches("strip\\.png: 24 frames, 20 pixels, \\d+\\.\\d s\n");
+    }
+
+    /** The same two frames, however their times are written. */
+    @Test
+    void takesTimesAsATimelineHasThem() {
+        strip("a.png", "--from", "500ms", "--to", "550ms");
+        strip("b.png", "--from", "20f", "--to", "0:00.55", "--count", "2");
+        assertThat(folder.resolve("a.png")).hasSameBinaryContentAs(folder.resolve("b.png"));
+        strip("c.png", "--from", "21f", "--to", "23f");
+        assertThat(Files.exists(folder.resolve("c.png"))).isTrue();
+        assertThat(bytes("c.png")).isNotEqualTo(bytes("a.png"));
+    }
+
+    /** W3C PNG: width and height are the first two fields of the header chunk, bytes 16 to 23. */
+    @Test
+    void columnsAndPixelSizeShapeTheSheet() {
+        strip("row.png", "--count", "4", "--columns", "4", "--pixel-size", "4");
+        strip("column.png", "--count", "4", "--columns", "1", "--pixel-size", "4");
+        strip("large.png", "--count", "4", "--columns", "4", "--pixel-size", "8");
+        assertThat(width("row.png")).isGreaterThan(3 * width("column.png"));
+        assertThat(height("column.png")).isGreaterThan(2 * height("row.png"));
+        assertThat(width("large.png")).isGreaterThan(width("row.png"));
+    }
+
+    /** 80 columns and 20 rows: cells that are 10 dots larger add 800 by 200 dots, and so do 40 columns of 20 dots. */
+    @Test
+    void aTimeStripHasAColumnForEachFrame() {
+        strip("small.png", "--kind", "time", "--pixel-size", "10");
+        strip("large.png", "--kind", "time", "--pixel-size", "20");
+        assertThat(width("large.png") - width("small.png")).isEqualTo(800);
+        assertThat(height("large.png") - height("small.png")).isEqualTo(200);
+        strip("half.png", "--kind", "time", "--pixel-size", "20", "--count", "40");
+        assertThat(width("large.png") - width("half.png")).isEqualTo(800);
+        strip("part.png", "--kind", "time", "--pixel-size", "20", "--from", "1s");
+        assertThat(width("large.png") - width("part.png")).isEqualTo(800);
+    }
+
+    @Test
+    void namesTheProps() {
+        strip("plain.png", "--count", "1");
+        strip("names.png", "--count", "1", "--names");
+        assertThat(bytes("names.png")).isNotEqualTo(bytes("plain.png"));
+        assertThat(width("names.png")).isEqualTo(width("plain.png"));
+    }
+
+    @Test
+    void aPictureThatExistsIsNotTouched() throws IOException {
+        Path old = Files.writeString(folder.resolve("strip.png"), "old");
+        String said = "duskloom: strip.png exists already; use --force to replace it\n";
+        assertThat(strip("strip.png").without(folder)).isEqualTo(new Ran(1, "", said));
+        assertThat(old).hasContent("old");
+        assertThat(strip("strip.png", "--force").code()).isZero();
+        assertThat(width("strip.png")).isPositive();
+    }
+
+    @Test
+    void anInputIsNeverReplaced() throws IOException {
+        byte[] before = Files.readAllBytes(folder.resolve("map.csv"));
+        Ran ran = strip("map.csv", "--force").without(folder);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).startsWith("duskloom strip: map.csv is an input (map.csv); give the output a name");
+        assertThat(folder.resolve("map.csv")).hasBinaryContent(before);
+    }
+
+    @Test
+    void aPictureThatWouldBeTooLargeIsAMatterOfTheOptions() throws IOException {
+        Ran ran = strip("strip.png", "--columns", "1", "--pixel-size", "100", "--count", "80");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).startsWith("duskloom strip: a strip of 80 moments would be ");
+        try (Stream<Path> entries = Files.list(folder)) {
+            assertThat(entries.map(Path::getFileName).map(Path::toString))
+                    .containsExactlyInAnyOrder("map.csv", "show.json");
+        }
+    }
+
+    private Ran strip(String name, String... options) {
+        Object[] arguments = Stream.concat(Stream.of("strip", show, "-o", folder.resolve(name)), Stream.of(options))
+                .toArray();
+        return Ran.with(arguments);
+    }
+
+    private byte[] bytes(String name) {
+        try {
+            return Files.readAllBytes(folder.resolve(name));
+        } catch (IOException fault) {
+            throw new AssertionError(fault);
+        }
+    }
+
+    private int width(String name) {
+        return ByteBuffer.wrap(bytes(name)).getInt(16);
+    }
+
+    private int height(String name) {
+        return ByteBuffer.wrap(bytes(name)).getInt(20);
+    }
+}

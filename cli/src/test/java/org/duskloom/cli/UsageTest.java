@@ -1,0 +1,62 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is wrong with the command line is said in two lines, nothing is written, and the exit code is 2. */
+class UsageTest {
+    @TempDir
+    private Path folder;
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    rendr                          | duskloom | there is no command rendr; did you mean render?
+                    --versoin                      | duskloom | there is no option --versoin; did you mean --version?
+                    render SHOW -o OUT --frmes 0..2 | duskloom render | there is no option --frmes; did you mean --frames?
+                    render SHOW                    | duskloom render | missing required option: '--output=DIR'
+                    render -o OUT                  | duskloom render | missing required parameter: 'SHOW.json'
+                    render SHOW SHOW2 -o OUT       | duskloom render | 'SHOW2' is one too many
+                    render SHOW -o OUT --threads x | duskloom render | invalid value for option '--threads': 'x' is not an int
+                    render SHOW -o OUT --threads 0 | duskloom render | --threads is 0; allowed: 1 to 256
+                    render SHOW -o OUT --threads 257 | duskloom render | --threads is 257; allowed: 1 to 256
+                    render SHOW -o OUT --frames 70..81 | duskloom render | --frames 70..81 goes beyond the show; allowed: 0..80 or a part of it, as it has 80 frames
+                    strip SHOW -o OUT --kind film  | duskloom strip | invalid value for option '--kind': 'film' is neither contact nor time
+                    strip SHOW -o OUT --count 0    | duskloom strip | --count is 0; allowed: 1 to 100000
+                    strip SHOW -o OUT --columns -1 | duskloom strip | --columns is -1; allowed: 1 to 100000
+                    strip SHOW -o OUT --pixel-size 101 | duskloom strip | --pixel-size is 101; allowed: 1 to 100
+                    strip SHOW -o OUT --kind time --columns 3 | duskloom strip | --columns is for contact strips; a time strip has a column for each frame
+                    strip SHOW -o OUT --from 2     | duskloom strip | --from: the time "2" has no unit; write "2s" for seconds or "2ms"
+                    strip SHOW -o OUT --from 3s    | duskloom strip | --from 3s lies beyond the show; it lasts 2s
+                    strip SHOW -o OUT --from 1s --to 1s | duskloom strip | no frame lies between 1s and 1s; a frame lasts 0.025s, and the show 2s
+                    strip SHOW -o OUT --from 1ms --to 2ms | duskloom strip | no frame lies between 0.001s and 0.002s; a frame lasts 0.025s, and the show 2s
+                    effects sweap                  | duskloom effects | there is no effect 'sweap'; did you mean "sweep"?
+                    check                          | duskloom check | missing required parameter: 'SHOW.json'
+                    """)
+    void isExplained(String line, String command, String message) throws IOException {
+        Path show = Garden.in(folder);
+        List<Object> arguments = new ArrayList<>();
+        for (String word : line.split(" ")) {
+            arguments.add(word.replace("SHOW", show.toString()).replace("OUT", folder + "/out"));
+        }
+        Ran ran = Ran.with(arguments.toArray()).without(folder);
+        String help = "'" + command + " --help' shows what it takes.\n";
+        assertThat(ran.err().replace("show.json2", "SHOW2")).isEqualTo(command + ": " + message + "\n" + help);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.out()).isEmpty();
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
+    void thereMustBeACommand() {
+        String err = "duskloom: no command was given\n'duskloom --help' shows what it takes.\n";
+        assertThat(Ran.with()).isEqualTo(new Ran(2, "", err));
+    }
+}
