@@ -65,7 +65,7 @@ public final class NumberTrack {
 
     /** The number at a time, rounded to the nearest whole one, halves up. */
     public int wholeAt(double second) {
-        return (int) Math.floor(at(second) + 0.5);
+        return (int) Math.round(at(second));
     }
 
     /** The least and the greatest value at any key: {@code [least, greatest]}. */

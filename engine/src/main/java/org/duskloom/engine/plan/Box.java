@@ -1,9 +1,11 @@
 package org.duskloom.engine.plan;
 
+import java.util.Arrays;
 import org.duskloom.engine.map.Positions;
 
 /**
- * A bounding box, by its centre and half-sides, in stage units.
+ * A bounding box, by its centre and half-sides, in stage units. A side that is no longer than the rounding of turned
+ * coordinates counts as none, so that a straight line of pixels is one whichever way it is turned.
  *
  * @param centreX centre
  * @param centreY centre
@@ -11,8 +13,15 @@ import org.duskloom.engine.map.Positions;
  * @param halfX half of its side along x
  * @param halfY half of its side along y
  * @param halfZ half of its side along z
+ * @param samePlace the greatest distance at which two pixels count as lying side by side; above zero
  */
-record Box(double centreX, double centreY, double centreZ, double halfX, double halfY, double halfZ) {
+record Box(double centreX, double centreY, double centreZ, double halfX, double halfY, double halfZ, double samePlace) {
+    /** A share of the longest half-side that cannot be seen. */
+    private static final double UNSEEN = 1e-6;
+
+    /** A share of a coordinate's size that may be rounding: some thousand units in the last place of a double. */
+    private static final double ROUNDING = 1e-12;
+
     /** The box round some pixels; at least one. */
     static Box round(int[] pixels, Positions positions) {
         double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
@@ -22,13 +31,28 @@ record Box(double centreX, double centreY, double centreZ, double halfX, double 
             widen(low, high, 1, positions.y(pixel));
             widen(low, high, 2, positions.z(pixel));
         }
+        return between(low, high);
+    }
+
+    private static Box between(double[] low, double[] high) {
+        double[] centre = new double[3];
+        double[] half = new double[3];
+        double farthest = Double.MIN_NORMAL;
+        for (int axis = 0; axis < 3; axis++) {
+            half[axis] = (high[axis] - low[axis]) / 2;
+            centre[axis] = low[axis] + half[axis];
+            farthest = Math.max(farthest, Math.max(Math.abs(low[axis]), Math.abs(high[axis])));
+        }
+        double longest = Arrays.stream(half).max().orElseThrow();
+        double samePlace = Math.max(UNSEEN * longest, ROUNDING * farthest);
         return new Box(
-                middle(low, high, 0),
-                middle(low, high, 1),
-                middle(low, high, 2),
-                half(low, high, 0),
-                half(low, high, 1),
-                half(low, high, 2));
+                centre[0],
+                centre[1],
+                centre[2],
+                half[0] > samePlace ? half[0] : 0,
+                half[1] > samePlace ? half[1] : 0,
+                half[2] > samePlace ? half[2] : 0,
+                samePlace);
     }
 
     /** The longest half-side. */
@@ -39,13 +63,5 @@ record Box(double centreX, double centreY, double centreZ, double halfX, double 
     private static void widen(double[] low, double[] high, int axis, double value) {
         low[axis] = Math.min(low[axis], value);
         high[axis] = Math.max(high[axis], value);
-    }
-
-    private static double middle(double[] low, double[] high, int axis) {
-        return low[axis] + (high[axis] - low[axis]) / 2;
-    }
-
-    private static double half(double[] low, double[] high, int axis) {
-        return (high[axis] - low[axis]) / 2;
     }
 }

@@ -48,7 +48,7 @@ final class CanvasBuilder {
                 new Canvas.Members(sheet.memberOf, keys),
                 new Canvas.Order(sheet.position, stepCount),
                 pixelKeys(sheet.stagePixel),
-                new CanvasParts(show, frames, together, sheet.stagePixel));
+                new CanvasParts(show, frames, together, sheet.stagePixel, sheet.memberOf));
         return new Built(canvas, sheet.stagePixel);
     }
 

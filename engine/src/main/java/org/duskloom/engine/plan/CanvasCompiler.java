@@ -2,7 +2,6 @@ package org.duskloom.engine.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.effect.Canvas;
@@ -33,31 +32,29 @@ final class CanvasCompiler {
         this.problems = problems;
     }
 
-    /** The canvases of the cue; {@code firstIndex} is the number of the first within the plan. */
+    /**
+     * The canvases of the cue; {@code firstIndex} is the number of the first within the plan.
+     *
+     * @throws ArithmeticException if the start of a member cannot be counted exactly
+     */
     PlannedCue.CanvasSet compile(List<Member> members, int firstIndex) {
         CanvasFrames frames = new CanvasFrames(show.map(), cue.layout(), members);
         CanvasBuilder builder = new CanvasBuilder(show, cue, frames);
+        List<ExactTime> lags = StaggerPlan.lags(cue.layout(), frames);
+        PaintOrder order = PaintOrder.of(frames, lags, show.map().pixelCount());
         List<PlannedCanvas> canvases = new ArrayList<>();
-        boolean overlapping = false;
-        Map<ExactTime, List<Integer>> byLag =
-                StaggerPlan.of(cue.layout(), frames).membersByLag();
-        for (Map.Entry<ExactTime, List<Integer>> start : byLag.entrySet()) {
-            List<List<Integer>> disjoint = frames.disjoint(start.getValue());
-            overlapping |= disjoint.size() > 1;
-            for (List<Integer> together : disjoint) {
-                planned(builder, together, start.getKey(), firstIndex + canvases.size())
-                        .ifPresent(canvases::add);
-            }
+        for (PaintOrder.Together together : order.canvases()) {
+            planned(builder, together, firstIndex + canvases.size()).ifPresent(canvases::add);
         }
-        warnOfLateMembers(byLag);
-        return new PlannedCue.CanvasSet(canvases, overlapping || byLag.size() > 1 && frames.disjointAll() > 1);
+        warnOfLateMembers(lags);
+        return new PlannedCue.CanvasSet(canvases, order.isOverlapping());
     }
 
-    private Optional<PlannedCanvas> planned(CanvasBuilder builder, List<Integer> members, ExactTime lag, int index) {
-        CanvasBuilder.Built built = builder.build(members);
+    private Optional<PlannedCanvas> planned(CanvasBuilder builder, PaintOrder.Together together, int index) {
+        CanvasBuilder.Built built = builder.build(together.frames());
         return kernel(built.canvas()).map(kernel -> {
             FrameRate rate = show.timeline().rate();
-            ExactTime start = cue.at().plus(lag);
+            ExactTime start = cue.at().plus(together.lag());
             return new PlannedCanvas(
                     kernel,
                     new PixelRuns(built.stagePixels(), show.map().pixelCount()),
@@ -85,11 +82,9 @@ final class CanvasCompiler {
                 .orElse(cue.effect().location());
     }
 
-    private void warnOfLateMembers(Map<ExactTime, List<Integer>> byLag) {
-        long late = byLag.entrySet().stream()
-                .filter(start -> start.getKey().compareTo(cue.length()) >= 0)
-                .mapToLong(start -> start.getValue().size())
-                .sum();
+    private void warnOfLateMembers(List<ExactTime> lags) {
+        long late =
+                lags.stream().filter(lag -> lag.compareTo(cue.length()) >= 0).count();
         if (late > 0) {
             problems.warn(
                     cue.layout().stagger().orElseThrow().location(),

@@ -1,6 +1,5 @@
 package org.duskloom.engine.plan;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
@@ -73,9 +72,14 @@ final class CanvasFrames {
         return Box.round(pixels(frame), positions());
     }
 
-    /** The bounding box of a frame on the stage. */
-    Box stageBox(int frame) {
-        return Box.round(pixels(frame), map.stage());
+    /** The centres of the frames' bounding boxes on the stage. */
+    Positions stageCentres() {
+        List<Box> boxes =
+                pixels.stream().map(each -> Box.round(each, map.stage())).toList();
+        return new Positions(
+                boxes.stream().mapToDouble(Box::centreX).toArray(),
+                boxes.stream().mapToDouble(Box::centreY).toArray(),
+                boxes.stream().mapToDouble(Box::centreZ).toArray());
     }
 
     /** Where the pixels of a frame stand along the order of the cue. */
@@ -98,45 +102,6 @@ final class CanvasFrames {
             position[i] = memberOf.get(all[i]);
         }
         return new OrderPlaces(position, members.size());
-    }
-
-    /** Sorts frames into lists in which no pixel stands twice. */
-    List<List<Integer>> disjoint(List<Integer> frames) {
-        List<List<Integer>> lists = new ArrayList<>();
-        List<BitSet> taken = new ArrayList<>();
-        for (int frame : frames) {
-            int list = 0;
-            while (list < lists.size() && meets(taken.get(list), pixels(frame))) {
-                list++;
-            }
-            if (list == lists.size()) {
-                lists.add(new ArrayList<>());
-                taken.add(new BitSet(map.pixelCount()));
-            }
-            lists.get(list).add(frame);
-            for (int pixel : pixels(frame)) {
-                taken.get(list).set(pixel);
-            }
-        }
-        return lists;
-    }
-
-    /** How many lists {@link #disjoint} makes of all frames. */
-    int disjointAll() {
-        List<Integer> all = new ArrayList<>();
-        for (int frame = 0; frame < count(); frame++) {
-            all.add(frame);
-        }
-        return disjoint(all).size();
-    }
-
-    private static boolean meets(BitSet taken, int[] pixels) {
-        for (int pixel : pixels) {
-            if (taken.get(pixel)) {
-                return true;
-            }
-        }
-        return false;
     }
 
     private int[] joined(List<Member> all) {

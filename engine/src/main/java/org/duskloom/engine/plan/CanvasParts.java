@@ -19,12 +19,14 @@ final class CanvasParts implements PartFinder {
     private final CanvasFrames frames;
     private final List<Integer> together;
     private final int[] stagePixels;
+    private final int[] memberOf;
 
-    CanvasParts(Show show, CanvasFrames frames, List<Integer> together, int[] stagePixels) {
+    CanvasParts(Show show, CanvasFrames frames, List<Integer> together, int[] stagePixels, int[] memberOf) {
         this.show = show;
         this.frames = frames;
         this.together = together;
         this.stagePixels = stagePixels;
+        this.memberOf = memberOf;
     }
 
     @Override
@@ -44,7 +46,7 @@ final class CanvasParts implements PartFinder {
         }
         int[] canvasPixels = found.stream()
                 .mapToInt(pixel -> Arrays.binarySearch(stagePixels, pixel))
-                .filter(index -> index >= 0)
+                .filter(index -> index >= 0 && memberOf[index] == member)
                 .toArray();
         return canvasPixels.length == 0 ? Optional.empty() : Optional.of(canvasPixels);
     }

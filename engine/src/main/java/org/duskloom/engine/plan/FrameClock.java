@@ -1,6 +1,8 @@
 package org.duskloom.engine.plan;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
+import java.math.MathContext;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.FrameRate;
 
@@ -10,6 +12,9 @@ import org.duskloom.engine.time.FrameRate;
  */
 final class FrameClock {
     private static final long LARGEST_EXACT = 1L << 53;
+
+    /** So many that the nearest double is the same as that of the exact quotient. */
+    private static final MathContext ENOUGH_DIGITS = new MathContext(60);
 
     private final FrameRate rate;
     private final ExactTime start;
@@ -22,11 +27,9 @@ final class FrameClock {
     FrameClock(FrameRate rate, ExactTime start) {
         this.rate = rate;
         this.start = start;
-        BigInteger common = lcm(BigInteger.valueOf(rate.numerator()), BigInteger.valueOf(start.denominator()));
-        BigInteger frame =
-                common.divide(BigInteger.valueOf(rate.numerator())).multiply(BigInteger.valueOf(rate.denominator()));
-        BigInteger first =
-                common.divide(BigInteger.valueOf(start.denominator())).multiply(BigInteger.valueOf(start.numerator()));
+        BigInteger common = lcm(big(rate.numerator()), big(start.denominator()));
+        BigInteger frame = common.divide(big(rate.numerator())).multiply(big(rate.denominator()));
+        BigInteger first = common.divide(big(start.denominator())).multiply(big(start.numerator()));
         boolean cheap = common.bitLength() <= 53 && frame.bitLength() <= 53 && first.bitLength() <= 53;
         perFrame = cheap ? frame.longValueExact() : 1;
         atStart = cheap ? first.longValueExact() : 0;
@@ -39,7 +42,20 @@ final class FrameClock {
         if (frame <= lastCheapFrame) {
             return (double) (frame * perFrame - atStart) / denominator;
         }
-        return rate.timeOf(frame).minus(start).seconds();
+        return exactSecondsAt(frame);
+    }
+
+    private double exactSecondsAt(long frame) {
+        BigInteger sinceZero = big(frame).multiply(big(rate.denominator())).multiply(big(start.denominator()));
+        BigInteger sinceStart = sinceZero.subtract(big(start.numerator()).multiply(big(rate.numerator())));
+        BigInteger whole = big(rate.numerator()).multiply(big(start.denominator()));
+        return new BigDecimal(sinceStart)
+                .divide(new BigDecimal(whole), ENOUGH_DIGITS)
+                .doubleValue();
+    }
+
+    private static BigInteger big(long value) {
+        return BigInteger.valueOf(value);
     }
 
     private static BigInteger lcm(BigInteger a, BigInteger b) {

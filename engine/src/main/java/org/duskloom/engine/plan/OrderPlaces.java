@@ -11,8 +11,8 @@ import org.duskloom.engine.timeline.PixelOrder;
  * @param stepCount how many places there are
  */
 record OrderPlaces(double[] position, int stepCount) {
-    /** Pixels that differ by less than this share of the canvas stand side by side. */
-    private static final double SAME_PLACE = 1e-6;
+    /** Angles that differ by no more than this share of a turn are the same. */
+    private static final double SAME_ANGLE_TURNS = 1e-6;
 
     /** All pixels on one step. */
     static OrderPlaces step(int pixelCount, int step, int stepCount) {
@@ -34,8 +34,8 @@ record OrderPlaces(double[] position, int stepCount) {
         for (int i = 0; i < key.length; i++) {
             key[i] = key(order, pixels[i], positions, box);
         }
-        double size = order == PixelOrder.CLOCKWISE ? 1 : Math.max(box.longestHalf(), Double.MIN_NORMAL);
-        return new OrderPlaces(middleRanks(key, SAME_PLACE * size), pixels.length);
+        double tolerance = order == PixelOrder.CLOCKWISE ? SAME_ANGLE_TURNS : box.samePlace();
+        return new OrderPlaces(middleRanks(key, tolerance), pixels.length);
     }
 
     private static double key(PixelOrder order, int pixel, Positions positions, Box box) {
@@ -46,20 +46,22 @@ record OrderPlaces(double[] position, int stepCount) {
             case RIGHT -> x;
             case UP -> y;
             case OUTWARD -> Math.sqrt(x * x + y * y + z * z);
-            case CLOCKWISE -> clockwiseTurns(x, y, SAME_PLACE * box.longestHalf());
+            case CLOCKWISE -> clockwiseTurns(x, y, box.samePlace());
             case WIRING, MEMBERS -> throw new IllegalArgumentException(order.word());
         };
     }
 
-    /** The angle from straight up, as the hands of a clock go, in turns: 0 up to, but not including, 1. */
-    static double clockwiseTurns(double x, double y, double nothing) {
-        if (Math.abs(x) <= nothing && Math.abs(y) <= nothing) {
+    /**
+     * The angle from straight up, as the hands of a clock go, in turns: 0 up to, but not including, 1. At the centre it is 0.
+     */
+    static double clockwiseTurns(double x, double y, double samePlace) {
+        if (Math.abs(x) <= samePlace && Math.abs(y) <= samePlace) {
             return 0;
         }
         double turns = StrictMath.atan2(x, y) / (2 * Math.PI);
         double positive = turns < 0 ? turns + 1 : turns;
         // What rounding puts just before the top belongs on the top.
-        return positive > 1 - SAME_PLACE ? 0 : positive;
+        return positive > 1 - SAME_ANGLE_TURNS ? 0 : positive;
     }
 
     /** The rank of each key; keys that hardly differ share the middle of their ranks. */

@@ -74,10 +74,29 @@ public final class PlanCompiler {
         if (members.isEmpty() || settings.isEmpty() || problems.errorCount() > errorsBefore) {
             return Optional.empty();
         }
-        CanvasCompiler compiler = new CanvasCompiler(show, cue, effect.get(), settings.get(), problems);
-        PlannedCue.CanvasSet canvases = compiler.compile(members.get(), canvasCount);
+        try {
+            return Optional.of(planned(cue, members.get(), effect.get(), settings.get(), opacity));
+        } catch (ArithmeticException tooLarge) {
+            problems.error(
+                    cue.location(),
+                    "the times of the cue cannot be counted exactly together",
+                    "use fewer digits behind the dot, or a simpler frame rate");
+            return Optional.empty();
+        }
+    }
+
+    private PlannedCue planned(Cue cue, List<Member> members, Effect effect, Settings settings, NumberTrack opacity) {
+        PlannedCue.CanvasSet canvases =
+                new CanvasCompiler(show, cue, effect, settings, problems).compile(members, canvasCount);
         canvasCount += canvases.canvases().size();
-        return Optional.of(new PlannedCue(span(cue), opacity, fade(cue), cue.blend(), canvases));
+        PlannedCue.CueSpan span = span(cue);
+        if (span.frames().isEmpty()) {
+            problems.warn(
+                    cue.location(),
+                    "the cue is never seen: no frame falls between " + cue.at() + " and " + cue.end(),
+                    "frames are " + show.timeline().rate().timeOf(1) + " apart");
+        }
+        return new PlannedCue(span, opacity, fade(cue), cue.blend(), canvases);
     }
 
     private PlannedCue.CueSpan span(Cue cue) {

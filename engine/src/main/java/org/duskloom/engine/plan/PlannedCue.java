@@ -51,7 +51,9 @@ public final class PlannedCue {
     /** Its own opacity times its fade, 0 to 1. */
     public float opacityAt(long frame) {
         double seconds = clock.secondsAt(frame);
-        return (float) (opacity.at(seconds) * fade.at(seconds, lengthSeconds));
+        // An easing may overshoot between two keys.
+        double own = Math.min(1, Math.max(0, opacity.at(seconds)));
+        return (float) (own * fade.at(seconds, lengthSeconds));
     }
 
     /** How it is mixed with the earlier cues of its layer. */
