@@ -40,7 +40,7 @@ final class TwinkleBrush implements Brush {
         risePerPass = slope(rise.at(time.seconds()));
         riseStart = risePerPass == 0 ? 1 : 0;
         fallPerPass = slope(fall.at(time.seconds()));
-        fallEnd = fallPerPass == 0 ? 1 : 0;
+        fallEnd = fallPerPass == 0 ? 1 : fallPerPass;
     }
 
     /** How fast a level goes over an edge of this share of the pass; 0 where there is no edge. */
@@ -62,7 +62,7 @@ final class TwinkleBrush implements Brush {
             float[] fraction, float start, float rise, float end, float fall, int from, int to, float[] level) {
         for (int i = from; i < to; i++) {
             float up = start + fraction[i] * rise;
-            float down = end + (1f - fraction[i]) * fall;
+            float down = end - fraction[i] * fall;
             level[i] = Math.min(1f, Math.min(up, down));
         }
     }
