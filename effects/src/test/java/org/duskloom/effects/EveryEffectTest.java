@@ -3,7 +3,10 @@ package org.duskloom.effects;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.sun.management.ThreadMXBean;
+import java.io.IOException;
+import java.io.InputStream;
 import java.lang.management.ManagementFactory;
+import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,6 +61,19 @@ class EveryEffectTest {
     @Test
     void areInstalled() {
         assertThat(EffectRegistry.installed().names()).contains("chase", "spin", "sweep", "twinkle", "wash");
+    }
+
+    /** The runnable jar has no modules and finds the effects by this file. */
+    @Test
+    void areInstalledOnTheClassPathToo() throws IOException {
+        try (InputStream services =
+                Look.class.getResourceAsStream("/META-INF/services/org.duskloom.engine.effect.Effect")) {
+            String[] listed = new String(services.readAllBytes(), StandardCharsets.UTF_8).split("\n");
+            assertThat(listed)
+                    .containsExactlyInAnyOrder(EffectRegistry.installed().effects().stream()
+                            .map(effect -> effect.getClass().getName())
+                            .toArray(String[]::new));
+        }
     }
 
     @ParameterizedTest(name = "{0}, {1}")
