@@ -60,7 +60,10 @@ class EveryEffectTest {
 
     @Test
     void areInstalled() {
-        assertThat(EffectRegistry.installed().names()).contains("chase", "spin", "sweep", "twinkle", "wash");
+        assertThat(EffectRegistry.installed().names())
+                .contains(
+                        "chase", "drift", "festoon", "pile", "pulse", "radiate", "shower", "spin", "sweep", "twinkle",
+                        "wash");
     }
 
     /** The runnable jar has no modules and finds the effects by this file. */

@@ -126,7 +126,7 @@ final class Octave {
     }
 
     private int planesGoneBy(int pixel) {
-        return starts[pixel] + fractionNow >= 1f ? planesNow + 1 : planesNow;
+        return planesNow + Fractions.wholeOfSum(starts[pixel], fractionNow);
     }
 
     private void fill(int pixel, int ahead, float[] planeValues, float[] planeSlopes) {

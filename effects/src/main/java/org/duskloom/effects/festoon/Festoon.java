@@ -6,6 +6,7 @@ import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.Repeats;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
@@ -89,9 +90,11 @@ public final class Festoon implements Effect {
         Dial thickness = Dial.of(settings, THICKNESS);
         Dial soft = Dial.of(settings, SOFT);
         Hanging first = Hanging.of(canvas, settings);
+        Repeats firstBands = Repeats.rising(first, bands);
         return () -> {
             Hanging hanging = first.isConstant() ? first : Hanging.of(canvas, settings);
-            return new FestoonBrush(hanging, motion, bands, thickness, soft, ramp);
+            Repeats repeats = firstBands.isConstant() ? firstBands : Repeats.rising(hanging, bands);
+            return new FestoonBrush(hanging, repeats, motion, thickness, soft, ramp);
         };
     }
 }

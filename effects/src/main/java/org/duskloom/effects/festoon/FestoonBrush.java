@@ -6,6 +6,7 @@ import org.duskloom.effects.kit.Fractions;
 import org.duskloom.effects.kit.Levels;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.Repeats;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
@@ -13,21 +14,22 @@ import org.duskloom.engine.effect.Patch;
 /** Paints the swags of {@link Festoon}. */
 final class FestoonBrush implements Brush {
     private final Hanging hanging;
+    private final Repeats bands;
     private final Motion motion;
-    private final Dial bands;
     private final Dial thickness;
     private final Dial soft;
     private final Ramp ramp;
 
-    private float phiNow;
-    private float bandsNow;
+    /** φ modulo 1. */
+    private float moved;
+
     private float thicknessNow;
     private float softNow;
 
-    FestoonBrush(Hanging hanging, Motion motion, Dial bands, Dial thickness, Dial soft, Ramp ramp) {
+    FestoonBrush(Hanging hanging, Repeats bands, Motion motion, Dial thickness, Dial soft, Ramp ramp) {
         this.hanging = hanging;
-        this.motion = motion;
         this.bands = bands;
+        this.motion = motion;
         this.thickness = thickness;
         this.soft = soft;
         this.ramp = ramp;
@@ -35,9 +37,8 @@ final class FestoonBrush implements Brush {
 
     @Override
     public void begin(CueTime time) {
-        hanging.begin(time.seconds());
-        phiNow = (float) motion.phiFraction(time);
-        bandsNow = bands.floatAt(time.seconds());
+        bands.begin(time.seconds());
+        moved = (float) motion.phiFraction(time);
         thicknessNow = thickness.floatAt(time.seconds());
         softNow = soft.floatAt(time.seconds());
     }
@@ -46,8 +47,8 @@ final class FestoonBrush implements Brush {
     public void paint(int firstPixel, Patch patch) {
         int from = patch.from();
         int to = patch.to();
-        patch.load(hanging.places(), firstPixel, patch.first);
-        Fractions.ofLine(patch.first, bandsNow, -phiNow, from, to, patch.first);
+        patch.load(bands.fractions(), firstPixel, patch.first);
+        Fractions.ofSum(patch.first, -moved, from, to, patch.first);
         ramp.paint(patch.first, patch);
         patch.load(hanging.distances(), firstPixel, patch.second);
         fromTheEdge(patch.second, thicknessNow / 2, from, to, patch.third);

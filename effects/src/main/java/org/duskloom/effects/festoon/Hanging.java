@@ -4,14 +4,14 @@ import java.util.Arrays;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Direction;
 import org.duskloom.effects.kit.Projection;
+import org.duskloom.effects.kit.SharePlane;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * How far each pixel hangs from the festoon of its member, and where along it. Can be shared by threads if nothing in it
- * moves.
+ * How far each pixel hangs from the festoon of its member, and where along it.
  */
-final class Hanging {
+final class Hanging implements SharePlane {
     /** The distance of pixels that no light reaches. */
     private static final float FAR = 1e6f;
 
@@ -32,7 +32,7 @@ final class Hanging {
     private final double[] extents;
 
     private final float[] distances;
-    private final float[] places;
+    private final float[] shares;
 
     private Hanging(Canvas canvas, Settings settings) {
         this.canvas = canvas;
@@ -46,7 +46,7 @@ final class Hanging {
         up = new double[canvas.pixelCount()];
         extents = new double[4 * canvas.memberCount()];
         distances = new float[canvas.pixelCount()];
-        places = new float[canvas.pixelCount()];
+        shares = new float[canvas.pixelCount()];
         measure(0, thickness.ceiling() / 2);
     }
 
@@ -54,7 +54,8 @@ final class Hanging {
         return new Hanging(canvas, settings);
     }
 
-    boolean isConstant() {
+    @Override
+    public boolean isConstant() {
         return swags.isConstant()
                 && sag.isConstant()
                 && rise.isConstant()
@@ -62,7 +63,8 @@ final class Hanging {
                 && toward.isConstant();
     }
 
-    void begin(double seconds) {
+    @Override
+    public void begin(double seconds) {
         if (!isConstant()) {
             measure(seconds, thickness.at(seconds) / 2);
         }
@@ -73,9 +75,10 @@ final class Hanging {
         return distances;
     }
 
-    /** Of each pixel, from 0 at the first end of the festoon to 1 at the last, by the length of the chain. */
-    float[] places() {
-        return places;
+    /** The share of the length of the festoon that lies before the place nearest to each pixel. */
+    @Override
+    public float[] shares() {
+        return shares;
     }
 
     private void measure(double seconds, double reach) {
@@ -89,7 +92,7 @@ final class Hanging {
             double span = (extents[at + 2] - extents[at]) / count;
             double end = extents[at + 1] + heightNow * (extents[at + 3] - extents[at + 1]);
             distances[pixel] = FAR;
-            places[pixel] = 0;
+            shares[pixel] = 0;
             if (span > NOTHING) {
                 hang(pixel, (along[pixel] - extents[at]) / span, (up[pixel] - end) / span, count, reach / span, span);
             } else {
@@ -106,7 +109,7 @@ final class Hanging {
             if (swag.nearest(x - k, y - k * swag.rise(), nearest)) {
                 nearest = swag.distance();
                 distances[pixel] = (float) (nearest * span);
-                places[pixel] = (float) ((k + swag.share()) / count);
+                shares[pixel] = (float) ((k + swag.share()) / count);
             }
         }
     }

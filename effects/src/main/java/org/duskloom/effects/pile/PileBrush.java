@@ -14,8 +14,10 @@ final class PileBrush implements Brush {
     private final PileColors colors;
     private final float[] running = new float[Patch.CAPACITY];
 
-    private float restsFrom;
-    private float restsTo;
+    private boolean mirrored;
+    /** Where the resting lights end. */
+    private float top;
+
     private float runsFrom;
     private float runsTo;
 
@@ -32,18 +34,14 @@ final class PileBrush implements Brush {
         int count = (int) lights.at(time.seconds());
         double filled = passing.filled(time);
         int arrived = rule.arrived(filled, count);
-        double top = (double) arrived / count;
-        double lower = arrived < count ? rule.lowerEnd(filled, arrived, count) : 1;
-        double upper = lower + 1.0 / count;
-        if (passing.isThroughTheGround(time)) {
-            setRest(1 - top, 1);
-            setRun(1 - upper, 1 - lower);
-            colors.begin(count, count - 1 - arrived);
-        } else {
-            setRest(0, top);
-            setRun(lower, upper);
-            colors.begin(count, arrived);
-        }
+        double rest = (double) arrived / count;
+        double low = arrived < count ? rule.lowerEnd(filled, arrived, count) : 1;
+        double high = low + 1.0 / count;
+        mirrored = passing.isThroughTheGround(time);
+        top = (float) (mirrored ? 1 - rest : rest);
+        runsFrom = (float) (mirrored ? 1 - high : low);
+        runsTo = (float) (mirrored ? 1 - low : high);
+        colors.begin(count, mirrored ? count - 1 - arrived : arrived);
     }
 
     @Override
@@ -52,19 +50,15 @@ final class PileBrush implements Brush {
         int to = patch.to();
         patch.load(steps.position(), firstPixel, patch.first);
         patch.load(steps.count(), firstPixel, patch.second);
-        Steps.cover(patch.first, patch.second, restsFrom, restsTo, from, to, patch.third);
-        Steps.cover(patch.first, patch.second, runsFrom, runsTo, from, to, running);
+        if (mirrored) {
+            Steps.above(patch.first, patch.second, top, from, to, patch.third);
+        } else {
+            Steps.below(patch.first, patch.second, top, from, to, patch.third);
+        }
+        Steps.below(patch.first, patch.second, runsTo, from, to, running);
+        Steps.below(patch.first, patch.second, runsFrom, from, to, patch.second);
+        Steps.subtract(patch.second, from, to, running);
         patch.load(steps.place(), firstPixel, patch.first);
         colors.paint(running, patch);
-    }
-
-    private void setRest(double low, double high) {
-        restsFrom = (float) low;
-        restsTo = (float) high;
-    }
-
-    private void setRun(double low, double high) {
-        runsFrom = (float) low;
-        runsTo = (float) high;
     }
 }

@@ -25,19 +25,27 @@ record Steps(float[] position, float[] count, float[] place) {
     }
 
     /**
-     * How much of each step lies between two places.
+     * How much of each step lies below a place along the order.
      *
-     * @param position of each pixel
-     * @param count of each pixel
-     * @param low a place along the order, from 0
-     * @param high a place not before it
-     * @param level in [0, 1] afterwards
+     * @param level in [0, 1] afterwards; may be {@code count}
      */
-    static void cover(float[] position, float[] count, float low, float high, int from, int to, float[] level) {
+    static void below(float[] position, float[] count, float place, int from, int to, float[] level) {
         for (int i = from; i < to; i++) {
-            float belowHigh = Math.min(1f, Math.max(0f, high * count[i] - position[i]));
-            float belowLow = Math.min(1f, Math.max(0f, low * count[i] - position[i]));
-            level[i] = belowHigh - belowLow;
+            level[i] = Math.min(1f, Math.max(0f, place * count[i] - position[i]));
+        }
+    }
+
+    /** How much of each step lies above it. */
+    static void above(float[] position, float[] count, float place, int from, int to, float[] level) {
+        for (int i = from; i < to; i++) {
+            level[i] = 1f - Math.min(1f, Math.max(0f, place * count[i] - position[i]));
+        }
+    }
+
+    /** Takes one plane from another. */
+    static void subtract(float[] plane, int from, int to, float[] target) {
+        for (int i = from; i < to; i++) {
+            target[i] -= plane[i];
         }
     }
 }

@@ -7,6 +7,7 @@ import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Polar;
 import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.Repeats;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
@@ -75,8 +76,8 @@ public final class Radiate implements Effect {
         Motion motion = Motion.of(settings);
         Dial bands = Dial.of(settings, BANDS);
         BandLook look = BandLook.of(settings, Ramp.of(settings.value(PALETTE)));
-        Reaches first = Reaches.of(canvas, settings);
-        return () ->
-                new RadiateBrush(first.isConstant() ? first : Reaches.of(canvas, settings), bands, motion, look.open());
+        Repeats first = Repeats.rising(Reaches.of(canvas, settings), bands);
+        return () -> new RadiateBrush(
+                first.isConstant() ? first : Repeats.rising(Reaches.of(canvas, settings), bands), motion, look.open());
     }
 }

@@ -1,25 +1,23 @@
 package org.duskloom.effects.radiate;
 
 import org.duskloom.effects.kit.BandLook;
-import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Fractions;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.Repeats;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
 
 /** Paints the rings of {@link Radiate}. */
 final class RadiateBrush implements Brush {
-    private final Reaches reaches;
-    private final Dial bands;
+    private final Repeats bands;
     private final Motion motion;
     private final BandLook.Painter painter;
 
-    private float bandsNow;
-    private float phiNow;
+    /** φ modulo 1. */
+    private float moved;
 
-    RadiateBrush(Reaches reaches, Dial bands, Motion motion, BandLook.Painter painter) {
-        this.reaches = reaches;
+    RadiateBrush(Repeats bands, Motion motion, BandLook.Painter painter) {
         this.bands = bands;
         this.motion = motion;
         this.painter = painter;
@@ -27,18 +25,15 @@ final class RadiateBrush implements Brush {
 
     @Override
     public void begin(CueTime time) {
-        if (!reaches.isConstant()) {
-            reaches.begin(time.seconds());
-        }
-        bandsNow = bands.floatAt(time.seconds());
-        phiNow = (float) motion.phiFraction(time);
+        bands.begin(time.seconds());
+        moved = (float) motion.phiFraction(time);
         painter.begin(time.seconds());
     }
 
     @Override
     public void paint(int firstPixel, Patch patch) {
-        patch.load(reaches.shares(), firstPixel, patch.first);
-        Fractions.ofLine(patch.first, bandsNow, -phiNow, patch.from(), patch.to(), patch.first);
+        patch.load(bands.fractions(), firstPixel, patch.first);
+        Fractions.ofSum(patch.first, -moved, patch.from(), patch.to(), patch.first);
         painter.paintAcross(patch);
     }
 }

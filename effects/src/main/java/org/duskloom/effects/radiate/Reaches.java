@@ -3,14 +3,14 @@ package org.duskloom.effects.radiate;
 import java.util.Arrays;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Polar;
+import org.duskloom.effects.kit.SharePlane;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * How far from the centre each pixel lies: 0 at the centre, 1 where the farthest pixel of its member is. Can be shared by
- * threads if the centre does not move.
+ * How far from the centre each pixel lies: 0 at the centre, 1 where the farthest pixel of its member is.
  */
-final class Reaches {
+final class Reaches implements SharePlane {
     /** Nearer than this to the centre, in canvas units, a distance is but rounding. */
     private static final double AT_THE_CENTRE = 1e-9;
 
@@ -40,11 +40,13 @@ final class Reaches {
         return new Reaches(canvas, Dial.of(settings, Polar.CENTRE_X), Dial.of(settings, Polar.CENTRE_Y));
     }
 
-    boolean isConstant() {
+    @Override
+    public boolean isConstant() {
         return centreX.isConstant() && centreY.isConstant();
     }
 
-    void begin(double seconds) {
+    @Override
+    public void begin(double seconds) {
         double newX = centreX.at(seconds);
         double newY = centreY.at(seconds);
         if (newX != x || newY != y) {
@@ -52,8 +54,8 @@ final class Reaches {
         }
     }
 
-    /** Of each pixel, in [0, 1]; not to be written to. */
-    float[] shares() {
+    @Override
+    public float[] shares() {
         return shares;
     }
 

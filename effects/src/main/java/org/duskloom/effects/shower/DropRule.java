@@ -30,6 +30,11 @@ record DropRule(Motion motion, Dial density, int slotsPerPass, Dial tail, Dial v
         return motion.isReversed() ? -motion.phi(time) : motion.phi(time);
     }
 
+    /** Whether a drop is the same drop at all times. */
+    boolean isLasting() {
+        return density.isConstant() && vary.isConstant();
+    }
+
     /** How likely a slot is to hold a drop if the drop would start at this number of passes. */
     double chance(double startPasses, CueTime time) {
         if (density.isConstant()) {

@@ -2,65 +2,54 @@ package org.duskloom.effects.shower;
 
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.CueTime;
-import org.duskloom.engine.random.StableHash;
 
-/** The drops that can be seen at an instant, lane by lane. For one thread. */
+/**
+ * The drops that are seen at an instant, lane by lane, in the order of their heads, the one that has come least far first. A
+ * head beyond all others ends each lane. For one thread.
+ */
 final class Drops {
-    /** A drop's hash gives four numbers in [0, 1): two of 21 bits and two of 11. */
-    private static final int FINE_MASK = (1 << 21) - 1;
+    /** Beyond every head and tail. */
+    private static final float BEYOND = 9;
 
-    private static final int COARSE_MASK = (1 << 11) - 1;
-
-    private final Canvas canvas;
     private final Lanes lanes;
     private final DropRule rule;
-    private final int[] firstOfLane;
+    private final DrawnDrops drawn;
+    /** For each section of each lane, the first head in or after it. */
+    private final int[] firstOfSection;
+
     private final float[] heads;
     private final float[] draws;
-    private int count;
 
     Drops(Canvas canvas, Lanes lanes, DropRule rule) {
-        this.canvas = canvas;
         this.lanes = lanes;
         this.rule = rule;
-        firstOfLane = new int[lanes.mostLanes() + 1];
-        heads = new float[lanes.mostLanes() * rule.mostInSight()];
+        drawn = new DrawnDrops(canvas, lanes, rule);
+        firstOfSection = new int[lanes.mostLanes() * Lanes.SECTIONS];
+        heads = new float[lanes.mostLanes() * (rule.mostInSight() + 1)];
         draws = new float[heads.length];
     }
 
     /** Finds the drops of an instant; the lanes have gone there before. */
     void begin(CueTime time, double tailNow, double varyNow) {
         double passes = rule.passes(time);
-        long lastSlot = (long) Math.floor(passes * rule.slotsPerPass());
-        long firstSlot = lastSlot - rule.slotsInSight(tailNow, varyNow) + 1;
-        count = 0;
+        drawn.begin(time, passes, tailNow, varyNow);
+        int end = 0;
         for (int lane = 0; lane < lanes.count(); lane++) {
-            firstOfLane[lane] = count;
-            long key = StableHash.combine(canvas.memberKey(lanes.memberOf(lane)), lanes.numberOf(lane));
-            for (long slot = firstSlot; slot <= lastSlot; slot++) {
-                addIfSeen(StableHash.combine(key, slot), slot, passes, tailNow, varyNow, time);
+            int first = end;
+            for (int drop = drawn.first(lane + 1) - 1; drop >= drawn.first(lane); drop--) {
+                double head = drawn.head(drop, passes);
+                if (head >= 0 && head <= 1 + tailNow) {
+                    insert((float) head, drawn.draw(drop), first, end++);
+                }
             }
-        }
-        firstOfLane[lanes.count()] = count;
-    }
-
-    private void addIfSeen(long bits, long slot, double passes, double tailNow, double varyNow, CueTime time) {
-        double start = (slot + (bits >>> 43) * 0x1p-21) / rule.slotsPerPass();
-        double speed = 1 / (1 + varyNow * (bits >>> 11 & COARSE_MASK) * 0x1p-11);
-        double head = speed * (passes - start);
-        if (head < 0 || head > 1 + tailNow) {
-            return;
-        }
-        if ((bits >>> 22 & FINE_MASK) * 0x1p-21 < rule.chance(start, time)) {
-            heads[count] = (float) head;
-            draws[count] = (bits & COARSE_MASK) * 0x1p-11f;
-            count++;
+            heads[end++] = BEYOND;
+            index(lane, first);
         }
     }
 
-    /** The first drop of a lane; the drops of the lane end where those of the next begin. */
-    int first(int lane) {
-        return firstOfLane[lane];
+    /** Where to begin in {@link #heads} when looking for the first head not behind a pixel of a section. */
+    int[] firstOfSection() {
+        return firstOfSection;
     }
 
     /** How far each drop has come, as a share of the way; its tail follows. */
@@ -71,5 +60,26 @@ final class Drops {
     /** A number drawn for each drop, in [0, 1). */
     float[] draws() {
         return draws;
+    }
+
+    private void insert(float head, float draw, int first, int end) {
+        int at = end;
+        while (at > first && heads[at - 1] > head) {
+            heads[at] = heads[at - 1];
+            draws[at] = draws[at - 1];
+            at--;
+        }
+        heads[at] = head;
+        draws[at] = draw;
+    }
+
+    private void index(int lane, int first) {
+        int at = first;
+        for (int section = 0; section < Lanes.SECTIONS; section++) {
+            while (heads[at] < (float) section / Lanes.SECTIONS) {
+                at++;
+            }
+            firstOfSection[lane * Lanes.SECTIONS + section] = at;
+        }
     }
 }

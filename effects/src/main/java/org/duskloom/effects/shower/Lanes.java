@@ -10,9 +10,12 @@ import org.duskloom.engine.effect.Settings;
 
 /**
  * Which lane each pixel lies in, how far along it, and how bright the lane is there. The outermost lanes of a member have
- * their middles on its outermost pixels. Only lanes with pixels are counted. Can be shared by threads if nothing in it moves.
+ * their middles on its outermost pixels. Only lanes with pixels are counted. A lane is cut into {@value #SECTIONS} sections of
+ * equal length. Can be shared by threads if nothing in it moves.
  */
 final class Lanes {
+    static final int SECTIONS = 16;
+
     /** Pixels that differ by less than this share of a lane lie side by side. */
     private static final double ROUNDING = 1e-6;
 
@@ -25,7 +28,7 @@ final class Lanes {
     private final Dial soft;
     private final boolean constant;
 
-    private final int[] laneOf;
+    private final int[] sectionOf;
     private final float[] along;
     private final float[] sides;
     /** The lane of each number in each member; -1 where no pixel lies. */
@@ -45,11 +48,11 @@ final class Lanes {
         width = Dial.of(settings, Shower.WIDTH);
         soft = Dial.of(settings, BandLook.SOFT);
         constant = toward.isConstant() && laneCount.isConstant() && width.isConstant() && soft.isConstant();
-        laneOf = new int[canvas.pixelCount()];
+        sectionOf = new int[canvas.pixelCount()];
         along = new float[canvas.pixelCount()];
         sides = new float[canvas.pixelCount()];
         laneOfNumber = new int[canvas.memberCount() * (int) laneCount.ceiling()];
-        int most = Math.min(laneOf.length, laneOfNumber.length);
+        int most = Math.min(sectionOf.length, laneOfNumber.length);
         memberOfLane = new int[most];
         numberOfLane = new int[most];
         measure(0);
@@ -88,9 +91,9 @@ final class Lanes {
         return numberOfLane[lane];
     }
 
-    /** The lane of each pixel. */
-    int[] laneOf() {
-        return laneOf;
+    /** The section of each pixel; those of lane k are numbered from k · {@value #SECTIONS}. */
+    int[] sectionOf() {
+        return sectionOf;
     }
 
     /** How far each pixel lies along its lane, 0 to 1. */
@@ -123,11 +126,12 @@ final class Lanes {
         Arrays.fill(laneOfNumber, -1);
         count = 0;
         float[] shares = acrossView.shares();
-        for (int pixel = 0; pixel < laneOf.length; pixel++) {
+        for (int pixel = 0; pixel < sectionOf.length; pixel++) {
             double place = shares[pixel] * (lanes - 1.0) + 0.5;
             int number = (int) Math.floor(place + ROUNDING);
             sides[pixel] = (float) Math.abs(place - number - 0.5);
-            laneOf[pixel] = lane(canvas.memberOf()[pixel], number, lanes);
+            int section = (int) Math.min(SECTIONS - 1, along[pixel] * SECTIONS);
+            sectionOf[pixel] = lane(canvas.memberOf()[pixel], number, lanes) * SECTIONS + section;
         }
     }
 

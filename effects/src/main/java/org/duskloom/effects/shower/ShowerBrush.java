@@ -38,32 +38,44 @@ final class ShowerBrush implements Brush {
     public void paint(int firstPixel, Patch patch) {
         int from = patch.from();
         int to = patch.to();
-        findDrops(firstPixel, from, to, patch.second, patch.third);
+        findHeads(firstPixel, from, to, patch.second);
         tails(patch.second, perTail, from, to, patch.first);
+        if (byDrop) {
+            findDraws(firstPixel, from, to, patch.third);
+        }
         ramp.paint(byDrop ? patch.third : patch.first, patch);
         patch.load(lanes.sides(), firstPixel, patch.second);
         levels(patch.first, from, to, patch.second);
         Levels.apply(patch.second, patch);
     }
 
-    /** How far the nearest head that is not behind the pixel has gone past it, 3 if there is none; and that drop's draw. */
-    private void findDrops(int firstPixel, int from, int to, float[] past, float[] draw) {
-        int[] laneOf = lanes.laneOf();
+    /** How far the first head that is not behind each pixel has gone past it. */
+    private void findHeads(int firstPixel, int from, int to, float[] past) {
+        int[] sectionOf = lanes.sectionOf();
         float[] along = lanes.along();
         float[] heads = drops.heads();
+        int[] firstOfSection = drops.firstOfSection();
         for (int i = from, pixel = firstPixel; i < to; i++, pixel++) {
-            int end = drops.first(laneOf[pixel] + 1);
-            float nearest = 3;
-            int which = -1;
-            for (int drop = drops.first(laneOf[pixel]); drop < end; drop++) {
-                float distance = heads[drop] - along[pixel];
-                if (distance >= 0 && distance < nearest) {
-                    nearest = distance;
-                    which = drop;
-                }
+            int at = firstOfSection[sectionOf[pixel]];
+            while (heads[at] < along[pixel]) {
+                at++;
             }
-            past[i] = nearest;
-            draw[i] = which < 0 ? 0 : drops.draws()[which];
+            past[i] = heads[at] - along[pixel];
+        }
+    }
+
+    /** The draw of the drop of that head. */
+    private void findDraws(int firstPixel, int from, int to, float[] draw) {
+        int[] sectionOf = lanes.sectionOf();
+        float[] along = lanes.along();
+        float[] heads = drops.heads();
+        int[] firstOfSection = drops.firstOfSection();
+        for (int i = from, pixel = firstPixel; i < to; i++, pixel++) {
+            int at = firstOfSection[sectionOf[pixel]];
+            while (heads[at] < along[pixel]) {
+                at++;
+            }
+            draw[i] = drops.draws()[at];
         }
     }
 

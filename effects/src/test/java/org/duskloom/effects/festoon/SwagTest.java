@@ -1,0 +1,90 @@
+package org.duskloom.effects.festoon;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SwagTest {
+    private static Swag swag(double rise, double sag) {
+        Swag swag = new Swag();
+        swag.hang(rise, sag);
+        return swag;
+    }
+
+    /** Straight, from (0, 0) to (1, 0.75), 1.25 long: (0.3, 0.6) lies 0.3 from it, at 0.6 of 1.25 (foot (0.48, 0.36)). */
+    @Test
+    void findsTheFootOnAStraightLine() {
+        Swag swag = swag(0.75, 0);
+
+        assertThat(swag.nearest(0.3, 0.6, 1)).isTrue();
+        assertThat(swag.distance()).isCloseTo(0.3, within(1e-12));
+        assertThat(swag.share()).isCloseTo(0.48, within(1e-12));
+    }
+
+    /** Beyond an end the nearest place is the end. */
+    @Test
+    void endsAtItsEnds() {
+        Swag swag = swag(0, 0.3);
+
+        assertThat(swag.nearest(1.3, 0.4, 1)).isTrue();
+        assertThat(swag.distance()).isCloseTo(0.5, within(1e-12));
+        assertThat(swag.share()).isEqualTo(1);
+    }
+
+    /** From below, or from above but nearer than a to the lowest point, that point is the nearest: half way along. */
+    @ParameterizedTest
+    @CsvSource({"-0.4, 0.1", "-0.7, 0.4", "-0.2, 0.1", "-0.3, 0"})
+    void findsTheLowestPoint(double y, double distance) {
+        Swag swag = swag(0, 0.3);
+
+        assertThat(swag.nearest(0.5, y, 1)).isTrue();
+        assertThat(swag.distance()).isCloseTo(distance, within(1e-4));
+        assertThat(swag.share()).isCloseTo(0.5, within(1e-3));
+    }
+
+    @Test
+    void looksNoFartherThanItsReach() {
+        Swag swag = swag(0, 0.3);
+
+        assertThat(swag.nearest(0.5, -0.4, 0.0999)).isFalse();
+        assertThat(swag.nearest(0.5, -0.4, 0.1002)).isTrue();
+        assertThat(swag.nearest(-0.2, 0, 0.19)).isFalse();
+    }
+
+    /** Whatever the reach, the same place is found to the bit; so a moving thickness does not make colours jump. */
+    @Test
+    void findsTheSameWithAnyReach() {
+        Swag swag = swag(0.3, 0.6);
+        for (double x = -0.1; x <= 1.1; x += 0.04) {
+            for (double y = -0.8; y <= 0.4; y += 0.04) {
+                swag.nearest(x, y, 5);
+                double distance = swag.distance();
+                double share = swag.share();
+                if (swag.nearest(x, y, 0.1)) {
+                    assertThat(swag.distance()).isEqualTo(distance);
+                    assertThat(swag.share()).isEqualTo(share);
+                } else {
+                    assertThat(distance).isGreaterThanOrEqualTo(0.1);
+                }
+            }
+        }
+    }
+
+    /** Points of the exact curve lie on it, at the share of the length where they are. */
+    @ParameterizedTest
+    @CsvSource({"0, 0.3, 1e-5", "0.5, 0.3, 1e-5", "-1, 0.6, 1e-4", "0, 2, 1e-3"})
+    void followsTheCatenary(double rise, double sag, double tolerance) {
+        Swag swag = swag(rise, sag);
+        Catenary chain = Catenary.hung(rise, sag);
+        for (double share = 0.0123; share < 1; share += 0.05) {
+            double x = chain.xAtArc(share * chain.length());
+
+            assertThat(swag.nearest(x, chain.heightAt(x), 0.1)).isTrue();
+            assertThat(swag.distance()).isLessThan(tolerance);
+            assertThat(swag.share()).isCloseTo(share, within(1e-4));
+        }
+    }
+}
