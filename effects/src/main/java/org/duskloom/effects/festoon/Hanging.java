@@ -109,7 +109,7 @@ final class Hanging implements SharePlane {
             if (swag.nearest(x - k, y - k * swag.rise(), nearest)) {
                 nearest = swag.distance();
                 distances[pixel] = (float) (nearest * span);
-                shares[pixel] = (float) ((k + swag.share()) / count);
+                shares[pixel] = Math.min(LAST, (float) ((k + swag.share()) / count));
             }
         }
     }

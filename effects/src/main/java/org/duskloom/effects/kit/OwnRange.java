@@ -12,9 +12,6 @@ final class OwnRange {
     /** A range below this share of the member's size is what rounding leaves of none. */
     private static final double NOTHING = 1e-9;
 
-    /** So far below 1 that it stays below the next whole number when times of passes are added to it as floats. */
-    private static final float BELOW_ONE = 1 - 0x1p-20f;
-
     private final Canvas canvas;
     /** The greatest distance of each member from the middle of its canvas, along x or y. */
     private final double[] size;
@@ -44,7 +41,7 @@ final class OwnRange {
         for (int pixel = 0; pixel < values.length; pixel++) {
             int member = memberOf[pixel];
             double share = (values[pixel] - least[member]) * stretch[member];
-            shares[pixel] = Math.min(BELOW_ONE, (float) share);
+            shares[pixel] = Math.min(SharePlane.LAST, (float) share);
         }
     }
 

@@ -8,7 +8,8 @@ import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * How far from the centre each pixel lies: 0 at the centre, 1 where the farthest pixel of its member is.
+ * How far from the centre each pixel lies: 0 at the centre, just below 1 where the farthest pixel of its member
+ * is.
  */
 final class Reaches implements SharePlane {
     /** Nearer than this to the centre, in canvas units, a distance is but rounding. */
@@ -73,7 +74,8 @@ final class Reaches implements SharePlane {
         }
         for (int pixel = 0; pixel < distances.length; pixel++) {
             double most = farthest[memberOf[pixel]];
-            shares[pixel] = most > 0 ? (float) (Math.rint(distances[pixel] / most * GRID) / GRID) : 0;
+            double share = most > 0 ? Math.rint(distances[pixel] / most * GRID) / GRID : 0;
+            shares[pixel] = Math.min(LAST, (float) share);
         }
     }
 }

@@ -1,6 +1,7 @@
 package org.duskloom.effects.shower;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import org.duskloom.effects.Canvases;
@@ -48,8 +49,8 @@ class LanesTest {
     void softensTheSides() {
         float[] sides = lanes(Canvases.of(Canvases.row(9)), 3, 1, 0.5).sides();
         assertThat(sides[0]).isEqualTo(1);
-        assertThat(sides[1]).isCloseTo(0.5f, org.assertj.core.api.Assertions.within(1e-5f));
-        assertThat(sides[2]).isCloseTo(0, org.assertj.core.api.Assertions.within(1e-5f));
+        assertThat(sides[1]).isCloseTo(0.5f, within(1e-5f));
+        assertThat(sides[2]).isCloseTo(0, within(1e-5f));
     }
 
     /** Pixels one above the other lie in the middle of one lane. */
@@ -58,6 +59,7 @@ class LanesTest {
         Lanes lanes = lanes(Canvases.of(Canvases.moved(Canvases.row(9), 0, 0, 1, 0)), 5, 0.1, 0);
         assertThat(lanes.count()).isEqualTo(1);
         assertThat(lanes.sides()).containsOnly(1);
-        assertThat(lanes.along()).containsExactly(1, 0.875f, 0.75f, 0.625f, 0.5f, 0.375f, 0.25f, 0.125f, 0);
+        assertThat(lanes.along())
+                .containsExactly(new float[] {1, 0.875f, 0.75f, 0.625f, 0.5f, 0.375f, 0.25f, 0.125f, 0}, within(1e-6f));
     }
 }
