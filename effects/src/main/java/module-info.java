@@ -1,11 +1,13 @@
 /** The effects of duskloom, each a service that the engine's registry finds. */
 module org.duskloom.effects {
+    requires java.desktop;
     requires transitive org.duskloom.engine;
 
     provides org.duskloom.engine.effect.Effect with
             org.duskloom.effects.chase.Chase,
             org.duskloom.effects.drift.Drift,
             org.duskloom.effects.festoon.Festoon,
+            org.duskloom.effects.picture.Picture,
             org.duskloom.effects.pile.Pile,
             org.duskloom.effects.pulse.Pulse,
             org.duskloom.effects.radiate.Radiate,

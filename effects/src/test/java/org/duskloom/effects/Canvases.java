@@ -33,6 +33,17 @@ public final class Canvases {
         return row;
     }
 
+    /** Rows of pixels from the top, each from the left, as the fit {@code contain} lays them out. */
+    public static double[][] grid(int columns, int rows) {
+        double[][] grid = new double[columns * rows][];
+        double half = Math.max(1, Math.max(columns, rows) - 1) / 2.0;
+        for (int i = 0; i < grid.length; i++) {
+            grid[i] =
+                    new double[] {(i % columns - (columns - 1) / 2.0) / half, ((rows - 1) / 2.0 - i / columns) / half};
+        }
+        return grid;
+    }
+
     /** Pixels scattered over the square from -1 to 1, the same ones every time. */
     public static double[][] scattered(int count) {
         double[][] places = new double[count][];

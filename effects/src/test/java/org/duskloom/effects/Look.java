@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.CssColor;
@@ -33,9 +34,11 @@ public final class Look {
         this.effect = effect;
     }
 
-    /** The effect with this name, with nothing set. */
+    /** The effect with this name, with nothing set but what it cannot do without. */
     public static Look of(String name) {
-        return new Look(INSTALLED.find(name).orElseThrow());
+        return new Look(INSTALLED.find(name).orElseThrow())
+                .withIfThere("file", Optional.of(AnimationFile.path()))
+                .withIfThere("text", "Midsummer");
     }
 
     /** Sets any setting to a value of its type. */
@@ -69,6 +72,12 @@ public final class Look {
     /** Sets the palette to colours spread evenly, mixed in linear light. */
     public Look palette(String... colors) {
         return with("palette", evenly(ColorMix.LINEAR, colors));
+    }
+
+    /** Leaves a setting as it is. */
+    public Look without(String name) {
+        given.remove(setting(name));
+        return this;
     }
 
     /** Sets a setting if the effect has it. */

@@ -43,6 +43,11 @@ public final class Dial {
         return constant ? at(0) : max;
     }
 
+    /** The least and the greatest value at any key: {@code [least, greatest]}; an easing may lead beyond them. */
+    public double[] keyRange() {
+        return track.keyRange();
+    }
+
     /** Its value; a whole number is rounded to the nearest, halves up. */
     public double at(double seconds) {
         double value = track.at(seconds);

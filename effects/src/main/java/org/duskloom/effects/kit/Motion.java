@@ -51,13 +51,24 @@ public final class Motion {
      * @throws SettingException if both {@code every} and {@code passes} are given, or if {@code passes} moves
      */
     public static Motion of(Settings settings) throws SettingException {
+        return of(settings, EVERY, EVERY.standard().orElseThrow());
+    }
+
+    /**
+     * The clock that the settings describe, where one pass has a time of its own.
+     *
+     * @param every stands for {@link #EVERY}
+     * @param ownSeconds time for one pass where nothing else is said; above 0
+     * @throws SettingException if both {@code every} and {@code passes} are given, or if {@code passes} moves
+     */
+    public static Motion of(Settings settings, DurationSetting every, double ownSeconds) throws SettingException {
         Dial phase = Dial.of(settings, PHASE);
         boolean reverse = settings.value(REVERSE);
         if (!settings.isGiven(PASSES)) {
-            return new Motion(settings.value(EVERY).orElseThrow(), 0, reverse, phase);
+            return new Motion(settings.value(every).orElse(ownSeconds), 0, reverse, phase);
         }
         Dial passes = Dial.of(settings, PASSES);
-        if (settings.isGiven(EVERY)) {
+        if (settings.isGiven(every)) {
             throw new SettingException("passes", "both every and passes are given", "say one of the two");
         }
         if (!passes.isConstant()) {

@@ -1,0 +1,38 @@
+package org.duskloom.effects.kit.area;
+
+import java.util.List;
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.Kernel;
+
+/**
+ * Paints a reel of pictures on the lights of a canvas, each member by itself. What lies still is computed beforehand, exactly:
+ * the mean of each cell. What moves is looked up, four pixels for each light, in pictures that were filtered beforehand so
+ * finely that the difference to the mean is small; the cost of a light does not depend on the size of the pictures.
+ */
+public final class AreaKernel {
+    /** A still reel is cached light by light while that takes no more floats than this; 256 MB. */
+    private static final long MOST_CACHED_FLOATS = 1L << 26;
+
+    private AreaKernel() {}
+
+    /**
+     * How the pictures are seen.
+     *
+     * @param repeats whether they go on beyond their edges, else it is transparent there
+     * @param sharp whether their pixels are seen as squares of even light where they are larger than a light, else one runs
+     *     into the other
+     */
+    public record Style(boolean repeats, boolean sharp) {}
+
+    /** A kernel for all that. */
+    public static Kernel of(Canvas canvas, Reel reel, ReelClock clock, Placing placing, Style style) {
+        List<LightField> fields = LightField.of(canvas);
+        long cachedFloats = (long) canvas.pixelCount() * reel.count() * LightImage.CHANNELS;
+        if (placing.isStill() && cachedFloats <= MOST_CACHED_FLOATS) {
+            StillLight light = StillLight.of(canvas, fields, reel, placing, style);
+            return () -> new StillBrush(light, clock);
+        }
+        MovingLight light = MovingLight.of(canvas, fields, reel, placing, style);
+        return () -> new MovingBrush(light, clock);
+    }
+}
