@@ -7,6 +7,7 @@ package org.duskloom.engine.display;
  */
 final class Degrees {
     private static final double RADIANS = Math.PI / 180;
+    private static final double DIAGONAL = Math.sqrt(0.5);
 
     private Degrees() {}
 
@@ -25,15 +26,15 @@ final class Degrees {
     }
 
     private static double sineOfFirstQuarter(double degrees) {
-        if (degrees == 30) {
-            return 0.5;
+        if (degrees == 30 || degrees == 45) {
+            return degrees == 30 ? 0.5 : DIAGONAL;
         }
         return degrees > 45 ? StrictMath.cos((90 - degrees) * RADIANS) : StrictMath.sin(degrees * RADIANS);
     }
 
     private static double cosineOfFirstQuarter(double degrees) {
-        if (degrees == 60) {
-            return 0.5;
+        if (degrees == 60 || degrees == 45) {
+            return degrees == 60 ? 0.5 : DIAGONAL;
         }
         return degrees > 45 ? StrictMath.sin((90 - degrees) * RADIANS) : StrictMath.cos(degrees * RADIANS);
     }

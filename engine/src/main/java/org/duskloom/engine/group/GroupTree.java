@@ -2,6 +2,7 @@ package org.duskloom.engine.group;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,6 +13,7 @@ import java.util.Set;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
+import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 
 /**
@@ -30,6 +32,7 @@ public final class GroupTree {
     private final Suggestions suggestions;
     private final Map<String, GroupDefinition> definitions;
     private final GroupMembers groupMembers;
+    private final Set<String> groupsInGroups = new HashSet<>();
     private final Map<String, List<Member>> resolved = new HashMap<>();
 
     GroupTree(PixelMap map, Map<String, GroupDefinition> definitions, Set<String> incompleteProps, Problems problems) {
@@ -54,6 +57,16 @@ public final class GroupTree {
     /** The groups' names in the order of the file, those with errors too. */
     public List<String> groupNames() {
         return List.copyOf(definitions.keySet());
+    }
+
+    /** Where a group is defined. */
+    public Optional<Location> groupLocation(String name) {
+        return Optional.ofNullable(definitions.get(name)).map(GroupDefinition::location);
+    }
+
+    /** The names of the groups that other groups use. */
+    public Set<String> groupsInGroups() {
+        return Set.copyOf(groupsInGroups);
     }
 
     /** Every address without a pattern: props, each followed by its parts, then groups. */
@@ -122,6 +135,9 @@ public final class GroupTree {
     }
 
     private Optional<List<Member>> ofGroups(Address address, List<String> names, Problems problems) {
+        if (!groupMembers.isIdle()) {
+            groupsInGroups.addAll(names);
+        }
         Set<Member> all = new LinkedHashSet<>();
         for (String name : names) {
             Optional<List<Member>> members = groupMembers.from(name, address.location(), problems);

@@ -1,0 +1,144 @@
+package org.duskloom.engine.display;
+
+import java.util.BitSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.group.GroupTree;
+import org.duskloom.engine.map.Overlaps;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.Positions;
+import org.duskloom.engine.map.Prop;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+
+/** Looks for what is allowed in a display, but mostly is a slip. Everything it finds is a warning. */
+public final class DisplayChecks {
+    private static final int MAX_SHOWN = 5;
+
+    private DisplayChecks() {}
+
+    /**
+     * Adds a warning for each of these: pixels at one place; a shape that no prop has; a pixel that stands apart from its
+     * neighbours in a list of places or a file; and what {@link #warnOfMap} finds.
+     */
+    public static void warn(Display display, Problems problems) {
+        Overlaps.warned(rounded(display.map()), problems);
+        warnOfUnusedShapes(display, problems);
+        for (Shape shape : display.shapes()) {
+            SpacingJumps.warn(shape, problems);
+            SimilarNames.warnOfParts(shape, problems);
+        }
+        SimilarNames.warnOfShapes(display.shapes(), problems);
+        warnOfMap(display.groups(), problems);
+    }
+
+    /**
+     * The checks that need no more than a map and its groups: props that hang in the same space, pixels in no group while
+     * there are groups, names that differ by upper and lower case only.
+     */
+    public static void warnOfMap(GroupTree groups, Problems problems) {
+        new PropOverlaps(groups.map()).warn(problems);
+        warnOfUngrouped(groups, problems);
+        SimilarNames.warnOfAddresses(groups, problems);
+    }
+
+    /**
+     * Adds a warning for each group that neither another group uses nor anything else.
+     *
+     * @param groups the groups
+     * @param usedElsewhere the names of groups that timelines use
+     * @param problems where warnings go
+     */
+    public static void warnOfUnusedGroups(GroupTree groups, Set<String> usedElsewhere, Problems problems) {
+        for (String name : groups.groupNames()) {
+            if (!usedElsewhere.contains(name) && !groups.groupsInGroups().contains(name)) {
+                problems.warn(
+                        location(groups, name),
+                        "group " + Quoted.of(name) + " is not used",
+                        "leave it so if another show uses it");
+            }
+        }
+    }
+
+    /** Pixels are at one place if they are nearer than a billionth of the stage: what rounding makes of equal places. */
+    private static PixelMap rounded(PixelMap map) {
+        double largest = IntStream.range(0, map.pixelCount())
+                .mapToDouble(i -> Math.abs(map.stage().x(i))
+                        + Math.abs(map.stage().y(i))
+                        + Math.abs(map.stage().z(i)))
+                .max()
+                .orElse(0);
+        // A power of two: typed coordinates lie on its multiples, not between two of them.
+        double cell = StrictMath.scalb(1.0, StrictMath.getExponent(largest) - 30);
+        if (largest == 0) {
+            return map;
+        }
+        double[][] cells = new double[3][map.pixelCount()];
+        for (int i = 0; i < map.pixelCount(); i++) {
+            cells[0][i] = Math.rint(map.stage().x(i) / cell);
+            cells[1][i] = Math.rint(map.stage().y(i) / cell);
+            cells[2][i] = Math.rint(map.stage().z(i) / cell);
+        }
+        return new PixelMap(map.props(), new Positions(cells[0], cells[1], cells[2]), map.own());
+    }
+
+    private static void warnOfUnusedShapes(Display display, Problems problems) {
+        Set<String> used = new HashSet<>();
+        display.props().forEach(prop -> used.add(prop.shape().name()));
+        for (Shape shape : display.shapes()) {
+            if (!used.contains(shape.name())) {
+                problems.warn(
+                        shape.definedAt(),
+                        "no prop has the shape " + Quoted.of(shape.name()),
+                        "place one, or remove it");
+            }
+        }
+    }
+
+    private static void warnOfUngrouped(GroupTree groups, Problems problems) {
+        if (groups.groupNames().isEmpty()) {
+            return;
+        }
+        BitSet grouped = grouped(groups);
+        List<Prop> partly = groups.map().props().stream()
+                .filter(prop -> ungrouped(prop, grouped) > 0)
+                .toList();
+        if (partly.isEmpty()) {
+            return;
+        }
+        List<String> shown = partly.stream()
+                .limit(MAX_SHOWN)
+                .map(prop ->
+                        Quoted.of(prop.name()) + " (" + ungrouped(prop, grouped) + " of " + prop.pixelCount() + ")")
+                .toList();
+        int more = partly.size() - shown.size();
+        problems.warn(
+                partly.get(0).definedAt(),
+                "pixels in no group: " + String.join(", ", shown) + (more > 0 ? " and of " + more + " more props" : ""),
+                "leave it so if cues name these props themselves");
+    }
+
+    private static BitSet grouped(GroupTree groups) {
+        BitSet grouped = new BitSet();
+        for (String name : groups.groupNames()) {
+            TextNode address = new TextNode(location(groups, name), name);
+            groups.resolve(List.of(address), new Problems()).orElse(List.of()).stream()
+                    .flatMapToInt(member -> IntStream.of(member.pixels()))
+                    .forEach(grouped::set);
+        }
+        return grouped;
+    }
+
+    private static int ungrouped(Prop prop, BitSet grouped) {
+        int end = prop.firstPixel() + prop.pixelCount();
+        return prop.pixelCount() - grouped.get(prop.firstPixel(), end).cardinality();
+    }
+
+    private static Location location(GroupTree groups, String name) {
+        return groups.groupLocation(name).orElseThrow();
+    }
+}
