@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * <table>
  * <caption>Fields</caption>
- * <tr><td>{@code count}</td><td>how many pixels; required, 2 to 2,000,000</td></tr>
+ * <tr><td>{@code count}</td><td>how many pixels; required, 2 to 1,000,000</td></tr>
  * <tr><td>{@code radius}</td><td>required, above 0</td></tr>
  * <tr><td>{@code from}, {@code to}</td><td>angles of the first and the last pixel in degrees; required, different, less than
  *     360 apart</td></tr>

@@ -11,7 +11,7 @@ import java.util.Optional;
  *
  * <table>
  * <caption>Fields</caption>
- * <tr><td>{@code count}</td><td>how many pixels; required, 2 to 2,000,000; one is at each end</td></tr>
+ * <tr><td>{@code count}</td><td>how many pixels; required, 2 to 1,000,000; one is at each end</td></tr>
  * <tr><td>{@code radius}</td><td>one number for a mast, {@code [bottom, top]} for a cone; required, from 0, not 0 twice</td></tr>
  * <tr><td>{@code height}</td><td>from the first pixel to the last; required, above 0</td></tr>
  * <tr><td>{@code turns}</td><td>how often it goes round, above 0 to 10,000; this or {@code spacing}</td></tr>

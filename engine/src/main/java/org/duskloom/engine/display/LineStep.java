@@ -9,7 +9,7 @@ import java.util.Optional;
  * <caption>Fields</caption>
  * <tr><td>{@code from}, {@code to}</td><td>places of the first and the last pixel, {@code [x, y]} or {@code [x, y, z]};
  *     required, different</td></tr>
- * <tr><td>{@code count}</td><td>how many pixels; required, 2 to 2,000,000</td></tr>
+ * <tr><td>{@code count}</td><td>how many pixels; required, 2 to 1,000,000</td></tr>
  * </table>
  */
 record LineStep(int count, Point from, Point to) implements Step {

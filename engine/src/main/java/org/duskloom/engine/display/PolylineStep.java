@@ -14,7 +14,7 @@ import java.util.Optional;
  * <table>
  * <caption>Fields</caption>
  * <tr><td>{@code points}</td><td>the corners, each {@code [x, y]} or {@code [x, y, z]}; required, at least 2</td></tr>
- * <tr><td>{@code count}</td><td>how many pixels, 2 to 2,000,000; this or {@code spacing}</td></tr>
+ * <tr><td>{@code count}</td><td>how many pixels, 2 to 1,000,000; this or {@code spacing}</td></tr>
  * <tr><td>{@code spacing}</td><td>distance between pixels, above 0; this or {@code count}</td></tr>
  * <tr><td>{@code closed}</td><td>whether the line goes back to its first point; false</td></tr>
  * </table>

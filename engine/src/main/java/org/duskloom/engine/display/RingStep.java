@@ -9,7 +9,7 @@ import java.util.Optional;
  *
  * <table>
  * <caption>Fields</caption>
- * <tr><td>{@code count}</td><td>how many pixels; required, 1 to 2,000,000</td></tr>
+ * <tr><td>{@code count}</td><td>how many pixels; required, 1 to 1,000,000</td></tr>
  * <tr><td>{@code radius}</td><td>required, above 0</td></tr>
  * <tr><td>{@code start}</td><td>angle of the first pixel in degrees, 0 right, 90 up; 0</td></tr>
  * <tr><td>{@code direction}</td><td>{@code "counter-clockwise"} (default) or {@code "clockwise"}</td></tr>

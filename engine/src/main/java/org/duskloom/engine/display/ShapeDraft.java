@@ -14,6 +14,7 @@ import org.duskloom.engine.problem.Problems;
 /** The pixels of one shape while step follows step. */
 final class ShapeDraft {
     private final String what;
+    private final String name;
     private final Allowance allowance;
     private final Problems problems;
     private final List<Shape.Run> runs = new ArrayList<>();
@@ -23,14 +24,23 @@ final class ShapeDraft {
     private double[] z = new double[64];
     private int size;
 
-    ShapeDraft(String what, Allowance allowance, Problems problems) {
+    /**
+     * @param what the shape, for messages
+     * @param name a sound name
+     */
+    ShapeDraft(String what, String name, Allowance allowance, Problems problems) {
         this.what = what;
+        this.name = name;
         this.allowance = allowance;
         this.problems = problems;
     }
 
     String what() {
         return what;
+    }
+
+    String name() {
+        return name;
     }
 
     /** Adds the pixels of a step. */

@@ -42,11 +42,11 @@ final class ShapeReader {
     /** Reads a shape under its name. */
     ReadShape read(Field field) {
         int errorsBefore = problems.errorCount();
-        Names.fault(field.name())
-                .ifPresent(fault -> problems.error(
-                        field.nameLocation(), "the shape name " + Quoted.of(field.name()) + " " + fault));
+        Optional<String> fault = Names.fault(field.name());
+        fault.ifPresent(wrong ->
+                problems.error(field.nameLocation(), "the shape name " + Quoted.of(field.name()) + " " + wrong));
         String what = "shape " + Quoted.of(field.name());
-        ShapeDraft draft = new ShapeDraft(what, allowance, problems);
+        ShapeDraft draft = new ShapeDraft(what, fault.isEmpty() ? field.name() : "shape", allowance, problems);
         List<Part> parts = Fields.of(field.value(), what, problems)
                 .map(fields -> bound(fields, draft))
                 .orElse(List.of());
@@ -92,7 +92,7 @@ final class ShapeReader {
 
     private TreeMap<String, int[]> load(TextNode file, ShapeDraft draft) {
         Optional<PixelMap> map =
-                files.text(file, problems).flatMap(source -> MapReader.readShape(source, "shape", problems));
+                files.text(file, problems).flatMap(source -> MapReader.readShape(source, draft.name(), problems));
         if (map.isEmpty() || !draft.add(map.get(), file.location())) {
             return new TreeMap<>();
         }

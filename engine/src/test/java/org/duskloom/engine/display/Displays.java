@@ -18,7 +18,8 @@ final class Displays {
                 files.getOrDefault(written.value(), "").getBytes(StandardCharsets.UTF_8), written.value(), reported);
         return SourceText.of(json.getBytes(StandardCharsets.UTF_8), "garden.json", problems)
                 .flatMap(source -> JsonReader.read(source, problems))
-                .flatMap(root -> DisplayReader.read(root, shapeFiles, problems));
+                .flatMap(root -> DisplayReader.read(root, shapeFiles, problems))
+                .filter(display -> !problems.hasErrors());
     }
 
     /** The display of that JSON text, which must be sound. */
