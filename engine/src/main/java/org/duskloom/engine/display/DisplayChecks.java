@@ -22,8 +22,8 @@ public final class DisplayChecks {
     private DisplayChecks() {}
 
     /**
-     * Adds a warning for each of these: pixels at one place; a shape that no prop has; a pixel that stands apart from its
-     * neighbours in a list of places or a file; and what {@link #warnOfMap} finds.
+     * Adds a warning for each of these: pixels at one place; a shape that no prop has; a pixel that stands apart from
+     * its neighbours in a list of places or a file; and what {@link #warnOfMap} finds.
      */
     public static void warn(Display display, Problems problems) {
         Overlaps.warned(rounded(display.map()), problems);
@@ -37,8 +37,8 @@ public final class DisplayChecks {
     }
 
     /**
-     * The checks that need no more than a map and its groups: props that hang in the same space, pixels in no group while
-     * there are groups, names that differ by upper and lower case only.
+     * The checks that need no more than a map and its groups: props that hang in the same space, pixels in no group
+     * while there are groups, names that differ by upper and lower case only.
      */
     public static void warnOfMap(GroupTree groups, Problems problems) {
         new PropOverlaps(groups.map()).warn(problems);

@@ -105,8 +105,9 @@ public final class DisplayReader {
         if (list.isPresent() && list.get().items().isEmpty()) {
             problems.error(list.get().location(), "\"props\" of the display is empty", "put one prop in it at least");
         }
+        int number = 1;
         for (Node item : list.map(ListNode::items).orElse(List.of())) {
-            reader.read(item, props.size() + 1).ifPresent(props::add);
+            reader.read(item, number++).ifPresent(props::add);
         }
         return props;
     }

@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 import org.duskloom.engine.map.Part;
 
 /**
- * The parts that build steps make. Steps that name the same part share it; a pixel of an inner part is a pixel of those round it.
- * Lines get the next numbers that are free.
+ * The parts that build steps make. Steps that name the same part share it; a pixel of an inner part is a pixel of
+ * those round it. Lines get the next numbers that are free.
  */
 final class MadeParts {
     private final Map<String, List<int[]>> stretches = new HashMap<>();

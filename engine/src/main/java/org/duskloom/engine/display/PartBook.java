@@ -25,8 +25,9 @@ import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * Works out the parts that a shape's field {@code parts} defines: pixel ranges, or a list of parts whose pixels follow each other,
- * without repeats. A part that is only named at the beginning of others' paths has all their pixels, in wiring order.
+ * Works out the parts that a shape's field {@code parts} defines: pixel ranges, or a list of parts whose pixels
+ * follow each other, without repeats. A part that is only named at the beginning of others' paths has all their
+ * pixels, in wiring order.
  */
 final class PartBook {
     private static final int MAX_DEPTH = 64;

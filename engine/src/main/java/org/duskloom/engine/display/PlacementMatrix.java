@@ -7,9 +7,9 @@ import org.joml.Matrix4d;
 import org.joml.Vector3d;
 
 /**
- * A placement as a matrix; the only class that uses JOML. Sines and cosines come from {@link Degrees}, because those of JOML
- * depend on the JDK, and nothing is handed over in buffers. What is left for JOML are products and sums of doubles, which
- * are the same everywhere as long as none of its properties is set.
+ * A placement as a matrix; the only class that uses JOML. Sines and cosines come from {@link Degrees}, because those
+ * of JOML depend on the JDK, and nothing is handed over in buffers. What is left for JOML are products and sums of
+ * doubles, which are the same everywhere as long as none of its properties is set.
  */
 final class PlacementMatrix {
     private static final String PROPERTY_PREFIX = "joml.";

@@ -24,7 +24,7 @@ final class PointList {
         if (items.size() < atLeast) {
             problems.error(
                     node.location(),
-                    what + " has " + items.size() + " items",
+                    what + " has " + counted(items.size()),
                     "allowed: at least " + atLeast + ", each a place such as [0, 100]");
             return Optional.empty();
         }
@@ -45,7 +45,7 @@ final class PointList {
         if (items.size() < 2 || items.size() > 3) {
             problems.error(
                     node.location(),
-                    what + " has " + items.size() + (items.size() == 1 ? " item" : " items"),
+                    what + " has " + counted(items.size()),
                     "allowed: 2 or 3 numbers, [x, y] or [x, y, z]");
             return Optional.empty();
         }
@@ -62,5 +62,9 @@ final class PointList {
             values[i] = value.orElse(0);
         }
         return complete ? Optional.of(new Point(values[0], values[1], values[2])) : Optional.empty();
+    }
+
+    private static String counted(int items) {
+        return items == 1 ? "1 item" : items + " items";
     }
 }

@@ -17,9 +17,9 @@ import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * Makes the pixel map of a display: places the shape of every prop, and turns its wiring round where it is fed from the other end.
- * The pixels of a part keep their order then: a part is a piece of the thing, and a light that runs along it shall run the same
- * way on every prop of the shape.
+ * Makes the pixel map of a display: places the shape of every prop, and turns its wiring round where it is fed from
+ * the other end. The pixels of a part keep their order then: a part is a piece of the thing, and a light that runs
+ * along it shall run the same way on every prop of the shape.
  */
 final class PropPlacer {
     /** Stands in for shapes that are not there, so that the names of their props are known. */

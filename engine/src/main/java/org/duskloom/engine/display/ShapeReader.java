@@ -57,6 +57,20 @@ final class ShapeReader {
 
     private List<Part> bound(Fields fields, ShapeDraft draft) {
         int errorsBefore = problems.errorCount();
+        TreeMap<String, int[]> made = pixels(fields, draft);
+        boolean complete = problems.errorCount() == errorsBefore;
+        Optional<List<Field>> definitions = fields.node("parts")
+                .flatMap(node -> Expected.object(node, "\"parts\" of " + fields.what(), problems))
+                .map(ObjectNode::fields);
+        fields.finish();
+        int count = complete ? draft.pixelCount() : PixelMap.MAX_PIXELS;
+        PartBook.Pixels pixels = new PartBook.Pixels(fields.what(), count, made, complete);
+        List<Part> parts = new PartBook(pixels, allowance, problems).parts(definitions.orElse(List.of()));
+        return complete ? parts : List.of();
+    }
+
+    /** Makes or loads the pixels; gives the parts that come with them. */
+    private TreeMap<String, int[]> pixels(Fields fields, ShapeDraft draft) {
         Optional<ListNode> build = fields.list("build");
         Optional<TextNode> file = fields.textNode("pixels");
         if (fields.has("build") == fields.has("pixels")) {
@@ -67,16 +81,7 @@ final class ShapeReader {
                     "give a list of steps in \"build\", or the name of a CSV file in \"pixels\"");
         }
         build.ifPresent(steps -> build(steps, draft));
-        TreeMap<String, int[]> made = build.isPresent() || file.isEmpty() ? draft.madeParts() : load(file.get(), draft);
-        boolean complete = problems.errorCount() == errorsBefore;
-        Optional<List<Field>> definitions = fields.node("parts")
-                .flatMap(node -> Expected.object(node, "\"parts\" of " + fields.what(), problems))
-                .map(ObjectNode::fields);
-        fields.finish();
-        int count = complete ? draft.pixelCount() : PixelMap.MAX_PIXELS;
-        PartBook.Pixels pixels = new PartBook.Pixels(fields.what(), count, made, complete);
-        List<Part> parts = new PartBook(pixels, allowance, problems).parts(definitions.orElse(List.of()));
-        return complete ? parts : List.of();
+        return build.isPresent() || file.isEmpty() ? draft.madeParts() : load(file.get(), draft);
     }
 
     private void build(ListNode steps, ShapeDraft draft) {

@@ -7,9 +7,10 @@ import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * Finds pixels that were probably typed wrong: far from the pixel before and from the one behind, while those two are neighbours.
- * A jump of the wire to another place gives one long step only and is no mistake. Looks at coordinates that people type: lists of
- * places, and files. The median of the steps tells what is far, so that the mistakes themselves do not count.
+ * Finds pixels that were probably typed wrong: far from the pixel before and from the one behind, while those two are
+ * neighbours. A jump of the wire to another place gives one long step only and is no mistake. Looks at coordinates
+ * that people type: lists of places, and files. The median of the steps tells what is far, so that the mistakes
+ * themselves do not count.
  */
 final class SpacingJumps {
     /** How many median steps are far. */

@@ -10,8 +10,9 @@ import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * The fields of one step, read as the things that steps are described with. What cannot be read adds an error and gives a
- * sound value in its place, so that the other fields are read too; whether all went well, {@link #sound()} tells.
+ * The fields of one step, read as the things that steps are described with. What cannot be read adds an error and
+ * gives a sound value in its place, so that the other fields are read too; whether all went well, {@link #sound()}
+ * tells.
  */
 final class StepFields {
     /** The smallest length that is not nothing. */

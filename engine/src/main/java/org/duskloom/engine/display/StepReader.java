@@ -49,30 +49,29 @@ final class StepReader {
 
     /** The step; nothing if an error was added. */
     Optional<Written> read(Node node, String what) {
-        Optional<ObjectNode> object = Expected.object(node, what, problems);
-        if (object.isEmpty()) {
-            return Optional.empty();
-        }
         int errorsBefore = problems.errorCount();
-        Fields fields = Fields.of(node, what, problems).orElseThrow();
+        Optional<Written> written = Expected.object(node, what, problems).flatMap(object -> bound(object, what));
+        return problems.errorCount() > errorsBefore ? Optional.empty() : written;
+    }
+
+    private Optional<Written> bound(ObjectNode object, String what) {
+        Fields fields = Fields.of(object, what, problems).orElseThrow();
         Optional<TextNode> part =
                 fields.textNode(PART).filter(path -> PartPath.isSound(path.value(), path.location(), problems));
-        List<Field> steps = object.get().fields().stream()
+        List<Field> steps = object.fields().stream()
                 .filter(field -> WORDS.contains(field.name()))
                 .toList();
-        Optional<Step> step = steps.isEmpty() ? Optional.empty() : step(steps.get(0));
-        steps.forEach(field -> fields.has(field.name()));
+        if (steps.isEmpty()) {
+            reportNone(object, what);
+            return Optional.empty();
+        }
         if (steps.size() > 1) {
             reportSeveral(steps, what);
         }
-        if (steps.isEmpty()) {
-            reportNone(object.get(), what);
-        } else {
-            fields.finish();
-        }
-        return problems.errorCount() > errorsBefore
-                ? Optional.empty()
-                : step.map(sound -> new Written(steps.get(0).name(), sound, part, node.location()));
+        steps.forEach(field -> fields.has(field.name()));
+        fields.finish();
+        Field first = steps.get(0);
+        return step(first).map(step -> new Written(first.name(), step, part, object.location()));
     }
 
     private Optional<Step> step(Field field) {

@@ -61,7 +61,7 @@ class DisplayReaderTest {
             {"line": {"from": [0, "a"], "to": [0, 1], "count": 5}} ~ y in "from" of "line" must be a number, not the text "a"
             {"polyline": {"points": [[0, 0], [1, 0]]}}      ~ a polyline has neither "count" nor "spacing"; give one of them
             {"polyline": {"points": [[0, 0], [1, 0]], "count": 2, "spacing": 2}} ~ a polyline has both "count" and "spacing"; give one of them
-            {"polyline": {"points": [[0, 0]], "count": 2}}  ~ "points" of "polyline" has 1 items; allowed: at least 2, each a place such as [0, 100]
+            {"polyline": {"points": [[0, 0]], "count": 2}}  ~ "points" of "polyline" has 1 item; allowed: at least 2, each a place such as [0, 100]
             {"polyline": {"points": [[0, 0], [0, 0]], "count": 2}} ~ all points of a polyline are the same; for a single pixel use "points"
             {"polyline": {"points": [[0, 0], [1, 0]], "count": 2, "closed": "yes"}} ~ "closed" of "polyline" must be true or false, not the text "yes"
             {"polyline": {"points": [[0, 0], [1e9, 0]], "spacing": 0.001}} ~ the shapes of the display have more than 1000000 pixels; check the counts of shape "s"
@@ -192,6 +192,14 @@ class DisplayReaderTest {
                         "garden.json:12:43: error: \"at\" of prop \"d2\" has 1 item",
                         "garden.json:17:14: error: \"lamp\" has no part \"eyes\"",
                         "garden.json:18:21: error: there is no prop and no group \"lmap\"");
+    }
+
+    @Test
+    void countsPropsWithoutANameByTheirPlaceInTheList() {
+        String json = Displays.json(DOT, "7, {\"shape\": \"dot\", \"at\": [0, 0]}, " + PROP);
+        assertThat(problems(json))
+                .extracting(line -> line.replaceAll("^.*error: ", ""))
+                .containsExactly("prop 1 must be an object { }, not the number 7", "prop 2 lacks the field \"name\"");
     }
 
     @Test

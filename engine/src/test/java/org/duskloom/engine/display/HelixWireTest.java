@@ -35,8 +35,8 @@ class HelixWireTest {
     }
 
     /**
-     * Nearly flat, a cone is a spiral r = bθ, whose length is b/2·(θ·sqrt(1 + θ²) + asinh θ) (closed form, as in handbooks of
-     * curves for the spiral of Archimedes). Five turns out to radius 100: θ = 10π, b = 100/θ.
+     * Nearly flat, a cone is a spiral r = bθ, whose length is b/2·(θ·sqrt(1 + θ²) + asinh θ) (closed form, as in
+     * handbooks of curves for the spiral of Archimedes). Five turns out to radius 100: θ = 10π, b = 100/θ.
      */
     @Test
     void aFlatConeIsTheSpiralOfArchimedes() {

@@ -19,7 +19,10 @@ class PlacementTest {
         return new Positions(new double[] {x}, new double[] {y}, new double[] {z});
     }
 
-    /** What becomes of (1, 2, 3), worked by hand: quarter turns change two coordinates for each other, one with a sign. */
+    /**
+     * What becomes of (1, 2, 3), worked by hand: quarter turns change two coordinates for each other, one with a
+     * sign.
+     */
     @ParameterizedTest
     @CsvSource({
         "NONE, 1,   0,   0,   0,  1,  2,  3",
@@ -46,9 +49,10 @@ class PlacementTest {
     }
 
     /**
-     * (1, 2, 3), step by step: mirror x (-1, 2, 3); scale 10 (-10, 20, 30); turn 90 (-20, -10, 30); tilt 90 (-20, -30, -10); yaw 90
-     * (-10, -30, 20); move (100, 200, 300) (90, 170, 320). Each pair of neighbouring steps exchanged gives something else: turn
-     * before mirror would mirror y, move before scale would be ten times as far, and so on.
+     * (1, 2, 3), step by step: mirror x (-1, 2, 3); scale 10 (-10, 20, 30); turn 90 (-20, -10, 30); tilt 90 (-20,
+     * -30, -10); yaw 90 (-10, -30, 20); move (100, 200, 300) (90, 170, 320). Each pair of neighbouring steps
+     * exchanged gives something else: turn before mirror would mirror y, move before scale would be ten times as far,
+     * and so on.
      */
     @Test
     void stepsFollowEachOtherInTheirOrder() {

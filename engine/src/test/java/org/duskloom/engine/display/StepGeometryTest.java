@@ -48,7 +48,10 @@ class StepGeometryTest {
         assertThat(places("{\"ring\": {" + fields + "}}")).isEqualTo(expected);
     }
 
-    /** The side of a regular polygon of n corners in a circle of radius r is 2r·sin(π/n) (Euclid's chords; closed form). */
+    /**
+     * The side of a regular polygon of n corners in a circle of radius r is 2r·sin(π/n) (Euclid's chords; closed
+     * form).
+     */
     @ParameterizedTest
     @CsvSource({"3", "12", "24", "37", "100"})
     void neighboursOnARingAreAChordApart(int count) {
@@ -90,7 +93,10 @@ class StepGeometryTest {
         assertThat(places(step)).isEqualTo(expected);
     }
 
-    /** A triangle of sides 3, 4 and 5 is 12 round (closed form), so 12 pixels are 1 apart and three of them in the corners. */
+    /**
+     * A triangle of sides 3, 4 and 5 is 12 round (closed form), so 12 pixels are 1 apart and three of them in the
+     * corners.
+     */
     @Test
     void aClosedLineHasNoPixelTwice() {
         assertThat(places("{\"polyline\": {\"points\": [[0,0],[4,0],[4,3]], \"count\": 12, \"closed\": true}}"))
@@ -141,7 +147,10 @@ class StepGeometryTest {
         assertThat(places("{\"spokes\": {" + fields + "}}")).isEqualTo(expected);
     }
 
-    /** Half-way up a turn the wire is on the far side; seen from above 90 degrees is away from the audience, so z is negative. */
+    /**
+     * Half-way up a turn the wire is on the far side; seen from above 90 degrees is away from the audience, so z is
+     * negative.
+     */
     @ParameterizedTest
     @CsvSource(delimiter = '~', textBlock = """
             "count": 5, "radius": 10, "height": 8, "turns": 1                          ~ 10,0 0,2,-10 -10,4 0,6,10 10,8
