@@ -2,10 +2,12 @@ package org.duskloom.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.EffectRegistry;
+import org.duskloom.engine.output.IfExists;
 import org.duskloom.engine.problem.NearestName;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -24,7 +26,14 @@ import picocli.CommandLine.Parameters;
                     + " formula and its settings, with unit, range and default.",
             ""
         },
-        footer = {"", "Examples:", "  duskloom effects", "  duskloom effects sweep", "  duskloom effects sweep --json"})
+        footer = {
+            "",
+            "Examples:",
+            "  duskloom effects",
+            "  duskloom effects sweep",
+            "  duskloom effects sweep --json",
+            "  duskloom effects --gallery effects"
+        })
 final class EffectsCommand implements Callable<Integer> {
     private final Streams streams;
 
@@ -34,6 +43,15 @@ final class EffectsCommand implements Callable<Integer> {
     @Option(names = "--json", description = "The same as JSON, for programs.")
     private boolean json;
 
+    @Option(
+            names = "--gallery",
+            paramLabel = "DIR",
+            description = "Write a page with a strip and the settings of every effect into a folder.")
+    private Path gallery;
+
+    @Option(names = "--force", description = "Replace the gallery that stands there.")
+    private boolean force;
+
     @Mixin
     private HelpOptions helpOptions;
 
@@ -42,8 +60,12 @@ final class EffectsCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() throws IOException, InterruptedException {
         EffectRegistry registry = EffectRegistry.installed();
+        if (gallery != null) {
+            drawGallery(registry);
+            return ExitCode.DONE;
+        }
         Optional<Effect> chosen = name == null ? Optional.empty() : Optional.of(find(registry));
         if (json) {
             String text = chosen.map(EffectJson::of).orElseGet(() -> EffectJson.ofAll(registry.effects()));
@@ -52,6 +74,16 @@ final class EffectsCommand implements Callable<Integer> {
             streams.print(chosen.map(EffectText::of).orElseGet(() -> EffectText.list(registry.effects())));
         }
         return ExitCode.DONE;
+    }
+
+    private void drawGallery(EffectRegistry registry) throws IOException, InterruptedException {
+        if (name != null || json) {
+            throw new ParameterException(spec.commandLine(), "--gallery is for all effects, without NAME and --json");
+        }
+        try (Gallery page = new Gallery(force ? IfExists.REPLACE : IfExists.REFUSE)) {
+            page.draw(gallery, registry, streams);
+        }
+        streams.tell(gallery + ": " + Words.counted(registry.effects().size(), "effect"));
     }
 
     private Effect find(EffectRegistry registry) {

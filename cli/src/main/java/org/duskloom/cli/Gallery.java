@@ -1,0 +1,97 @@
+package org.duskloom.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalInt;
+import org.duskloom.engine.effect.Effect;
+import org.duskloom.engine.effect.EffectRegistry;
+import org.duskloom.engine.output.IfExists;
+import org.duskloom.engine.output.OutputGroup;
+import org.duskloom.engine.output.StagedFile;
+import org.duskloom.engine.preview.ContactStrip;
+import org.duskloom.engine.preview.StripOptions;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.render.FrameList;
+import org.duskloom.engine.time.FrameSpan;
+
+/**
+ * The gallery: a page on all effects, with a strip of each. The shows that it draws are those of {@code demos/firsts}, which
+ * the program carries with it: each plays an effect on every one of five daisies and on a whole trellis.
+ */
+final class Gallery implements AutoCloseable {
+    /** What the first shows need beside themselves. */
+    private static final List<String> SHARED = List.of("display.json", "bee.png");
+
+    private static final int PANELS = 4;
+    private static final int PANEL_DOTS = 300;
+
+    private final Path scratch;
+    private final OutputGroup group;
+    private final Map<String, String> shows = new LinkedHashMap<>();
+
+    Gallery(IfExists ifExists) throws IOException {
+        scratch = Files.createTempDirectory("duskloom-gallery");
+        group = new OutputGroup(ifExists);
+    }
+
+    /** Draws every effect into a folder, and writes the page. */
+    void draw(Path folder, EffectRegistry effects, Streams streams) throws IOException, InterruptedException {
+        for (String shared : SHARED) {
+            copy(shared);
+        }
+        for (Effect effect : effects.effects()) {
+            String file = effect.name() + ".json";
+            shows.put(effect.name(), new String(copy(file), StandardCharsets.UTF_8));
+            drawStrip(scratch.resolve(file), folder.resolve(effect.name() + ".png"), streams);
+        }
+        byte[] page = GalleryPage.of(effects.effects(), shows).getBytes(StandardCharsets.UTF_8);
+        StagedFile file = group.open(folder.resolve("README.md"));
+        file.write(page, 0, page.length);
+        file.finish();
+        group.publish();
+    }
+
+    private void drawStrip(Path showFile, Path picture, Streams streams) throws IOException, InterruptedException {
+        Problems problems = new Problems();
+        LoadedShow show = LoadedShow.load(showFile, problems).orElse(null);
+        if (show == null) {
+            throw new IllegalStateException("a first show is wrong: " + problems.inFileOrder());
+        }
+        long[] moments = Moments.evenly(new FrameSpan(0, show.plan().frameCount()), PANELS);
+        StripOptions options = new StripOptions(OptionalInt.of(PANELS), OptionalInt.of(PANEL_DOTS), false);
+        try (StagedFile file = group.open(picture);
+                ContactStrip strip = new ContactStrip(file, show.scene(), moments, options)) {
+            new Rendering(show.plan(), FrameList.of(moments), Rendering.usualThreads()).into(strip, streams);
+            strip.finish();
+        }
+    }
+
+    private byte[] copy(String name) throws IOException {
+        try (InputStream in = Gallery.class.getResourceAsStream("firsts/" + name)) {
+            if (in == null) {
+                throw new IllegalStateException("the program lacks the first show " + name);
+            }
+            byte[] bytes = in.readAllBytes();
+            Files.write(scratch.resolve(name), bytes);
+            return bytes;
+        }
+    }
+
+    /** Puts the scratch folder away. */
+    @Override
+    public void close() throws IOException {
+        group.close();
+        try (var files = Files.list(scratch)) {
+            for (Path file : files.toList()) {
+                Files.delete(file);
+            }
+        }
+        Files.delete(scratch);
+    }
+}
