@@ -78,7 +78,7 @@ final class EffectsCommand implements Callable<Integer> {
 
     private void drawGallery(EffectRegistry registry) throws IOException, InterruptedException {
         if (name != null || json) {
-            throw new ParameterException(spec.commandLine(), "--gallery is for all effects, without NAME and --json");
+            throw new MisuseException("--gallery is for all effects, without NAME and --json");
         }
         try (Gallery page = new Gallery(force ? IfExists.REPLACE : IfExists.REFUSE)) {
             page.draw(gallery, registry, streams);

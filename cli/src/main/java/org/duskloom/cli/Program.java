@@ -78,6 +78,7 @@ final class Program implements Runnable {
                 .addSubcommand(new EffectsCommand(streams))
                 .addSubcommand(new MapCommand(streams))
                 .addSubcommand(new ProofCommand(streams))
+                .addSubcommand(new SheetCommand(streams))
                 .setColorScheme(Help.defaultColorScheme(ansi))
                 .setParameterExceptionHandler(new UsageReport(streams))
                 .setExecutionExceptionHandler(new FaultReport(streams));

@@ -8,33 +8,37 @@ import org.duskloom.engine.output.StagedFile;
  * A picture in memory, 8 bits each of red, green and blue. Colours are sRGB as {@code 0xRRGGBB}. What is drawn outside
  * the picture is cut off.
  */
-final class Raster {
+public final class Raster {
     private final int width;
     private final int height;
     private final byte[] rgb;
 
-    Raster(int width, int height, int ground) {
+    /** A picture of one colour. */
+    public Raster(int width, int height, int ground) {
         this.width = width;
         this.height = height;
         this.rgb = new byte[Math.multiplyExact(3, Math.multiplyExact(width, height))];
         rectangle(0, 0, width, height, ground);
     }
 
-    int width() {
+    /** Dots across. */
+    public int width() {
         return width;
     }
 
-    int height() {
+    /** Dots down. */
+    public int height() {
         return height;
     }
 
     /** The colour of one dot inside the picture. */
-    int colourAt(int x, int y) {
+    public int colourAt(int x, int y) {
         int at = 3 * (y * width + x);
         return (rgb[at] & 0xFF) << 16 | (rgb[at + 1] & 0xFF) << 8 | rgb[at + 2] & 0xFF;
     }
 
-    void dot(int x, int y, int colour) {
+    /** Colours one dot. */
+    public void dot(int x, int y, int colour) {
         if (x >= 0 && x < width && y >= 0 && y < height) {
             int at = 3 * (y * width + x);
             rgb[at] = (byte) (colour >> 16);
@@ -58,7 +62,7 @@ final class Raster {
      * @param top where its capitals begin; marks over them stand higher
      * @param scale how many dots of the picture make one of the font
      */
-    void text(String text, int left, int top, int scale, int colour) {
+    public void text(String text, int left, int top, int scale, int colour) {
         int rise = PixelFont.CAPITAL_ROW * scale;
         PixelFont.standard()
                 .draw(
@@ -77,7 +81,7 @@ final class Raster {
      *
      * @throws IOException if that fails; the file is then abandoned
      */
-    void writePng(StagedFile file) throws IOException {
+    public void writePng(StagedFile file) throws IOException {
         try (file;
                 PngWriter png = new PngWriter(file.stream(), width, height, PngWriter.FAST)) {
             for (int y = 0; y < height; y++) {

@@ -28,7 +28,8 @@ class ArchitectureTest {
             "plan",
             "render",
             "output",
-            "preview");
+            "preview",
+            "sheet");
 
     private static final JavaClasses ENGINE = new ClassFileImporter().importPath(Path.of("target", "classes"));
 

@@ -1,0 +1,42 @@
+package org.duskloom.engine.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** A sheet: strokes in the order of drawing, within an area in millimetres, x to the right and y up. */
+public final class Drawing {
+    private final List<Stroke> strokes = new ArrayList<>();
+    private Area area;
+
+    Drawing(Area area) {
+        this.area = area;
+    }
+
+    /** Adds a stroke over those before. */
+    void add(Stroke stroke) {
+        strokes.add(stroke);
+    }
+
+    /** Widens the area so that it holds another. */
+    void widen(Area other) {
+        area = area.with(other);
+    }
+
+    Area area() {
+        return area;
+    }
+
+    List<Stroke> strokes() {
+        return List.copyOf(strokes);
+    }
+
+    /** Its width in millimetres. */
+    public double widthMm() {
+        return area.width();
+    }
+
+    /** Its height in millimetres. */
+    public double heightMm() {
+        return area.height();
+    }
+}
