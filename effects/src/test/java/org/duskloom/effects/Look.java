@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.CssColor;
 import org.duskloom.engine.color.LinearColor;
@@ -25,6 +26,9 @@ import org.duskloom.engine.time.Easing;
 
 /** An installed effect and what is set of it, by the words of a timeline. */
 public final class Look {
+    /** Numbers that a cue has only one of. */
+    private static final Set<String> STEADY = Set.of("passes", "spacing", "thickness");
+
     private static final EffectRegistry INSTALLED = EffectRegistry.installed();
 
     private final Effect effect;
@@ -95,10 +99,10 @@ public final class Look {
         return has(name) ? flag(name) : this;
     }
 
-    /** Lets every number but {@code passes} move within 3 seconds, from the least allowed (at least -3) to the most (5). */
+    /** Lets every number but those that cannot move within 3 seconds, from the least allowed (at least -3) to the most (5). */
     public Look movingAll() {
         for (Setting<?> setting : effect.settings()) {
-            if (setting instanceof NumberSetting number && !number.name().equals("passes")) {
+            if (setting instanceof NumberSetting number && !STEADY.contains(number.name())) {
                 moving(number.name(), Math.max(-3, number.min()), Math.min(5, number.max()), 3);
             }
         }

@@ -15,7 +15,8 @@ public record Direction(double x, double y) {
         return new Direction(cosine(degrees), cosine(degrees - 90));
     }
 
-    static double cosine(double degrees) {
+    /** The cosine of an angle in degrees, exact at the quarter turns; the sine is that of 90 degrees less. */
+    public static double cosine(double degrees) {
         double inTurn = degrees - 360 * Math.floor(degrees / 360);
         double quarters = inTurn / 90;
         if (quarters == Math.rint(quarters)) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.duskloom.effects.kit.FileShelf;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.area.AreaKernel;
 import org.duskloom.effects.kit.area.ReelClock;
@@ -80,7 +81,7 @@ public final class Picture implements Effect {
             .<Setting<?>>flatMap(List::stream)
             .toList();
 
-    private final FilmShelf shelf = new FilmShelf();
+    private final FileShelf<Film> shelf = new FileShelf<>();
 
     /** For the service loader. */
     public Picture() {}
@@ -119,7 +120,7 @@ public final class Picture implements Effect {
 
     private Film film(Path file) throws SettingException {
         try {
-            return shelf.film(file);
+            return shelf.decoded(PictureFile.bytes(file), PictureFile::film);
         } catch (PictureException e) {
             throw new SettingException("file", "\"" + file.getFileName() + "\" " + e.getMessage(), e.hint());
         }

@@ -1,7 +1,6 @@
 package org.duskloom.effects.picture;
 
 import org.duskloom.effects.kit.Dial;
-import org.duskloom.effects.kit.Direction;
 import org.duskloom.effects.kit.area.LightField;
 import org.duskloom.effects.kit.area.Placing;
 import org.duskloom.effects.kit.area.Pose;
@@ -74,7 +73,7 @@ final class PicturePlacing implements Placing {
         double seconds = time.seconds();
         double times = zoom.at(seconds);
         pose.zoom(times);
-        pose.turn(Direction.ofDegrees(turn.at(seconds)));
+        pose.turn(turn.at(seconds));
         pose.move(
                 right.at(seconds) * (field.width() + times * width(field)) / 2,
                 up.at(seconds) * (field.height() + times * height(field)) / 2);

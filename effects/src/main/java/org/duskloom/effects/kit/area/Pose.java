@@ -17,10 +17,10 @@ public final class Pose {
         zoom = times;
     }
 
-    /** Sets where the picture's own rightward axis points to. */
-    public void turn(Direction direction) {
-        cosine = direction.x();
-        sine = direction.y();
+    /** Turns the picture about its anchor, counter-clockwise; exact at the quarter turns. */
+    public void turn(double degrees) {
+        cosine = Direction.cosine(degrees);
+        sine = Direction.cosine(degrees - 90);
     }
 
     /** Puts the picture's anchor there, in canvas units from the middle of the field. */
