@@ -82,13 +82,13 @@ final class KeyReader {
 
     private List<Key> keys(Fields fields, String what) {
         fields.require("keys");
-        List<Node> items = fields.list("keys").map(ListNode::items).orElse(List.of());
-        if (fields.has("keys") && items.isEmpty()) {
+        Optional<List<Node>> items = fields.list("keys").map(ListNode::items);
+        if (items.isPresent() && items.get().isEmpty()) {
             problems.error(
                     fields.location("keys"), "\"keys\" of " + what + " is empty", "such as [[\"0s\", 0], [\"2s\", 1]]");
         }
         List<Key> keys = new ArrayList<>();
-        for (Node item : items) {
+        for (Node item : items.orElse(List.of())) {
             Optional<Key> key = key(item, what);
             if (key.isPresent() && !keys.isEmpty()) {
                 requireLater(keys.get(keys.size() - 1), key.get(), what);

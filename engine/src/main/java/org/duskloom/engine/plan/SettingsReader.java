@@ -59,9 +59,7 @@ final class SettingsReader {
                 problems.error(
                         field.nameLocation(),
                         "the effect " + effect.name() + " has no setting " + Quoted.of(field.name()),
-                        NearestName.of(field.name(), byName.keySet())
-                                .map(near -> "did you mean \"" + near + "\"?")
-                                .orElse("allowed: " + String.join(", ", byName.keySet())));
+                        NearestName.hint(field.name(), byName.keySet()));
             } else {
                 value(setting, field.value(), what(setting, effect)).ifPresent(value -> given.put(setting, value));
             }

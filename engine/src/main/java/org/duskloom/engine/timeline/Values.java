@@ -3,7 +3,6 @@ package org.duskloom.engine.timeline;
 import java.util.Optional;
 import org.duskloom.engine.color.CssColor;
 import org.duskloom.engine.color.LinearColor;
-import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.TextNode;
@@ -27,26 +26,26 @@ public final class Values {
                     "write it with a unit, such as \"" + number.written() + "s\"");
             return Optional.empty();
         }
-        return parse(node, what, problems, text -> TimeText.parse(text, context));
+        return parse(node, what, "a time, such as \"3s\"", problems, text -> TimeText.parse(text, context));
     }
 
     /** A colour. */
     public static Optional<LinearColor> color(Node node, String what, Problems problems) {
-        return parse(node, what, problems, CssColor::parse);
+        return parse(node, what, "a colour, such as \"#ff9e5e\"", problems, CssColor::parse);
     }
 
     /** An easing. */
     public static Optional<Easing> easing(Node node, String what, Problems problems) {
-        return parse(node, what, problems, Easing::parse);
+        return parse(node, what, "an easing, such as \"ease-in-out\"", problems, Easing::parse);
     }
 
-    private static <T> Optional<T> parse(Node node, String what, Problems problems, Parser<T> parser) {
-        Optional<TextNode> text = Expected.text(node, what, problems);
-        if (text.isEmpty()) {
+    private static <T> Optional<T> parse(Node node, String what, String expected, Problems problems, Parser<T> parser) {
+        if (!(node instanceof TextNode text)) {
+            problems.error(node.location(), what + " is " + node.kind(), "it must be " + expected);
             return Optional.empty();
         }
         try {
-            return Optional.of(parser.parse(text.get().value()));
+            return Optional.of(parser.parse(text.value()));
         } catch (TextFormatException e) {
             problems.error(node.location(), what + ": " + e.getMessage(), e.hint());
             return Optional.empty();

@@ -12,7 +12,6 @@ import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.FrameSpan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -105,7 +104,7 @@ class CueReaderTest {
         assertThat(FrameSpan.of(rate.rate(), cue.at(), cue.end())).isEqualTo(new FrameSpan(first, endExclusive));
     }
 
-    static Stream<Arguments> faults() {
+    static Stream<Object[]> faults() {
         return Cases.of("""
                 3
                     show.json:5:1: error: a cue must be an object { }, not the number 3
@@ -196,7 +195,7 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "spread": "each", "stagger": {"time": "1s", "of": 1}}
                     show.json:5:72: error: "stagger" of a cue has no field "of"; allowed: by, time
                 {"on": "x", "effect": "e", "spread": "each", "stagger": ["1s"]}
-                    show.json:5:57: error: "stagger" of a cue must be a text, not a list
+                    show.json:5:57: error: "stagger" of a cue is a list; it must be a time, such as "3s"
                 {"on": "x", "effect": "e", "with": []}
                     show.json:5:36: error: "with" of a cue must be an object { }, not a list
                 {"on": "x", "effect": "e", "name": 3}

@@ -10,7 +10,6 @@ import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.TextNode;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -65,7 +64,7 @@ class RepeatTest {
         assertThat(plays.stream().map(Cue::randomKey)).doesNotHaveDuplicates();
     }
 
-    static Stream<Arguments> faults() {
+    static Stream<Object[]> faults() {
         return Cases.of("""
                 {"on": "x", "effect": "e", "for": "3s", "repeat": 0}
                     show.json:5:51: error: "repeat" of a cue is 0; allowed: a whole number from 1 to 10000

@@ -9,7 +9,6 @@ import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.FrameRate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -67,7 +66,7 @@ class TimelineReaderTest {
                 {"duskloom": "timeline/1", "map": "m.csv", "rate": "%s", "length": "%s", "layers": []}""".formatted(rate, length)).frameCount()).isEqualTo(frames);
     }
 
-    static Stream<Arguments> wholeFaults() {
+    static Stream<Object[]> wholeFaults() {
         return Cases.of("""
                 []
                     show.json:1:1: error: the timeline must be an object { }, not a list
@@ -117,7 +116,7 @@ class TimelineReaderTest {
         assertThat(Timelines.problems(json)).isEqualTo(problems);
     }
 
-    static Stream<Arguments> fieldFaults() {
+    static Stream<Object[]> fieldFaults() {
         return Cases.of("""
                 "rate": 29.97
                     show.json:1:84: error: "rate" of the timeline: "29.97" is not a frame rate; write 30000/1001: a decimal would drift from the sound
@@ -186,7 +185,7 @@ class TimelineReaderTest {
         assertThat(Timelines.problems(Timelines.withFields(field))).isEqualTo(problems);
     }
 
-    static Stream<Arguments> layerFaults() {
+    static Stream<Object[]> layerFaults() {
         return Cases.of("""
                 3
                     show.json:1:73: error: layer 1 must be an object { }, not the number 3
