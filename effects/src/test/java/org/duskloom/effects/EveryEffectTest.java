@@ -171,6 +171,7 @@ class EveryEffectTest {
             for (int first = 0; first < PIXELS; first += Patch.CAPACITY) {
                 patch.reset(0, Math.min(Patch.CAPACITY, PIXELS - first));
                 brush.paint(first, patch);
+                patch.fillFlat();
             }
         }
     }

@@ -62,7 +62,9 @@ public final class BandLook {
                 ramp.paint(patch.first, patch);
                 return;
             }
-            Band.positions(patch.first, widthNow, patch.from(), patch.to(), patch.third);
+            if (!ramp.isSingle()) {
+                Band.positions(patch.first, widthNow, patch.from(), patch.to(), patch.third);
+            }
             paintAlong(patch);
         }
 
@@ -73,10 +75,11 @@ public final class BandLook {
          *     [0, 1]; its other planes are written to
          */
         public void paintAlong(Patch patch) {
-            ramp.paint(patch.third, patch);
-            if (!isEverywhere()) {
+            if (isEverywhere()) {
+                ramp.paint(patch.third, patch);
+            } else {
                 Band.levels(patch.first, widthNow, softNow, patch.from(), patch.to(), patch.second);
-                Levels.apply(patch.second, patch);
+                ramp.paintDimmed(patch.third, patch.second, patch);
             }
         }
 

@@ -57,6 +57,21 @@ public abstract sealed class Ramp permits SingleRamp, StepRamp, CubicRamp, Table
         }
     }
 
+    /**
+     * Fills a patch with the colours at places, dimmed by a level each pixel. A ramp of one colour makes it flat.
+     *
+     * @param places in [0, 1]; not one of the patch's channels
+     * @param level in [0, 1]; not one of the patch's channels
+     */
+    public final void paintDimmed(float[] places, float[] level, Patch patch) {
+        if (this instanceof SingleRamp single) {
+            single.paintFlat(level, patch);
+        } else {
+            paint(places, patch);
+            Levels.apply(level, patch);
+        }
+    }
+
     /** Fills the channels; an opaque ramp may leave anything in alpha. */
     abstract void fillLight(float[] places, int from, int to, float[] red, float[] green, float[] blue, float[] alpha);
 }

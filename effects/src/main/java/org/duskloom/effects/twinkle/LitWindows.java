@@ -92,14 +92,14 @@ final class LitWindows {
         if (ramp.isSingle()) {
             patch.load(alpha, firstPixel, patch.third);
             Levels.multiply(level, patch.third, patch.from(), patch.to());
-            ramp.paint(patch.third, patch);
+            ramp.paintDimmed(patch.third, level, patch);
         } else {
             patch.load(red, firstPixel, patch.red);
             patch.load(green, firstPixel, patch.green);
             patch.load(blue, firstPixel, patch.blue);
             patch.load(alpha, firstPixel, patch.alpha);
+            Levels.apply(level, patch);
         }
-        Levels.apply(level, patch);
     }
 
     private void draw(int slot, long window, CueTime time) {

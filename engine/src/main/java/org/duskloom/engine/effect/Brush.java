@@ -11,7 +11,7 @@ public interface Brush {
 
     /**
      * Paints the canvas pixels from {@code firstPixel} on into the patch's cells from {@link Patch#from()} up to {@link
-     * Patch#to()}: premultiplied linear light with alpha, each in [0, 1], finite.
+     * Patch#to()}: premultiplied linear light with alpha, each in [0, 1], finite; or alpha alone, and {@link Patch#makeFlat}.
      */
     void paint(int firstPixel, Patch patch);
 }

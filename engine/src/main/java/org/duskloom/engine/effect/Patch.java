@@ -28,6 +28,10 @@ public final class Patch {
     private int from;
     private int to;
     private boolean opaque;
+    private boolean flat;
+    private float flatRed;
+    private float flatGreen;
+    private float flatBlue;
 
     /** An empty patch. */
     public Patch() {}
@@ -40,6 +44,7 @@ public final class Patch {
         from = fromCell;
         to = toCell;
         opaque = false;
+        flat = false;
     }
 
     /** The first cell to be painted. */
@@ -63,6 +68,65 @@ public final class Patch {
         opaque = true;
     }
 
+    /**
+     * Gives all cells one colour, of which alpha alone says how much is there: the brush fills that plane and leaves the
+     * planes of colour as they are.
+     *
+     * @param red linear light in [0, 1], not multiplied by alpha
+     */
+    public void makeFlat(float red, float green, float blue) {
+        flat = true;
+        flatRed = red;
+        flatGreen = green;
+        flatBlue = blue;
+        opaque = false;
+    }
+
+    /** Whether all cells have one colour, and the planes of colour do not count. */
+    public boolean isFlat() {
+        return flat;
+    }
+
+    /** Red of a flat patch, not multiplied by alpha. */
+    public float flatRed() {
+        return flatRed;
+    }
+
+    /** Green of a flat patch, not multiplied by alpha. */
+    public float flatGreen() {
+        return flatGreen;
+    }
+
+    /** Blue of a flat patch, not multiplied by alpha. */
+    public float flatBlue() {
+        return flatBlue;
+    }
+
+    /** Fills the planes of colour of a flat patch; it is no longer flat then. */
+    public void fillFlat() {
+        if (flat) {
+            scaled(alpha, flatRed, from, to, red);
+            scaled(alpha, flatGreen, from, to, green);
+            scaled(alpha, flatBlue, from, to, blue);
+            flat = false;
+        }
+    }
+
+    private static void scaled(float[] source, float factor, int from, int to, float[] target) {
+        for (int i = from; i < to; i++) {
+            target[i] = source[i] * factor;
+        }
+    }
+
+    /** Makes every cell opaque black, in a patch that was opaque before or is new. */
+    public void blacken() {
+        Arrays.fill(red, from, to, 0f);
+        Arrays.fill(green, from, to, 0f);
+        Arrays.fill(blue, from, to, 0f);
+        opaque = true;
+        flat = false;
+    }
+
     /** Makes every cell transparent black. */
     public void clear() {
         Arrays.fill(red, from, to, 0f);
@@ -70,6 +134,7 @@ public final class Patch {
         Arrays.fill(blue, from, to, 0f);
         Arrays.fill(alpha, from, to, 0f);
         opaque = false;
+        flat = false;
     }
 
     /** Copies values of the canvas, from {@code firstPixel} on, to the cells to be painted. */

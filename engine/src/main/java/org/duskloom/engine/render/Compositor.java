@@ -21,9 +21,18 @@ final class Compositor {
      * @param backdrop what is under it; changed in place
      */
     static void paint(BlendMode mode, Patch source, float opacity, Patch backdrop) {
+        if (source.isFlat() && backdrop.isOpaque() && FlatCompositor.serves(mode)) {
+            FlatCompositor.paint(mode, source, opacity, backdrop);
+            return;
+        }
+        source.fillFlat();
         int from = source.from();
         int to = source.to();
-        if (backdrop.isOpaque()) {
+        if (backdrop.isOpaque() && source.isOpaque() && mode == BlendMode.NORMAL) {
+            opaque(source.red, opacity, backdrop.red, from, to);
+            opaque(source.green, opacity, backdrop.green, from, to);
+            opaque(source.blue, opacity, backdrop.blue, from, to);
+        } else if (backdrop.isOpaque()) {
             overOpaque(mode, source.red, source.alpha, opacity, backdrop.red, from, to);
             overOpaque(mode, source.green, source.alpha, opacity, backdrop.green, from, to);
             overOpaque(mode, source.blue, source.alpha, opacity, backdrop.blue, from, to);
@@ -55,6 +64,13 @@ final class Compositor {
             case MULTIPLY -> multiplyOpaque(source, alpha, opacity, backdrop, from, to);
             case PLUS_LIGHTER -> plusLighter(source, opacity, backdrop, from, to);
             default -> general(mode, source, alpha, opacity, backdrop, from, to);
+        }
+    }
+
+    private static void opaque(float[] source, float opacity, float[] backdrop, int from, int to) {
+        float kept = 1f - opacity;
+        for (int i = from; i < to; i++) {
+            backdrop[i] = backdrop[i] * kept + source[i] * opacity;
         }
     }
 

@@ -51,8 +51,7 @@ public final class FramePainter {
             int firstPixel = tile * Patch.CAPACITY;
             int cells = Math.min(Patch.CAPACITY, plan.pixelCount() - firstPixel);
             stage.reset(0, cells);
-            stage.clear();
-            stage.makeOpaque();
+            stage.blacken();
             for (int layer = 0; layer < active.size(); layer++) {
                 paintLayer(plan.layers().get(layer), active.get(layer), frame, tile, cells);
             }
@@ -138,6 +137,7 @@ public final class FramePainter {
         int firstPixel = runs.canvasPixel(firstRun);
         source.reset(0, runs.canvasPixel(last) + runs.length(last) - firstPixel);
         brush.paint(firstPixel, source);
+        source.fillFlat();
         spread.reset(firstCell, runs.cell(last) + runs.length(last));
         spread.clear();
         for (int run = firstRun; run < endRun; run++) {
