@@ -1,6 +1,7 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
+import java.util.Locale;
 import org.duskloom.engine.output.OutputRefusedException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
@@ -19,8 +20,8 @@ final class FaultReport implements IExecutionExceptionHandler {
         if (fault instanceof MisuseException misuse) {
             return UsageReport.tell(command, misuse.getMessage(), streams);
         }
-        if (fault instanceof OutputLostException lost) {
-            return lost(lost, streams);
+        if (fault instanceof IOException && isClosedPipe(fault)) {
+            return ExitCode.PIPE_CLOSED;
         }
         if (isStopping()) {
             // A signal has taken the output away; the fault is only what follows from that.
@@ -37,9 +38,9 @@ final class FaultReport implements IExecutionExceptionHandler {
         return ExitCode.FAILED;
     }
 
-    /** The standard output did not take everything. */
+    /** The standard output did not take the help. */
     static int lost(OutputLostException fault, Streams streams) {
-        if (fault.isClosedPipe()) {
+        if (isClosedPipe(fault)) {
             return ExitCode.PIPE_CLOSED;
         }
         streams.tell("duskloom: " + fault.getMessage());
@@ -62,6 +63,12 @@ final class FaultReport implements IExecutionExceptionHandler {
             return fault.getMessage();
         }
         return "fault in the program: " + root(fault) + (debug ? "" : "; --debug shows where");
+    }
+
+    /** A reader has gone, which is not a fault: the wording is the system's, but nearly all have the word. */
+    private static boolean isClosedPipe(Exception fault) {
+        String reason = String.valueOf(root(fault).getMessage());
+        return reason.toLowerCase(Locale.ROOT).contains("pipe");
     }
 
     private static Throwable root(Throwable fault) {

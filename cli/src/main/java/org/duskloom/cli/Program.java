@@ -2,6 +2,10 @@ package org.duskloom.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -45,6 +49,19 @@ final class Program implements Runnable {
         this.streams = streams;
     }
 
+    /** The commands in the order of the help. Reading one by reflection takes a while, so only those needed are made. */
+    private static Map<String, Function<Streams, Object>> commands() {
+        Map<String, Function<Streams, Object>> commands = new LinkedHashMap<>();
+        commands.put("render", RenderCommand::new);
+        commands.put("strip", StripCommand::new);
+        commands.put("check", CheckCommand::new);
+        commands.put("effects", EffectsCommand::new);
+        commands.put("map", MapCommand::new);
+        commands.put("proof", ProofCommand::new);
+        commands.put("sheet", SheetCommand::new);
+        return commands;
+    }
+
     /**
      * Does what the arguments say.
      *
@@ -53,7 +70,7 @@ final class Program implements Runnable {
     int run(String... args) {
         try {
             StringWriter helpText = new StringWriter();
-            int code = commandLine().setOut(new PrintWriter(helpText)).execute(args);
+            int code = commandLine(args).setOut(new PrintWriter(helpText)).execute(args);
             streams.print(helpText.toString());
             return code;
         } catch (OutputLostException lost) {
@@ -69,18 +86,21 @@ final class Program implements Runnable {
         throw new MisuseException("no command was given");
     }
 
-    private CommandLine commandLine() {
+    private CommandLine commandLine(String[] args) {
         Ansi ansi = streams.traits().outColored() ? Ansi.ON : Ansi.OFF;
-        return new CommandLine(this)
-                .addSubcommand(new RenderCommand(streams))
-                .addSubcommand(new StripCommand(streams))
-                .addSubcommand(new CheckCommand(streams))
-                .addSubcommand(new EffectsCommand(streams))
-                .addSubcommand(new MapCommand(streams))
-                .addSubcommand(new ProofCommand(streams))
-                .addSubcommand(new SheetCommand(streams))
-                .setColorScheme(Help.defaultColorScheme(ansi))
+        CommandLine program = new CommandLine(this);
+        wanted(args).forEach(program::addSubcommand);
+        return program.setColorScheme(Help.defaultColorScheme(ansi))
                 .setParameterExceptionHandler(new UsageReport(streams))
                 .setExecutionExceptionHandler(new FaultReport(streams));
+    }
+
+    /** The command that is called; all of them where none is, for help and for what may have been meant. */
+    private List<Object> wanted(String[] args) {
+        Map<String, Function<Streams, Object>> commands = commands();
+        if (args.length > 0 && commands.containsKey(args[0])) {
+            return List.of(commands.get(args[0]).apply(streams));
+        }
+        return commands.values().stream().map(command -> command.apply(streams)).toList();
     }
 }

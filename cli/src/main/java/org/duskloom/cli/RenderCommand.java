@@ -5,6 +5,8 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.output.IfExists;
+import org.duskloom.engine.output.RawFrameSink;
+import org.duskloom.engine.output.StagedFile;
 import org.duskloom.engine.render.FrameList;
 import org.duskloom.engine.time.FrameSpan;
 import picocli.CommandLine.Command;
@@ -32,10 +34,13 @@ import picocli.CommandLine.Option;
             "  duskloom render garden/show.json -o out --strip --force",
             "      Again after a change, with pictures to look at.",
             "  duskloom render garden/show.json -o out/2 --frames 960..1920",
-            "      The second half of 1920 frames; another machine may do the first."
+            "      The second half of 1920 frames; another machine may do the first.",
+            "  duskloom render garden/show.json -o - > frames.rgb",
+            "      For a pipe: frames.rgb alone."
         })
 final class RenderCommand implements Callable<Integer> {
     private static final int MOST_THREADS = 256;
+    private static final Path STANDARD_OUTPUT = Path.of("-");
 
     private final Streams streams;
 
@@ -46,7 +51,8 @@ final class RenderCommand implements Callable<Integer> {
             names = {"-o", "--output"},
             paramLabel = "DIR",
             required = true,
-            description = "The folder for the files; made if it is missing.")
+            description =
+                    "The folder for the files; made if it is missing. - writes the frames alone, to standard output.")
     private Path output;
 
     @Option(
@@ -81,13 +87,29 @@ final class RenderCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, InterruptedException {
         int usedThreads = threads();
+        if (strip && output.equals(STANDARD_OUTPUT)) {
+            throw new MisuseException("--strip needs a folder, and -o is the standard output");
+        }
         Optional<LoadedShow> loaded = show.load(streams);
         if (loaded.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
         FrameSpan span = span(loaded.get().plan().frameCount());
-        render(loaded.get(), span, new Rendering(loaded.get().plan(), FrameList.of(span), usedThreads));
+        Rendering rendering = new Rendering(loaded.get().plan(), FrameList.of(span), usedThreads);
+        if (output.equals(STANDARD_OUTPUT)) {
+            pour(span, rendering);
+        } else {
+            render(loaded.get(), span, rendering);
+        }
         return ExitCode.DONE;
+    }
+
+    private void pour(FrameSpan span, Rendering rendering) throws IOException, InterruptedException {
+        int pixels = rendering.plan().pixelCount();
+        try (RawFrameSink sink = new RawFrameSink(StagedFile.standardOutput(), span.firstFrame(), pixels)) {
+            rendering.into(sink, streams);
+            sink.finish();
+        }
     }
 
     private void render(LoadedShow loaded, FrameSpan span, Rendering rendering)

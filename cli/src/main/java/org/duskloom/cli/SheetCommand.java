@@ -20,7 +20,7 @@ import picocli.CommandLine.Option;
             "",
             "For every shape that the display uses: its numbered pixels, the way of the wire, the first pixel and the"
                     + " parts, seen from the front and from the back, as PNG to look at and as SVG. An SVG is true to"
-                    + " scale: print it at 100 % and drill through it. And the whole stage with the names of the props"
+                    + " scale: print it at 100 %% and drill through it. And the whole stage with the names of the props"
                     + " and how they are turned.",
             ""
         },

@@ -45,6 +45,7 @@ import picocli.CommandLine.Option;
         })
 final class StripCommand implements Callable<Integer> {
     private static final int MOST_MOMENTS = 100_000;
+    private static final Path STANDARD_OUTPUT = Path.of("-");
 
     private final Streams streams;
 
@@ -55,7 +56,7 @@ final class StripCommand implements Callable<Integer> {
             names = {"-o", "--output"},
             paramLabel = "FILE.png",
             required = true,
-            description = "The picture.")
+            description = "The picture; - is standard output.")
     private Path output;
 
     @Option(names = "--from", paramLabel = "T", description = "The first moment, such as 3s or 90f; usually the start.")
@@ -121,13 +122,20 @@ final class StripCommand implements Callable<Integer> {
         PreviewScene scene = loaded.scene();
         long[] frames = kind.frames(scene, span, count);
         Rendering rendering = new Rendering(loaded.plan(), FrameList.of(frames), Rendering.usualThreads());
-        loaded.refuseAsOutput(output);
-        try (StagedFile file = StagedFile.open(output, force ? IfExists.REPLACE : IfExists.REFUSE);
+        try (StagedFile file = file(loaded);
                 FrameSink picture = picture(file, scene, frames)) {
             rendering.into(picture, streams);
             picture.finish();
         }
         streams.tell(rendering.summary(output, System.nanoTime() - start));
+    }
+
+    private StagedFile file(LoadedShow loaded) throws IOException {
+        if (output.equals(STANDARD_OUTPUT)) {
+            return StagedFile.standardOutput();
+        }
+        loaded.refuseAsOutput(output);
+        return StagedFile.open(output, force ? IfExists.REPLACE : IfExists.REFUSE);
     }
 
     /** A picture that would be too large is a matter of the options. */

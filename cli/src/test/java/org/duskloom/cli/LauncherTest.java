@@ -6,10 +6,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -21,7 +23,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The launcher with a Java and a Maven that only say how they were called. All folders have a blank in their names. */
 @DisabledOnOs(OS.WINDOWS)
 class LauncherTest {
-    private static final String OPTIONS = "-XX:+UseSerialGC|-XX:-UsePerfData|-Dduskloom.terminals=|-jar|";
+    private static final String OPTIONS = "-XX:+UseSerialGC|-XX:-UsePerfData|-Dduskloom.terminals=|"
+            + "-Xlog:disable|-Xlog:all=error:stderr|-Xlog:cds=off:stderr|-jar|";
 
     @TempDir
     private Path temp;
@@ -106,6 +109,29 @@ class LauncherTest {
         assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString()))).contains("is Java 8;");
         script(javaHome.resolve("bin/java"), "echo 'openjdk version \"21.0.1\" 2023-10-17' >&2; exit 0");
         assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString()))).startsWith("0: ");
+    }
+
+    /** For each build and each Java one archive of classes: its maker gets the file's name, and those after it use it. */
+    @Test
+    void makesAnArchiveOfClassesOnce() throws Exception {
+        Path made = temp.resolve("made");
+        script(
+                javaHome.resolve("bin/java"),
+                "for a; do case $a in -XX:ArchiveClassesAtExit=*) : >\"${a#*=}\"; echo x >>'" + made
+                        + "'; echo noise; exit;; esac; done; printf '%s\\n' \"$@\"");
+        Path archive = project.resolve("cli/target/duskloom-java17.jsa");
+        String options = OPTIONS.replace("|-Xlog:disable", "|-XX:SharedArchiveFile=" + archive + "|-Xlog:disable");
+        for (int i = 0; i < 2; i++) {
+            assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString(), "PATH", "/usr/bin:/bin"), "check"))
+                    .isEqualTo("0: " + options + jar + "|check|");
+            assertThat(made).hasContent("x");
+        }
+        Files.setLastModifiedTime(archive, FileTime.fromMillis(0));
+        run(launcher, Map.of("JAVA_HOME", javaHome.toString(), "PATH", "/usr/bin:/bin"));
+        assertThat(made).hasContent("x\nx");
+        try (Stream<Path> entries = Files.list(archive.getParent())) {
+            assertThat(entries).containsExactlyInAnyOrder(archive, jar);
+        }
     }
 
     @Test

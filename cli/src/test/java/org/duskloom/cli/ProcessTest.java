@@ -51,6 +51,33 @@ class ProcessTest {
     }
 
     @Test
+    void poursFramesIntoTheStandardOutput() throws Exception {
+        Path show = Garden.in(folder);
+        assertThat(Ran.with("render", show, "-o", folder.resolve("out"), "--frames", "7..60")
+                        .code())
+                .isZero();
+        File poured = folder.resolve("poured").toFile();
+        Process run = ProgramProcess.of("render", show, "-o", "-", "--frames", "7..60")
+                .redirectOutput(poured)
+                .start();
+        assertThat(run.getErrorStream().readAllBytes()).isEmpty();
+        assertThat(run.waitFor()).isZero();
+        assertThat(poured)
+                .hasSameBinaryContentAs(folder.resolve("out/frames.rgb").toFile());
+    }
+
+    /** More than a pipe and the buffers before it hold, so that writing meets the closed end. */
+    @Test
+    void endsQuietlyWhenTheReaderOfFramesHasSeenEnough() throws Exception {
+        Process run = ProgramProcess.of("render", Garden.in(folder, "24:00:00"), "-o", "-")
+                .start();
+        assertThat(run.getInputStream().readNBytes(60)).hasSize(60);
+        run.getInputStream().close();
+        assertThat(run.getErrorStream().readAllBytes()).isEmpty();
+        assertThat(run.waitFor()).isEqualTo(141);
+    }
+
+    @Test
     void isQuietWhenItsReaderHasGone() throws Exception {
         Process run = ProgramProcess.of("effects").start();
         run.getInputStream().close();

@@ -28,6 +28,7 @@ class UsageTest {
                     render SHOW -o OUT --threads 0 | duskloom render | --threads is 0; allowed: 1 to 256
                     render SHOW -o OUT --threads 257 | duskloom render | --threads is 257; allowed: 1 to 256
                     render SHOW -o OUT --frames 70..81 | duskloom render | --frames 70..81 goes beyond the show; allowed: 0..80 or a part of it, as it has 80 frames
+                    render SHOW -o - --strip       | duskloom render | --strip needs a folder, and -o is the standard output
                     strip SHOW -o OUT --kind film  | duskloom strip | invalid value for option '--kind': 'film' is neither contact nor time
                     strip SHOW -o OUT --count 0    | duskloom strip | --count is 0; allowed: 1 to 100000
                     strip SHOW -o OUT --columns -1 | duskloom strip | --columns is -1; allowed: 1 to 100000
