@@ -5,6 +5,7 @@ import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Levels;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.WindowOffsets;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.random.StableHash;

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.WindowOffsets;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
@@ -13,6 +14,7 @@ import org.duskloom.engine.effect.PaletteSetting;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.random.StableHash;
 
 /**
  * Pixels sparkling by themselves. Every pixel has windows of one pass each, moved against those of the others by an offset in
@@ -39,6 +41,8 @@ public final class Twinkle implements Effect {
             NumberSetting.of("rise", "share of the pass", 0, 1, 0.2, "how long a pixel takes to become bright");
     static final NumberSetting FALL =
             NumberSetting.of("fall", "share of the pass", 0, 1, 0.5, "how long a pixel takes to become dark");
+
+    private static final int OFFSET_DRAW = 1;
 
     private static final List<Setting<?>> SETTINGS = Stream.of(List.of(PALETTE, DENSITY, RISE, FALL), Motion.SETTINGS)
             .<Setting<?>>flatMap(List::stream)
@@ -76,9 +80,17 @@ public final class Twinkle implements Effect {
         Motion motion = Motion.of(settings);
         Dial density = Dial.of(settings, DENSITY);
         Ramp ramp = Ramp.of(settings.value(PALETTE));
-        WindowOffsets offsets = new WindowOffsets(canvas.pixelKey());
+        WindowOffsets offsets = new WindowOffsets(offsets(canvas.pixelKey()));
         return () -> new TwinkleBrush(
                 motion, offsets, new LitWindows(canvas.pixelKey(), offsets, motion, density, ramp), rise, fall);
+    }
+
+    private static float[] offsets(int[] pixelKeys) {
+        float[] offsets = new float[pixelKeys.length];
+        for (int pixel = 0; pixel < offsets.length; pixel++) {
+            offsets[pixel] = StableHash.unitFloat(StableHash.draw(pixelKeys[pixel], OFFSET_DRAW));
+        }
+        return offsets;
     }
 
     private static void refuseEndlessEdges(Dial rise, Dial fall) throws SettingException {

@@ -3,6 +3,7 @@ package org.duskloom.effects.twinkle;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Fractions;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.WindowOffsets;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;

@@ -1,28 +1,28 @@
-package org.duskloom.effects.twinkle;
+package org.duskloom.effects.kit;
 
 import java.util.Comparator;
 import java.util.stream.IntStream;
-import org.duskloom.effects.kit.Fractions;
-import org.duskloom.engine.random.StableHash;
 
 /**
- * When the windows of each pixel start, and the pixels in the order in which they come to their next window. Immutable.
+ * When windows of time of one pass each start for each pixel, and the pixels in the order in which they come to their next
+ * window. With it a brush can keep what depends on pixel and window alone, and draw it again only when a window starts.
+ * Immutable.
  *
  * <p>The pixels have slots, the greatest offset first. In a pass, slot 0 comes to its next window first, the last slot last.
  * So how many windows have begun, counted over all pixels, says which window each pixel is in.
  */
-final class WindowOffsets {
-    private static final int OFFSET_DRAW = 1;
-
+public final class WindowOffsets {
     private final float[] offsets;
     private final float[] offsetOfSlot;
     private final int[] pixelOfSlot;
 
-    WindowOffsets(int[] pixelKeys) {
-        offsets = new float[pixelKeys.length];
-        for (int pixel = 0; pixel < offsets.length; pixel++) {
-            offsets[pixel] = StableHash.unitFloat(StableHash.draw(pixelKeys[pixel], OFFSET_DRAW));
-        }
+    /**
+     * Windows that start so many passes early.
+     *
+     * @param offsets of each pixel, in [0, 1); kept
+     */
+    public WindowOffsets(float[] offsets) {
+        this.offsets = offsets;
         pixelOfSlot = IntStream.range(0, offsets.length)
                 .boxed()
                 .sorted(Comparator.comparing((Integer pixel) -> -offsets[pixel]))
@@ -34,16 +34,18 @@ final class WindowOffsets {
         }
     }
 
-    int pixelCount() {
+    /** How many pixels there are, and slots. */
+    public int pixelCount() {
         return offsets.length;
     }
 
     /** Of each pixel, in [0, 1). */
-    float[] ofPixels() {
+    public float[] ofPixels() {
         return offsets;
     }
 
-    int pixelOfSlot(int slot) {
+    /** The pixel of a slot. */
+    public int pixelOfSlot(int slot) {
         return pixelOfSlot[slot];
     }
 
@@ -52,7 +54,7 @@ final class WindowOffsets {
      *
      * @param passFraction in [0, 1]; the same float that the fractions of the pixels are computed from
      */
-    long begun(long wholePasses, float passFraction) {
+    public long begun(long wholePasses, float passFraction) {
         int over = 0;
         int notOver = offsetOfSlot.length;
         while (over < notOver) {
