@@ -29,7 +29,7 @@ import org.duskloom.engine.effect.Settings;
  * <p>With no wind the clouds change where they are; with wind 1 they slide toward {@code toward} and do not change; between
  * them they do some of both. Each octave of each member has its noise moved by what its key says.
  *
- * <p>Settings: {@code palette}; {@code scale} (cells, 0.01 to 100, default 3); {@code octaves} (whole, 1 to 6, default 2);
+ * <p>Settings: {@code palette}; {@code scale} (cells, 0.01 to 100, default 4); {@code octaves} (whole, 1 to 6, default 2);
  * {@code roughness} (share, 0 to 1, default 0.5); {@code contrast} (palette lengths, 0 to 20, default 1.5); {@code wind} (share,
  * 0 to 1, default 0); {@code toward} (degrees, default 0); those of {@link Motion}. Where {@code scale}, {@code wind} or {@code
  * toward} move, all the noise is new in every frame, which takes ten times as long.
@@ -86,14 +86,11 @@ public final class Drift implements Effect {
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         Motion motion = Motion.of(settings);
         Ramp ramp = Ramp.of(settings.value(PALETTE));
-        Dial octaves = Dial.of(settings, OCTAVES);
-        Dial roughness = Dial.of(settings, ROUGHNESS);
         Dial contrast = Dial.of(settings, CONTRAST);
-        NoisePlaces first = NoisePlaces.of(canvas, settings);
+        Octaves first = Octaves.of(canvas, settings);
         return () -> {
-            NoisePlaces places = first.isConstant() ? first : NoisePlaces.of(canvas, settings);
-            Octaves layers = new Octaves(canvas, places, octaves, roughness);
-            return new DriftBrush(motion, layers, contrast, ramp);
+            Octaves octaves = first.isConstant() ? first : Octaves.of(canvas, settings);
+            return new DriftBrush(motion, octaves.open(), contrast, ramp);
         };
     }
 }

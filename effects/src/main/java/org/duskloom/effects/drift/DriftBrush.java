@@ -10,13 +10,13 @@ import org.duskloom.engine.effect.Patch;
 /** Paints the noise of {@link Drift}. */
 final class DriftBrush implements Brush {
     private final Motion motion;
-    private final Octaves octaves;
+    private final Octaves.View octaves;
     private final Dial contrast;
     private final Ramp ramp;
 
     private float contrastNow;
 
-    DriftBrush(Motion motion, Octaves octaves, Dial contrast, Ramp ramp) {
+    DriftBrush(Motion motion, Octaves.View octaves, Dial contrast, Ramp ramp) {
         this.motion = motion;
         this.octaves = octaves;
         this.contrast = contrast;

@@ -4,60 +4,77 @@ import java.util.Arrays;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Patch;
+import org.duskloom.engine.effect.Settings;
 
-/** The sum of the octaves, weighted. For one thread. */
+/** The sum of the octaves, weighted. Can be shared by threads if the places do not move. */
 final class Octaves {
     private final NoisePlaces places;
     private final Dial count;
     private final Dial roughness;
     private final Octave[] octaves;
-    private final float[] amplitudes;
-    private int countNow;
 
-    Octaves(Canvas canvas, NoisePlaces places, Dial count, Dial roughness) {
-        this.places = places;
-        this.count = count;
-        this.roughness = roughness;
+    private Octaves(Canvas canvas, Settings settings) {
+        places = NoisePlaces.of(canvas, settings);
+        count = Dial.of(settings, Drift.OCTAVES);
+        roughness = Dial.of(settings, Drift.ROUGHNESS);
         octaves = new Octave[(int) count.ceiling()];
-        amplitudes = new float[octaves.length];
         for (int number = 0; number < octaves.length; number++) {
-            octaves[number] = new Octave(canvas, places, number);
+            octaves[number] = Octave.of(canvas, places, number);
         }
     }
 
-    void begin(double phi, double seconds) {
-        countNow = (int) count.at(seconds);
-        weigh(roughness.at(seconds));
-        if (!places.isConstant()) {
-            places.measure(seconds);
-        }
-        for (int number = 0; number < octaves.length; number++) {
+    static Octaves of(Canvas canvas, Settings settings) {
+        return new Octaves(canvas, settings);
+    }
+
+    /** Whether threads may share it. */
+    boolean isConstant() {
+        return places.isConstant();
+    }
+
+    /** A view for one thread. */
+    View open() {
+        return new View();
+    }
+
+    /** The noise at an instant. */
+    final class View {
+        private final Octave.View[] views =
+                Arrays.stream(octaves).map(Octave::open).toArray(Octave.View[]::new);
+        private final float[] amplitudes = new float[octaves.length];
+        private int countNow;
+
+        private View() {}
+
+        void begin(double phi, double seconds) {
+            countNow = (int) count.at(seconds);
+            weigh(roughness.at(seconds));
             if (!places.isConstant()) {
-                octaves[number].forget();
+                places.measure(seconds);
             }
-            if (number < countNow) {
-                octaves[number].begin(phi);
+            for (int number = 0; number < countNow; number++) {
+                views[number].begin(phi);
             }
         }
-    }
 
-    /** Fills {@code patch.third} with noise, nearly always within [-1, 1]; its other planes are written to. */
-    void fill(int firstPixel, Patch patch) {
-        Arrays.fill(patch.third, patch.from(), patch.to(), 0f);
-        for (int number = 0; number < countNow; number++) {
-            octaves[number].add(firstPixel, amplitudes[number], patch);
+        /** Fills {@code patch.third} with noise, nearly always within [-1, 1]; its other planes are written to. */
+        void fill(int firstPixel, Patch patch) {
+            Arrays.fill(patch.third, patch.from(), patch.to(), 0f);
+            for (int number = 0; number < countNow; number++) {
+                views[number].add(firstPixel, amplitudes[number], patch);
+            }
         }
-    }
 
-    private void weigh(double rough) {
-        double sum = 0;
-        double power = 1;
-        for (int number = 0; number < countNow; number++, power *= rough) {
-            sum += power;
-        }
-        power = 1;
-        for (int number = 0; number < countNow; number++, power *= rough) {
-            amplitudes[number] = (float) (power / sum);
+        private void weigh(double rough) {
+            double sum = 0;
+            double power = 1;
+            for (int number = 0; number < countNow; number++, power *= rough) {
+                sum += power;
+            }
+            power = 1;
+            for (int number = 0; number < countNow; number++, power *= rough) {
+                amplitudes[number] = (float) (power / sum);
+            }
         }
     }
 }

@@ -101,17 +101,25 @@ final class Hanging implements SharePlane {
         }
     }
 
-    /** Hangs a pixel on its own swag and the two beside it. */
+    /** Hangs a pixel on its own swag or one of the two beside it. */
     private void hang(int pixel, double x, double y, int count, double reach, double span) {
-        double nearest = reach;
         int own = (int) Math.min(count - 1, Math.floor(x));
-        for (int k = Math.max(0, own - 1); k <= Math.min(count - 1, own + 1); k++) {
-            if (swag.nearest(x - k, y - k * swag.rise(), nearest)) {
-                nearest = swag.distance();
-                distances[pixel] = (float) (nearest * span);
-                shares[pixel] = Math.min(LAST, (float) ((k + swag.share()) / count));
-            }
+        double nearest = hang(pixel, own, x, y, count, reach, span);
+        if (own > 0) {
+            nearest = hang(pixel, own - 1, x, y, count, nearest, span);
         }
+        if (own < count - 1) {
+            hang(pixel, own + 1, x, y, count, nearest, span);
+        }
+    }
+
+    /** Hangs a pixel on a swag if it is within reach; gives what is within reach from then on. */
+    private double hang(int pixel, int k, double x, double y, int count, double reach, double span) {
+        if (swag.nearest(x - k, y - k * swag.rise(), reach)) {
+            distances[pixel] = (float) (swag.distance() * span);
+            shares[pixel] = Math.min(LAST, (float) ((k + swag.share()) / count));
+        }
+        return swag.distance();
     }
 
     private void turn(Direction direction) {

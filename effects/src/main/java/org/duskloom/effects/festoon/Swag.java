@@ -9,8 +9,15 @@ final class Swag {
 
     private final double[] x = new double[PIECES + 1];
     private final double[] y = new double[PIECES + 1];
-    private double least;
-    private double greatest;
+    /** The piece where each of so many equal parts of the span begins. */
+    private final int[] pieceOfCell = new int[PIECES + 1];
+
+    /**
+     * How many times as far a point may lie above or below the swag as from it: the steepest piece is the hypotenuse over one
+     * unit of span.
+     */
+    private double steepness;
+
     private double rise = Double.NaN;
     private double sag = Double.NaN;
 
@@ -27,13 +34,22 @@ final class Swag {
         rise = newRise;
         sag = newSag;
         Catenary chain = Catenary.hung(rise, sag);
-        least = Math.min(0, rise);
-        greatest = Math.max(0, rise);
         for (int i = 0; i <= PIECES; i++) {
             x[i] = i == PIECES ? 1 : chain.xAtArc(chain.length() * i / PIECES);
             y[i] = i == PIECES ? rise : chain.heightAt(x[i]);
-            least = Math.min(least, y[i]);
         }
+        for (int cell = 0, piece = 0; cell <= PIECES; cell++) {
+            while (piece < PIECES - 1 && x[piece + 1] < (double) cell / PIECES) {
+                piece++;
+            }
+            pieceOfCell[cell] = piece;
+        }
+        steepness = Math.max(steepness(0), steepness(PIECES - 1)) * (1 + 1e-9);
+    }
+
+    private double steepness(int piece) {
+        double slope = (y[piece + 1] - y[piece]) / (x[piece + 1] - x[piece]);
+        return Math.sqrt(1 + slope * slope);
     }
 
     /** How much higher the second end is than the first. */
@@ -48,27 +64,21 @@ final class Swag {
      * @return whether there is one within reach; if so, {@link #distance} and {@link #share} tell
      */
     boolean nearest(double atX, double atY, double reach) {
-        if (atX < -reach || atX > 1 + reach || atY < least - reach || atY > greatest + reach) {
+        distance = reach;
+        if (atX < -reach || atX > 1 + reach) {
             return false;
         }
-        double nearestSquared = reach * reach;
-        boolean found = false;
-        for (int i = firstPieceEndingAfter(atX - reach); i < PIECES && x[i] <= atX + reach; i++) {
-            double wayX = x[i + 1] - x[i];
-            double wayY = y[i + 1] - y[i];
-            double along = ((atX - x[i]) * wayX + (atY - y[i]) * wayY) / (wayX * wayX + wayY * wayY);
-            double part = Math.min(1, Math.max(0, along));
-            double gapX = atX - x[i] - part * wayX;
-            double gapY = atY - y[i] - part * wayY;
-            double squared = gapX * gapX + gapY * gapY;
-            if (squared < nearestSquared) {
-                nearestSquared = squared;
-                share = (i + part) / PIECES;
-                found = true;
-            }
+        int above = pieceAt(atX);
+        if (atX >= 0 && atX <= 1 && Math.abs(atY - heightOf(above, atX)) > reach * steepness) {
+            return false;
         }
-        distance = Math.sqrt(nearestSquared);
-        return found;
+        for (int i = above; i < PIECES && x[i] < atX + distance; i++) {
+            measure(i, atX, atY);
+        }
+        for (int i = above - 1; i >= 0 && x[i + 1] > atX - distance; i--) {
+            measure(i, atX, atY);
+        }
+        return distance < reach;
     }
 
     double distance() {
@@ -79,17 +89,30 @@ final class Swag {
         return share;
     }
 
-    private int firstPieceEndingAfter(double atX) {
-        int first = 0;
-        int end = PIECES;
-        while (first < end) {
-            int middle = (first + end) >>> 1;
-            if (x[middle + 1] < atX) {
-                first = middle + 1;
-            } else {
-                end = middle;
-            }
+    private void measure(int piece, double atX, double atY) {
+        double wayX = x[piece + 1] - x[piece];
+        double wayY = y[piece + 1] - y[piece];
+        double along = ((atX - x[piece]) * wayX + (atY - y[piece]) * wayY) / (wayX * wayX + wayY * wayY);
+        double part = Math.min(1, Math.max(0, along));
+        double gapX = atX - x[piece] - part * wayX;
+        double gapY = atY - y[piece] - part * wayY;
+        double squared = gapX * gapX + gapY * gapY;
+        if (squared < distance * distance) {
+            distance = Math.sqrt(squared);
+            share = (piece + part) / PIECES;
         }
-        return first;
+    }
+
+    /** The piece over or under a place along the span; the first or the last one beyond the ends. */
+    private int pieceAt(double atX) {
+        int piece = pieceOfCell[(int) (Math.min(1, Math.max(0, atX)) * PIECES)];
+        while (piece < PIECES - 1 && x[piece + 1] < atX) {
+            piece++;
+        }
+        return piece;
+    }
+
+    private double heightOf(int piece, double atX) {
+        return y[piece] + (y[piece + 1] - y[piece]) * (atX - x[piece]) / (x[piece + 1] - x[piece]);
     }
 }

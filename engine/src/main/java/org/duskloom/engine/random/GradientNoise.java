@@ -6,6 +6,9 @@ package org.duskloom.engine.random;
  */
 public final class GradientNoise {
     private static final int PERIOD_MASK = 255;
+    private static final double[] GRADIENT_X = NoiseTable.gradientsAlong(0);
+    private static final double[] GRADIENT_Y = NoiseTable.gradientsAlong(1);
+    private static final double[] GRADIENT_Z = NoiseTable.gradientsAlong(2);
 
     private final int offsetX;
     private final int offsetY;
@@ -76,12 +79,12 @@ public final class GradientNoise {
                 between(fadeX, flat(highLeft, inX, inY - 1), flat(highRight, inX - 1, inY - 1)));
         slopes[index] = (float) between(
                 fadeY,
-                between(fadeX, NoiseTable.slope(lowLeft), NoiseTable.slope(lowRight)),
-                between(fadeX, NoiseTable.slope(highLeft), NoiseTable.slope(highRight)));
+                between(fadeX, GRADIENT_Z[lowLeft & 15], GRADIENT_Z[lowRight & 15]),
+                between(fadeX, GRADIENT_Z[highLeft & 15], GRADIENT_Z[highRight & 15]));
     }
 
     private static double flat(int hash, double x, double y) {
-        return NoiseTable.gradient(hash, x, y, 0);
+        return GRADIENT_X[hash & 15] * x + GRADIENT_Y[hash & 15] * y;
     }
 
     static double fade(double t) {

@@ -37,8 +37,12 @@ final class NoiseTable {
         return GRADIENTS[at] * x + GRADIENTS[at + 1] * y + GRADIENTS[at + 2] * z;
     }
 
-    /** How much of the gradient that the hash chooses lies along z. */
-    static int slope(int hash) {
-        return GRADIENTS[(hash & 15) * 3 + 2];
+    /** How much of the gradient that the hash chooses lies along an axis: 0 is x, 1 is y, 2 is z. */
+    static double[] gradientsAlong(int axis) {
+        double[] parts = new double[16];
+        for (int hash = 0; hash < parts.length; hash++) {
+            parts[hash] = GRADIENTS[hash * 3 + axis];
+        }
+        return parts;
     }
 }
