@@ -8,6 +8,9 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class CheckCommandTest {
     @TempDir
@@ -101,5 +104,84 @@ class CheckCommandTest {
         Path none = folder.resolve("none.json");
         String said = none + ": error: there is no such file; looked for " + none + "\n1 error\n";
         assertThat(Ran.with("check", none)).isEqualTo(new Ran(3, "", said));
+    }
+
+    @Test
+    void sumsUpASoundDisplay() throws IOException {
+        assertThat(Ran.with("check", display("daisy-2", "[0, 400]"))).isEqualTo(new Ran(0, """
+                units    cm
+                shapes   1
+                props    2
+                pixels   12
+                groups   1
+                """, ""));
+    }
+
+    /** Two rings in one place: every pixel has another one on it, and the props hang in the same space. */
+    @Test
+    void warnsOfSlipsInADisplay() throws IOException {
+        Path file = display("Daisy-1", "[0, 0]");
+        Ran ran = Ran.with("check", file).without(folder);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("units    cm\n");
+        assertThat(ran.err())
+                .contains(
+                        "display.json:7:14: warning: prop \"Daisy-1\" hangs where prop \"daisy-1\" is: 6 of its 6 pixels")
+                .contains(" differ by upper and lower case only")
+                .contains("display.json:7:14: warning: pixels in no group: \"Daisy-1\" (6 of 6)");
+    }
+
+    /** A timeline shows the slips of its display too; which pixels are in no group says its cues. */
+    @Test
+    void warnsOfSlipsInTheDisplayOfAShow() throws IOException {
+        display("Daisy-1", "[0, 0]");
+        Path show = Files.writeString(folder.resolve("show.json"), """
+                {"duskloom": "timeline/1", "display": "display.json", "length": "1s", "layers": []}
+                """);
+        Ran ran = Ran.with("check", show).without(folder);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).startsWith("title    show.json\npixels   12\nprops    2\n");
+        assertThat(ran.err())
+                .contains("display.json:7:14: warning: prop \"Daisy-1\" hangs where prop \"daisy-1\" is")
+                .doesNotContain("in no group");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            {"duskloom": "frames/1"}     | 1:1: error: neither a timeline nor a display: "duskloom" is "frames/1"
+            {"shapes": {}, "props": []}  | 1:1: error: neither a timeline nor a display
+            []                           | 1:1: error: neither a timeline nor a display
+            {"duskloom": 1}              | 1:1: error: neither a timeline nor a display
+            """)
+    void tellsWhatItTakes(String text, String said) throws IOException {
+        Files.writeString(folder.resolve("file.json"), text);
+        assertThat(Ran.with("check", folder.resolve("file.json")).without(folder))
+                .isEqualTo(new Ran(
+                        3, "", "file.json:" + said + "; \"duskloom\" says \"timeline/1\" or \"display/1\"\n1 error\n"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"timeline/2", "display/2"})
+    void anotherVersionIsRefusedByItsReader(String format) throws IOException {
+        Path file = Files.writeString(folder.resolve("file.json"), "{\"duskloom\": \"" + format + "\"}");
+        Ran ran = Ran.with("check", file).without(folder);
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err()).contains("file.json:1:14: error: ").contains("this version reads");
+    }
+
+    /** Two rings of six, one of them where the test says; the group names the first only by its exact name. */
+    private Path display(String second, String at) throws IOException {
+        return Files.writeString(folder.resolve("display.json"), """
+                {
+                  "duskloom": "display/1",
+                  "units": "cm",
+                  "shapes": {"daisy": {"build": [{"ring": {"count": 6, "radius": 90}}]}},
+                  "props": [
+                    {"name": "daisy-1", "shape": "daisy", "at": [0, 0]},
+                    {"name": "%s", "shape": "daisy", "at": %s}
+                  ],
+                  "groups": {"daisies": ["daisy-*"]}
+                }
+                """.formatted(second, at));
     }
 }

@@ -39,7 +39,7 @@ class UsageTest {
                     strip SHOW -o OUT --from 1s --to 1s | duskloom strip | no frame lies between 1s and 1s; a frame lasts 0.025s, and the show 2s
                     strip SHOW -o OUT --from 1ms --to 2ms | duskloom strip | no frame lies between 0.001s and 0.002s; a frame lasts 0.025s, and the show 2s
                     effects sweap                  | duskloom effects | there is no effect 'sweap'; did you mean "sweep"?
-                    check                          | duskloom check | missing required parameter: 'SHOW.json'
+                    check                          | duskloom check | missing required parameter: 'FILE.json'
                     """)
     void isExplained(String line, String command, String message) throws IOException {
         Path show = Garden.in(folder);

@@ -21,11 +21,17 @@ public final class DisplayChecks {
 
     private DisplayChecks() {}
 
+    /** All checks that a display allows without a timeline: those of {@link #warnOfBuild} and of {@link #warnOfUngrouped}. */
+    public static void warn(Display display, Problems problems) {
+        warnOfBuild(display, problems);
+        warnOfUngrouped(display.groups(), problems);
+    }
+
     /**
      * Adds a warning for each of these: pixels at one place; a shape that no prop has; a pixel that stands apart from
      * its neighbours in a list of places or a file; and what {@link #warnOfMap} finds.
      */
-    public static void warn(Display display, Problems problems) {
+    public static void warnOfBuild(Display display, Problems problems) {
         Overlaps.warned(rounded(display.map()), problems);
         warnOfUnusedShapes(display, problems);
         for (Shape shape : display.shapes()) {
@@ -37,12 +43,11 @@ public final class DisplayChecks {
     }
 
     /**
-     * The checks that need no more than a map and its groups: props that hang in the same space, pixels in no group
-     * while there are groups, names that differ by upper and lower case only.
+     * The checks that need no more than a map and its groups: props that hang in the same space, names that differ by
+     * upper and lower case only.
      */
     public static void warnOfMap(GroupTree groups, Problems problems) {
         new PropOverlaps(groups.map()).warn(problems);
-        warnOfUngrouped(groups, problems);
         SimilarNames.warnOfAddresses(groups, problems);
     }
 
@@ -99,7 +104,8 @@ public final class DisplayChecks {
         }
     }
 
-    private static void warnOfUngrouped(GroupTree groups, Problems problems) {
+    /** Adds a warning if there are groups, but pixels in none of them; a timeline may name these all the same. */
+    public static void warnOfUngrouped(GroupTree groups, Problems problems) {
         if (groups.groupNames().isEmpty()) {
             return;
         }

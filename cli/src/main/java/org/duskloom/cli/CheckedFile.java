@@ -1,0 +1,131 @@
+package org.duskloom.cli;
+
+import java.nio.file.Path;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.duskloom.engine.display.Display;
+import org.duskloom.engine.display.DisplayChecks;
+import org.duskloom.engine.document.JsonReader;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.plan.DisplayFile;
+import org.duskloom.engine.plan.ShowReader;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.timeline.Cue;
+import org.duskloom.engine.timeline.Layer;
+import org.duskloom.engine.timeline.PixelSource;
+import org.duskloom.engine.timeline.Timeline;
+
+/** A file that is looked through for problems: a timeline or a display, as its field {@code duskloom} says. */
+final class CheckedFile {
+    private static final String TIMELINE = "timeline/";
+    private static final String DISPLAY = "display/";
+
+    private CheckedFile() {}
+
+    /**
+     * Reads a file and all that it names.
+     *
+     * @param problems where everything goes that is wrong, or mostly is a slip
+     * @return what is in it, a line for each kind of thing; nothing if an error was added
+     */
+    static Optional<String> summary(Path file, Problems problems) {
+        Optional<Node> root = root(file, problems);
+        if (root.isEmpty()) {
+            return Optional.empty();
+        }
+        String format = format(root.get());
+        if (format.startsWith(TIMELINE)) {
+            return ofShow(file, problems);
+        }
+        if (format.startsWith(DISPLAY)) {
+            return ofDisplay(file, problems);
+        }
+        problems.error(
+                root.get().location(),
+                "neither a timeline nor a display" + (format.isEmpty() ? "" : ": \"duskloom\" is " + Quoted.of(format)),
+                "\"duskloom\" says \"timeline/1\" or \"display/1\"");
+        return Optional.empty();
+    }
+
+    private static Optional<Node> root(Path file, Problems problems) {
+        return SourceText.read(file, file.toString(), problems).flatMap(text -> JsonReader.read(text, problems));
+    }
+
+    private static String format(Node root) {
+        return Optional.of(root)
+                .filter(ObjectNode.class::isInstance)
+                .flatMap(node -> ((ObjectNode) node).value("duskloom"))
+                .filter(TextNode.class::isInstance)
+                .map(node -> ((TextNode) node).value())
+                .orElse("");
+    }
+
+    private static Optional<String> ofShow(Path file, Problems problems) {
+        Optional<LoadedShow> loaded = LoadedShow.load(file, problems);
+        loaded.ifPresent(show -> warn(show, problems));
+        return loaded.map(CheckedFile::summary);
+    }
+
+    /** Which pixels are in no group matters little to a show: its cues say what they light. */
+    private static void warn(LoadedShow loaded, Problems problems) {
+        PixelSource source = loaded.show().timeline().pixels();
+        if (source.kind() == PixelSource.Kind.MAP) {
+            DisplayChecks.warnOfMap(loaded.show().groups(), problems);
+            return;
+        }
+        loaded.show()
+                .files()
+                .locate(source.file(), problems)
+                .flatMap(path -> ShowReader.readDisplay(path, new Problems()))
+                .map(DisplayFile::display)
+                .ifPresent(display -> DisplayChecks.warnOfBuild(display, problems));
+    }
+
+    private static Optional<String> ofDisplay(Path file, Problems problems) {
+        Optional<LoadedDisplay> loaded = LoadedDisplay.load(file, problems);
+        loaded.ifPresent(display -> DisplayChecks.warn(display.display(), problems));
+        return loaded.map(display -> summary(display.display()));
+    }
+
+    private static String summary(LoadedShow loaded) {
+        Timeline timeline = loaded.show().timeline();
+        List<Cue> cues = timeline.layers().stream()
+                .map(Layer::cues)
+                .flatMap(List::stream)
+                .toList();
+        Collection<String> effects = new TreeSet<>();
+        cues.forEach(cue -> effects.add(cue.effect().value()));
+        StringBuilder text = new StringBuilder();
+        line(text, "title", loaded.title());
+        line(text, "pixels", loaded.plan().pixelCount());
+        line(text, "props", loaded.show().map().props().size());
+        line(text, "groups", loaded.show().groups().groupNames().size());
+        line(text, "frames", loaded.plan().frameCount());
+        line(text, "length", timeline.length());
+        line(text, "rate", loaded.plan().rate());
+        line(text, "layers", timeline.layers().size());
+        line(text, "cues", cues.size());
+        line(text, "effects", effects.isEmpty() ? "none" : String.join(", ", effects));
+        return text.toString();
+    }
+
+    private static String summary(Display display) {
+        StringBuilder text = new StringBuilder();
+        line(text, "units", display.units().word());
+        line(text, "shapes", display.shapes().size());
+        line(text, "props", display.props().size());
+        line(text, "pixels", display.map().pixelCount());
+        line(text, "groups", display.groups().groupNames().size());
+        return text.toString();
+    }
+
+    private static void line(StringBuilder text, String name, Object value) {
+        text.append(name).append(" ".repeat(9 - name.length())).append(value).append(System.lineSeparator());
+    }
+}

@@ -1,0 +1,201 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What the guides say can be typed and copied, works as it stands there. */
+class DocsTest {
+    private static final List<String> GUIDES = List.of("README.md", "DEVELOPERS.md");
+    private static final Pattern WHOLE_FILE = Pattern.compile("\"duskloom\": \"(timeline|display)/1\"");
+
+    /** The phases of the default lifecycle and of clean that are meant for the command line (Maven, "Lifecycle Reference"). */
+    private static final List<String> PHASES =
+            List.of("clean", "validate", "compile", "test", "package", "verify", "install");
+
+    @TempDir
+    private Path folder;
+
+    static Stream<Guide> guides() throws IOException {
+        List<Guide> guides = new ArrayList<>();
+        for (String name : GUIDES) {
+            guides.add(Guide.of(name));
+        }
+        return guides.stream();
+    }
+
+    @BeforeEach
+    void copyDemos() throws IOException {
+        Project.copy("demos", folder);
+    }
+
+    @Test
+    void theFirstCommandsAreThoseToTryAndToTest() throws IOException {
+        assertThat(Guide.of("README.md").blocks("sh").get(0).text()).isEqualTo("""
+                cli/duskloom render demos/garden/show.json -o build/garden --strip
+                mvn verify
+                """);
+    }
+
+    @Test
+    void everyCommandOfTheReadmeRuns() throws IOException {
+        Guide readme = Guide.of("README.md");
+        List<String> written = writeSnippets(readme);
+        assertThat(written).contains("map.csv", "show.json", "display.json");
+        assertThat(runAll(readme)).isGreaterThanOrEqualTo(4);
+        assertThat(readme.text())
+                .contains("| `frames.rgb` |", "| `frames.json` |", "| `strip.png` |", "| `time.png` |");
+        try (Stream<Path> made = Files.list(folder.resolve("build/garden"))) {
+            assertThat(made.map(file -> file.getFileName().toString()))
+                    .containsExactlyInAnyOrder("frames.rgb", "frames.json", "strip.png", "time.png");
+        }
+    }
+
+    @Test
+    void everyCommandForDevelopersRuns() throws IOException {
+        Guide guide = Guide.of("DEVELOPERS.md");
+        writeSnippets(guide);
+        runAll(guide);
+    }
+
+    /** Warnings count too: who copies a snippet shall not be told that something is wrong with it. */
+    @ParameterizedTest
+    @MethodSource("guides")
+    void everyWholeFileIsSound(Guide guide) throws IOException {
+        for (String name : writeSnippets(guide)) {
+            if (name.endsWith(".json")) {
+                Ran ran = Ran.with("check", folder.resolve(name));
+                assertThat(ran.err()).as("%s of %s", name, guide.name()).isEmpty();
+                assertThat(ran.code()).isZero();
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("guides")
+    void everyFileThatALinkLeadsToIsThere(Guide guide) {
+        Pattern link = Pattern.compile("]\\((?!https?:|#)([^)#]+)(?:#[^)]*)?\\)");
+        List<String> targets = link.matcher(guide.text())
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+        assertThat(targets)
+                .isNotEmpty()
+                .allSatisfy(target -> assertThat(Project.file(target)).exists());
+    }
+
+    /** Every phase, plugin, profile, module and test that a guide names for Maven is known to the build. */
+    @ParameterizedTest
+    @MethodSource("guides")
+    void everyMavenCommandIsKnownToTheBuild(Guide guide) throws IOException {
+        assertThat(guide.mavenLines()).isNotEmpty();
+        for (String line : guide.mavenLines()) {
+            List<String> words = Arrays.asList(line.split(" +"));
+            for (int i = 1; i < words.size(); i++) {
+                assertThat(problemWith(words.get(i), words.get(i - 1))).as(line).isEmpty();
+            }
+        }
+    }
+
+    /** Continuous integration runs what the guides call the whole of the tests. */
+    @Test
+    void continuousIntegrationRunsTheSecondCommand() throws IOException {
+        assertThat(Files.readAllLines(Project.file(".ci/run"))).contains("mvn -B --no-transfer-progress verify");
+        assertThat(Guide.of("DEVELOPERS.md").mavenLines()).contains("mvn verify");
+    }
+
+    private static String problemWith(String word, String before) throws IOException {
+        if (word.startsWith("-Dtest=")) {
+            return isTest(word.substring(7)) ? "" : "no test " + word;
+        }
+        if (word.startsWith("-P")) {
+            return poms().contains("<id>" + word.substring(2) + "</id>") ? "" : "no profile " + word;
+        }
+        if (word.startsWith("-")) {
+            return "";
+        }
+        if (before.equals("-pl")) {
+            return poms().contains("<module>" + word + "</module>") ? "" : "no module " + word;
+        }
+        if (word.contains(":")) {
+            String plugin = word.substring(0, word.indexOf(':')) + "-maven-plugin";
+            return poms().contains("<artifactId>" + plugin + "</artifactId>") ? "" : "no plugin " + plugin;
+        }
+        return PHASES.contains(word) ? "" : "no phase " + word;
+    }
+
+    private static boolean isTest(String name) throws IOException {
+        for (String module : List.of("engine", "effects", "cli")) {
+            try (Stream<Path> files = Files.walk(Project.file(module + "/src/test"))) {
+                if (files.anyMatch(file -> file.endsWith(name + ".java"))) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private static String poms() throws IOException {
+        StringBuilder poms = new StringBuilder();
+        for (String pom : List.of("pom.xml", "engine/pom.xml", "effects/pom.xml", "cli/pom.xml")) {
+            poms.append(Files.readString(Project.file(pom)));
+        }
+        return poms.toString();
+    }
+
+    /** Writes all snippets that are whole files into the folder; gives their names. */
+    private List<String> writeSnippets(Guide guide) throws IOException {
+        List<String> names = new ArrayList<>();
+        for (Guide.Block block : guide.blocks("csv")) {
+            names.add(write(block.fileName("map.csv"), block));
+        }
+        for (Guide.Block block : guide.blocks("json")) {
+            if (WHOLE_FILE.matcher(block.text()).find()) {
+                names.add(write(block.fileName("display.json"), block));
+            }
+        }
+        assertThat(names).doesNotHaveDuplicates();
+        return names;
+    }
+
+    private String write(String name, Guide.Block block) throws IOException {
+        Files.writeString(folder.resolve(name), block.text());
+        return name;
+    }
+
+    /** Runs all lines that call the program; gives how many there were. */
+    private int runAll(Guide guide) {
+        List<String> lines = guide.shellLines().stream()
+                .filter(line -> line.startsWith("cli/duskloom "))
+                .toList();
+        for (String line : lines) {
+            Ran ran = Ran.with(inFolder(line.split(" +")));
+            assertThat(ran.code()).as("%s%n%s", line, ran.err()).isZero();
+            assertThat(ran.err()).as(line).doesNotContain("warning");
+        }
+        return lines.size();
+    }
+
+    /** The arguments after the program's name; those that name outputs or files that exist, as seen from the folder. */
+    private Object[] inFolder(String... words) {
+        Object[] arguments = new Object[words.length - 1];
+        for (int i = 1; i < words.length; i++) {
+            boolean isOutput = List.of("-o", "--output", "--gallery").contains(words[i - 1]) && !words[i].equals("-");
+            boolean isPath = isOutput || i > 1 && Files.exists(folder.resolve(words[i]));
+            arguments[i - 1] = isPath ? folder.resolve(words[i]) : words[i];
+        }
+        return arguments;
+    }
+}
