@@ -162,4 +162,82 @@ class DozenPropsLooksTest {
             }
         }
     }
+
+    /**
+     * The stage is 2600 high and a drop crosses it in 2 s, so what passes the top of daisy-9 passes the top of daisy-5, 1000
+     * below, 0.77 s later.
+     */
+    @Test
+    void streaksFallOverTheWholeGroup() throws IOException {
+        DozenDaisies daisies = under("""
+                {"on": "daisies", "effect": "shower", "with": {"vary": 0, "tail": 0.1, "density": 1, "lanes": 10, "every": "2s"}}""");
+        long falling = 0;
+        long rising = 0;
+        for (int column = 0; column < 4; column++) {
+            int high = 8 + column;
+            int low = 4 + column;
+            for (double seconds = 0; seconds < 9; seconds += 0.05) {
+                int highNow = daisies.at(seconds).light(high, TIPS);
+                int lowNow = daisies.light(low, TIPS);
+                daisies.at(seconds + 0.77);
+                falling += (long) highNow * daisies.light(low, TIPS);
+                rising += (long) lowNow * daisies.light(high, TIPS);
+            }
+        }
+        assertThat(falling).isPositive().isGreaterThan(3 * rising);
+    }
+
+    /** A ring of a third of the way: its light moves away from the middle of the group until it leaves it. */
+    @Test
+    void ringsGrowOverTheWholeGroup() throws IOException {
+        DozenDaisies daisies = under("""
+                {"on": "daisies", "effect": "radiate", "with": {"width": 0.3, "every": "10s"}}""");
+        double before = 0;
+        for (double seconds = 0.5; seconds <= 6.5; seconds++) {
+            daisies.at(seconds);
+            double distance = 0;
+            int lit = 0;
+            for (int prop = 0; prop < PROPS; prop++) {
+                for (int pixel = 0; pixel < PIXELS; pixel++) {
+                    if (daisies.light(prop, pixel) > 0) {
+                        distance += StrictMath.hypot(
+                                DozenDaisies.x(prop, pixel) - 1500, DozenDaisies.y(prop, pixel) - 1000);
+                        lit++;
+                    }
+                }
+            }
+            assertThat(distance / lit).isGreaterThan(before);
+            before = distance / lit;
+        }
+    }
+
+    /**
+     * One swag over the whole width of 3600 with a sag of a fifth of it, from the upper edge. A catenary of span 10 and sag 2
+     * has a = 6.55862586753 (standard calculus; J. Bernoulli, Leibniz, Huygens 1691); here everything is 360 times as large.
+     * The light is 360 thick: half of it, 180, to either side.
+     */
+    @Test
+    void swagsHangOverTheWholeGroup() throws IOException {
+        DozenDaisies daisies = under("""
+                {"on": "daisies", "effect": "festoon",
+                 "with": {"sag": 0.2, "height": 1, "thickness": 0.2, "soft": 0}}""");
+        daisies.at(0);
+        double a = 360 * 6.55862586753;
+        for (int prop = 0; prop < PROPS; prop++) {
+            for (int pixel = 0; pixel < PIXELS; pixel++) {
+                double distance = Double.POSITIVE_INFINITY;
+                for (double x = -1800; x <= 1800; x += 2) {
+                    double y = 2300 - 720 + a * StrictMath.cosh(x / a) - a;
+                    distance = Math.min(
+                            distance,
+                            StrictMath.hypot(DozenDaisies.x(prop, pixel) - 1500 - x, DozenDaisies.y(prop, pixel) - y));
+                }
+                if (Math.abs(distance - 180) > 5) {
+                    assertThat(daisies.light(prop, pixel) > 0)
+                            .as("pixel %d of prop %d, %f from the swag", pixel, prop, distance)
+                            .isEqualTo(distance < 180);
+                }
+            }
+        }
+    }
 }
