@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.duskloom.effects.kit.BandLook;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.MovingBands;
 import org.duskloom.effects.kit.Polar;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.effects.kit.Repeats;
@@ -77,7 +78,7 @@ public final class Radiate implements Effect {
         Dial bands = Dial.of(settings, BANDS);
         BandLook look = BandLook.of(settings, Ramp.of(settings.value(PALETTE)));
         Repeats first = Repeats.rising(Reaches.of(canvas, settings), bands);
-        return () -> new RadiateBrush(
+        return () -> new MovingBands(
                 first.isConstant() ? first : Repeats.rising(Reaches.of(canvas, settings), bands), motion, look.open());
     }
 }

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.duskloom.effects.kit.BandLook;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.MovingBands;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.effects.kit.Repeats;
@@ -71,7 +72,7 @@ public final class Sweep implements Effect {
         Dial bands = Dial.of(settings, BANDS);
         Motion motion = Motion.of(settings);
         Repeats first = Repeats.rising(projection.open(), bands);
-        return () -> new SweepBrush(
+        return () -> new MovingBands(
                 first.isConstant() ? first : Repeats.rising(projection.open(), bands), motion, look.open());
     }
 }

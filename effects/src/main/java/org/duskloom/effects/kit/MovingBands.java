@@ -1,15 +1,11 @@
-package org.duskloom.effects.radiate;
+package org.duskloom.effects.kit;
 
-import org.duskloom.effects.kit.BandLook;
-import org.duskloom.effects.kit.Fractions;
-import org.duskloom.effects.kit.Motion;
-import org.duskloom.effects.kit.Repeats;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
 
-/** Paints the rings of {@link Radiate}. */
-final class RadiateBrush implements Brush {
+/** Paints bands that repeat along a plane of shares and move by one with each pass. */
+public final class MovingBands implements Brush {
     private final Repeats bands;
     private final Motion motion;
     private final BandLook.Painter painter;
@@ -17,7 +13,8 @@ final class RadiateBrush implements Brush {
     /** φ modulo 1. */
     private float moved;
 
-    RadiateBrush(Repeats bands, Motion motion, BandLook.Painter painter) {
+    /** Bands of a look, where they repeat and how they move. */
+    public MovingBands(Repeats bands, Motion motion, BandLook.Painter painter) {
         this.bands = bands;
         this.motion = motion;
         this.painter = painter;
