@@ -64,30 +64,46 @@ public final class FrameRenderer {
         private final ConcurrentLinkedQueue<FramePainter> idlePainters = new ConcurrentLinkedQueue<>();
         private final ArrayDeque<FrameChunk> idleChunks = new ArrayDeque<>();
         private final ArrayDeque<Future<FrameChunk>> underWay = new ArrayDeque<>();
+        private final byte[] handedOver = new byte[3 * plan.pixelCount()];
         private long nextPlace;
 
         private Run(FrameList frames, ExecutorService executor) {
             this.frames = frames;
             this.executor = executor;
-            long fitting = CHUNK_BYTES / (3L * plan.pixelCount());
-            chunkFrames = (int) Math.max(1, Math.min(MOST_FRAMES_IN_CHUNK, fitting));
-            for (int i = 0; i < 2 * threads + 1; i++) {
+            chunkFrames = chunkFrames();
+            long chunks = Math.min(2L * threads + 1, (frames.count() + chunkFrames - 1) / chunkFrames);
+            for (int i = 0; i < chunks; i++) {
                 idleChunks.add(new FrameChunk(chunkFrames, plan.pixelCount()));
             }
         }
 
+        /** Few enough to fit into a chunk, and for every thread to have work where there are few frames. */
+        private int chunkFrames() {
+            long fitting = CHUNK_BYTES / (3L * plan.pixelCount());
+            long shared = (frames.count() + threads - 1) / threads;
+            return (int) Math.max(1, Math.min(MOST_FRAMES_IN_CHUNK, Math.min(fitting, shared)));
+        }
+
         private void handOver(FrameSink sink, Progress progress) throws IOException, InterruptedException {
-            byte[] frame = new byte[3 * plan.pixelCount()];
             submit();
             while (!underWay.isEmpty()) {
                 FrameChunk chunk = next();
-                for (int i = 0; i < chunk.count(); i++) {
-                    chunk.copyFrame(i, frame);
-                    sink.frame(frames.frame(chunk.firstPlace() + i), frame);
-                    progress.at(chunk.firstPlace() + i + 1, frames.count());
-                }
+                handOver(chunk, sink, progress);
                 idleChunks.add(chunk);
                 submit();
+            }
+        }
+
+        private void handOver(FrameChunk chunk, FrameSink sink, Progress progress)
+                throws IOException, InterruptedException {
+            for (int i = 0; i < chunk.count(); i++) {
+                // Waiting for a chunk that is done already does not notice an interruption.
+                if (Thread.interrupted()) {
+                    throw new InterruptedException();
+                }
+                chunk.copyFrame(i, handedOver);
+                sink.frame(frames.frame(chunk.firstPlace() + i), handedOver);
+                progress.at(chunk.firstPlace() + i + 1, frames.count());
             }
         }
 

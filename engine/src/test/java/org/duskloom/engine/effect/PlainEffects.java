@@ -1,11 +1,16 @@
 package org.duskloom.engine.effect;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.duskloom.engine.color.LinearColor;
 
 /** Effects so simple that what they paint can be worked out on paper. */
 public final class PlainEffects {
     static final ColorSetting COLOR = ColorSetting.of("color", "white", "the colour");
+
+    private static final List<NumberSetting> LIGHT_SETTINGS = Stream.of("r", "g", "b", "a")
+            .map(name -> NumberSetting.of(name, "share", 0, 1, 1, "how much of it"))
+            .toList();
 
     /** One colour everywhere, which may move. */
     public static final Effect SOLID = new Plain("solid", List.of(COLOR), (settings, canvas) -> {
@@ -15,6 +20,15 @@ public final class PlainEffects {
             float a = color.alpha();
             put(rgba, a * color.red(), a * color.green(), a * color.blue(), a);
         };
+    });
+
+    /** Linear light that does not move: red, green, blue and alpha, not premultiplied. */
+    public static final Effect LIGHT = new Plain("light", LIGHT_SETTINGS, (settings, canvas) -> {
+        double red = settings.value(LIGHT_SETTINGS.get(0)).at(0);
+        double green = settings.value(LIGHT_SETTINGS.get(1)).at(0);
+        double blue = settings.value(LIGHT_SETTINGS.get(2)).at(0);
+        double alpha = settings.value(LIGHT_SETTINGS.get(3)).at(0);
+        return (pixel, seconds, length, rgba) -> put(rgba, red * alpha, green * alpha, blue * alpha, alpha);
     });
 
     /** Red, green and blue from 0 to 1 as x, y and z go from -1 to 1. */
@@ -52,7 +66,7 @@ public final class PlainEffects {
 
     /** All of them. */
     public static EffectRegistry all() {
-        return EffectRegistry.of(List.of(SOLID, PLACE, RANK, CLOCK, WEAVE));
+        return EffectRegistry.of(List.of(SOLID, LIGHT, PLACE, RANK, CLOCK, WEAVE));
     }
 
     private static double share(double value) {
@@ -76,7 +90,12 @@ public final class PlainEffects {
         Shader prepare(Settings settings, Canvas canvas);
     }
 
-    private record Plain(String name, List<Setting<?>> settings, Preparation preparation) implements Effect {
+    private record Plain(String name, List<? extends Setting<?>> given, Preparation preparation) implements Effect {
+        @Override
+        public List<Setting<?>> settings() {
+            return List.copyOf(given);
+        }
+
         @Override
         public String summary() {
             return name;
@@ -88,8 +107,8 @@ public final class PlainEffects {
         }
 
         @Override
-        public Kernel prepare(Settings given, Canvas canvas) {
-            Shader shader = preparation.prepare(given, canvas);
+        public Kernel prepare(Settings settings, Canvas canvas) {
+            Shader shader = preparation.prepare(settings, canvas);
             return () -> new PlainBrush(shader);
         }
     }

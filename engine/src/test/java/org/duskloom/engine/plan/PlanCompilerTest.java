@@ -102,7 +102,7 @@ class PlanCompilerTest {
                 {"on": "daisy-*", "effect": "sold"}
                     show.json:3:29: error: there is no effect "sold"; did you mean "solid"?
                 {"on": "daisy-*", "effect": "zzzzz"}
-                    show.json:3:29: error: there is no effect "zzzzz"; allowed: clock, place, rank, solid, weave
+                    show.json:3:29: error: there is no effect "zzzzz"; allowed: clock, light, place, rank, solid, weave
                 {"on": "dasy-1", "effect": "solid"}
                     show.json:3:8: error: there is no prop and no group "dasy-1"; did you mean "daisy-1"?
                 {"on": "fence/rim", "effect": "solid"}
