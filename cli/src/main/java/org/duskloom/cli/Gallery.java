@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,7 +19,6 @@ import org.duskloom.engine.preview.ContactStrip;
 import org.duskloom.engine.preview.StripOptions;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.render.FrameList;
-import org.duskloom.engine.time.FrameSpan;
 
 /**
  * The gallery: a page on all effects, with a strip of each. The shows that it draws are those of {@code demos/firsts}, which
@@ -28,7 +28,9 @@ final class Gallery implements AutoCloseable {
     /** What the first shows need beside themselves. */
     private static final List<String> SHARED = List.of("display.json", "bee.png");
 
-    private static final int PANELS = 4;
+    /** In twelfths of the show, that is 0.5, 1.8, 3.1 and 4.4 of six seconds: steps in which no usual period repeats. */
+    private static final double[] MOMENTS_TWELFTHS = {1, 3.6, 6.2, 8.8};
+
     private static final int PANEL_DOTS = 300;
 
     private final Path scratch;
@@ -63,8 +65,10 @@ final class Gallery implements AutoCloseable {
         if (show == null) {
             throw new IllegalStateException("a first show is wrong: " + problems.inFileOrder());
         }
-        long[] moments = Moments.evenly(new FrameSpan(0, show.plan().frameCount()), PANELS);
-        StripOptions options = new StripOptions(OptionalInt.of(PANELS), OptionalInt.of(PANEL_DOTS), false);
+        long[] moments = Arrays.stream(MOMENTS_TWELFTHS)
+                .mapToLong(twelfths -> Math.round(show.plan().frameCount() * twelfths / 12))
+                .toArray();
+        StripOptions options = new StripOptions(OptionalInt.of(moments.length), OptionalInt.of(PANEL_DOTS), false);
         try (StagedFile file = group.open(picture);
                 ContactStrip strip = new ContactStrip(file, show.scene(), moments, options)) {
             new Rendering(show.plan(), FrameList.of(moments), Rendering.usualThreads()).into(strip, streams);

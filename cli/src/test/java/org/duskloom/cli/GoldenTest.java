@@ -14,7 +14,6 @@ import java.util.Map;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.render.FrameList;
 import org.duskloom.engine.render.FrameRenderer;
-import org.duskloom.engine.render.FrameSink;
 import org.duskloom.engine.render.Progress;
 import org.duskloom.engine.time.FrameSpan;
 import org.junit.jupiter.api.Test;
@@ -73,23 +72,11 @@ class GoldenTest {
         LoadedShow show = LoadedShow.load(Project.file(name), problems).orElseThrow();
         MessageDigest digest = sha256();
         new FrameRenderer(show.plan(), Runtime.getRuntime().availableProcessors())
-                .render(FrameList.of(new FrameSpan(0, show.plan().frameCount())), into(digest), Progress.SILENT);
+                .render(
+                        FrameList.of(new FrameSpan(0, show.plan().frameCount())),
+                        new SeenFrames(digest::update),
+                        Progress.SILENT);
         return HexFormat.of().formatHex(digest.digest());
-    }
-
-    private static FrameSink into(MessageDigest digest) {
-        return new FrameSink() {
-            @Override
-            public void frame(long frameNumber, byte[] rgb) {
-                digest.update(rgb);
-            }
-
-            @Override
-            public void finish() {}
-
-            @Override
-            public void close() {}
-        };
     }
 
     private static Map<String, String> known() throws IOException {
