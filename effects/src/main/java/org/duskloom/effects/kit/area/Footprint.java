@@ -10,8 +10,10 @@ package org.duskloom.effects.kit.area;
 record Footprint(double cellWidth, double cellHeight) {
 
     static Footprint of(Reel reel, Placing placing, LightField field, Pose pose) {
-        return new Footprint(
-                reel.width() / cellsAcross(placing, field, pose), reel.height() / cellsDown(placing, field, pose));
+        // As floats, so that members that are alike but for rounding have the same footprint, and share what it takes
+        // to make.
+        return new Footprint((float) (reel.width() / cellsAcross(placing, field, pose)), (float)
+                (reel.height() / cellsDown(placing, field, pose)));
     }
 
     /** How many cells go into the width of the picture. */

@@ -54,19 +54,27 @@ final class StillLight {
         static Planes of(Canvas canvas, List<Spots> members, LightImage image, AreaKernel.Style style) {
             int count = canvas.pixelCount();
             Planes planes = new Planes(new float[count], new float[count], new float[count], new float[count], false);
-            Map<Footprint, AreaMean> means = new HashMap<>();
+            AreaMean[] means = means(members, image, style);
             float[] light = new float[LightImage.CHANNELS];
             boolean opaque = true;
             for (int pixel = 0; pixel < count; pixel++) {
-                Spots spots = members.get(canvas.memberOf()[pixel]);
+                int member = canvas.memberOf()[pixel];
+                Spots spots = members.get(member);
                 double right = canvas.x()[pixel] - spots.field.centreX();
                 double up = canvas.y()[pixel] - spots.field.centreY();
-                means.computeIfAbsent(spots.footprint, footprint -> AreaMean.of(image, footprint, style))
-                        .light(spots.mapping.shareX(right, up), spots.mapping.shareY(right, up), light);
+                means[member].light(spots.mapping.shareX(right, up), spots.mapping.shareY(right, up), light);
                 planes.keep(pixel, light);
                 opaque &= light[3] == 1;
             }
             return new Planes(planes.red, planes.green, planes.blue, planes.alpha, opaque);
+        }
+
+        private static AreaMean[] means(List<Spots> members, LightImage image, AreaKernel.Style style) {
+            Map<Footprint, AreaMean> byFootprint = new HashMap<>();
+            return members.stream()
+                    .map(spots -> byFootprint.computeIfAbsent(
+                            spots.footprint, footprint -> AreaMean.of(image, footprint, style)))
+                    .toArray(AreaMean[]::new);
         }
 
         private void keep(int pixel, float[] light) {
