@@ -21,6 +21,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.random;
     exports org.duskloom.engine.render;
     exports org.duskloom.engine.sheet;
+    exports org.duskloom.engine.survey;
     exports org.duskloom.engine.time;
     exports org.duskloom.engine.timeline;
 

@@ -23,6 +23,7 @@ class ArchitectureTest {
             "group",
             "proof",
             "display",
+            "survey",
             "timeline",
             "effect",
             "plan",

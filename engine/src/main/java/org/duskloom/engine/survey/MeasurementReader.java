@@ -1,0 +1,146 @@
+package org.duskloom.engine.survey;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.TreeMap;
+import org.duskloom.engine.document.CsvReader;
+import org.duskloom.engine.document.CsvRow;
+import org.duskloom.engine.document.CsvTable;
+import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.map.MapReader;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.Prop;
+import org.duskloom.engine.problem.NearestName;
+import org.duskloom.engine.problem.Problems;
+
+/**
+ * Reads measurements: CSV with the columns {@code prop,pixel,x,y} and, where depth was measured, {@code z}. A row for each
+ * measured pixel, in any order; pixels that were not measured have none.
+ */
+public final class MeasurementReader {
+    private static final List<String> REQUIRED = List.of("prop", "pixel", "x", "y");
+    private static final List<String> OPTIONAL = List.of("z");
+
+    private final PixelMap map;
+    private final CsvTable table;
+    private final Problems problems;
+    private final Dimensions dimensions;
+    private final boolean fromPhoto;
+    private final TreeMap<Integer, MeasuredRows> rows = new TreeMap<>();
+    private final Set<String> unknown = new HashSet<>();
+    private List<String> names;
+
+    private MeasurementReader(PixelMap map, CsvTable table, boolean fromPhoto, Problems problems) {
+        this.map = map;
+        this.table = table;
+        this.fromPhoto = fromPhoto;
+        this.problems = problems;
+        this.dimensions = table.column("z").isPresent() ? Dimensions.DEEP : Dimensions.FLAT;
+    }
+
+    /**
+     * Reads measurements.
+     *
+     * @param source the file
+     * @param map the pixels that may be named
+     * @param fromPhoto whether they are places in a photo, of which there must be three at least, without depth
+     * @param problems where errors go
+     * @return the measurements; nothing if an error was added
+     */
+    public static Optional<Measurements> read(SourceText source, PixelMap map, boolean fromPhoto, Problems problems) {
+        int errorsBefore = problems.errorCount();
+        Optional<Measurements> measurements = CsvReader.read(source, problems)
+                .filter(table -> table.expectColumns(REQUIRED, OPTIONAL))
+                .flatMap(table -> new MeasurementReader(map, table, fromPhoto, problems).measurements(source));
+        return problems.errorCount() > errorsBefore ? Optional.empty() : measurements;
+    }
+
+    private Optional<Measurements> measurements(SourceText source) {
+        int errorsBefore = problems.errorCount();
+        if (fromPhoto && dimensions == Dimensions.DEEP) {
+            problems.error(
+                    table.header().get(column("z")).location(),
+                    "measurements from a photo have a column \"z\"",
+                    "a photo shows no depth: leave the column out");
+        }
+        table.forEachRow(this::take);
+        if (rows.isEmpty()) {
+            if (problems.errorCount() == errorsBefore) {
+                problems.error(
+                        source.end(),
+                        "the file has a header, but no measurements",
+                        "add one row for each measured pixel");
+            }
+            return Optional.empty();
+        }
+        List<MeasuredProp> measured = new ArrayList<>();
+        rows.forEach((propIndex, ofProp) -> measured.add(ofProp.inOrder(propIndex)));
+        Measurements all = new Measurements(measured, dimensions);
+        if (fromPhoto
+                && problems.errorCount() == errorsBefore
+                && PhotoAlignment.of(all, map).isEmpty()) {
+            problems.error(
+                    source.end(),
+                    "there are not enough measurements to lay a photo on the stage: " + all.pixelCount(),
+                    "measure " + PhotoAlignment.LEAST_PIXELS + " pixels at different places at least, better many of"
+                            + " several props");
+        }
+        return Optional.of(all);
+    }
+
+    private void take(CsvRow row) {
+        OptionalDouble x = coordinate(row, "x");
+        OptionalDouble y = coordinate(row, "y");
+        OptionalDouble z = dimensions == Dimensions.DEEP ? coordinate(row, "z") : OptionalDouble.of(0);
+        OptionalInt propIndex = map.propIndex(row.text(column("prop")));
+        if (propIndex.isEmpty()) {
+            reportUnknown(row);
+            row.whole(column("pixel"), 1, PixelMap.MAX_PIXELS);
+            return;
+        }
+        Prop prop = map.props().get(propIndex.getAsInt());
+        OptionalLong number = row.whole(column("pixel"), 1, prop.pixelCount());
+        if (number.isEmpty() || x.isEmpty() || y.isEmpty() || z.isEmpty()) {
+            return;
+        }
+        MeasuredRows ofProp = rows.computeIfAbsent(propIndex.getAsInt(), key -> new MeasuredRows());
+        int pixel = (int) number.getAsLong() - 1;
+        OptionalInt first = ofProp.add(pixel, row.start(), x.getAsDouble(), y.getAsDouble(), z.getAsDouble());
+        if (first.isPresent()) {
+            problems.error(
+                    row.location(column("pixel")),
+                    "pixel " + (pixel + 1) + " of \"" + prop.name() + "\" stands twice",
+                    "first at " + table.location(first.getAsInt(), column("pixel")) + "; keep one row for each pixel");
+        }
+    }
+
+    private OptionalDouble coordinate(CsvRow row, String name) {
+        return row.number(column(name), -MapReader.MAX_COORDINATE, MapReader.MAX_COORDINATE);
+    }
+
+    private int column(String name) {
+        return table.column(name).orElseThrow();
+    }
+
+    private void reportUnknown(CsvRow row) {
+        String name = row.text(column("prop"));
+        if (unknown.add(name)) {
+            String hint = problems.errorCount() < Problems.LIMIT ? NearestName.hint(name, names()) : "";
+            problems.error(row.location(column("prop")), "there is no prop " + Quoted.of(name), hint);
+        }
+    }
+
+    private List<String> names() {
+        if (names == null) {
+            names = map.props().stream().map(Prop::name).toList();
+        }
+        return names;
+    }
+}

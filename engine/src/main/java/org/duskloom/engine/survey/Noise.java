@@ -1,0 +1,114 @@
+package org.duskloom.engine.survey;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * How well was measured.
+ *
+ * @param sigma the standard deviation of one measured coordinate that readings are judged by, in the display's unit: above 0
+ * @param source where it comes from
+ * @param spareCoordinates how many measured coordinates there are beyond those that placements use up; 0 if a
+ *     tolerance was given
+ */
+public record Noise(double sigma, Source source, int spareCoordinates) {
+    /** A tolerance is what a measurement exceeds once in some hundred times. */
+    private static final double SIGMAS_IN_TOLERANCE = 3;
+
+    /** Nobody measures better, relative to the size of the display: keeps rounding from being taken for differences. */
+    private static final double LEAST_SHARE_OF_DIAGONAL = 1e-5;
+
+    /** Half of the spare coordinates or more stand behind a median. */
+    private static final double WEIGHT_OF_MEDIAN = 0.6;
+
+    private static final double LARGEST_FACTOR = 2;
+
+    /** From about twenty spare coordinates on, what was found counts, whatever is usual. */
+    private static final double WELL_KNOWN_FACTOR = 1.36;
+
+    /** What a tape or a photo of a small display gives, if little is known. */
+    private static final double USUAL_MILLIMETRES = 5;
+
+    /** No display is so small that errors would hide it. */
+    private static final double LEAST_DIAGONAL_IN_ERRORS = 50;
+
+    /** Where the figure comes from. */
+    public enum Source {
+        /** From what is left over when every prop is given the place that fits best. */
+        MEASURED,
+        /** A third of the tolerance that was asked for. */
+        TOLERANCE,
+        /** 5 mm, or less in a very small display, because too little was measured to tell, and nothing speaks against it. */
+        ASSUMED
+    }
+
+    /** The squared error of a prop and on how many coordinates it stands. */
+    private record Share(double variance, int spare) {}
+
+    public Noise {
+        Objects.requireNonNull(source, "source");
+    }
+
+    static Noise ofTolerance(double tolerance) {
+        return new Noise(tolerance / SIGMAS_IN_TOLERANCE, Source.TOLERANCE, 0);
+    }
+
+    /** What rounding alone may come to. */
+    static double least(double diagonal) {
+        return Math.max(LEAST_SHARE_OF_DIAGONAL * diagonal, Double.MIN_NORMAL);
+    }
+
+    /**
+     * The median over all props of what their best placements leave over, so that a few bent props count for nothing. Of few
+     * measurements the upper bound that it exceeds once in twenty times, so that nothing is read into chance; but no more than
+     * twice what was found, and 5 mm if that were less.
+     */
+    static Noise estimate(List<Subject> subjects, double diagonal, double millimetresPerUnit) {
+        List<Share> shares = shares(subjects);
+        double usual = usual(diagonal, millimetresPerUnit);
+        if (shares.isEmpty()) {
+            return new Noise(usual, Source.ASSUMED, 0);
+        }
+        int spare = shares.stream().mapToInt(Share::spare).sum();
+        double counted = shares.size() == 1 ? spare : Math.max(1, WEIGHT_OF_MEDIAN * spare);
+        double variance = median(shares, spare);
+        double found = Math.max(Math.sqrt(variance), least(diagonal));
+        double factor = Math.sqrt(counted / ChiSquare.lower(counted));
+        double bound = found * Math.min(factor, LARGEST_FACTOR);
+        boolean unsure = factor > LARGEST_FACTOR && bound < usual
+                || factor > WELL_KNOWN_FACTOR && found < usual && bound > usual;
+        return unsure ? new Noise(usual, Source.ASSUMED, spare) : new Noise(bound, Source.MEASURED, spare);
+    }
+
+    private static double usual(double diagonal, double millimetresPerUnit) {
+        double usual = USUAL_MILLIMETRES / millimetresPerUnit;
+        return diagonal > 0 ? Math.min(usual, diagonal / LEAST_DIAGONAL_IN_ERRORS) : usual;
+    }
+
+    private static List<Share> shares(List<Subject> subjects) {
+        List<Share> shares = new ArrayList<>();
+        for (Subject subject : subjects) {
+            int spare = subject.spareCoordinates();
+            if (spare > 0) {
+                double variance = subject.freest().squaredError() / spare;
+                double shown = subjects.size() == 1 ? 1 : ChiSquare.medianShare(spare);
+                shares.add(new Share(variance / shown, spare));
+            }
+        }
+        return shares;
+    }
+
+    private static double median(List<Share> shares, int spare) {
+        shares.sort(Comparator.comparingDouble(Share::variance));
+        int passed = 0;
+        for (Share share : shares) {
+            passed += share.spare();
+            if (2 * passed >= spare) {
+                return share.variance();
+            }
+        }
+        throw new IllegalStateException("no median of " + shares);
+    }
+}
