@@ -45,7 +45,10 @@ public final class Picture implements Effect {
     static final String COVER = "cover";
     static final String STRETCH = "stretch";
 
-    static final FileSetting FILE = FileSetting.of("file", "PNG, GIF, JPEG", "the picture, or an animated PNG or GIF");
+    static final FileSetting FILE = FileSetting.of(
+            "file",
+            "PNG, GIF, JPEG",
+            "the picture, or an animated PNG or GIF; a JPEG may differ by a code from one Java to another");
     static final ChoiceSetting FIT = ChoiceSetting.of(
             "fit",
             "contain shows the whole picture, cover leaves no light without, stretch does both by giving up its shape",
