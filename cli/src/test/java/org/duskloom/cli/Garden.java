@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** A small show: two daisies of six pixels and a fence of eight, two seconds at 40 frames per second. */
+/** A small show, and a small display. The show: two daisies of six pixels and a fence of eight, two seconds at 40 frames per second. */
 final class Garden {
     static final int PIXELS = 20;
     static final int FRAMES = 80;
@@ -42,6 +42,31 @@ final class Garden {
                   ]
                 }
                 """.formatted(length));
+    }
+
+    /** A display of two daisies, one of them turned, and a fence; 18 pixels in three props, two groups, a shape to spare. */
+    static Path display(Path folder) throws IOException {
+        Files.createDirectories(folder);
+        return Files.writeString(folder.resolve("display.json"), """
+                {
+                  "duskloom": "display/1",
+                  "units": "cm",
+                  "shapes": {
+                    "daisy": {
+                      "build": [{"ring": {"count": 6, "radius": 20, "start": 90}, "part": "rim"}],
+                      "parts": {"top": "6, 1-2"}
+                    },
+                    "fence": {"build": [{"line": {"from": [0, 0], "to": [100, 0], "count": 6}}]},
+                    "bench": {"build": [{"line": {"from": [0, 0], "to": [50, 0], "count": 3}}]}
+                  },
+                  "props": [
+                    {"name": "daisy-1", "shape": "daisy", "at": [0, 100]},
+                    {"name": "daisy-2", "shape": "daisy", "at": [100, 100], "turn": 90},
+                    {"name": "fence", "shape": "fence", "at": [0, 0]}
+                  ],
+                  "groups": {"daisies": ["daisy-*"], "garden": ["daisies", "fence"]}
+                }
+                """);
     }
 
     private static String map() {

@@ -1,0 +1,106 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ProofCommandTest {
+    private static final int PIXELS = 18;
+
+    /** 4 s of first pixels, three runs of 6 s, a second for each of 3 props, 2 s for each of 2 parts and 2 groups: 33 s. */
+    private static final int FRAMES = 33 * 20;
+
+    @TempDir
+    private Path folder;
+
+    private Ran ran;
+
+    @BeforeEach
+    void prove() throws IOException {
+        ran = Ran.with("proof", Garden.display(folder), "-o", folder.resolve("out"))
+                .without(folder);
+    }
+
+    @Test
+    void writesFramesStripAndSteps() throws IOException {
+        assertThat(ran).isEqualTo(new Ran(0, "", "out: 11 steps, 660 frames\n"));
+        try (Stream<Path> files = Files.list(folder.resolve("out"))) {
+            assertThat(files.map(file -> file.getFileName().toString()))
+                    .containsExactlyInAnyOrder("frames.rgb", "frames.json", "strip.png", "steps.txt");
+        }
+        assertThat(ImageIO.read(folder.resolve("out/strip.png").toFile()).getWidth())
+                .isPositive();
+    }
+
+    @Test
+    void theManifestCountsTheFrames() throws IOException {
+        assertThat(frames()).hasSize(FRAMES * PIXELS * 3);
+        assertThat(folder.resolve("out/frames.json"))
+                .content()
+                .contains(
+                        "\"rate\": {\"num\": 20, \"den\": 1}",
+                        "\"frames\": 660,",
+                        "\"pixels\": 18,",
+                        "{\"name\": \"daisy-2\", \"first\": 6, \"count\": 6}",
+                        "{\"file\": \"display.json\", \"sha256\": \"");
+    }
+
+    @Test
+    void theTextListsEveryStepWithItsTime() throws IOException {
+        List<String> lines = Files.readAllLines(folder.resolve("out/steps.txt"));
+        assertThat(lines.get(0)).isEqualTo("What the proof shows, at 20 frames a second");
+        assertThat(lines.stream()
+                        .skip(2)
+                        .map(line -> line.strip().split(" {2,}"))
+                        .map(cells -> cells[0] + ": " + cells[1]))
+                .containsExactly(
+                        "0.0 s: first pixel",
+                        "4.0 s: running index",
+                        "10.0 s: stage up",
+                        "16.0 s: own up",
+                        "22.0 s: prop daisy-1",
+                        "23.0 s: prop daisy-2",
+                        "24.0 s: prop fence",
+                        "25.0 s: part rim",
+                        "27.0 s: part top",
+                        "29.0 s: group daisies",
+                        "31.0 s: group garden");
+    }
+
+    /** Frame 0: of every six pixels the first is white, the last red. From 23 s on, only the second daisy is lit. */
+    @Test
+    void theFramesShowWhatTheTextSays() throws IOException {
+        for (int prop = 0; prop < 3; prop++) {
+            int[] first = pixel(0, 6 * prop);
+            int[] last = pixel(0, 6 * prop + 5);
+            assertThat(first).containsOnly(first[0]);
+            assertThat(first[0]).isGreaterThan(100);
+            assertThat(last[0]).isGreaterThan(100);
+            assertThat(last[0]).isGreaterThan(3 * Math.max(last[1], last[2]));
+            assertThat(pixel(0, 6 * prop + 1)[0]).isBetween(1, 60);
+        }
+        for (int pixel = 0; pixel < PIXELS; pixel++) {
+            int sum = Arrays.stream(pixel(23 * 20 + 10, pixel)).sum();
+            assertThat(sum > 0).as("pixel %d", pixel).isEqualTo(pixel / 6 == 1);
+        }
+    }
+
+    private byte[] frames() throws IOException {
+        return Files.readAllBytes(folder.resolve("out/frames.rgb"));
+    }
+
+    private int[] pixel(int frame, int pixel) throws IOException {
+        byte[] rgb = frames();
+        int at = 3 * (PIXELS * frame + pixel);
+        return new int[] {rgb[at] & 0xFF, rgb[at + 1] & 0xFF, rgb[at + 2] & 0xFF};
+    }
+}

@@ -1,0 +1,121 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import javax.xml.parsers.DocumentBuilderFactory;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.w3c.dom.Element;
+
+class SheetCommandTest {
+    private static final List<String> SHEETS =
+            List.of("daisy-back", "daisy-front", "fence-back", "fence-front", "stage");
+
+    @TempDir
+    private Path folder;
+
+    private Path display;
+
+    @BeforeEach
+    void write() throws IOException {
+        display = Garden.display(folder);
+    }
+
+    /** Front and back of both shapes that props have, and the stage; none of the bench, which nobody has placed. */
+    @Test
+    void drawsEveryShapeThatIsUsed() throws IOException {
+        assertThat(sheet("out").without(folder)).isEqualTo(new Ran(0, "", "out: 10 files\n"));
+        List<String> expected = new ArrayList<>();
+        SHEETS.forEach(name -> expected.addAll(List.of(name + ".png", name + ".svg")));
+        try (Stream<Path> files = Files.list(folder.resolve("out"))) {
+            assertThat(files.map(file -> file.getFileName().toString())).containsExactlyInAnyOrderElementsOf(expected);
+        }
+    }
+
+    /**
+     * SVG 2, section 5.1: the root element is svg in its namespace. The fence is a metre long, and the sheet is true to scale: it cannot
+     * be narrower than 1000 mm.
+     */
+    @Test
+    void aSheetToPrintIsTrueToScale() throws Exception {
+        sheet("out");
+        for (String name : SHEETS) {
+            Element root = svg("out/" + name + ".svg");
+            assertThat(root.getLocalName()).isEqualTo("svg");
+            assertThat(root.getNamespaceURI()).isEqualTo("http://www.w3.org/2000/svg");
+        }
+        String width = svg("out/fence-front.svg").getAttribute("width");
+        assertThat(width).endsWith("mm");
+        assertThat(Double.parseDouble(width.replace("mm", ""))).isBetween(1000.0, 1300.0);
+    }
+
+    @Test
+    void aSheetToLookAtIsAPicture() throws IOException {
+        sheet("out");
+        for (String name : SHEETS) {
+            BufferedImage image =
+                    ImageIO.read(folder.resolve("out/" + name + ".png").toFile());
+            int corner = image.getRGB(0, 0);
+            boolean drawn = false;
+            for (int x = 0; x < image.getWidth() && !drawn; x++) {
+                for (int y = 0; y < image.getHeight() && !drawn; y++) {
+                    drawn = image.getRGB(x, y) != corner;
+                }
+            }
+            assertThat(drawn).as(name).isTrue();
+        }
+    }
+
+    /** A hole is a white disc in the sheet: its radius is 4 mm of 8, 6 of 12, which is the usual one. */
+    @Test
+    void holesHaveTheDiameterThatIsAskedFor() throws IOException {
+        sheet("usual");
+        sheet("twelve", "--hole", "12");
+        sheet("eight", "--hole", "8");
+        String usual = Files.readString(folder.resolve("usual/daisy-front.svg"));
+        assertThat(folder.resolve("twelve/daisy-front.svg")).hasContent(usual);
+        assertThat(usual).contains(" r=\"6\" fill=\"#ffffff\"").doesNotContain(" r=\"4\" fill=\"#ffffff\"");
+        assertThat(folder.resolve("eight/daisy-front.svg"))
+                .content()
+                .contains(" r=\"4\" fill=\"#ffffff\"")
+                .doesNotContain(" r=\"6\" fill=\"#ffffff\"");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"0", "0.99", "-12", "200.5", "NaN", "Infinity"})
+    void aHoleOutOfRangeIsRefused(String hole) {
+        Ran ran = sheet("out", "--hole", hole);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).startsWith("duskloom sheet: --hole: a hole of ").contains("allowed: 1 to 200");
+        assertThat(folder.resolve("out")).doesNotExist();
+    }
+
+    @Test
+    void aHoleThatIsNoNumberIsRefused() {
+        Ran ran = sheet("out", "--hole", "wide");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).startsWith("duskloom sheet: ").contains("wide");
+    }
+
+    private Ran sheet(String out, String... options) {
+        return Ran.with(Stream.concat(Stream.of("sheet", display, "-o", folder.resolve(out)), Stream.of(options))
+                .toArray());
+    }
+
+    private Element svg(String name) throws Exception {
+        DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
+        factory.setNamespaceAware(true);
+        return factory.newDocumentBuilder().parse(folder.resolve(name).toFile()).getDocumentElement();
+    }
+}
