@@ -12,8 +12,13 @@ public final class Easings {
 
     private Easings() {}
 
-    /** A setting {@code easing}. */
-    public static TextSetting setting(String standard, String meaning) {
+    /**
+     * A setting {@code easing}.
+     *
+     * @param what the easing is of: {@code "how each light runs"}
+     */
+    public static TextSetting setting(String standard, String what) {
+        String meaning = what + "; an easing of CSS, such as linear, ease-in or steps(4)";
         return TextSetting.of("easing", "easing", standard, LONGEST, meaning);
     }
 

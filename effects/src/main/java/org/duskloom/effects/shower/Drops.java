@@ -42,6 +42,7 @@ final class Drops {
                     insert((float) head, drawn.draw(drop), first, end++);
                 }
             }
+            draws[end] = 0;
             heads[end++] = BEYOND;
             index(lane, first);
         }

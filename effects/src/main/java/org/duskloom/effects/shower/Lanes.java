@@ -1,7 +1,6 @@
 package org.duskloom.effects.shower;
 
 import java.util.Arrays;
-import org.duskloom.effects.kit.BandLook;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Projection;
@@ -46,7 +45,7 @@ final class Lanes {
         acrossView = Projection.across(canvas, toward).open();
         laneCount = Dial.of(settings, Shower.LANES);
         width = Dial.of(settings, Shower.WIDTH);
-        soft = Dial.of(settings, BandLook.SOFT);
+        soft = Dial.of(settings, Shower.SOFT);
         constant = toward.isConstant() && laneCount.isConstant() && width.isConstant() && soft.isConstant();
         sectionOf = new int[canvas.pixelCount()];
         along = new float[canvas.pixelCount()];

@@ -2,7 +2,6 @@ package org.duskloom.effects.shower;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.duskloom.effects.kit.BandLook;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Canvas;
@@ -51,11 +50,13 @@ public final class Shower implements Effect {
             "vary", "share", 0, 1, 0.5, "how unlike the drops are: 1 lets the slowest take twice the time");
     static final NumberSetting WIDTH =
             NumberSetting.of("width", "share of the lane", 0, 1, 1, "how wide the light of a lane is");
+    static final NumberSetting SOFT =
+            NumberSetting.of("soft", "share of the width", 0, 0.5, 0, "how much of the width each soft edge takes");
     static final NumberSetting TOWARD = NumberSetting.of(
             "toward", "degrees", -36_000, 36_000, 270, "where drops fall: 0 is right, 90 up, 180 left, 270 down");
 
     private static final List<Setting<?>> SETTINGS = Stream.of(
-                    List.of(PALETTE, ALONG, LANES, DENSITY, TAIL, VARY, WIDTH, BandLook.SOFT, TOWARD), Motion.SETTINGS)
+                    List.of(PALETTE, ALONG, LANES, DENSITY, TAIL, VARY, WIDTH, SOFT, TOWARD), Motion.SETTINGS)
             .<Setting<?>>flatMap(List::stream)
             .toList();
 

@@ -16,7 +16,10 @@ final class ShowerBrush implements Brush {
     private final Ramp ramp;
     private final boolean byDrop;
 
-    private float perTail;
+    /** Of each pixel: where in the palette. */
+    private final float[] places;
+    /** Of each pixel: how bright. */
+    private final float[] levels;
 
     ShowerBrush(Lanes lanes, Drops drops, DropRule rule, Ramp ramp, boolean byDrop) {
         this.lanes = lanes;
@@ -24,71 +27,41 @@ final class ShowerBrush implements Brush {
         this.rule = rule;
         this.ramp = ramp;
         this.byDrop = byDrop;
+        places = new float[lanes.sectionOf().length];
+        levels = new float[places.length];
     }
 
     @Override
     public void begin(CueTime time) {
         lanes.begin(time.seconds());
         double tail = rule.tail().at(time.seconds());
-        perTail = tail > 0 ? (float) Math.min(STEEPEST, 1 / tail) : STEEPEST;
         drops.begin(time, tail, rule.vary().at(time.seconds()));
+        light(tail > 0 ? (float) Math.min(STEEPEST, 1 / tail) : STEEPEST);
     }
 
     @Override
     public void paint(int firstPixel, Patch patch) {
-        int from = patch.from();
-        int to = patch.to();
-        findHeads(firstPixel, from, to, patch.second);
-        tails(patch.second, perTail, from, to, patch.first);
-        if (byDrop) {
-            findDraws(firstPixel, from, to, patch.third);
-        }
-        ramp.paint(byDrop ? patch.third : patch.first, patch);
-        patch.load(lanes.sides(), firstPixel, patch.second);
-        levels(patch.first, from, to, patch.second);
+        patch.load(places, firstPixel, patch.first);
+        ramp.paint(patch.first, patch);
+        patch.load(levels, firstPixel, patch.second);
         Levels.apply(patch.second, patch);
     }
 
-    /** How far the first head that is not behind each pixel has gone past it. */
-    private void findHeads(int firstPixel, int from, int to, float[] past) {
+    private void light(float perTail) {
         int[] sectionOf = lanes.sectionOf();
-        float[] along = lanes.along();
-        float[] heads = drops.heads();
         int[] firstOfSection = drops.firstOfSection();
-        for (int i = from, pixel = firstPixel; i < to; i++, pixel++) {
-            int at = firstOfSection[sectionOf[pixel]];
-            while (heads[at] < along[pixel]) {
-                at++;
-            }
-            past[i] = heads[at] - along[pixel];
-        }
-    }
-
-    /** The draw of the drop of that head. */
-    private void findDraws(int firstPixel, int from, int to, float[] draw) {
-        int[] sectionOf = lanes.sectionOf();
         float[] along = lanes.along();
+        float[] sides = lanes.sides();
         float[] heads = drops.heads();
-        int[] firstOfSection = drops.firstOfSection();
-        for (int i = from, pixel = firstPixel; i < to; i++, pixel++) {
-            int at = firstOfSection[sectionOf[pixel]];
-            while (heads[at] < along[pixel]) {
-                at++;
+        float[] draws = drops.draws();
+        for (int pixel = 0; pixel < places.length; pixel++) {
+            int drop = firstOfSection[sectionOf[pixel]];
+            while (heads[drop] < along[pixel]) {
+                drop++;
             }
-            draw[i] = drops.draws()[at];
-        }
-    }
-
-    /** How far along the tail each pixel lies: 0 at the head, 1 at its end and beyond. */
-    private static void tails(float[] past, float perTail, int from, int to, float[] along) {
-        for (int i = from; i < to; i++) {
-            along[i] = Math.min(1f, past[i] * perTail);
-        }
-    }
-
-    private static void levels(float[] along, int from, int to, float[] level) {
-        for (int i = from; i < to; i++) {
-            level[i] *= 1f - along[i];
+            float inTail = Math.min(1f, (heads[drop] - along[pixel]) * perTail);
+            places[pixel] = byDrop ? draws[drop] : inTail;
+            levels[pixel] = sides[pixel] * (1f - inTail);
         }
     }
 }

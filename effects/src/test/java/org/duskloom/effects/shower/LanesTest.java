@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Map;
 import org.duskloom.effects.Canvases;
-import org.duskloom.effects.kit.BandLook;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Setting;
@@ -17,7 +16,7 @@ class LanesTest {
         Map<Setting<?>, Object> given = Map.of(
                 Shower.LANES, NumberTrack.constant(count),
                 Shower.WIDTH, NumberTrack.constant(width),
-                BandLook.SOFT, NumberTrack.constant(soft));
+                Shower.SOFT, NumberTrack.constant(soft));
         return Lanes.of(canvas, Settings.of(given));
     }
 
