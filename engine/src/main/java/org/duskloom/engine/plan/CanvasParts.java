@@ -55,10 +55,13 @@ final class CanvasParts implements PartFinder {
     public List<String> known(int member) {
         Set<String> paths = new LinkedHashSet<>();
         for (Member each : membersOf(member)) {
-            String inside = path(each);
+            String inside = path(each).isEmpty() ? "" : path(each) + "/";
             prop(each).partPaths().stream()
-                    .filter(path -> path.startsWith(inside) && !path.equals(inside))
-                    .forEach(path -> paths.add(inside.isEmpty() ? path : path.substring(inside.length() + 1)));
+                    .filter(path -> path.startsWith(inside))
+                    .forEach(path -> paths.add(path.substring(inside.length())));
+        }
+        if (frames.isWhole()) {
+            frames.members().forEach(each -> paths.add(each.name()));
         }
         return List.copyOf(paths);
     }

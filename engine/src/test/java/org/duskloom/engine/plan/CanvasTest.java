@@ -250,7 +250,7 @@ class CanvasTest {
         assertThat(part(whole, 0, "d*/rim")).containsExactly(3, 4, 5, 6);
         assertThat(whole.part(0, "pond")).isEmpty();
         assertThat(whole.part(0, "nothing")).isEmpty();
-        assertThat(whole.knownParts(0)).containsExactly("left", "right", "rim", "rim/top", "eye");
+        assertThat(whole.knownParts(0)).containsExactly("left", "right", "rim", "rim/top", "eye", "fence", "daisy");
     }
 
     @Test
