@@ -8,6 +8,7 @@ module org.duskloom.effects {
             org.duskloom.effects.drift.Drift,
             org.duskloom.effects.festoon.Festoon,
             org.duskloom.effects.lettering.Lettering,
+            org.duskloom.effects.morph.Morph,
             org.duskloom.effects.picture.Picture,
             org.duskloom.effects.pile.Pile,
             org.duskloom.effects.pulse.Pulse,

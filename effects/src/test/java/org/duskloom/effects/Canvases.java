@@ -2,8 +2,11 @@ package org.duskloom.effects;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.PartFinder;
 import org.duskloom.engine.random.StableHash;
@@ -15,6 +18,8 @@ public final class Canvases {
     private final List<Integer> keys = new ArrayList<>();
     private final List<Integer> counts = new ArrayList<>();
     private final List<Long> memberKeys = new ArrayList<>();
+    /** Pixels, counted from 0 within the member, of each part of each member. */
+    private final List<Map<String, int[]>> parts = new ArrayList<>();
 
     /** A builder without members. */
     public Canvases() {}
@@ -63,7 +68,10 @@ public final class Canvases {
                 .toArray(double[][]::new);
     }
 
-    /** Adds a member whose random keys come from its name. */
+    /**
+     * Adds a member whose random keys come from its name. It has the parts {@code first-half} and {@code second-half}; one
+     * pixel is both.
+     */
     public Canvases member(String name, double[]... xy) {
         long key = StableHash.propKey(7, "cue", name);
         for (int i = 0; i < xy.length; i++) {
@@ -73,6 +81,14 @@ public final class Canvases {
         }
         counts.add(xy.length);
         memberKeys.add(key);
+        parts.add(new LinkedHashMap<>());
+        part("first-half", IntStream.range(0, (xy.length + 1) / 2).toArray());
+        return part("second-half", IntStream.range(xy.length / 2, xy.length).toArray());
+    }
+
+    /** Adds a part to the member added last: pixels counted from 0 within it. */
+    public Canvases part(String name, int... pixels) {
+        parts.get(parts.size() - 1).put(name, pixels);
         return this;
     }
 
@@ -89,7 +105,7 @@ public final class Canvases {
                         memberKeys.stream().mapToLong(Long::longValue).toArray()),
                 new Canvas.Order(position, ints(counts)),
                 ints(keys),
-                new NoParts());
+                new ListedParts(List.copyOf(parts), ints(counts)));
     }
 
     private double[] coordinate(int axis) {
@@ -100,15 +116,19 @@ public final class Canvases {
         return values.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    private record NoParts() implements PartFinder {
+    private record ListedParts(List<Map<String, int[]>> parts, int[] counts) implements PartFinder {
         @Override
         public Optional<int[]> find(int member, String address) {
-            return Optional.empty();
+            int first = Arrays.stream(counts, 0, member).sum();
+            return Optional.ofNullable(parts.get(member).get(address))
+                    .filter(pixels -> pixels.length > 0)
+                    .map(pixels ->
+                            Arrays.stream(pixels).map(pixel -> first + pixel).toArray());
         }
 
         @Override
         public List<String> known(int member) {
-            return List.of();
+            return List.copyOf(parts.get(member).keySet());
         }
     }
 }

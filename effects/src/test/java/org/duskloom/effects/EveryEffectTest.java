@@ -62,8 +62,8 @@ class EveryEffectTest {
     void areInstalled() {
         assertThat(EffectRegistry.installed().names())
                 .contains(
-                        "chase", "drift", "festoon", "pile", "pulse", "radiate", "shower", "spin", "sweep", "twinkle",
-                        "wash");
+                        "chase", "drift", "festoon", "morph", "pile", "pulse", "radiate", "shower", "spin", "sweep",
+                        "twinkle", "wash");
     }
 
     /** The runnable jar has no modules and finds the effects by this file. */

@@ -21,6 +21,7 @@ import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.effect.TextSetting;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.time.Easing;
 
@@ -42,7 +43,15 @@ public final class Look {
     public static Look of(String name) {
         return new Look(INSTALLED.find(name).orElseThrow())
                 .withIfThere("file", Optional.of(AnimationFile.path()))
-                .withIfThere("text", "Midsummer");
+                .withIfThere("text", "Midsummer")
+                .betweenHalves();
+    }
+
+    private Look betweenHalves() {
+        boolean needsParts = effect.settings().stream()
+                .anyMatch(setting ->
+                        setting instanceof TextSetting && setting.unit().equals("part"));
+        return needsParts ? with("from", "first-half").with("to", "second-half") : this;
     }
 
     /** Sets any setting to a value of its type. */

@@ -1,0 +1,42 @@
+package org.duskloom.effects.morph;
+
+import java.util.List;
+import org.duskloom.effects.kit.Dial;
+import org.duskloom.engine.effect.NumberSetting;
+import org.duskloom.engine.effect.Setting;
+import org.duskloom.engine.effect.Settings;
+
+/** How far the light of a dot reaches, in spacings of pixels. Immutable. */
+final class DotSize {
+    static final NumberSetting SIZE = NumberSetting.of(
+            "size",
+            "spacings",
+            0,
+            100,
+            1,
+            "how far a dot's light reaches; 1 is the usual distance of neighbouring pixels");
+
+    static final NumberSetting SWELL =
+            NumberSetting.of("swell", "times", 0, 10, 2, "how many times as far it reaches half way");
+
+    /** The settings, in the order of the reference. */
+    static final List<Setting<?>> SETTINGS = List.of(SIZE, SWELL);
+
+    private final Dial size;
+    private final Dial swell;
+
+    private DotSize(Dial size, Dial swell) {
+        this.size = size;
+        this.swell = swell;
+    }
+
+    static DotSize of(Settings settings) {
+        return new DotSize(Dial.of(settings, SIZE), Dial.of(settings, SWELL));
+    }
+
+    /** The reach at a time, for dots that have come so far; in spacings. */
+    double spacings(double seconds, double progress) {
+        double share = Math.min(1, Math.max(0, progress));
+        return size.at(seconds) * (1 + (swell.at(seconds) - 1) * 4 * share * (1 - share));
+    }
+}

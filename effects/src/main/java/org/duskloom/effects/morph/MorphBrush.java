@@ -1,0 +1,42 @@
+package org.duskloom.effects.morph;
+
+import org.duskloom.engine.effect.Brush;
+import org.duskloom.engine.effect.CueTime;
+import org.duskloom.engine.effect.Patch;
+
+/** Paints the dots of {@link Morph}: all of them when a frame begins; then the patches are copies. */
+final class MorphBrush implements Brush {
+    private final Dots[] dotsOfMembers;
+    private final Way way;
+    private final DotSize size;
+    private final ColorWays ways;
+    private final ColorWays.Colors colors;
+    private final Light light;
+    private final Bundle bundle;
+
+    MorphBrush(Dots[] dotsOfMembers, Way way, DotSize size, ColorWays ways, int pixelCount) {
+        this.dotsOfMembers = dotsOfMembers;
+        this.way = way;
+        this.size = size;
+        this.ways = ways;
+        colors = new ColorWays.Colors(ways.count());
+        light = new Light(pixelCount);
+        bundle = new Bundle(colors, light);
+    }
+
+    @Override
+    public void begin(CueTime time) {
+        double progress = way.progress(time);
+        double spacings = size.spacings(time.seconds(), progress);
+        ways.fill((float) Math.min(1, Math.max(0, progress)), colors);
+        light.clear();
+        for (Dots dots : dotsOfMembers) {
+            dots.shine(progress, spacings, bundle);
+        }
+    }
+
+    @Override
+    public void paint(int firstPixel, Patch patch) {
+        light.paint(firstPixel, patch);
+    }
+}
