@@ -3,7 +3,7 @@ package org.duskloom.engine.plan;
 import org.duskloom.engine.time.Easing;
 
 /**
- * How a cue comes and goes, in seconds.
+ * How a cue comes and goes, in seconds. The two do not overlap.
  *
  * @param inSeconds from its start to full
  * @param outSeconds from full to its end
@@ -12,12 +12,11 @@ import org.duskloom.engine.time.Easing;
 record PlannedFade(double inSeconds, double outSeconds, Easing easing) {
     /** The share of the cue that is seen, 0 to 1. */
     double at(double seconds, double lengthSeconds) {
-        double share = 1;
         if (seconds < inSeconds) {
-            share = clamped(easing.at(seconds / inSeconds));
+            return clamped(easing.at(seconds / inSeconds));
         }
         double left = lengthSeconds - seconds;
-        return left < outSeconds ? share * clamped(easing.at(left / outSeconds)) : share;
+        return left < outSeconds ? clamped(easing.at(left / outSeconds)) : 1;
     }
 
     private static double clamped(double share) {

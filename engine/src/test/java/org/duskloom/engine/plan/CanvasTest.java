@@ -241,6 +241,18 @@ class CanvasTest {
         assertThat(each.knownParts(0)).containsExactly("top");
     }
 
+    /** The eye shares a canvas with the daisy from which it was taken, but is none of its parts any more. */
+    @Test
+    void findsNoPartThatAnotherMemberHas() {
+        Probe probe = new Probe();
+        TestShow.of(GARDEN, """
+                        "groups": {"blind": {"all": ["daisy"], "except": ["daisy/eye"]}},
+                        "layers": [{"cues": [{"effect": "probe", "on": ["blind", "daisy/eye"], "spread": "each"}]}]""").with(probe).plan();
+        assertThat(probe.canvases).hasSize(1);
+        assertThat(probe.canvases.get(0).part(0, "eye")).isEmpty();
+        assertThat(part(probe.canvases.get(0), 0, "rim")).containsExactly(0, 1, 2, 3);
+    }
+
     @Test
     void findsPartsAndAddressesOnOneCanvasForAll() {
         Canvas whole = canvas(GARDEN, "\"on\": [\"fence\", \"daisy\"]");

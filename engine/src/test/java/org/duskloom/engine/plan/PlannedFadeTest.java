@@ -34,7 +34,7 @@ class PlannedFadeTest {
     }
 
     @Test
-    void multipliesWhereComingAndGoingMeet() {
+    void turnsWhereComingAndGoingMeet() {
         // A cue of two seconds that comes and goes all the time: half-way it is just full.
         PlannedFade fade = new PlannedFade(1, 1, Easing.LINEAR);
         assertThat(fade.at(0.5, 2)).isEqualTo(0.5);

@@ -124,6 +124,19 @@ class CompositingTest {
                 .isEqualTo(Frames.codesOf(0, 0, 0.5));
     }
 
+    /** A pixel in two members is painted twice within the layer, and blended with what is under the layer once. */
+    @Test
+    void blendsALayerOnceWhereMembersOverlap() {
+        PixelMap map = Maps.map("prop,pixel,x,y,part\na,1,0,0,eye\na,2,1,0,\n");
+        Plan plan = TestShow.of(map, """
+                        "layers": [{"cues": [{"on": "a", "effect": "light", "with": {"r": 0.8}}]},
+                          {"blend": "difference", "cues": [
+                            {"on": ["a", "a/eye"], "effect": "light", "with": {"r": 0.5}, "spread": "each"}]}]""").plan();
+        byte[] frame = Frames.frame(plan, 0);
+        assertThat(Frames.codes(frame, 0)[0]).isEqualTo(Frames.code(0.3));
+        assertThat(Frames.codes(frame, 1)[0]).isEqualTo(Frames.code(0.3));
+    }
+
     @Test
     void multipliesTheOpacitiesOfCueAndLayer() {
         for (String cues :
