@@ -59,6 +59,7 @@ final class Program implements Runnable {
         commands.put("map", MapCommand::new);
         commands.put("proof", ProofCommand::new);
         commands.put("sheet", SheetCommand::new);
+        commands.put("survey", SurveyCommand::new);
         return commands;
     }
 

@@ -55,7 +55,7 @@ public final class SurveyReport {
     private void photo(PhotoAlignment photo, int pixels) {
         lines.add("from a photo: one unit of the picture is "
                 + Wording.number(photo.unitsPerPictureUnit(), 4) + " "
-                + result.units().word() + ", turned by " + wording.turn(photo.turnDegrees()) + ", y counts "
+                + result.units().word() + ", " + wording.askew(photo.turnDegrees()) + ", y counts "
                 + (photo.countsDown() ? "down" : "up") + "; " + photo.agreeingPixels() + " of "
                 + counted(pixels, "pixel") + " agree with that");
         lines.add("a photo does not show whether the whole display is moved, turned or of another size");

@@ -5,7 +5,7 @@ public enum WiringKind {
     /** Not at all. */
     AS_DESCRIBED(0, 0),
     /** It runs from the last pixel to the first. */
-    FROM_OTHER_END(1, 1),
+    FROM_OTHER_END(1, 0.9),
     /** On a closed loop: it begins at the same pixel and runs the other way. */
     OTHER_WAY(1, 1.5),
     /** It begins at another pixel. */

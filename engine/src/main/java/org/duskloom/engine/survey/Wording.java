@@ -87,6 +87,11 @@ final class Wording {
         return degrees(Math.abs(degrees)) + (degrees < 0 ? " clockwise" : " counter-clockwise");
     }
 
+    /** {@code upright}, {@code turned by 4.1 degrees clockwise}. */
+    String askew(double degrees) {
+        return number(degrees, 1).equals("0") ? "upright" : "turned by " + turn(degrees);
+    }
+
     String degrees(double degrees) {
         return number(degrees, 1) + " degrees";
     }
