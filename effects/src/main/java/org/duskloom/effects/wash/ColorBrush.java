@@ -1,16 +1,16 @@
 package org.duskloom.effects.wash;
 
 import java.util.Arrays;
-import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.ColorTrack;
+import org.duskloom.engine.effect.ColorTracks;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
 
 /** One colour everywhere, which may move. */
 final class ColorBrush implements Brush {
     private final ColorTrack track;
-    private LinearColor color = LinearColor.TRANSPARENT;
+    private final float[] color = new float[ColorTracks.CHANNELS];
 
     ColorBrush(ColorTrack track) {
         this.track = track;
@@ -18,15 +18,15 @@ final class ColorBrush implements Brush {
 
     @Override
     public void begin(CueTime time) {
-        color = track.at(time.seconds());
+        track.fill(time.seconds(), color);
     }
 
     @Override
     public void paint(int firstPixel, Patch patch) {
-        float alpha = color.alpha();
-        Arrays.fill(patch.red, patch.from(), patch.to(), color.red() * alpha);
-        Arrays.fill(patch.green, patch.from(), patch.to(), color.green() * alpha);
-        Arrays.fill(patch.blue, patch.from(), patch.to(), color.blue() * alpha);
+        float alpha = color[3];
+        Arrays.fill(patch.red, patch.from(), patch.to(), color[0] * alpha);
+        Arrays.fill(patch.green, patch.from(), patch.to(), color[1] * alpha);
+        Arrays.fill(patch.blue, patch.from(), patch.to(), color[2] * alpha);
         if (alpha == 1) {
             patch.makeOpaque();
         } else {

@@ -55,7 +55,8 @@ public record LinearColor(float red, float green, float blue, float alpha) {
         return value >= 0 && value <= 1;
     }
 
-    private static float share(double value) {
+    /** A part clipped to [0, 1]; NaN becomes 0. */
+    static float share(double value) {
         return value > 0 ? (float) Math.min(value, 1) : 0;
     }
 }

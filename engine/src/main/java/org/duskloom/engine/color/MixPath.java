@@ -1,14 +1,17 @@
 package org.duskloom.engine.color;
 
-/** The way from one colour to another; holds both as coordinates of the mixing space, so that a step along is cheap. */
-final class MixPath {
+/**
+ * The way from one colour to another; holds both as coordinates of the mixing space, so that a step along is cheap. Immutable.
+ */
+public final class MixPath {
     private final ColorMix mix;
     private final LinearColor start;
     private final LinearColor end;
     private final MixPoint startPoint;
     private final MixPoint endPoint;
 
-    MixPath(ColorMix mix, LinearColor start, LinearColor end) {
+    /** The way from a start to an end through the space of a mix. */
+    public MixPath(ColorMix mix, LinearColor start, LinearColor end) {
         this.mix = mix;
         this.start = start;
         this.end = end;
@@ -18,23 +21,68 @@ final class MixPath {
         endPoint = point(mix, end, onShorterWay(withHueOf(endLch, startLch), startPoint.third()));
     }
 
-    LinearColor at(double share) {
+    /** The colour at a share of the way, as {@link ColorMix#mix} has it. */
+    public LinearColor at(double share) {
         if (share == 0 || start.equals(end)) {
             return start;
         }
         if (share == 1) {
             return end;
         }
-        MixPoint point = startPoint.towards(endPoint, share, mix == ColorMix.OKLCH);
-        return color(point.first(), point.second(), point.third(), point.alpha());
+        float[] color = new float[4];
+        fillBetween(share, color, 0);
+        return new LinearColor(color[0], color[1], color[2], color[3]);
     }
 
-    private LinearColor color(double first, double second, double third, double alpha) {
-        return switch (mix) {
-            case OKLAB -> new OkLab(first, second, third).toLinear(alpha);
-            case OKLCH -> new OkLch(first, second, third).toLab().toLinear(alpha);
-            case LINEAR -> LinearColor.clipped(first, second, third, alpha);
-        };
+    /**
+     * Writes the colour at a share of the way: the very floats of {@link #at}. Allocates nothing.
+     *
+     * @param target receives red, green, blue and alpha, the light not multiplied by alpha
+     * @param offset where the four floats begin
+     */
+    public void fill(double share, float[] target, int offset) {
+        if (share == 0 || start.equals(end)) {
+            put(start, target, offset);
+        } else if (share == 1) {
+            put(end, target, offset);
+        } else {
+            fillBetween(share, target, offset);
+        }
+    }
+
+    private void fillBetween(double share, float[] target, int offset) {
+        double alpha = startPoint.alphaTowards(endPoint, share);
+        if (!(alpha > 0)) {
+            put(LinearColor.TRANSPARENT, target, offset);
+            return;
+        }
+        double first = startPoint.firstTowards(endPoint, share, alpha);
+        double second = startPoint.secondTowards(endPoint, share, alpha);
+        double third = startPoint.thirdTowards(endPoint, share, alpha, mix == ColorMix.OKLCH);
+        switch (mix) {
+            case OKLAB -> OkLab.fillLinear(first, second, third, target, offset);
+            case OKLCH -> fillFromHue(first, second, third, target, offset);
+            case LINEAR -> put(first, second, third, target, offset);
+        }
+        target[offset + 3] = LinearColor.share(alpha);
+    }
+
+    private static void fillFromHue(double lightness, double chroma, double hueDegrees, float[] target, int offset) {
+        double radians = OkLch.radians(hueDegrees);
+        OkLab.fillLinear(lightness, chroma * StrictMath.cos(radians), chroma * StrictMath.sin(radians), target, offset);
+    }
+
+    private static void put(LinearColor color, float[] target, int offset) {
+        target[offset] = color.red();
+        target[offset + 1] = color.green();
+        target[offset + 2] = color.blue();
+        target[offset + 3] = color.alpha();
+    }
+
+    private static void put(double red, double green, double blue, float[] target, int offset) {
+        target[offset] = LinearColor.share(red);
+        target[offset + 1] = LinearColor.share(green);
+        target[offset + 2] = LinearColor.share(blue);
     }
 
     private static MixPoint point(ColorMix mix, LinearColor color, OkLch lch) {

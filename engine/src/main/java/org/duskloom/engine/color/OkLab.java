@@ -41,6 +41,23 @@ public record OkLab(double lightness, double a, double b) {
         return new LinearRgb(rgb.first(l, m, s), rgb.second(l, m, s), rgb.third(l, m, s));
     }
 
+    /**
+     * Writes the light of a colour as {@link #toLinear} has it, without allocating.
+     *
+     * @param target receives red, green and blue, clipped to [0, 1]
+     * @param offset where the three floats begin
+     */
+    static void fillLinear(double lightness, double a, double b, float[] target, int offset) {
+        Matrix3 roots = OkMatrices.CUBE_ROOTS_FROM_LAB;
+        double l = cube(roots.first(lightness, a, b));
+        double m = cube(roots.second(lightness, a, b));
+        double s = cube(roots.third(lightness, a, b));
+        Matrix3 rgb = OkMatrices.RGB_FROM_CONES;
+        target[offset] = LinearColor.share(rgb.first(l, m, s));
+        target[offset + 1] = LinearColor.share(rgb.second(l, m, s));
+        target[offset + 2] = LinearColor.share(rgb.third(l, m, s));
+    }
+
     private static double cube(double value) {
         return value * value * value;
     }

@@ -22,8 +22,12 @@ public record OkLch(double lightness, double chroma, double hueDegrees) {
 
     /** The same colour. */
     public OkLab toLab() {
-        double radians = hueDegrees / DEGREES_PER_RADIAN;
+        double radians = radians(hueDegrees);
         return new OkLab(lightness, chroma * StrictMath.cos(radians), chroma * StrictMath.sin(radians));
+    }
+
+    static double radians(double degrees) {
+        return degrees / DEGREES_PER_RADIAN;
     }
 
     /** Whether it is so near to grey that its hue means nothing. */

@@ -3,29 +3,21 @@ package org.duskloom.engine.effect;
 import java.util.List;
 import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.LinearColor;
-import org.duskloom.engine.color.Palette;
-import org.duskloom.engine.color.PaletteStop;
-import org.duskloom.engine.color.PaletteStyle;
 import org.duskloom.engine.time.Easing;
 
 /** A colour over the time of a cue. Immutable. */
 public final class ColorTrack {
-    private final double[] seconds;
-    private final LinearColor[] colors;
-    private final Easing[] easings;
-    /** The way from each key to the next. */
-    private final Palette[] ways;
+    private final ColorTracks only;
+    private final boolean constant;
 
-    private ColorTrack(double[] seconds, LinearColor[] colors, Easing[] easings, Palette[] ways) {
-        this.seconds = seconds;
-        this.colors = colors;
-        this.easings = easings;
-        this.ways = ways;
+    private ColorTrack(ColorTracks only, boolean constant) {
+        this.only = only;
+        this.constant = constant;
     }
 
     /** A colour that does not move. */
     public static ColorTrack constant(LinearColor color) {
-        return new ColorTrack(new double[] {0}, new LinearColor[] {color}, new Easing[1], new Palette[1]);
+        return keyed(List.of(new ColorKey(0, color, Easing.LINEAR)), ColorMix.LINEAR);
     }
 
     /**
@@ -38,40 +30,33 @@ public final class ColorTrack {
         if (keys.isEmpty()) {
             throw new IllegalArgumentException("a track needs a key");
         }
-        Palette[] ways = new Palette[keys.size()];
-        for (int i = 1; i < ways.length; i++) {
-            ways[i] = Palette.of(
-                    List.of(
-                            new PaletteStop(0, keys.get(i - 1).color()),
-                            new PaletteStop(1, keys.get(i).color())),
-                    new PaletteStyle(mix, false, false));
-        }
-        return new ColorTrack(
+        ColorTracks only = new ColorTracks(
                 keys.stream().mapToDouble(ColorKey::seconds).toArray(),
-                keys.stream().map(ColorKey::color).toArray(LinearColor[]::new),
                 keys.stream().map(ColorKey::easing).toArray(Easing[]::new),
-                ways);
+                keys.stream().map(key -> List.of(key.color())).toList(),
+                mix);
+        return new ColorTrack(
+                only, keys.stream().map(ColorKey::color).distinct().count() == 1);
     }
 
     /** Whether there is only one colour. */
     public boolean isConstant() {
-        for (LinearColor color : colors) {
-            if (!color.equals(colors[0])) {
-                return false;
-            }
-        }
-        return true;
+        return constant;
     }
 
     /** The colour at a time in seconds from the start of the cue. */
     public LinearColor at(double second) {
-        int next = KeyTimes.firstAfter(seconds, second);
-        if (next == 0) {
-            return colors[0];
-        }
-        if (next == seconds.length) {
-            return colors[next - 1];
-        }
-        return ways[next].at(easings[next].at(KeyTimes.share(seconds, next, second)));
+        float[] color = new float[ColorTracks.CHANNELS];
+        fill(second, color);
+        return new LinearColor(color[0], color[1], color[2], color[3]);
+    }
+
+    /**
+     * Writes the colour at a time in seconds from the start of the cue. Allocates nothing.
+     *
+     * @param target receives red, green, blue and alpha, each in [0, 1], the light not multiplied by alpha
+     */
+    public void fill(double second, float[] target) {
+        only.fill(second, target);
     }
 }
