@@ -9,7 +9,8 @@ import org.duskloom.engine.effect.Setting;
 
 /**
  * What is known of effects, for programs: JSON (RFC 8259), a setting to a line. Numbers have {@code min}, {@code max} and
- * {@code whole}, choices their {@code words}; {@code range} and {@code default} say the same for all kinds in words.
+ * {@code whole}, choices their {@code words}; {@code range} and {@code default} say the same for all kinds in words; {@code
+ * moves} says whether keys may be given.
  */
 final class EffectJson {
     private static final String INDENT = "  ";
@@ -58,6 +59,7 @@ final class EffectJson {
         text("unit", setting.unit()).append(", ");
         text("range", setting.range()).append(", ");
         text("default", setting.standardText()).append(", ");
+        text.append("\"moves\": ").append(setting.moves()).append(", ");
         if (setting instanceof NumberSetting number) {
             text.append("\"min\": ").append(number.min());
             text.append(", \"max\": ").append(number.max());

@@ -77,11 +77,11 @@ class EffectTextTest {
                       "summary": "warmth that comes and goes",
                       "formula": "level = \\"depth\\" * t",
                       "settings": [
-                        {"name": "depth", "unit": "share", "range": "0 to 1", "default": "0.25", "min": 0.0, "max": 1.0, \
+                        {"name": "depth", "unit": "share", "range": "0 to 1", "default": "0.25", "moves": true, "min": 0.0, "max": 1.0, \
                 "whole": false, "meaning": "how far it goes down between two of the moments at which it is full"},
-                        {"name": "mood", "unit": "word", "range": "warm, cool", "default": "warm", "words": ["warm", "cool"], \
+                        {"name": "mood", "unit": "word", "range": "warm, cool", "default": "warm", "moves": false, "words": ["warm", "cool"], \
                 "meaning": "which colours"},
-                        {"name": "rest", "unit": "time", "range": "longer than 0 s", "default": "", "meaning": "how long it \
+                        {"name": "rest", "unit": "time", "range": "longer than 0 s", "default": "", "moves": false, "meaning": "how long it \
                 stays dark"}
                       ]
                     }

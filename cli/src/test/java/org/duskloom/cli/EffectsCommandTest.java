@@ -109,6 +109,7 @@ class EffectsCommandTest {
         assertThat(text(fields.get("range"))).isEqualTo(setting.range());
         assertThat(text(fields.get("default"))).isEqualTo(setting.standardText());
         assertThat(text(fields.get("meaning"))).isEqualTo(setting.meaning());
+        assertThat(((FlagNode) fields.get("moves")).value()).isEqualTo(setting.moves());
         int more = 0;
         if (setting instanceof NumberSetting number) {
             assertThat(((NumberNode) fields.get("min")).value()).isEqualTo(number.min());
@@ -120,7 +121,7 @@ class EffectsCommandTest {
             assertThat(words.stream().map(EffectsCommandTest::text)).isEqualTo(choice.words());
             more = 1;
         }
-        assertThat(fields).hasSize(5 + more);
+        assertThat(fields).hasSize(6 + more);
     }
 
     private static Node json(String text) {

@@ -6,18 +6,23 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.CssColor;
 import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.ColorKey;
+import org.duskloom.engine.effect.ColorSetting;
+import org.duskloom.engine.effect.ColorTrack;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.effect.Kernel;
 import org.duskloom.engine.effect.NumberKey;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.NumberTrack;
+import org.duskloom.engine.effect.PaletteKey;
+import org.duskloom.engine.effect.PaletteSetting;
+import org.duskloom.engine.effect.PaletteTrack;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
@@ -27,9 +32,6 @@ import org.duskloom.engine.time.Easing;
 
 /** An installed effect and what is set of it, by the words of a timeline. */
 public final class Look {
-    /** Numbers that a cue has only one of. */
-    private static final Set<String> STEADY = Set.of("passes", "spacing", "thickness");
-
     private static final EffectRegistry INSTALLED = EffectRegistry.installed();
 
     private final Effect effect;
@@ -56,7 +58,7 @@ public final class Look {
 
     /** Sets any setting to a value of its type. */
     public Look with(String name, Object value) {
-        given.put(setting(name), value);
+        given.put(setting(name), value instanceof Palette palette ? PaletteTrack.constant(palette) : value);
         return this;
     }
 
@@ -111,11 +113,45 @@ public final class Look {
     /** Lets every number but those that cannot move within 3 seconds, from the least allowed (at least -3) to the most (5). */
     public Look movingAll() {
         for (Setting<?> setting : effect.settings()) {
-            if (setting instanceof NumberSetting number && !STEADY.contains(number.name())) {
+            if (setting instanceof NumberSetting number && number.moves()) {
                 moving(number.name(), Math.max(-3, number.min()), Math.min(5, number.max()), 3);
             }
         }
         return this;
+    }
+
+    /** Lets every palette go, within 3 seconds, from one to another and on to a third. */
+    public Look movingPalettes(Palette from, Palette to, Palette last) {
+        PaletteTrack track = PaletteTrack.keyed(
+                List.of(
+                        new PaletteKey(0, from, linear()),
+                        new PaletteKey(1, to, Easing.EASE_IN_OUT),
+                        new PaletteKey(3, last, linear())),
+                ColorMix.OKLAB);
+        for (Setting<?> setting : effect.settings()) {
+            if (setting instanceof PaletteSetting) {
+                given.put(setting, track);
+            }
+        }
+        return has("outline") ? with("thickness", 1) : this;
+    }
+
+    /** Lets every colour that is no palette move; in an effect without one, the palettes. */
+    public Look movingColors(LinearColor from, LinearColor to) {
+        boolean anyColor = false;
+        for (Setting<?> setting : effect.settings()) {
+            if (setting instanceof ColorSetting) {
+                anyColor = true;
+                given.put(
+                        setting,
+                        ColorTrack.keyed(
+                                List.of(new ColorKey(0, from, linear()), new ColorKey(3, to, linear())),
+                                ColorMix.OKLCH));
+            }
+        }
+        Palette fromOnly = Palette.evenly(List.of(from), ColorMix.OKLAB);
+        Palette toOnly = Palette.evenly(List.of(to), ColorMix.OKLAB);
+        return anyColor ? this : movingPalettes(fromOnly, toOnly, fromOnly);
     }
 
     /** The compiled effect. */

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
-import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.PaletteDial;
 import org.duskloom.effects.kit.Repeats;
 import org.duskloom.effects.kit.SharePlane;
 import org.duskloom.engine.effect.Canvas;
@@ -70,13 +70,16 @@ public final class Chase implements Effect {
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         SharePlane places = SharePlane.fixed(places(canvas));
         Motion motion = Motion.of(settings);
-        Ramp ramp = Ramp.of(settings.value(PALETTE));
+        PaletteDial palette = PaletteDial.of(settings, PALETTE);
         Dial heads = Dial.of(settings, HEADS);
         Dial tail = Dial.of(settings, TAIL);
         Dial fade = Dial.of(settings, FADE);
         Repeats first = Repeats.falling(places, heads);
         return () -> new ChaseBrush(
-                first.isConstant() ? first : Repeats.falling(places, heads), heads, motion, new Tail(ramp, tail, fade));
+                first.isConstant() ? first : Repeats.falling(places, heads),
+                heads,
+                motion,
+                new Tail(palette.open(), tail, fade));
     }
 
     /** The middle of each pixel's step along the order of its member, in (0, 1). */

@@ -22,6 +22,7 @@ final class Tail {
     }
 
     void begin(double seconds) {
+        ramp.begin(seconds);
         lengthNow = length.floatAt(seconds);
         fadeNow = fade.floatAt(seconds);
     }

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.PaletteDial;
 import org.duskloom.effects.kit.Projection;
-import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
@@ -85,12 +85,12 @@ public final class Drift implements Effect {
     @Override
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         Motion motion = Motion.of(settings);
-        Ramp ramp = Ramp.of(settings.value(PALETTE));
+        PaletteDial palette = PaletteDial.of(settings, PALETTE);
         Dial contrast = Dial.of(settings, CONTRAST);
         Octaves first = Octaves.of(canvas, settings);
         return () -> {
             Octaves octaves = first.isConstant() ? first : Octaves.of(canvas, settings);
-            return new DriftBrush(motion, octaves.open(), contrast, ramp);
+            return new DriftBrush(motion, octaves.open(), contrast, palette.open());
         };
     }
 }

@@ -26,6 +26,7 @@ final class DriftBrush implements Brush {
     @Override
     public void begin(CueTime time) {
         octaves.begin(motion.phi(time), time.seconds());
+        ramp.begin(time.seconds());
         contrastNow = contrast.floatAt(time.seconds());
     }
 

@@ -44,16 +44,17 @@ final class NoisePlaces {
 
     /** Goes to an instant; not to be called of shared places. */
     void measure(double seconds) {
-        Direction direction = Direction.ofDegrees(toward.at(seconds));
+        double cosine = Direction.cosine(toward.at(seconds));
+        double sine = Direction.sine(toward.at(seconds));
         double sliding = wind.at(seconds);
         double changing = Math.sqrt(1 - sliding * sliding);
         double cellsPerUnit = scale.at(seconds) / 2;
         for (int pixel = 0; pixel < x.length; pixel++) {
             double right = canvas.x()[pixel] * cellsPerUnit;
             double up = canvas.y()[pixel] * cellsPerUnit;
-            double along = right * direction.x() + up * direction.y();
+            double along = right * cosine + up * sine;
             x[pixel] = along * changing;
-            y[pixel] = up * direction.x() - right * direction.y();
+            y[pixel] = up * cosine - right * sine;
             z[pixel] = -along * sliding;
         }
     }

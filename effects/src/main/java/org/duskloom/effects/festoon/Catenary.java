@@ -12,32 +12,32 @@ package org.duskloom.effects.festoon;
  * depth below the middle of the straight line between the ends = (cosh u - 1) cosh m / (2 u)
  * </pre>
  *
- * which is well behaved however taut the chain is. The last is the sag; its square grows with u, so u is found by halving.
+ * which is well behaved however taut the chain is. The last is the sag; its square grows with u, so u is found by halving. Can be
+ * hung anew without allocating; for one thread then.
  */
 final class Catenary {
     /** A chain with less sag is taken for straight. */
     private static final double STRAIGHT = 1e-6;
 
-    private final double rise;
+    private double rise;
     /** Half the span over a; 0 if the chain is straight. */
-    private final double u;
+    private double u;
 
-    private final double m;
+    private double m;
 
-    private Catenary(double rise, double u) {
-        this.rise = rise;
-        this.u = u;
-        m = u > 0 ? asinh(rise * u / StrictMath.sinh(u)) : 0;
-    }
+    /** A straight and level chain. */
+    Catenary() {}
 
     /**
-     * The chain with a given sag.
+     * Hangs the chain with a given sag.
      *
      * @param rise how much higher the second end is, in spans
      * @param sag how far the chain hangs below the straight line between its ends, in the middle, in spans; from 0 to 100
      */
-    static Catenary hung(double rise, double sag) {
-        return new Catenary(rise, sag < STRAIGHT ? 0 : solve(rise, sag));
+    void hang(double newRise, double newSag) {
+        rise = newRise;
+        u = newSag < STRAIGHT ? 0 : solve(newRise, newSag);
+        m = u > 0 ? asinh(rise * u / StrictMath.sinh(u)) : 0;
     }
 
     /** The parameter a, the radius of curvature at the lowest point; infinite if the chain is straight. */

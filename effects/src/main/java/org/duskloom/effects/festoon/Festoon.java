@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.PaletteDial;
 import org.duskloom.effects.kit.Projection;
-import org.duskloom.effects.kit.Ramp;
 import org.duskloom.effects.kit.Repeats;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
@@ -85,7 +85,7 @@ public final class Festoon implements Effect {
     @Override
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         Motion motion = Motion.of(settings);
-        Ramp ramp = Ramp.of(settings.value(PALETTE));
+        PaletteDial palette = PaletteDial.of(settings, PALETTE);
         Dial bands = Dial.of(settings, BANDS);
         Dial thickness = Dial.of(settings, THICKNESS);
         Dial soft = Dial.of(settings, SOFT);
@@ -94,7 +94,7 @@ public final class Festoon implements Effect {
         return () -> {
             Hanging hanging = first.isConstant() ? first : Hanging.of(canvas, settings);
             Repeats repeats = firstBands.isConstant() ? firstBands : Repeats.rising(hanging, bands);
-            return new FestoonBrush(hanging, repeats, motion, thickness, soft, ramp);
+            return new FestoonBrush(hanging, repeats, motion, thickness, soft, palette.open());
         };
     }
 }

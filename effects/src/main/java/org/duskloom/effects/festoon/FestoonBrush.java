@@ -39,6 +39,7 @@ final class FestoonBrush implements Brush {
     public void begin(CueTime time) {
         bands.begin(time.seconds());
         moved = (float) motion.phiFraction(time);
+        ramp.begin(time.seconds());
         thicknessNow = thickness.floatAt(time.seconds());
         softNow = soft.floatAt(time.seconds());
     }

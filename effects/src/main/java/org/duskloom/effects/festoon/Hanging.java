@@ -83,7 +83,7 @@ final class Hanging implements SharePlane {
 
     private void measure(double seconds, double reach) {
         swag.hang(rise.at(seconds), sag.at(seconds));
-        turn(Direction.ofDegrees(toward.at(seconds)));
+        turn(toward.at(seconds));
         int count = (int) swags.at(seconds);
         double heightNow = height.at(seconds);
         int[] memberOf = canvas.memberOf();
@@ -122,7 +122,9 @@ final class Hanging implements SharePlane {
         return swag.distance();
     }
 
-    private void turn(Direction direction) {
+    private void turn(double towardDegrees) {
+        double cosine = Direction.cosine(towardDegrees);
+        double sine = Direction.sine(towardDegrees);
         Arrays.fill(extents, Double.POSITIVE_INFINITY);
         for (int member = 0; member < canvas.memberCount(); member++) {
             Arrays.fill(extents, 4 * member + 2, 4 * member + 4, Double.NEGATIVE_INFINITY);
@@ -131,8 +133,8 @@ final class Hanging implements SharePlane {
         for (int pixel = 0; pixel < along.length; pixel++) {
             double right = canvas.x()[pixel];
             double above = canvas.y()[pixel];
-            along[pixel] = right * direction.x() + above * direction.y();
-            up[pixel] = above * direction.x() - right * direction.y();
+            along[pixel] = right * cosine + above * sine;
+            up[pixel] = above * cosine - right * sine;
             int at = 4 * memberOf[pixel];
             extents[at] = Math.min(extents[at], along[pixel]);
             extents[at + 1] = Math.min(extents[at + 1], up[pixel]);

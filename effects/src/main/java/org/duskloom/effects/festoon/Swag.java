@@ -7,6 +7,7 @@ package org.duskloom.effects.festoon;
 final class Swag {
     static final int PIECES = 128;
 
+    private final Catenary chain = new Catenary();
     private final double[] x = new double[PIECES + 1];
     private final double[] y = new double[PIECES + 1];
     /** The piece where each of so many equal parts of the span begins. */
@@ -33,7 +34,7 @@ final class Swag {
         }
         rise = newRise;
         sag = newSag;
-        Catenary chain = Catenary.hung(rise, sag);
+        chain.hang(rise, sag);
         for (int i = 0; i <= PIECES; i++) {
             x[i] = i == PIECES ? 1 : chain.xAtArc(chain.length() * i / PIECES);
             y[i] = i == PIECES ? rise : chain.heightAt(x[i]);

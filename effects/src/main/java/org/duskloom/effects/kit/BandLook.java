@@ -2,6 +2,7 @@ package org.duskloom.effects.kit;
 
 import java.util.List;
 import org.duskloom.engine.effect.NumberSetting;
+import org.duskloom.engine.effect.PaletteSetting;
 import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.Settings;
@@ -19,19 +20,19 @@ public final class BandLook {
     /** The two settings, in the order of the reference. */
     public static final List<Setting<?>> SETTINGS = List.of(WIDTH, SOFT);
 
-    private final Ramp ramp;
+    private final PaletteDial palette;
     private final Dial width;
     private final Dial soft;
 
-    private BandLook(Ramp ramp, Dial width, Dial soft) {
-        this.ramp = ramp;
+    private BandLook(PaletteDial palette, Dial width, Dial soft) {
+        this.palette = palette;
         this.width = width;
         this.soft = soft;
     }
 
     /** What the settings say. */
-    public static BandLook of(Settings settings, Ramp ramp) {
-        return new BandLook(ramp, Dial.of(settings, WIDTH), Dial.of(settings, SOFT));
+    public static BandLook of(Settings settings, PaletteSetting palette) {
+        return new BandLook(PaletteDial.of(settings, palette), Dial.of(settings, WIDTH), Dial.of(settings, SOFT));
     }
 
     /** A painter for one thread. */
@@ -41,6 +42,7 @@ public final class BandLook {
 
     /** Paints the bands of an instant. */
     public final class Painter {
+        private final Ramp ramp = palette.open();
         private float widthNow;
         private float softNow;
 
@@ -48,6 +50,7 @@ public final class BandLook {
 
         /** Goes to an instant. */
         public void begin(double seconds) {
+            ramp.begin(seconds);
             widthNow = width.floatAt(seconds);
             softNow = soft.floatAt(seconds);
         }

@@ -17,9 +17,10 @@ public final class Motion {
     /** Time for one pass. */
     public static final DurationSetting EVERY = DurationSetting.of("every", 2, "time for one pass");
 
-    /** How many passes the cue has, instead of {@link #EVERY}. */
-    public static final NumberSetting PASSES =
-            NumberSetting.of("passes", "passes", 0, 100_000, 1, "how many passes the cue has; instead of every");
+    /** How many passes the cue has, instead of {@link #EVERY}: one number for the whole cue, so it does not move. */
+    public static final NumberSetting PASSES = NumberSetting.of(
+                    "passes", "passes", 0, 100_000, 1, "how many passes the cue has; instead of every")
+            .steady("a cue has one number of passes; to change the pace, move \"phase\"");
 
     /** Runs the other way round. */
     public static final FlagSetting REVERSE = FlagSetting.of("reverse", "runs the other way round");
@@ -48,7 +49,7 @@ public final class Motion {
     /**
      * The clock that the settings describe.
      *
-     * @throws SettingException if both {@code every} and {@code passes} are given, or if {@code passes} moves
+     * @throws SettingException if both {@code every} and {@code passes} are given
      */
     public static Motion of(Settings settings) throws SettingException {
         return of(settings, EVERY, EVERY.standard().orElseThrow());
@@ -59,7 +60,7 @@ public final class Motion {
      *
      * @param every stands for {@link #EVERY}
      * @param ownSeconds time for one pass where nothing else is said; above 0
-     * @throws SettingException if both {@code every} and {@code passes} are given, or if {@code passes} moves
+     * @throws SettingException if both {@code every} and {@code passes} are given
      */
     public static Motion of(Settings settings, DurationSetting every, double ownSeconds) throws SettingException {
         Dial phase = Dial.of(settings, PHASE);
@@ -67,15 +68,10 @@ public final class Motion {
         if (!settings.isGiven(PASSES)) {
             return new Motion(settings.value(every).orElse(ownSeconds), 0, reverse, phase);
         }
-        Dial passes = Dial.of(settings, PASSES);
         if (settings.isGiven(every)) {
             throw new SettingException("passes", "both every and passes are given", "say one of the two");
         }
-        if (!passes.isConstant()) {
-            throw new SettingException(
-                    "passes", "passes moves, but a cue has one number of them", "to change the pace, move phase");
-        }
-        return new Motion(0, passes.at(0), reverse, phase);
+        return new Motion(0, Dial.of(settings, PASSES).at(0), reverse, phase);
     }
 
     /** How many passes have gone by: any number, below zero too. */

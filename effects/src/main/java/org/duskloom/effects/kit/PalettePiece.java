@@ -19,14 +19,24 @@ record PalettePiece(Palette palette, double start, double end) {
 
     /** The pieces of a palette, in order; they cover [0, 1]. */
     static List<PalettePiece> of(Palette palette) {
+        return of(List.of(palette));
+    }
+
+    /** The pieces of the first palette, cut where any of the palettes has a stop. */
+    static List<PalettePiece> of(List<Palette> palettes) {
         TreeSet<Double> cuts = new TreeSet<>(List.of(0.0, 1.0));
-        palette.stops().forEach(stop -> cuts.add(stop.position() + 0.0));
+        palettes.forEach(palette -> palette.stops().forEach(stop -> cuts.add(stop.position() + 0.0)));
         List<PalettePiece> pieces = new ArrayList<>();
         for (double start : cuts) {
             Double end = cuts.higher(start);
-            pieces.add(new PalettePiece(palette, start, end == null ? start : end));
+            pieces.add(new PalettePiece(palettes.get(0), start, end == null ? start : end));
         }
         return pieces;
+    }
+
+    /** The same piece of another palette, which has no stop within. */
+    PalettePiece ofPalette(Palette other) {
+        return new PalettePiece(other, start, end);
     }
 
     double width() {

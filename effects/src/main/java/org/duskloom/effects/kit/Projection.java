@@ -38,7 +38,7 @@ public final class Projection {
     /** The shares in a direction that does not move. */
     public static float[] shares(Canvas canvas, double towardDegrees) {
         Projector projector = new Projector(canvas);
-        projector.project(Direction.ofDegrees(towardDegrees));
+        projector.project(towardDegrees);
         return projector.shares;
     }
 
@@ -61,7 +61,7 @@ public final class Projection {
         @Override
         public void begin(double seconds) {
             if (projector != null) {
-                projector.project(Direction.ofDegrees(toward.at(seconds) + turnedDegrees));
+                projector.project(toward.at(seconds) + turnedDegrees);
             }
         }
 
@@ -85,11 +85,11 @@ public final class Projection {
             shares = new float[canvas.pixelCount()];
         }
 
-        void project(Direction toward) {
+        void project(double towardDegrees) {
             double[] x = canvas.x();
             double[] y = canvas.y();
-            double towardX = toward.x();
-            double towardY = toward.y();
+            double towardX = Direction.cosine(towardDegrees);
+            double towardY = Direction.sine(towardDegrees);
             for (int pixel = 0; pixel < along.length; pixel++) {
                 along[pixel] = x[pixel] * towardX + y[pixel] * towardY;
             }

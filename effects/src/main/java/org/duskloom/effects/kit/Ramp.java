@@ -7,10 +7,10 @@ import org.duskloom.engine.effect.Patch;
 
 /**
  * A palette compiled for painting many pixels at once: premultiplied linear light, within 1e-4 of {@link Palette#at} in each
- * channel and within [0, 1], with every hard edge at the very float where the palette has it. Immutable; painting
- * allocates nothing.
+ * channel and within [0, 1], with every hard edge at the very float where the palette has it. Painting allocates nothing. A
+ * ramp of a palette that does not move is immutable; others are for one thread, see {@link PaletteDial#open}.
  */
-public abstract sealed class Ramp permits SingleRamp, StepRamp, CubicRamp, TableRamp {
+public abstract sealed class Ramp permits FlatRamp, StepRamp, CubicRamp, TableRamp, MovingRamp {
     Ramp() {}
 
     /** The fastest kind of ramp that shows this palette. */
@@ -25,12 +25,17 @@ public abstract sealed class Ramp permits SingleRamp, StepRamp, CubicRamp, Table
         return CubicRamp.of(pieces).<Ramp>map(cubic -> cubic).orElseGet(() -> new TableRamp(pieces));
     }
 
+    /** Goes to an instant, in seconds from the start of the cue. */
+    public void begin(double seconds) {
+        // Most ramps are the same at all times.
+    }
+
     /** Whether all its colours are opaque. */
     public abstract boolean isOpaque();
 
-    /** Whether it has only one colour, so that places do not matter. */
+    /** Whether it has only one colour at a time, so that places do not matter. */
     public final boolean isSingle() {
-        return this instanceof SingleRamp;
+        return this instanceof FlatRamp;
     }
 
     /**
@@ -64,8 +69,8 @@ public abstract sealed class Ramp permits SingleRamp, StepRamp, CubicRamp, Table
      * @param level in [0, 1]; not one of the patch's channels
      */
     public final void paintDimmed(float[] places, float[] level, Patch patch) {
-        if (this instanceof SingleRamp single) {
-            single.paintFlat(level, patch);
+        if (this instanceof FlatRamp flat) {
+            flat.paintFlat(level, patch);
         } else {
             paint(places, patch);
             Levels.apply(level, patch);

@@ -1,52 +1,35 @@
 package org.duskloom.effects.kit;
 
 import java.util.List;
-import org.duskloom.engine.color.LinearColor;
+import org.duskloom.engine.color.Palette;
 
 /**
  * Any palette, as a table of colours for each piece, with straight lines between its entries: as many as it takes to come
  * within 5e-5 of the palette between them.
  */
 final class TableRamp extends Ramp {
-    private static final int CHANNELS = 4;
-    private static final int CELLS = 1024;
-    private static final int FEWEST_INTERVALS = 64;
-    private static final int MOST_INTERVALS = 1 << 14;
-    private static final double TOLERANCE = 5e-5;
-
-    /** The first float of each piece, then a sentinel above 1. */
-    private final float[] starts;
-    /** How many table entries one unit of place is. */
-    private final float[] entriesPerPlace;
-
-    private final float[] lastInterval;
-    /** Red, green, blue and alpha, premultiplied, of each entry of each piece. */
+    private final TablePlaces tablePlaces;
     private final float[][] tables;
-    /** The piece that holds the start of each of the cells, which cut [0, 1] evenly. */
-    private final int[] pieceOfCell = new int[CELLS + 1];
-
     private final boolean opaque;
 
     TableRamp(List<PalettePiece> pieces) {
-        int count = pieces.size();
-        starts = new float[count + 1];
-        entriesPerPlace = new float[count];
-        lastInterval = new float[count];
-        tables = new float[count][];
-        for (int i = 0; i < count; i++) {
-            PalettePiece piece = pieces.get(i);
-            tables[i] = table(piece);
-            int intervals = tables[i].length / CHANNELS - 1;
-            starts[i] = piece.firstFloat();
-            entriesPerPlace[i] = piece.width() > 0 ? (float) (intervals / piece.width()) : 0;
-            lastInterval[i] = intervals - 1;
+        int[] intervals = pieces.stream().mapToInt(TableRamp::intervals).toArray();
+        tablePlaces = new TablePlaces(pieces, intervals);
+        tables = new float[intervals.length][];
+        for (int i = 0; i < tables.length; i++) {
+            tables[i] = TablePlaces.table(pieces.get(i)::at, intervals[i]);
         }
-        starts[count] = Float.POSITIVE_INFINITY;
-        opaque = pieces.get(0).palette().stops().stream()
-                .allMatch(stop -> stop.color().alpha() == 1);
-        for (int cell = 1; cell <= CELLS; cell++) {
-            pieceOfCell[cell] = pieceAt((float) cell / CELLS, pieceOfCell[cell - 1]);
-        }
+        opaque = isOpaque(pieces.get(0).palette());
+    }
+
+    /** How many straight lines a piece needs. */
+    static int intervals(PalettePiece piece) {
+        boolean even = piece.width() == 0 || piece.palette().style().stepped();
+        return even ? 1 : TablePlaces.intervals(piece::at);
+    }
+
+    static boolean isOpaque(Palette palette) {
+        return palette.stops().stream().allMatch(stop -> stop.color().alpha() == 1);
     }
 
     @Override
@@ -56,65 +39,6 @@ final class TableRamp extends Ramp {
 
     @Override
     void fillLight(float[] places, int from, int to, float[] red, float[] green, float[] blue, float[] alpha) {
-        for (int i = from; i < to; i++) {
-            float place = places[i];
-            int piece = pieceAt(place, pieceOfCell[(int) (place * CELLS)]);
-            float along = (place - starts[piece]) * entriesPerPlace[piece];
-            int entry = (int) Math.min(lastInterval[piece], along);
-            float share = Math.min(1f, along - entry);
-            float[] table = tables[piece];
-            int at = entry * CHANNELS;
-            red[i] = between(table[at], table[at + 4], share);
-            green[i] = between(table[at + 1], table[at + 5], share);
-            blue[i] = between(table[at + 2], table[at + 6], share);
-            alpha[i] = between(table[at + 3], table[at + 7], share);
-        }
-    }
-
-    private int pieceAt(float place, int notAfter) {
-        int piece = notAfter;
-        while (place >= starts[piece + 1]) {
-            piece++;
-        }
-        return piece;
-    }
-
-    private static float between(float a, float b, float share) {
-        return a * (1f - share) + b * share;
-    }
-
-    private static float[] table(PalettePiece piece) {
-        boolean even = piece.width() == 0 || piece.palette().style().stepped();
-        int intervals = even ? 1 : FEWEST_INTERVALS;
-        float[] table = table(piece, intervals);
-        while (intervals < MOST_INTERVALS && error(table, table(piece, intervals * 4)) > TOLERANCE) {
-            intervals *= 2;
-            table = table(piece, intervals);
-        }
-        return table;
-    }
-
-    private static float[] table(PalettePiece piece, int intervals) {
-        float[] table = new float[(intervals + 1) * CHANNELS];
-        for (int entry = 0; entry <= intervals; entry++) {
-            LinearColor color = piece.at((double) entry / intervals);
-            table[entry * CHANNELS] = color.red() * color.alpha();
-            table[entry * CHANNELS + 1] = color.green() * color.alpha();
-            table[entry * CHANNELS + 2] = color.blue() * color.alpha();
-            table[entry * CHANNELS + 3] = color.alpha();
-        }
-        return table;
-    }
-
-    /** How far the straight lines of a table run from one that is four times as fine. */
-    private static double error(float[] table, float[] fine) {
-        double error = 0;
-        for (int i = 0; i < fine.length; i++) {
-            int step = i / CHANNELS;
-            int at = Math.min(step / 4, table.length / CHANNELS - 2) * CHANNELS + i % CHANNELS;
-            float share = (step - at / CHANNELS * 4) / 4f;
-            error = Math.max(error, Math.abs(between(table[at], table[at + CHANNELS], share) - fine[i]));
-        }
-        return error;
+        tablePlaces.fill(tables, places, from, to, red, green, blue, alpha);
     }
 }

@@ -1,8 +1,10 @@
 package org.duskloom.effects.lettering;
 
+import java.util.List;
 import org.duskloom.effects.kit.area.LightImage;
 import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.color.PaletteStyle;
 
 /**
  * A line of dots as a picture: each dot a square of the colour that the palette has at its column, with an outline round the
@@ -13,8 +15,10 @@ import org.duskloom.engine.color.Palette;
  * @param rows how high it is, in dots
  * @param capitalRows rows of a capital
  * @param capitalMiddle where the middle of a capital is, as a share of the height from the top
+ * @param marginShare how much of the width lies on either side of the text, for the outline
  */
-record LetterPicture(LightImage image, double columns, double rows, int capitalRows, double capitalMiddle) {
+record LetterPicture(
+        LightImage image, double columns, double rows, int capitalRows, double capitalMiddle, double marginShare) {
     /** An outline that is no whole number of dots is drawn in quarters of a dot. */
     private static final int QUARTERS = 4;
 
@@ -25,7 +29,16 @@ record LetterPicture(LightImage image, double columns, double rows, int capitalR
      * @param outline likewise
      * @param thickness of the outline, in dots; 0 for none
      */
-    record Colors(Palette letters, Palette outline, double thickness) {}
+    record Colors(Palette letters, Palette outline, double thickness) {
+        /** Letters in red and outline in green, for {@link TintBrush}. */
+        static Colors coverage(double thickness) {
+            return new Colors(single(new LinearColor(1, 0, 0, 1)), single(new LinearColor(0, 1, 0, 1)), thickness);
+        }
+
+        private static Palette single(LinearColor color) {
+            return Palette.evenly(List.of(color), PaletteStyle.SMOOTH);
+        }
+    }
 
     static LetterPicture of(DotLine line, Colors colors) {
         int scale = scale(colors.thickness);
@@ -40,7 +53,8 @@ record LetterPicture(LightImage image, double columns, double rows, int capitalR
                 (double) sheet.width / scale,
                 rows,
                 line.capitalRows(),
-                middle / rows);
+                middle / rows,
+                (double) margin / sheet.width);
     }
 
     /** How many pixels the picture will have. */

@@ -41,9 +41,8 @@ final class LetterPlacing implements Placing {
         turn = Dial.of(settings, Lettering.TURN);
         toward = Dial.of(settings, Lettering.TOWARD);
         up = Dial.of(settings, Lettering.UP);
-        Direction turned = Direction.ofDegrees(turn.at(0));
-        lying = turned.x() == 0;
-        boolean upright = turn.isConstant() && (lying || turned.y() == 0);
+        lying = Direction.cosine(turn.at(0)) == 0;
+        boolean upright = turn.isConstant() && (lying || Direction.sine(turn.at(0)) == 0);
         snapping = !settings.value(Lettering.SMOOTH) && upright && size.isConstant();
         sizeRange = size.keyRange();
     }

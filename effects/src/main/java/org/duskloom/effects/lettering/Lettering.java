@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.FileShelf;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.PaletteDial;
 import org.duskloom.effects.kit.area.AreaKernel;
 import org.duskloom.effects.kit.area.Reel;
 import org.duskloom.engine.effect.Canvas;
@@ -21,6 +22,7 @@ import org.duskloom.engine.effect.FlagSetting;
 import org.duskloom.engine.effect.Kernel;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.PaletteSetting;
+import org.duskloom.engine.effect.PaletteTrack;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
@@ -43,12 +45,18 @@ import org.duskloom.engine.problem.Problems;
  * font is a BDF file, whose numbers are taken as Unicode (Glyph Bitmap Distribution Format Specification, Version 2.1, Adobe,
  * 1987). What a font does not have is drawn as a box. Letters follow each other from left to right.
  *
+ * <p>Where palettes move, a light has the colour of the palette at the middle of its cell, rather than the mean of those of the
+ * dots that it covers, which would have to be found anew in each frame. {@code spacing} and {@code thickness} do not move:
+ * they change the picture of the line, which is drawn and filtered when the cue is compiled, at the cost of many frames.
+ *
  * <p>Settings: {@code text}; {@code font}; {@code size} (share of the canvas height, 0.01 to 10, default 0.6); {@code palette}
  * (along the text); {@code outline} (palette along the text) and {@code thickness} (dots, 0 to 8, default 0); {@code spacing}
  * (whole dots, -8 to 64, default 0); {@code up} (canvas heights, default 0); {@code turn} (degrees, default 0); {@code toward}
  * (degrees, default 180); {@code still}; {@code smooth}; {@code every} (default 8 s) and the others of {@link Motion}.
  */
 public final class Lettering implements Effect {
+    private static final String DRAWN_ONCE = "the letters are drawn once for the cue; to let them grow, move \"size\"";
+
     static final TextSetting TEXT = TextSetting.of("text", "text", "", 500, "what is written, in one line");
     static final FileSetting FONT = FileSetting.of("font", "BDF", "letters from a file instead of the project's own");
     static final NumberSetting SIZE =
@@ -56,10 +64,12 @@ public final class Lettering implements Effect {
     static final PaletteSetting PALETTE = PaletteSetting.of("palette", "colours along the text", "white");
     static final PaletteSetting OUTLINE =
             PaletteSetting.of("outline", "colours along the outline of the letters, if it has a thickness", "black");
-    static final NumberSetting THICKNESS =
-            NumberSetting.of("thickness", "dots", 0, 8, 0, "how thick the outline is; a capital has about 7 dots");
-    static final NumberSetting SPACING =
-            NumberSetting.whole("spacing", "dots", -8, 64, 0, "dots added between two letters");
+    static final NumberSetting THICKNESS = NumberSetting.of(
+                    "thickness", "dots", 0, 8, 0, "how thick the outline is; a capital has about 7 dots")
+            .steady(DRAWN_ONCE);
+    static final NumberSetting SPACING = NumberSetting.whole(
+                    "spacing", "dots", -8, 64, 0, "dots added between two letters")
+            .steady(DRAWN_ONCE);
     static final NumberSetting UP =
             NumberSetting.of("up", "canvas heights", -1000, 1000, 0, "how far above the middle of the canvas");
     static final NumberSetting TURN = NumberSetting.of(
@@ -114,9 +124,22 @@ public final class Lettering implements Effect {
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         refuseWhatHasNoUse(settings);
         Motion motion = Motion.of(settings, EVERY, EVERY.standard().orElseThrow());
-        LetterPicture picture = picture(settings);
+        PaletteTrack letters = settings.value(PALETTE);
+        PaletteTrack outline = settings.value(OUTLINE);
+        double thickness = Dial.of(settings, THICKNESS).at(0);
+        AreaKernel.Style style = new AreaKernel.Style(false, true);
+        if (letters.isConstant() && outline.isConstant()) {
+            LetterPicture picture =
+                    picture(settings, new LetterPicture.Colors(letters.first(), outline.first(), thickness));
+            LetterPlacing placing = new LetterPlacing(picture, motion, settings);
+            return AreaKernel.of(canvas, Reel.of(picture.image()), time -> 0, placing, style);
+        }
+        LetterPicture picture = picture(settings, LetterPicture.Colors.coverage(thickness));
         LetterPlacing placing = new LetterPlacing(picture, motion, settings);
-        return AreaKernel.of(canvas, Reel.of(picture.image()), time -> 0, placing, new AreaKernel.Style(false, true));
+        Kernel coverage = AreaKernel.looking(canvas, Reel.of(picture.image()), time -> 0, placing, style);
+        PaletteDial letterDial = PaletteDial.of(letters);
+        PaletteDial outlineDial = PaletteDial.of(outline);
+        return () -> new TintBrush(coverage.open(), letterDial.open(), outlineDial.open(), picture.marginShare());
     }
 
     private static void refuseWhatHasNoUse(Settings settings) throws SettingException {
@@ -134,27 +157,16 @@ public final class Lettering implements Effect {
         }
     }
 
-    private LetterPicture picture(Settings settings) throws SettingException {
-        double thickness = steady(settings, THICKNESS);
-        int spacing = (int) steady(settings, SPACING);
+    private LetterPicture picture(Settings settings, LetterPicture.Colors colors) throws SettingException {
+        int spacing = (int) Dial.of(settings, SPACING).at(0);
         DotLine line = DotLine.of(text(settings), alphabet(settings), spacing);
-        if (LetterPicture.pixels(line, thickness) > MOST_PIXELS) {
+        if (LetterPicture.pixels(line, colors.thickness()) > MOST_PIXELS) {
             throw new SettingException(
                     "text",
                     "the text takes " + line.columns() + " x " + line.rows() + " dots, too many",
                     "write less, or use a smaller font");
         }
-        LetterPicture.Colors colors =
-                new LetterPicture.Colors(settings.value(PALETTE), settings.value(OUTLINE), thickness);
         return LetterPicture.of(line, colors);
-    }
-
-    private static double steady(Settings settings, NumberSetting setting) throws SettingException {
-        Dial dial = Dial.of(settings, setting);
-        if (!dial.isConstant()) {
-            throw new SettingException(setting.name(), setting.name() + " cannot move", "give it one number");
-        }
-        return dial.at(0);
     }
 
     private static String text(Settings settings) throws SettingException {

@@ -1,28 +1,41 @@
 package org.duskloom.effects.morph;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.duskloom.effects.assign.EvenPairing;
 import org.duskloom.effects.assign.Pairs;
 import org.duskloom.effects.assign.Points;
+import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.ColorTracks;
+import org.duskloom.engine.effect.PaletteTrack;
 
 /** Makes the dots of one member after the other, and collects the ways that their colours go. */
 final class DotMaker {
     private final Points places;
-    private final Palette startPalette;
-    private final Palette endPalette;
+    private final PaletteTrack startPalette;
+    private final PaletteTrack endPalette;
+    private final boolean moving;
     private final EvenPairing pairing = new EvenPairing();
-    /** In the order of their numbers. */
-    private final Map<ColorWays.Ends, Integer> wayOfEnds = new LinkedHashMap<>();
+    /** Ways of the same colours are one; they are colours if these stay, else places. */
+    private final Map<Object, Integer> wayOfEnds = new HashMap<>();
+    /** Where each way starts and ends, in the order of their numbers. */
+    private final List<Places> placesOfWays = new ArrayList<>();
 
-    DotMaker(Canvas canvas, Palette startPalette, Palette endPalette) {
+    /** Places in the two palettes. */
+    private record Places(double start, double end) {}
+
+    DotMaker(Canvas canvas, PaletteTrack startPalette, PaletteTrack endPalette) {
         places = new Points(canvas.x(), canvas.y(), canvas.z());
         this.startPalette = startPalette;
         this.endPalette = endPalette;
+        moving = !startPalette.isConstant() || !endPalette.isConstant();
     }
 
     /**
@@ -51,14 +64,34 @@ final class DotMaker {
                 endSpacing > 0 ? endSpacing : startSpacing);
     }
 
-    /** The ways of the colours of all dots made so far. */
-    ColorWays ways() {
-        return new ColorWays(List.copyOf(wayOfEnds.keySet()));
+    /** The ways of the colours of all dots made so far; a thread at a time takes one. */
+    Supplier<ColorWays> ways() {
+        if (moving) {
+            ColorTracks starts = startPalette.picked(
+                    palette -> picked(palette, placesOfWays.stream().map(Places::start)));
+            ColorTracks ends = endPalette.picked(
+                    palette -> picked(palette, placesOfWays.stream().map(Places::end)));
+            return () -> new MovingWays(starts, ends);
+        }
+        ColorWays ways = new FixedWays(placesOfWays.stream().map(this::ends).toList());
+        return () -> ways;
+    }
+
+    private static List<LinearColor> picked(Palette palette, Stream<Double> places) {
+        return places.map(palette::at).toList();
+    }
+
+    private FixedWays.Ends ends(Places places) {
+        return new FixedWays.Ends(
+                startPalette.first().at(places.start()), endPalette.first().at(places.end()));
     }
 
     private int way(double startPlace, double endPlace) {
-        ColorWays.Ends ends = new ColorWays.Ends(startPalette.at(startPlace), endPalette.at(endPlace));
-        return wayOfEnds.computeIfAbsent(ends, key -> wayOfEnds.size());
+        Places places = new Places(startPlace, endPlace);
+        return wayOfEnds.computeIfAbsent(moving ? places : ends(places), key -> {
+            placesOfWays.add(places);
+            return placesOfWays.size() - 1;
+        });
     }
 
     /** The middle of the step of a pixel along its part, in (0, 1). */

@@ -1,14 +1,15 @@
 package org.duskloom.effects.morph;
 
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.FlagSetting;
 import org.duskloom.engine.effect.Kernel;
 import org.duskloom.engine.effect.PaletteSetting;
+import org.duskloom.engine.effect.PaletteTrack;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
@@ -32,6 +33,8 @@ import org.duskloom.engine.effect.TextSetting;
  * the easing leaves [0, 1] dots go beyond their ends, but colour and reach do not. Where dots meet, each channel has the greatest
  * of their lights. At p = 0 every pixel of {@code from} shines fully, at p = 1 every pixel of {@code to}, and with size 1 their
  * neighbours are dark.
+ *
+ * <p>Palettes that move give each dot the two ends of its way anew in every frame.
  *
  * <p>A frame costs about as much as the number of dots times the number of pixels within reach of one; pixels at one place all
  * count. Settings: {@code from}, {@code to} (a part of each member; with one canvas for all, any address); {@code palette} (along
@@ -89,8 +92,8 @@ public final class Morph implements Effect {
         MemberPixels members = MemberPixels.of(canvas);
         List<int[]> from = Parts.of(canvas, members.numbers(), settings, FROM);
         List<int[]> to = Parts.of(canvas, members.numbers(), settings, TO);
-        Palette palette = settings.value(PALETTE);
-        Palette paletteTo = settings.isGiven(PALETTE_TO) ? settings.value(PALETTE_TO) : palette;
+        PaletteTrack palette = settings.value(PALETTE);
+        PaletteTrack paletteTo = settings.isGiven(PALETTE_TO) ? settings.value(PALETTE_TO) : palette;
         boolean onlyParts = settings.value(ONLY_PARTS);
         DotMaker maker = new DotMaker(canvas, palette, paletteTo);
         Dots[] dots = new Dots[members.numbers().length];
@@ -99,8 +102,8 @@ public final class Morph implements Effect {
                     onlyParts ? union(from.get(k), to.get(k)) : members.pixels().get(k);
             dots[k] = maker.dots(lit, from.get(k), to.get(k));
         }
-        ColorWays ways = maker.ways();
-        return () -> new MorphBrush(dots, way, size, ways, canvas.pixelCount());
+        Supplier<ColorWays> ways = maker.ways();
+        return () -> new MorphBrush(dots, way, size, ways.get(), canvas.pixelCount());
     }
 
     private static int[] union(int[] from, int[] to) {

@@ -28,7 +28,7 @@ final class MorphBrush implements Brush {
     public void begin(CueTime time) {
         double progress = way.progress(time);
         double spacings = size.spacings(time.seconds(), progress);
-        ways.fill((float) Math.min(1, Math.max(0, progress)), colors);
+        ways.fill(time.seconds(), (float) Math.min(1, Math.max(0, progress)), colors);
         light.clear();
         for (Dots dots : dotsOfMembers) {
             dots.shine(progress, spacings, bundle);

@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Easings;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.PaletteDial;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.ChoiceSetting;
@@ -96,10 +97,13 @@ public final class Pile implements Effect {
         Passing passing = Passing.of(settings);
         PileRule rule = PileRule.of(settings);
         Steps steps = Steps.of(canvas, settings.value(GROUND).equals("end"));
-        Ramp ramp = Ramp.of(settings.value(PALETTE));
+        PaletteDial palette = PaletteDial.of(settings, PALETTE);
         boolean byLight = settings.value(ALONG).equals("light");
         Dial lights = Dial.of(settings, LIGHTS);
-        return () ->
-                new PileBrush(steps, passing, rule, lights, byLight ? new LightColors(ramp) : new OrderColors(ramp));
+        return () -> {
+            Ramp ramp = palette.open();
+            return new PileBrush(
+                    steps, passing, rule, lights, ramp, byLight ? new LightColors(ramp) : new OrderColors(ramp));
+        };
     }
 }

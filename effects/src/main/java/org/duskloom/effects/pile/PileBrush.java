@@ -1,6 +1,7 @@
 package org.duskloom.effects.pile;
 
 import org.duskloom.effects.kit.Dial;
+import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
@@ -11,6 +12,7 @@ final class PileBrush implements Brush {
     private final Passing passing;
     private final PileRule rule;
     private final Dial lights;
+    private final Ramp ramp;
     private final PileColors colors;
     private final float[] running = new float[Patch.CAPACITY];
 
@@ -21,16 +23,18 @@ final class PileBrush implements Brush {
     private float runsFrom;
     private float runsTo;
 
-    PileBrush(Steps steps, Passing passing, PileRule rule, Dial lights, PileColors colors) {
+    PileBrush(Steps steps, Passing passing, PileRule rule, Dial lights, Ramp ramp, PileColors colors) {
         this.steps = steps;
         this.passing = passing;
         this.rule = rule;
         this.lights = lights;
+        this.ramp = ramp;
         this.colors = colors;
     }
 
     @Override
     public void begin(CueTime time) {
+        ramp.begin(time.seconds());
         int count = (int) lights.at(time.seconds());
         double filled = passing.filled(time);
         int arrived = rule.arrived(filled, count);

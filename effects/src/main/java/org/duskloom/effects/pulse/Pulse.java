@@ -87,7 +87,7 @@ public final class Pulse implements Effect {
         Motion motion = Motion.of(settings);
         Envelope envelope = Envelope.of(settings);
         Dial low = Dial.of(settings, LOW);
-        PulseColors colors = PulseColors.of(settings.value(PALETTE), settings.value(ALONG));
-        return () -> new PulseBrush(motion, envelope, low, colors);
+        PulseColors colors = PulseColors.of(settings);
+        return () -> new PulseBrush(motion, envelope, low, colors, colors.open());
     }
 }

@@ -3,6 +3,7 @@ package org.duskloom.effects.pulse;
 import java.util.Arrays;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
@@ -13,6 +14,7 @@ final class PulseBrush implements Brush {
     private final Envelope envelope;
     private final Dial low;
     private final PulseColors colors;
+    private final Ramp ramp;
 
     private final float[] place = new float[1];
     private final float[] red = new float[1];
@@ -21,11 +23,12 @@ final class PulseBrush implements Brush {
     private final float[] alpha = new float[1];
     private float level;
 
-    PulseBrush(Motion motion, Envelope envelope, Dial low, PulseColors colors) {
+    PulseBrush(Motion motion, Envelope envelope, Dial low, PulseColors colors, Ramp ramp) {
         this.motion = motion;
         this.envelope = envelope;
         this.low = low;
         this.colors = colors;
+        this.ramp = ramp;
     }
 
     @Override
@@ -36,7 +39,8 @@ final class PulseBrush implements Brush {
         double least = low.at(time.seconds());
         level = (float) (least + (1 - least) * bright);
         place[0] = colors.place(Math.floor(phi), passed, bright);
-        colors.ramp().fill(place, 0, 1, red, green, blue, alpha);
+        ramp.begin(time.seconds());
+        ramp.fill(place, 0, 1, red, green, blue, alpha);
     }
 
     @Override

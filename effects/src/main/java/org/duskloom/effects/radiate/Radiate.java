@@ -7,7 +7,6 @@ import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.MovingBands;
 import org.duskloom.effects.kit.Polar;
-import org.duskloom.effects.kit.Ramp;
 import org.duskloom.effects.kit.Repeats;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
@@ -76,7 +75,7 @@ public final class Radiate implements Effect {
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         Motion motion = Motion.of(settings);
         Dial bands = Dial.of(settings, BANDS);
-        BandLook look = BandLook.of(settings, Ramp.of(settings.value(PALETTE)));
+        BandLook look = BandLook.of(settings, PALETTE);
         Repeats first = Repeats.rising(Reaches.of(canvas, settings), bands);
         return () -> new MovingBands(
                 first.isConstant() ? first : Repeats.rising(Reaches.of(canvas, settings), bands), motion, look.open());

@@ -3,7 +3,7 @@ package org.duskloom.effects.shower;
 import java.util.List;
 import java.util.stream.Stream;
 import org.duskloom.effects.kit.Motion;
-import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.PaletteDial;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.ChoiceSetting;
 import org.duskloom.engine.effect.Effect;
@@ -88,12 +88,12 @@ public final class Shower implements Effect {
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         Motion motion = Motion.of(settings);
         DropRule rule = DropRule.of(settings, motion);
-        Ramp ramp = Ramp.of(settings.value(PALETTE));
+        PaletteDial palette = PaletteDial.of(settings, PALETTE);
         boolean byDrop = settings.value(ALONG).equals("drop");
         Lanes first = Lanes.of(canvas, settings);
         return () -> {
             Lanes lanes = first.isConstant() ? first : Lanes.of(canvas, settings);
-            return new ShowerBrush(lanes, new Drops(canvas, lanes, rule), rule, ramp, byDrop);
+            return new ShowerBrush(lanes, new Drops(canvas, lanes, rule), rule, palette.open(), byDrop);
         };
     }
 }

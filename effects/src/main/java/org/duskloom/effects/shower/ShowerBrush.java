@@ -33,6 +33,7 @@ final class ShowerBrush implements Brush {
 
     @Override
     public void begin(CueTime time) {
+        ramp.begin(time.seconds());
         lanes.begin(time.seconds());
         double tail = rule.tail().at(time.seconds());
         drops.begin(time, tail, rule.vary().at(time.seconds()));

@@ -6,7 +6,6 @@ import org.duskloom.effects.kit.BandLook;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Polar;
-import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.ChoiceSetting;
 import org.duskloom.engine.effect.Effect;
@@ -76,7 +75,7 @@ public final class Spin implements Effect {
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         Motion motion = Motion.of(settings);
         Dial arms = Dial.of(settings, ARMS);
-        BandLook look = BandLook.of(settings, Ramp.of(settings.value(PALETTE)));
+        BandLook look = BandLook.of(settings, PALETTE);
         boolean outward = settings.value(ALONG).equals("radius");
         ArmPattern first = ArmPattern.of(canvas, settings);
         return () -> new SpinBrush(

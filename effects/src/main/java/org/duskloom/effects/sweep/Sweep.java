@@ -7,7 +7,6 @@ import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.MovingBands;
 import org.duskloom.effects.kit.Projection;
-import org.duskloom.effects.kit.Ramp;
 import org.duskloom.effects.kit.Repeats;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
@@ -68,7 +67,7 @@ public final class Sweep implements Effect {
     @Override
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         Projection projection = Projection.of(canvas, Dial.of(settings, Projection.TOWARD));
-        BandLook look = BandLook.of(settings, Ramp.of(settings.value(PALETTE)));
+        BandLook look = BandLook.of(settings, PALETTE);
         Dial bands = Dial.of(settings, BANDS);
         Motion motion = Motion.of(settings);
         Repeats first = Repeats.rising(projection.open(), bands);

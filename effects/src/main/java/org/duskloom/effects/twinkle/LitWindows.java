@@ -4,6 +4,7 @@ import java.util.Arrays;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Levels;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.effects.kit.PaletteDial;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.effects.kit.WindowOffsets;
 import org.duskloom.engine.effect.CueTime;
@@ -24,12 +25,17 @@ final class LitWindows {
     private final Motion motion;
     private final Dial density;
     private final Ramp ramp;
+    /** Whether of a window only that it is lit is kept, not its colour: there is but one colour, or it moves. */
+    private final boolean lightOnly;
+
     private final int[] litKeys;
     private final float[] red;
     private final float[] green;
     private final float[] blue;
-    /** Where there is only one colour: 1 if the window is lit, else 0. */
+    /** Where only light is kept: 1 if the window is lit, else 0. */
     private final float[] alpha;
+    /** Where colours move: the place in the palette that was drawn for the window. */
+    private final float[] place;
 
     private final int[] batchPixel = new int[BATCH];
     private final float[] batchPlace = new float[BATCH];
@@ -43,19 +49,21 @@ final class LitWindows {
     private long begun;
     private double lengthSeconds;
 
-    LitWindows(int[] pixelKeys, WindowOffsets offsets, Motion motion, Dial density, Ramp ramp) {
+    LitWindows(int[] pixelKeys, WindowOffsets offsets, Motion motion, Dial density, PaletteDial palette) {
         this.offsets = offsets;
         this.motion = motion;
         this.density = density;
-        this.ramp = ramp;
+        ramp = palette.open();
+        lightOnly = ramp.isSingle() || !palette.isConstant();
         litKeys = Arrays.stream(pixelKeys)
                 .map(key -> StableHash.draw(key, LIT_DRAW))
                 .toArray();
-        int coloredPixels = ramp.isSingle() ? 0 : pixelKeys.length;
+        int coloredPixels = lightOnly ? 0 : pixelKeys.length;
         red = new float[coloredPixels];
         green = new float[coloredPixels];
         blue = new float[coloredPixels];
         alpha = new float[pixelKeys.length];
+        place = new float[lightOnly && !ramp.isSingle() ? pixelKeys.length : 0];
     }
 
     /**
@@ -64,6 +72,7 @@ final class LitWindows {
      * @param nowBegun from {@link WindowOffsets#begun}
      */
     void begin(long nowBegun, CueTime time) {
+        ramp.begin(time.seconds());
         boolean sameCue = drawn && time.lengthSeconds() == lengthSeconds;
         int count = offsets.pixelCount();
         if (sameCue && nowBegun <= begun && begun - nowBegun < count) {
@@ -90,9 +99,12 @@ final class LitWindows {
      * @param level how bright each pixel is within its window, in [0, 1]; a plane of scratch, written to
      */
     void paint(int firstPixel, float[] level, Patch patch) {
-        if (ramp.isSingle()) {
+        if (lightOnly) {
             patch.load(alpha, firstPixel, patch.third);
             Levels.multiply(level, patch.third, patch.from(), patch.to());
+            if (place.length > 0) {
+                patch.load(place, firstPixel, patch.third);
+            }
             ramp.paintDimmed(patch.third, level, patch);
         } else {
             patch.load(red, firstPixel, patch.red);
@@ -108,8 +120,11 @@ final class LitWindows {
         int bits = StableHash.draw(litKeys[pixel], (int) window);
         if (!(StableHash.unitFloat(bits) < densityAtStart(pixel, window, time))) {
             put(pixel, 0, 0, 0, 0);
-        } else if (ramp.isSingle()) {
+        } else if (lightOnly) {
             alpha[pixel] = 1;
+            if (place.length > 0) {
+                place[pixel] = StableHash.unitFloat(StableHash.draw(bits, COLOR_DRAW));
+            }
         } else {
             batchPixel[batchSize] = pixel;
             batchPlace[batchSize] = StableHash.unitFloat(StableHash.draw(bits, COLOR_DRAW));
@@ -138,7 +153,7 @@ final class LitWindows {
 
     private void put(int pixel, float newRed, float newGreen, float newBlue, float newAlpha) {
         alpha[pixel] = newAlpha;
-        if (!ramp.isSingle()) {
+        if (!lightOnly) {
             red[pixel] = newRed;
             green[pixel] = newGreen;
             blue[pixel] = newBlue;

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
-import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.PaletteDial;
 import org.duskloom.effects.kit.WindowOffsets;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
@@ -28,6 +28,8 @@ import org.duskloom.engine.random.StableHash;
  * <p>A window is lit if another draw for pixel and window is below the {@code density} at the instant where the window starts
  * (with a moving phase: where it would start if the phase had stayed as at the start of the cue). All draws are hashes of the
  * pixel's random key, so they do not change with other props and cues.
+ *
+ * <p>The place in the palette is drawn once for the window; where the palette moves, the colour goes with it.
  *
  * <p>Settings: {@code palette}; {@code density} (probability, 0 to 1, default 0.3); {@code rise} and {@code fall} (shares of
  * the window, 0 to 1, default 0.2 and 0.5); those of {@link Motion}.
@@ -79,10 +81,10 @@ public final class Twinkle implements Effect {
         refuseEndlessEdges(rise, fall);
         Motion motion = Motion.of(settings);
         Dial density = Dial.of(settings, DENSITY);
-        Ramp ramp = Ramp.of(settings.value(PALETTE));
+        PaletteDial palette = PaletteDial.of(settings, PALETTE);
         WindowOffsets offsets = new WindowOffsets(offsets(canvas.pixelKey()));
         return () -> new TwinkleBrush(
-                motion, offsets, new LitWindows(canvas.pixelKey(), offsets, motion, density, ramp), rise, fall);
+                motion, offsets, new LitWindows(canvas.pixelKey(), offsets, motion, density, palette), rise, fall);
     }
 
     private static float[] offsets(int[] pixelKeys) {

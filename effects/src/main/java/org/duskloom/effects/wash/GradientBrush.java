@@ -1,29 +1,30 @@
 package org.duskloom.effects.wash;
 
-import org.duskloom.effects.kit.Projection;
 import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.SharePlane;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
 
-/** A gradient whose direction moves. */
+/** A gradient whose direction or colours move. */
 final class GradientBrush implements Brush {
     private final Ramp ramp;
-    private final Projection.View projection;
+    private final SharePlane places;
 
-    GradientBrush(Ramp ramp, Projection.View projection) {
+    GradientBrush(Ramp ramp, SharePlane places) {
         this.ramp = ramp;
-        this.projection = projection;
+        this.places = places;
     }
 
     @Override
     public void begin(CueTime time) {
-        projection.begin(time.seconds());
+        ramp.begin(time.seconds());
+        places.begin(time.seconds());
     }
 
     @Override
     public void paint(int firstPixel, Patch patch) {
-        patch.load(projection.shares(), firstPixel, patch.first);
+        patch.load(places.shares(), firstPixel, patch.first);
         ramp.paint(patch.first, patch);
     }
 }

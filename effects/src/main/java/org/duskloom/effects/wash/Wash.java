@@ -2,9 +2,11 @@ package org.duskloom.effects.wash;
 
 import java.util.List;
 import org.duskloom.effects.kit.Dial;
+import org.duskloom.effects.kit.PaletteDial;
 import org.duskloom.effects.kit.Polar;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.effects.kit.Ramp;
+import org.duskloom.effects.kit.SharePlane;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.ChoiceSetting;
 import org.duskloom.engine.effect.ColorSetting;
@@ -60,15 +62,18 @@ public final class Wash implements Effect {
         if (settings.isGiven(COLOR)) {
             return () -> new ColorBrush(settings.value(COLOR));
         }
-        Ramp ramp = Ramp.of(settings.value(PALETTE));
+        PaletteDial palette = PaletteDial.of(settings, PALETTE);
         if (fromCentre) {
-            return steady(ramp, Polar.radiiFromTheMiddle(canvas));
+            float[] places = Polar.radiiFromTheMiddle(canvas);
+            return palette.isConstant()
+                    ? steady(palette.open(), places)
+                    : () -> new GradientBrush(palette.open(), SharePlane.fixed(places));
         }
         Dial toward = Dial.of(settings, Projection.TOWARD);
         Projection projection = Projection.of(canvas, toward);
-        return toward.isConstant()
-                ? steady(ramp, projection.open().shares())
-                : () -> new GradientBrush(ramp, projection.open());
+        return toward.isConstant() && palette.isConstant()
+                ? steady(palette.open(), projection.open().shares())
+                : () -> new GradientBrush(palette.open(), projection.open());
     }
 
     private static Kernel steady(Ramp ramp, float[] places) {

@@ -81,7 +81,7 @@ class SwagTest {
     @CsvSource({"0, 0.3", "0.5, 0.3", "-1, 0.6", "0, 2"})
     void followsTheCatenary(double rise, double sag) {
         Swag swag = swag(rise, sag);
-        Catenary chain = Catenary.hung(rise, sag);
+        Catenary chain = hung(rise, sag);
         double piece = chain.length() / Swag.PIECES;
         for (double share = 0.0123; share < 1; share += 0.05) {
             double x = chain.xAtArc(share * chain.length());
@@ -90,5 +90,11 @@ class SwagTest {
             assertThat(swag.distance()).isLessThan(piece * piece / 8 / chain.a() * 1.01);
             assertThat(swag.share()).isCloseTo(share, within(1e-4));
         }
+    }
+
+    private static Catenary hung(double rise, double sag) {
+        Catenary chain = new Catenary();
+        chain.hang(rise, sag);
+        return chain;
     }
 }

@@ -57,10 +57,14 @@ class ProjectionTest {
     /** A right angle has no rounding; 60 degrees has the cosine 1/2 (a closed form). */
     @Test
     void isExactAtQuarterTurns() {
-        assertThat(Direction.ofDegrees(90)).isEqualTo(new Direction(0, 1));
-        assertThat(Direction.ofDegrees(-180)).isEqualTo(new Direction(-1, 0));
-        assertThat(Direction.ofDegrees(630)).isEqualTo(new Direction(0, -1));
-        assertThat(Direction.ofDegrees(60).x()).isCloseTo(0.5, within(1e-15));
-        assertThat(Direction.ofDegrees(30).y()).isCloseTo(0.5, within(1e-15));
+        assertThat(vector(90)).containsExactly(0, 1);
+        assertThat(vector(-180)).containsExactly(-1, 0);
+        assertThat(vector(630)).containsExactly(0, -1);
+        assertThat(Direction.cosine(60)).isCloseTo(0.5, within(1e-15));
+        assertThat(Direction.sine(30)).isCloseTo(0.5, within(1e-15));
+    }
+
+    private static double[] vector(double degrees) {
+        return new double[] {Direction.cosine(degrees), Direction.sine(degrees)};
     }
 }

@@ -12,6 +12,7 @@ import org.duskloom.effects.Canvases;
 import org.duskloom.effects.Look;
 import org.duskloom.effects.Painting;
 import org.duskloom.engine.color.ColorMix;
+import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.SettingException;
 import org.junit.jupiter.api.BeforeEach;
@@ -19,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** With the letters of {@code twig.bdf}: an H is four dots wide and five high; lines have two more rows under the base line. */
 class LetteringTest {
@@ -229,8 +231,51 @@ class LetteringTest {
     void refusesWhatHasNoUse() {
         assertRefused(text("H").flag("still").seconds("every", 1), "every", "still");
         assertRefused(text("H").with("outline", Look.evenly(ColorMix.LINEAR, "blue")), "outline", "thickness");
-        assertRefused(text("H").moving("thickness", 0, 1, 1), "thickness", "cannot move");
-        assertRefused(text("H").moving("spacing", 0, 1, 1), "spacing", "cannot move");
+    }
+
+    /** As long as palettes have one colour, it does not matter where in a cell it is taken: both ways give the same light. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void movesItsColours(boolean still) throws SettingException {
+        Palette gold = Look.evenly(ColorMix.LINEAR, "gold");
+        Palette navy = Look.evenly(ColorMix.LINEAR, "rgb(0 0 128 / 0.5)");
+        Look steady = text("HIH").with("thickness", 1).with("palette", gold).with("outline", navy);
+        Look moving = text("HIH").movingPalettes(gold, navy, gold);
+        if (still) {
+            steady.flag("still");
+            moving.flag("still");
+        }
+        Canvas canvas = grid(31, 9);
+        Painting wanted = Painting.of(steady, canvas, 0);
+        Painting atFirstKey = Painting.of(moving.with("outline", navy), canvas, 0);
+        for (int i = 0; i < canvas.pixelCount(); i++) {
+            assertThat(atFirstKey.red()[i]).isCloseTo(wanted.red()[i], within(1e-5f));
+            assertThat(atFirstKey.blue()[i]).isCloseTo(wanted.blue()[i], within(1e-5f));
+            assertThat(atFirstKey.alpha()[i]).isCloseTo(wanted.alpha()[i], within(1e-5f));
+        }
+        assertThat(Painting.of(moving, canvas, 1).isSame(atFirstKey)).isFalse();
+    }
+
+    /** The palette runs along the text: the left stem of a wide H has the colour of its left end, the right one that of its right. */
+    @Test
+    void movesAPaletteAlongTheText() throws SettingException {
+        Palette fromRed = Look.evenly(ColorMix.LINEAR, "red", "blue");
+        Palette fromBlue = Look.evenly(ColorMix.LINEAR, "blue", "red");
+        Look look = text("H")
+                .flag("still")
+                .with("size", 1)
+                .movingPalettes(fromRed, fromBlue, fromRed)
+                .without("outline")
+                .without("thickness");
+        Canvas canvas = grid(4, 5);
+        Painting start = Painting.of(look, canvas, 0);
+        Painting end = Painting.of(look, canvas, 1);
+        int left = 0;
+        int right = 3;
+        assertThat(start.red()[left]).isGreaterThan(start.blue()[left]);
+        assertThat(start.red()[right]).isLessThan(start.blue()[right]);
+        assertThat(end.red()[left]).isLessThan(end.blue()[left]);
+        assertThat(end.red()[right]).isGreaterThan(end.blue()[right]);
     }
 
     @Test

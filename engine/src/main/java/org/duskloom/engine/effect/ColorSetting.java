@@ -24,6 +24,11 @@ public final class ColorSetting extends Setting<ColorTrack> {
     }
 
     @Override
+    public boolean moves() {
+        return true;
+    }
+
+    @Override
     public String unit() {
         return "colour";
     }

@@ -2,7 +2,11 @@ package org.duskloom.engine.effect;
 
 import java.util.OptionalDouble;
 
-/** A length of time, in seconds. It does not move: a periodic effect that shall change its pace moves its phase. */
+/**
+ * A length of time, in seconds. It does not move: how many passes have gone by would be the integral of 1 / every, which has no
+ * closed form for most easings, and without one a frame could not be rendered by itself. A periodic effect that shall change
+ * its pace moves its phase, which is that integral.
+ */
 public final class DurationSetting extends Setting<OptionalDouble> {
     private final String standardText;
     private final OptionalDouble standardSeconds;
@@ -35,6 +39,11 @@ public final class DurationSetting extends Setting<OptionalDouble> {
     /** Whether zero is allowed. */
     public boolean zeroAllowed() {
         return zeroAllowed;
+    }
+
+    @Override
+    public String whyNot() {
+        return "it has one value over the whole cue; to change the pace, move \"phase\"";
     }
 
     @Override

@@ -2,22 +2,32 @@ package org.duskloom.engine.effect;
 
 import java.math.BigDecimal;
 
-/** A number, which may move over the cue. A whole number that moves is rounded to the nearest. */
+/** A number, which may move over the cue unless it is {@link #steady}. A whole number that moves is rounded to the nearest. */
 public final class NumberSetting extends Setting<NumberTrack> {
     private final String unit;
     private final double min;
     private final double max;
     private final double standard;
     private final boolean whole;
+    /** Empty if it may move. */
+    private final String whyNot;
 
     private NumberSetting(
-            String name, String meaning, String unit, double min, double max, double standard, boolean whole) {
+            String name,
+            String meaning,
+            String unit,
+            double min,
+            double max,
+            double standard,
+            boolean whole,
+            String whyNot) {
         super(name, meaning);
         this.unit = unit;
         this.min = min;
         this.max = max;
         this.standard = standard;
         this.whole = whole;
+        this.whyNot = whyNot;
         if (!(min <= standard && standard <= max)) {
             throw new IllegalArgumentException(name + ": " + standard + " is not from " + min + " to " + max);
         }
@@ -25,12 +35,31 @@ public final class NumberSetting extends Setting<NumberTrack> {
 
     /** Any number from min to max. */
     public static NumberSetting of(String name, String unit, double min, double max, double standard, String meaning) {
-        return new NumberSetting(name, meaning, unit, min, max, standard, false);
+        return new NumberSetting(name, meaning, unit, min, max, standard, false, "");
     }
 
     /** A whole number from min to max. */
     public static NumberSetting whole(String name, String unit, int min, int max, int standard, String meaning) {
-        return new NumberSetting(name, meaning, unit, min, max, standard, true);
+        return new NumberSetting(name, meaning, unit, min, max, standard, true, "");
+    }
+
+    /**
+     * The same setting, which does not move.
+     *
+     * @param why it does not, or what to do instead, in one phrase
+     */
+    public NumberSetting steady(String why) {
+        return new NumberSetting(name(), meaning(), unit, min, max, standard, whole, why);
+    }
+
+    @Override
+    public boolean moves() {
+        return whyNot.isEmpty();
+    }
+
+    @Override
+    public String whyNot() {
+        return whyNot;
     }
 
     /** The least value allowed. */
@@ -55,7 +84,7 @@ public final class NumberSetting extends Setting<NumberTrack> {
 
     @Override
     public String range() {
-        return (whole ? "whole number " : "") + text(min) + " to " + text(max);
+        return (whole ? "whole number " : "") + text(min) + " to " + text(max) + (moves() ? "" : "; does not move");
     }
 
     @Override

@@ -8,10 +8,10 @@ import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.problem.TextFormatException;
 
-/** Colours along a line: the name of a palette, one colour, or a list of colours. */
-public final class PaletteSetting extends Setting<Palette> {
+/** Colours along a line, which may move over the cue: the name of a palette, one colour, or a list of colours. */
+public final class PaletteSetting extends Setting<PaletteTrack> {
     private final List<String> standardColors;
-    private final Palette standard;
+    private final PaletteTrack standard;
 
     private PaletteSetting(String name, String meaning, List<String> standardColors) {
         super(name, meaning);
@@ -24,12 +24,17 @@ public final class PaletteSetting extends Setting<Palette> {
                 throw new IllegalArgumentException(e);
             }
         }
-        this.standard = Palette.evenly(colors, ColorMix.OKLAB);
+        this.standard = PaletteTrack.constant(Palette.evenly(colors, ColorMix.OKLAB));
     }
 
     /** A palette setting whose default is a list of CSS colours. */
     public static PaletteSetting of(String name, String meaning, String... standardColors) {
         return new PaletteSetting(name, meaning, List.of(standardColors));
+    }
+
+    @Override
+    public boolean moves() {
+        return true;
     }
 
     @Override
@@ -48,7 +53,7 @@ public final class PaletteSetting extends Setting<Palette> {
     }
 
     @Override
-    public Palette standard() {
+    public PaletteTrack standard() {
         return standard;
     }
 }

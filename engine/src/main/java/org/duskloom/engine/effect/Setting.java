@@ -35,6 +35,16 @@ public abstract sealed class Setting<T>
         return meaning;
     }
 
+    /** Whether it may move over the cue. */
+    public boolean moves() {
+        return false;
+    }
+
+    /** For a setting that does not move: why, or what to do instead, in one phrase. */
+    public String whyNot() {
+        return "it has one value over the whole cue";
+    }
+
     /** The unit, or the kind of value where there is none: {@code "degrees"}, {@code "colour"}. */
     public abstract String unit();
 

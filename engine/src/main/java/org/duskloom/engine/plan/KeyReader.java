@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.LinearColor;
+import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
@@ -16,6 +18,8 @@ import org.duskloom.engine.effect.ColorTrack;
 import org.duskloom.engine.effect.NumberKey;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.NumberTrack;
+import org.duskloom.engine.effect.PaletteKey;
+import org.duskloom.engine.effect.PaletteTrack;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.time.ExactTime;
@@ -70,6 +74,33 @@ final class KeyReader {
         }
         fields.finish();
         return problems.errorCount() > errorsBefore ? Optional.empty() : Optional.of(ColorTrack.keyed(keys, mix));
+    }
+
+    /**
+     * A palette that may move.
+     *
+     * @param plain reads one that does not move; the text says what it is
+     */
+    Optional<PaletteTrack> palette(Node node, String what, BiFunction<Node, String, Optional<Palette>> plain) {
+        if (!isKeyed(node)) {
+            return plain.apply(node, what).map(PaletteTrack::constant);
+        }
+        int errorsBefore = problems.errorCount();
+        Fields fields = Fields.of(node, what, problems).orElseThrow();
+        ColorMix mix = PaletteReader.mix(fields).orElse(ColorMix.OKLAB);
+        List<PaletteKey> keys = new ArrayList<>();
+        for (Key key : keys(fields, what)) {
+            Optional<Palette> value = plain.apply(key.value(), "a key of " + what);
+            value.ifPresent(palette -> keys.add(new PaletteKey(key.time().seconds(), palette, key.easing())));
+        }
+        fields.finish();
+        return problems.errorCount() > errorsBefore ? Optional.empty() : Optional.of(PaletteTrack.keyed(keys, mix));
+    }
+
+    /** Whether a value is written as keys. */
+    static boolean isKeyed(Node node) {
+        return node instanceof ObjectNode object
+                && object.fields().stream().anyMatch(field -> field.name().equals("keys"));
     }
 
     private OptionalDouble plain(NumberSetting setting, Node node, String what) {

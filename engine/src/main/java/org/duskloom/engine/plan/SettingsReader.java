@@ -84,6 +84,10 @@ final class SettingsReader {
     }
 
     private Optional<?> value(Setting<?> setting, Node node, String what) {
+        if (!setting.moves() && KeyReader.isKeyed(node)) {
+            problems.error(node.location(), what + " cannot move", setting.whyNot());
+            return Optional.empty();
+        }
         if (setting instanceof NumberSetting number) {
             return keys().number(number, node, what);
         }
@@ -91,7 +95,7 @@ final class SettingsReader {
             return keys().color(node, what);
         }
         if (setting instanceof PaletteSetting) {
-            return palette(node, what);
+            return keys().palette(node, what, this::palette);
         }
         if (setting instanceof DurationSetting duration) {
             return duration(duration, node, what);

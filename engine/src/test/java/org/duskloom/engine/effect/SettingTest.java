@@ -18,6 +18,11 @@ class SettingTest {
         return Stream.of(
                 Arguments.of(NumberSetting.of("a", "share", 0, 1, 0.4, ""), "share", "0 to 1", "0.4"),
                 Arguments.of(NumberSetting.whole("a", "arms", 1, 1000, 3, ""), "arms", "whole number 1 to 1000", "3"),
+                Arguments.of(
+                        NumberSetting.whole("a", "dots", -8, 64, 0, "").steady("drawn once"),
+                        "dots",
+                        "whole number -8 to 64; does not move",
+                        "0"),
                 Arguments.of(ColorSetting.of("a", "#ff9e5e", ""), "colour", "any CSS colour", "#ff9e5e"),
                 Arguments.of(
                         PaletteSetting.of("a", "", "white"),
@@ -51,12 +56,27 @@ class SettingTest {
     void hasAStandardValue() {
         assertThat(NumberSetting.of("a", "", 0, 1, 0.4, "").standard().at(9)).isEqualTo(0.4);
         assertThat(ColorSetting.of("a", "white", "").standard().at(9)).isEqualTo(LinearColor.WHITE);
-        assertThat(PaletteSetting.of("a", "", "white", "black").standard().at(1))
+        assertThat(PaletteSetting.of("a", "", "white", "black")
+                        .standard()
+                        .first()
+                        .at(1))
                 .isEqualTo(LinearColor.BLACK);
         assertThat(DurationSetting.orZero("a", 150, "").standard()).hasValue(0.15);
         assertThat(DurationSetting.optional("a", "").standard()).isEmpty();
         assertThat(FileSetting.of("a", "", "").standard()).isEmpty();
         assertThat(FlagSetting.of("a", "").standard()).isFalse();
+    }
+
+    @Test
+    void saysWhetherAndWhyItDoesNotMove() {
+        assertThat(NumberSetting.of("a", "", 0, 1, 0.4, "").moves()).isTrue();
+        assertThat(ColorSetting.of("a", "white", "").moves()).isTrue();
+        assertThat(PaletteSetting.of("a", "", "white").moves()).isTrue();
+        NumberSetting steady = NumberSetting.of("a", "", 0, 1, 0.4, "").steady("there is one");
+        assertThat(steady.moves()).isFalse();
+        assertThat(steady.whyNot()).isEqualTo("there is one");
+        assertThat(DurationSetting.of("a", 2, "").moves()).isFalse();
+        assertThat(DurationSetting.of("a", 2, "").whyNot()).contains("phase");
     }
 
     @Test

@@ -32,6 +32,8 @@ final class Probe implements Effect {
     static final ChoiceSetting FROM = ChoiceSetting.of("from", "from where", "edge", "centre");
     static final FlagSetting REVERSE = FlagSetting.of("reverse", "the other way round");
     static final TextSetting PART = TextSetting.of("part", "part", "", 8, "which part");
+    static final NumberSetting LAPS =
+            NumberSetting.of("laps", "laps", 0, 9, 1, "how many laps").steady("a cue has one number of laps");
     static final FileSetting FILE = FileSetting.of("file", "PNG", "which picture");
 
     final List<Canvas> canvases = new ArrayList<>();
@@ -54,7 +56,7 @@ final class Probe implements Effect {
 
     @Override
     public List<Setting<?>> settings() {
-        return List.of(SIZE, ARMS, COLOR, PALETTE, EVERY, RISE, FROM, REVERSE, PART, FILE);
+        return List.of(SIZE, ARMS, COLOR, PALETTE, EVERY, RISE, FROM, REVERSE, PART, FILE, LAPS);
     }
 
     @Override

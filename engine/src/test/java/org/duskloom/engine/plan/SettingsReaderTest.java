@@ -11,6 +11,7 @@ import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.color.PaletteStop;
 import org.duskloom.engine.effect.ColorTrack;
 import org.duskloom.engine.effect.NumberTrack;
+import org.duskloom.engine.effect.PaletteTrack;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.timeline.Cases;
 import org.junit.jupiter.api.Test;
@@ -30,7 +31,7 @@ class SettingsReaderTest {
         assertThat(settings.value(Probe.SIZE).at(3)).isEqualTo(0.25);
         assertThat(settings.value(Probe.ARMS).at(3)).isEqualTo(5);
         assertThat(settings.value(Probe.COLOR).at(3)).isEqualTo(RED);
-        assertThat(settings.value(Probe.PALETTE).stops())
+        assertThat(settings.value(Probe.PALETTE).first().stops())
                 .containsExactly(new PaletteStop(0, RED), new PaletteStop(1, BLUE));
         assertThat(settings.value(Probe.EVERY)).hasValue(2.25);
         assertThat(settings.value(Probe.RISE)).hasValue(0);
@@ -58,7 +59,8 @@ class SettingsReaderTest {
             {"stops": ["red", ["blue", 0.7]], "step": true} | 2
             """)
     void readsPalettes(String palette, int stops) {
-        Palette read = Probe.settings("\"palette\": " + palette).value(Probe.PALETTE);
+        Palette read =
+                Probe.settings("\"palette\": " + palette).value(Probe.PALETTE).first();
         assertThat(read.stops()).hasSize(stops);
     }
 
@@ -71,7 +73,7 @@ class SettingsReaderTest {
                                 + "{\"on\": \"a\", \"effect\": \"probe\", \"with\": {\"palette\": \"gold\"}}]}]")
                 .with(probe)
                 .plan();
-        assertThat(probe.settings.get(0).value(Probe.PALETTE).stops()).hasSize(2);
+        assertThat(probe.settings.get(0).value(Probe.PALETTE).first().stops()).hasSize(2);
     }
 
     /** Easing toward a key as in W3C CSS Easing Functions Level 1: the ease-in of a half is 0.315357. */
@@ -103,12 +105,45 @@ class SettingsReaderTest {
         assertThat(ColorMix.of("oklab")).contains(ColorMix.OKLAB);
     }
 
+    /**
+     * Half-way, every place has half of the light of the one palette and half of that of the other. The palette dusk begins with
+     * the red of code 27, whose light is ((27/255 + 0.055) / 1.055)^2.4 = 0.0109601 (IEC 61966-2-1), and ends with code 255.
+     */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            "red"                       | 0.5 | 0.5
+            ["red", "blue"]             | 0.5 | 0
+            "dusk"                      | 0.00548005 | 0.5
+            {"stops": ["blue", "red"]}  | 0   | 0.5
+            """)
+    void readsKeysOfPalettes(String palette, double redAtStart, double redAtEnd) {
+        PaletteTrack track = Probe.settings("\"palette\": {\"keys\": [[\"0s\", \"black\"], [\"2s\", " + palette
+                        + ", \"linear\"]], \"mix\": \"linear\"}")
+                .value(Probe.PALETTE);
+        float[] colors = new float[8];
+        track.picked(each -> List.of(each.at(0), each.at(1))).fill(1, colors);
+        assertThat(track.isConstant()).isFalse();
+        assertThat((double) colors[0]).isEqualTo(redAtStart, within(1e-6));
+        assertThat((double) colors[4]).isEqualTo(redAtEnd, within(1e-6));
+    }
+
     static Stream<Object[]> faults() {
         return Cases.of("""
+                "palette": {"keys": []}
+                    show.json:3:61: error: "keys" of "palette" of probe is empty; such as [["0s", 0], ["2s", 1]]
+                "palette": {"keys": [["0s", "dsuk"], ["1s", ["red", "blu"]]]}
+                    show.json:3:69: error: a key of "palette" of probe: "dsuk" is neither a palette nor a colour; did you mean the palette "dusk"?
+                    show.json:3:93: error: a colour of a key of "palette" of probe: "blu" is not a colour; did you mean "blue"?
+                "palette": {"keys": [["0s", "red"]], "step": true}
+                    show.json:3:78: error: "palette" of probe has no field "step"; allowed: mix, keys
+                "laps": {"keys": [["0s", 1], ["2s", 3]]}
+                    show.json:3:49: error: "laps" of probe cannot move; a cue has one number of laps
+                "from": {"keys": [["0s", "edge"]]}
+                    show.json:3:49: error: "from" of probe cannot move; it has one value over the whole cue
                 "sise": 1
                     show.json:3:41: error: the effect probe has no setting "sise"; did you mean "size"?
                 "zzz": 1
-                    show.json:3:41: error: the effect probe has no setting "zzz"; allowed: size, arms, color, palette, every, rise, from, reverse, part, file
+                    show.json:3:41: error: the effect probe has no setting "zzz"; allowed: size, arms, color, palette, every, rise, from, reverse, part, file, laps
                 "size": 1.5
                     show.json:3:49: error: "size" of probe is 1.5; allowed: a number from 0 to 1
                 "size": "0.5"
@@ -152,7 +187,7 @@ class SettingsReaderTest {
                 "rise": "-1ms"
                     show.json:3:49: error: "rise" of probe: the time "-1ms" is negative (-0.001s); it must be 0s or later
                 "every": {"keys": []}
-                    show.json:3:50: error: "every" of probe is an object; it must be a time, such as "3s"
+                    show.json:3:50: error: "every" of probe cannot move; it has one value over the whole cue; to change the pace, move "phase"
                 "from": "center"
                     show.json:3:49: error: "from" of probe is "center"; did you mean "centre"? allowed: edge, centre
                 "from": 1

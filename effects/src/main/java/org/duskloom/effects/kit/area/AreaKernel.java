@@ -32,7 +32,15 @@ public final class AreaKernel {
             StillLight light = StillLight.of(canvas, fields, reel, placing, style);
             return () -> new StillBrush(light, clock);
         }
-        MovingLight light = MovingLight.of(canvas, fields, reel, placing, style);
+        return looking(canvas, reel, clock, placing, style);
+    }
+
+    /**
+     * A kernel that looks light up even where it lies still. Its brush leaves in the patch's plane {@code first} where in the
+     * picture each light is, as a share of the width, from the left, in [0, 1].
+     */
+    public static Kernel looking(Canvas canvas, Reel reel, ReelClock clock, Placing placing, Style style) {
+        MovingLight light = MovingLight.of(canvas, LightField.of(canvas), reel, placing, style);
         return () -> new MovingBrush(light, clock);
     }
 }

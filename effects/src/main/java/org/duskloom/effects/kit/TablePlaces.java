@@ -1,0 +1,124 @@
+package org.duskloom.effects.kit;
+
+import java.util.List;
+import java.util.function.DoubleFunction;
+import org.duskloom.engine.color.LinearColor;
+
+/**
+ * Where in tables of colours a place of a palette lies: each piece of the palette has a table, between whose entries the colours
+ * go straight. Immutable.
+ */
+final class TablePlaces {
+    static final int CHANNELS = 4;
+    private static final int CELLS = 1024;
+    private static final int FEWEST_INTERVALS = 64;
+    private static final int MOST_INTERVALS = 1 << 14;
+    private static final double TOLERANCE = 5e-5;
+
+    /** The first float of each piece, then a sentinel above 1. */
+    private final float[] starts;
+    /** How many table entries one unit of place is. */
+    private final float[] entriesPerPlace;
+
+    private final float[] lastInterval;
+    /** The piece that holds the start of each of the cells, which cut [0, 1] evenly. */
+    private final int[] pieceOfCell = new int[CELLS + 1];
+
+    /**
+     * Places in tables of so many intervals.
+     *
+     * @param intervals of each piece, at least 1; a table has one entry more
+     */
+    TablePlaces(List<PalettePiece> pieces, int[] intervals) {
+        int count = pieces.size();
+        starts = new float[count + 1];
+        entriesPerPlace = new float[count];
+        lastInterval = new float[count];
+        for (int i = 0; i < count; i++) {
+            PalettePiece piece = pieces.get(i);
+            starts[i] = piece.firstFloat();
+            entriesPerPlace[i] = piece.width() > 0 ? (float) (intervals[i] / piece.width()) : 0;
+            lastInterval[i] = intervals[i] - 1;
+        }
+        starts[count] = Float.POSITIVE_INFINITY;
+        for (int cell = 1; cell <= CELLS; cell++) {
+            pieceOfCell[cell] = pieceAt((float) cell / CELLS, pieceOfCell[cell - 1]);
+        }
+    }
+
+    /**
+     * Fills planes with the colours at places.
+     *
+     * @param tables red, green, blue and alpha, premultiplied, of each entry of each piece
+     * @param places in [0, 1]
+     */
+    void fill(
+            float[][] tables,
+            float[] places,
+            int from,
+            int to,
+            float[] red,
+            float[] green,
+            float[] blue,
+            float[] alpha) {
+        for (int i = from; i < to; i++) {
+            float place = places[i];
+            int piece = pieceAt(place, pieceOfCell[(int) (place * CELLS)]);
+            float along = (place - starts[piece]) * entriesPerPlace[piece];
+            int entry = (int) Math.min(lastInterval[piece], along);
+            float share = Math.min(1f, along - entry);
+            float[] table = tables[piece];
+            int at = entry * CHANNELS;
+            red[i] = between(table[at], table[at + 4], share);
+            green[i] = between(table[at + 1], table[at + 5], share);
+            blue[i] = between(table[at + 2], table[at + 6], share);
+            alpha[i] = between(table[at + 3], table[at + 7], share);
+        }
+    }
+
+    private int pieceAt(float place, int notAfter) {
+        int piece = notAfter;
+        while (place >= starts[piece + 1]) {
+            piece++;
+        }
+        return piece;
+    }
+
+    private static float between(float a, float b, float share) {
+        return a * (1f - share) + b * share;
+    }
+
+    /** How many intervals it takes to come within 5e-5 of a way of colours between their ends, from 0 to 1. */
+    static int intervals(DoubleFunction<LinearColor> way) {
+        int intervals = FEWEST_INTERVALS;
+        while (intervals < MOST_INTERVALS && error(table(way, intervals), table(way, intervals * 4)) > TOLERANCE) {
+            intervals *= 2;
+        }
+        return intervals;
+    }
+
+    /** A way of colours as a table, premultiplied. */
+    static float[] table(DoubleFunction<LinearColor> way, int intervals) {
+        float[] table = new float[(intervals + 1) * CHANNELS];
+        for (int entry = 0; entry <= intervals; entry++) {
+            LinearColor color = way.apply((double) entry / intervals);
+            table[entry * CHANNELS] = color.red() * color.alpha();
+            table[entry * CHANNELS + 1] = color.green() * color.alpha();
+            table[entry * CHANNELS + 2] = color.blue() * color.alpha();
+            table[entry * CHANNELS + 3] = color.alpha();
+        }
+        return table;
+    }
+
+    /** How far the straight lines of a table run from one that is four times as fine. */
+    private static double error(float[] table, float[] fine) {
+        double error = 0;
+        for (int i = 0; i < fine.length; i++) {
+            int step = i / CHANNELS;
+            int at = Math.min(step / 4, table.length / CHANNELS - 2) * CHANNELS + i % CHANNELS;
+            float share = (step - at / CHANNELS * 4) / 4f;
+            error = Math.max(error, Math.abs(between(table[at], table[at + CHANNELS], share) - fine[i]));
+        }
+        return error;
+    }
+}

@@ -1,0 +1,85 @@
+package org.duskloom.effects.lettering;
+
+import org.duskloom.effects.kit.Levels;
+import org.duskloom.effects.kit.Ramp;
+import org.duskloom.engine.effect.Brush;
+import org.duskloom.engine.effect.CueTime;
+import org.duskloom.engine.effect.Patch;
+
+/**
+ * Colours letters whose palettes move. The picture says how much of a light's cell letters (red) and outline (green) cover; the
+ * colour is that of the palette at the middle of the cell, not at each dot that the cell covers.
+ */
+final class TintBrush implements Brush {
+    private final Brush coverage;
+    private final Ramp letters;
+    private final Ramp outline;
+    /** The place along the text is this times the share of the picture's width, less {@link #margin}. */
+    private final float stretch;
+
+    private final float margin;
+    private final float[] letterCover = new float[Patch.CAPACITY];
+    private final float[] outlineCover = new float[Patch.CAPACITY];
+    private final float[] ownRed = new float[Patch.CAPACITY];
+    private final float[] ownGreen = new float[Patch.CAPACITY];
+    private final float[] ownBlue = new float[Patch.CAPACITY];
+    private final float[] ownAlpha = new float[Patch.CAPACITY];
+
+    /**
+     * A brush for one thread.
+     *
+     * @param marginShare how much of the picture's width lies on either side of the text, below 1/2
+     */
+    TintBrush(Brush coverage, Ramp letters, Ramp outline, double marginShare) {
+        this.coverage = coverage;
+        this.letters = letters;
+        this.outline = outline;
+        stretch = (float) (1 / (1 - 2 * marginShare));
+        margin = (float) (marginShare / (1 - 2 * marginShare));
+    }
+
+    @Override
+    public void begin(CueTime time) {
+        coverage.begin(time);
+        letters.begin(time.seconds());
+        outline.begin(time.seconds());
+    }
+
+    @Override
+    public void paint(int firstPixel, Patch patch) {
+        int from = patch.from();
+        int to = patch.to();
+        coverage.paint(firstPixel, patch);
+        System.arraycopy(patch.red, from, letterCover, from, to - from);
+        System.arraycopy(patch.green, from, outlineCover, from, to - from);
+        patch.reset(from, to);
+        places(patch.first, stretch, margin, from, to);
+        outline.fill(patch.first, from, to, patch.red, patch.green, patch.blue, patch.alpha);
+        multiply(patch, outlineCover);
+        letters.fill(patch.first, from, to, ownRed, ownGreen, ownBlue, ownAlpha);
+        add(ownRed, letterCover, from, to, patch.red);
+        add(ownGreen, letterCover, from, to, patch.green);
+        add(ownBlue, letterCover, from, to, patch.blue);
+        add(ownAlpha, letterCover, from, to, patch.alpha);
+    }
+
+    private static void places(float[] shares, float stretch, float margin, int from, int to) {
+        for (int i = from; i < to; i++) {
+            shares[i] = Math.min(1f, Math.max(0f, shares[i] * stretch - margin));
+        }
+    }
+
+    private static void multiply(Patch patch, float[] cover) {
+        Levels.multiply(patch.red, cover, patch.from(), patch.to());
+        Levels.multiply(patch.green, cover, patch.from(), patch.to());
+        Levels.multiply(patch.blue, cover, patch.from(), patch.to());
+        Levels.multiply(patch.alpha, cover, patch.from(), patch.to());
+    }
+
+    /** Adds light where a cell is covered; no more than 1, which rounding may pass. */
+    private static void add(float[] light, float[] cover, int from, int to, float[] plane) {
+        for (int i = from; i < to; i++) {
+            plane[i] = Math.min(1f, plane[i] + light[i] * cover[i]);
+        }
+    }
+}
