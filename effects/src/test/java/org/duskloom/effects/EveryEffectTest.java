@@ -179,7 +179,7 @@ class EveryEffectTest {
             brush.begin(time.set(frame / 300.0, 60));
             patch.reset(0, PIXELS_OF_MANY_FRAMES);
             brush.paint(0, patch);
-            patch.fillFlat();
+            patch.fill();
         }
     }
 }

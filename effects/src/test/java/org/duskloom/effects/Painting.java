@@ -33,7 +33,7 @@ public record Painting(float[] red, float[] green, float[] blue, float[] alpha) 
             int size = Math.min(patchSize, count - first);
             patch.reset(firstCell, firstCell + size);
             brush.paint(first, patch);
-            patch.fillFlat();
+            patch.fill();
             painting.keep(patch, first);
         }
         return painting;

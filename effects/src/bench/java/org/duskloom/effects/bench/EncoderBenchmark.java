@@ -19,6 +19,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class EncoderBenchmark {
     private final Patch light = new Patch();
     private final Patch work = new Patch();
+    private final SrgbEncoder encoder = new SrgbEncoder(Patch.CAPACITY);
     private final byte[] rgb = new byte[3 * Patch.CAPACITY + 1];
 
     /** Makes light of all brightnesses. */
@@ -35,7 +36,7 @@ public class EncoderBenchmark {
     @Benchmark
     public byte exact(PixelFrames counter) {
         copy();
-        SrgbEncoder.encode(work.red, work.green, work.blue, 0, Patch.CAPACITY, rgb, 0);
+        encoder.encode(work.red, work.green, work.blue, Patch.CAPACITY, rgb, 0);
         counter.pixelFrames += Patch.CAPACITY;
         return rgb[0];
     }

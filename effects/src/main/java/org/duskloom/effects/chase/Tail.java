@@ -2,7 +2,6 @@ package org.duskloom.effects.chase;
 
 import org.duskloom.effects.kit.Band;
 import org.duskloom.effects.kit.Dial;
-import org.duskloom.effects.kit.Levels;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Patch;
 
@@ -39,7 +38,7 @@ final class Tail {
         ramp.paint(patch.third, patch);
         Band.levels(patch.first, lengthNow, 0, from, to, patch.second);
         fade(patch.third, fadeNow, from, to, patch.second);
-        Levels.apply(patch.second, patch);
+        patch.dimBy(patch.second);
     }
 
     private static void fade(float[] position, float fade, int from, int to, float[] level) {

@@ -3,7 +3,6 @@ package org.duskloom.effects.festoon;
 import org.duskloom.effects.kit.Band;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Fractions;
-import org.duskloom.effects.kit.Levels;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.effects.kit.Repeats;
@@ -54,7 +53,7 @@ final class FestoonBrush implements Brush {
         patch.load(hanging.distances(), firstPixel, patch.second);
         fromTheEdge(patch.second, thicknessNow / 2, from, to, patch.third);
         Band.levels(patch.third, thicknessNow, softNow, from, to, patch.second);
-        Levels.apply(patch.second, patch);
+        patch.dimBy(patch.second);
     }
 
     /** How far each pixel lies from the far edge of the light. */

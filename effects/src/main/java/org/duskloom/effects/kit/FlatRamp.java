@@ -23,6 +23,12 @@ abstract sealed class FlatRamp extends Ramp permits SingleRamp, MovingSingleRamp
         patch.makeFlat(red(), green(), blue());
     }
 
+    /** Makes a patch flat, as bright as the product of two levels says. */
+    final void paintFlat(float[] level, float[] by, Patch patch) {
+        Levels.scaledProduct(level, by, alpha(), patch.from(), patch.to(), patch.alpha);
+        patch.makeFlat(red(), green(), blue());
+    }
+
     @Override
     public final boolean isOpaque() {
         return alpha() == 1;

@@ -73,8 +73,17 @@ public abstract sealed class Ramp permits FlatRamp, StepRamp, CubicRamp, TableRa
             flat.paintFlat(level, patch);
         } else {
             paint(places, patch);
-            Levels.apply(level, patch);
+            patch.dimBy(level);
         }
+    }
+
+    /**
+     * Makes a patch flat, as bright as the product of two planes.
+     *
+     * @throws ClassCastException if this ramp has more than one colour
+     */
+    public final void paintSingle(float[] level, float[] by, Patch patch) {
+        ((FlatRamp) this).paintFlat(level, by, patch);
     }
 
     /** Fills the channels; an opaque ramp may leave anything in alpha. */

@@ -1,7 +1,6 @@
 package org.duskloom.effects.pile;
 
 import org.duskloom.effects.kit.Fractions;
-import org.duskloom.effects.kit.Levels;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Patch;
 
@@ -35,7 +34,8 @@ final class LightColors implements PileColors {
         Fractions.ofLine(patch.first, lightsNow, 0, from, to, patch.second);
         number(patch.second, lightsNow, perLight, from, to, patch.first);
         ramp.paint(patch.first, patch);
-        Levels.apply(patch.third, patch);
+        patch.dimBy(patch.third);
+        patch.fill();
         add(running, patch.third, red[0], from, to, patch.red);
         add(running, patch.third, green[0], from, to, patch.green);
         add(running, patch.third, blue[0], from, to, patch.blue);

@@ -1,6 +1,5 @@
 package org.duskloom.effects.pile;
 
-import org.duskloom.effects.kit.Levels;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Patch;
 
@@ -15,7 +14,7 @@ record OrderColors(Ramp ramp) implements PileColors {
     public void paint(float[] running, Patch patch) {
         ramp.paint(patch.first, patch);
         add(running, patch.from(), patch.to(), patch.third);
-        Levels.apply(patch.third, patch);
+        patch.dimBy(patch.third);
     }
 
     private static void add(float[] running, int from, int to, float[] level) {

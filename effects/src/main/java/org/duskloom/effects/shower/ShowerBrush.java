@@ -1,6 +1,5 @@
 package org.duskloom.effects.shower;
 
-import org.duskloom.effects.kit.Levels;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
@@ -45,7 +44,7 @@ final class ShowerBrush implements Brush {
         patch.load(places, firstPixel, patch.first);
         ramp.paint(patch.first, patch);
         patch.load(levels, firstPixel, patch.second);
-        Levels.apply(patch.second, patch);
+        patch.dimBy(patch.second);
     }
 
     private void light(float perTail) {

@@ -1,6 +1,5 @@
 package org.duskloom.effects.twinkle;
 
-import java.util.Arrays;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Levels;
 import org.duskloom.effects.kit.Motion;
@@ -24,11 +23,15 @@ final class LitWindows {
     private final WindowOffsets offsets;
     private final Motion motion;
     private final Dial density;
+    private final boolean movingDensity;
+    private final double steadyDensity;
     private final Ramp ramp;
     /** Whether of a window only that it is lit is kept, not its colour: there is but one colour, or it moves. */
     private final boolean lightOnly;
 
-    private final int[] litKeys;
+    /** In the order in which windows start, which is the order in which they are read. */
+    private final int[] litKeyOfSlot;
+
     private final float[] red;
     private final float[] green;
     private final float[] blue;
@@ -53,11 +56,14 @@ final class LitWindows {
         this.offsets = offsets;
         this.motion = motion;
         this.density = density;
+        movingDensity = !density.isConstant();
+        steadyDensity = density.at(0);
         ramp = palette.open();
         lightOnly = ramp.isSingle() || !palette.isConstant();
-        litKeys = Arrays.stream(pixelKeys)
-                .map(key -> StableHash.draw(key, LIT_DRAW))
-                .toArray();
+        litKeyOfSlot = new int[pixelKeys.length];
+        for (int slot = 0; slot < litKeyOfSlot.length; slot++) {
+            litKeyOfSlot[slot] = StableHash.draw(pixelKeys[offsets.pixelOfSlot(slot)], LIT_DRAW);
+        }
         int coloredPixels = lightOnly ? 0 : pixelKeys.length;
         red = new float[coloredPixels];
         green = new float[coloredPixels];
@@ -76,16 +82,10 @@ final class LitWindows {
         boolean sameCue = drawn && time.lengthSeconds() == lengthSeconds;
         int count = offsets.pixelCount();
         if (sameCue && nowBegun <= begun && begun - nowBegun < count) {
-            for (long start = nowBegun; start < begun; start++) {
-                draw(Math.floorMod(start, count), Math.floorDiv(start, count), time);
-            }
+            draw(nowBegun, begun, 0, time);
         } else {
             long oldest = nowBegun - count;
-            for (long start = sameCue && begun <= nowBegun ? Math.max(begun, oldest) : oldest;
-                    start < nowBegun;
-                    start++) {
-                draw(Math.floorMod(start, count), Math.floorDiv(start, count) + 1, time);
-            }
+            draw(sameCue && begun <= nowBegun ? Math.max(begun, oldest) : oldest, nowBegun, 1, time);
         }
         flush();
         drawn = true;
@@ -101,24 +101,48 @@ final class LitWindows {
     void paint(int firstPixel, float[] level, Patch patch) {
         if (lightOnly) {
             patch.load(alpha, firstPixel, patch.third);
-            Levels.multiply(level, patch.third, patch.from(), patch.to());
             if (place.length > 0) {
+                Levels.multiply(level, patch.third, patch.from(), patch.to());
                 patch.load(place, firstPixel, patch.third);
+                ramp.paintDimmed(patch.third, level, patch);
+            } else {
+                ramp.paintSingle(patch.third, level, patch);
             }
-            ramp.paintDimmed(patch.third, level, patch);
         } else {
             patch.load(red, firstPixel, patch.red);
             patch.load(green, firstPixel, patch.green);
             patch.load(blue, firstPixel, patch.blue);
             patch.load(alpha, firstPixel, patch.alpha);
-            Levels.apply(level, patch);
+            patch.dimBy(level);
+        }
+    }
+
+    /**
+     * Draws windows as they begin.
+     *
+     * @param from the number of the first, counted over all pixels
+     * @param later 1 for the windows that begin then, 0 for those that end then
+     */
+    private void draw(long from, long toExclusive, int later, CueTime time) {
+        if (from >= toExclusive) {
+            return;
+        }
+        int count = offsets.pixelCount();
+        int slot = Math.floorMod(from, count);
+        long window = Math.floorDiv(from, count) + later;
+        for (long left = toExclusive - from; left > 0; left--) {
+            draw(slot, window, time);
+            if (++slot == count) {
+                slot = 0;
+                window++;
+            }
         }
     }
 
     private void draw(int slot, long window, CueTime time) {
         int pixel = offsets.pixelOfSlot(slot);
-        int bits = StableHash.draw(litKeys[pixel], (int) window);
-        if (!(StableHash.unitFloat(bits) < densityAtStart(pixel, window, time))) {
+        int bits = StableHash.draw(litKeyOfSlot[slot], (int) window);
+        if (!(StableHash.unitFloat(bits) < (movingDensity ? densityAtStart(pixel, window, time) : steadyDensity))) {
             put(pixel, 0, 0, 0, 0);
         } else if (lightOnly) {
             alpha[pixel] = 1;
@@ -136,9 +160,6 @@ final class LitWindows {
     }
 
     private double densityAtStart(int pixel, long window, CueTime time) {
-        if (density.isConstant()) {
-            return density.at(0);
-        }
         double phiAtStart = window - offsets.ofPixels()[pixel] + (motion.isReversed() ? 1 : 0);
         return density.at(motion.secondsWhen(phiAtStart, time));
     }

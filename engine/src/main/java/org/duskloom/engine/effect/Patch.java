@@ -27,11 +27,16 @@ public final class Patch {
 
     private int from;
     private int to;
+
+    /** What the planes do not show yet, so that whoever mixes the patch can do it in one pass with the rest. */
     private boolean opaque;
+
+    private boolean black;
     private boolean flat;
     private float flatRed;
     private float flatGreen;
     private float flatBlue;
+    private float[] level;
 
     /** An empty patch. */
     public Patch() {}
@@ -43,8 +48,7 @@ public final class Patch {
         }
         from = fromCell;
         to = toCell;
-        opaque = false;
-        flat = false;
+        showPlanes();
     }
 
     /** The first cell to be painted. */
@@ -57,14 +61,8 @@ public final class Patch {
         return to;
     }
 
-    /** Whether every cell's alpha is 1, which saves reading it. */
-    public boolean isOpaque() {
-        return opaque;
-    }
-
-    /** Makes every cell opaque. */
+    /** Makes every cell opaque: the brush leaves the plane of alpha as it is. */
     public void makeOpaque() {
-        Arrays.fill(alpha, from, to, 1f);
         opaque = true;
     }
 
@@ -75,11 +73,88 @@ public final class Patch {
      * @param red linear light in [0, 1], not multiplied by alpha
      */
     public void makeFlat(float red, float green, float blue) {
+        showPlanes();
         flat = true;
         flatRed = red;
         flatGreen = green;
         flatBlue = blue;
+    }
+
+    /** Makes every cell opaque black; the planes do not count. */
+    public void makeBlack() {
+        showPlanes();
+        black = true;
+        opaque = true;
+    }
+
+    /**
+     * Multiplies the four channels of every cell by a level.
+     *
+     * @param levels in [0, 1]; a plane of this patch, but none of its channels, to be left alone until the patch is mixed
+     */
+    public void dimBy(float[] levels) {
+        if (flat || black || level != null) {
+            fill();
+        }
+        level = levels;
+    }
+
+    /** Fills the planes where they do not show the patch yet: then the four channels are all there is. */
+    public void fill() {
+        if (black) {
+            Arrays.fill(red, from, to, 0f);
+            Arrays.fill(green, from, to, 0f);
+            Arrays.fill(blue, from, to, 0f);
+        }
+        if (opaque) {
+            Arrays.fill(alpha, from, to, 1f);
+        }
+        if (flat) {
+            scaled(alpha, flatRed, from, to, red);
+            scaled(alpha, flatGreen, from, to, green);
+            scaled(alpha, flatBlue, from, to, blue);
+        }
+        if (level != null) {
+            multiply(red, level, from, to);
+            multiply(green, level, from, to);
+            multiply(blue, level, from, to);
+            multiply(alpha, level, from, to);
+            opaque = false;
+        }
+        black = false;
+        flat = false;
+        level = null;
+    }
+
+    /** Makes every cell transparent black. */
+    public void clear() {
+        showPlanes();
+        Arrays.fill(red, from, to, 0f);
+        Arrays.fill(green, from, to, 0f);
+        Arrays.fill(blue, from, to, 0f);
+        Arrays.fill(alpha, from, to, 0f);
+    }
+
+    private void showPlanes() {
         opaque = false;
+        black = false;
+        flat = false;
+        level = null;
+    }
+
+    /** Whether every cell's alpha is 1, which saves reading it; but for the level where the patch {@link #isDimmed}. */
+    public boolean isOpaque() {
+        return opaque;
+    }
+
+    /** Whether every cell is opaque black, and the planes do not count. */
+    public boolean isBlack() {
+        return black;
+    }
+
+    /** Takes what the planes of colour have come to hold for what the patch shows: it is black no more. */
+    public void showColors() {
+        black = false;
     }
 
     /** Whether all cells have one colour, and the planes of colour do not count. */
@@ -102,14 +177,14 @@ public final class Patch {
         return flatBlue;
     }
 
-    /** Fills the planes of colour of a flat patch; it is no longer flat then. */
-    public void fillFlat() {
-        if (flat) {
-            scaled(alpha, flatRed, from, to, red);
-            scaled(alpha, flatGreen, from, to, green);
-            scaled(alpha, flatBlue, from, to, blue);
-            flat = false;
-        }
+    /** Whether the four channels are still to be multiplied by {@link #level}. */
+    public boolean isDimmed() {
+        return level != null;
+    }
+
+    /** The level of each cell of a dimmed patch, in [0, 1]. */
+    public float[] level() {
+        return level;
     }
 
     private static void scaled(float[] source, float factor, int from, int to, float[] target) {
@@ -118,23 +193,10 @@ public final class Patch {
         }
     }
 
-    /** Makes every cell opaque black, in a patch that was opaque before or is new. */
-    public void blacken() {
-        Arrays.fill(red, from, to, 0f);
-        Arrays.fill(green, from, to, 0f);
-        Arrays.fill(blue, from, to, 0f);
-        opaque = true;
-        flat = false;
-    }
-
-    /** Makes every cell transparent black. */
-    public void clear() {
-        Arrays.fill(red, from, to, 0f);
-        Arrays.fill(green, from, to, 0f);
-        Arrays.fill(blue, from, to, 0f);
-        Arrays.fill(alpha, from, to, 0f);
-        opaque = false;
-        flat = false;
+    private static void multiply(float[] plane, float[] by, int from, int to) {
+        for (int i = from; i < to; i++) {
+            plane[i] *= by[i];
+        }
     }
 
     /** Copies values of the canvas, from {@code firstPixel} on, to the cells to be painted. */

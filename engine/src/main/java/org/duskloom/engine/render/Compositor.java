@@ -21,18 +21,37 @@ final class Compositor {
      * @param backdrop what is under it; changed in place
      */
     static void paint(BlendMode mode, Patch source, float opacity, Patch backdrop) {
-        if (source.isFlat() && backdrop.isOpaque() && FlatCompositor.serves(mode)) {
-            FlatCompositor.paint(mode, source, opacity, backdrop);
+        if (backdrop.isBlack() && BlackCompositor.serves(mode) && isCovered(backdrop, source)) {
+            BlackCompositor.paint(source, opacity, backdrop);
             return;
         }
-        source.fillFlat();
+        if (backdrop.isBlack()) {
+            backdrop.fill();
+        }
+        if (source.isFlat() && backdrop.isOpaque() && FlatCompositor.serves(mode)) {
+            FlatCompositor.paint(mode, source, opacity, backdrop);
+        } else if (source.isDimmed() && backdrop.isOpaque() && DimmedCompositor.serves(mode)) {
+            DimmedCompositor.paint(mode, source, opacity, backdrop);
+        } else {
+            paintPlanes(mode, source, opacity, backdrop);
+        }
+    }
+
+    private static boolean isCovered(Patch backdrop, Patch source) {
+        return source.from() == backdrop.from() && source.to() == backdrop.to();
+    }
+
+    private static void paintPlanes(BlendMode mode, Patch source, float opacity, Patch backdrop) {
         int from = source.from();
         int to = source.to();
-        if (backdrop.isOpaque() && source.isOpaque() && mode == BlendMode.NORMAL) {
+        if (backdrop.isOpaque() && source.isOpaque() && !source.isDimmed() && mode == BlendMode.NORMAL) {
             opaque(source.red, opacity, backdrop.red, from, to);
             opaque(source.green, opacity, backdrop.green, from, to);
             opaque(source.blue, opacity, backdrop.blue, from, to);
-        } else if (backdrop.isOpaque()) {
+            return;
+        }
+        source.fill();
+        if (backdrop.isOpaque()) {
             overOpaque(mode, source.red, source.alpha, opacity, backdrop.red, from, to);
             overOpaque(mode, source.green, source.alpha, opacity, backdrop.green, from, to);
             overOpaque(mode, source.blue, source.alpha, opacity, backdrop.blue, from, to);
@@ -46,6 +65,7 @@ final class Compositor {
 
     /** Multiplies an opaque backdrop by the brightness of what a mask shows. */
     static void gate(Patch mask, float opacity, Patch backdrop) {
+        backdrop.fill();
         int from = mask.from();
         int to = mask.to();
         luminance(mask.red, mask.green, mask.blue, opacity, mask.alpha, from, to);

@@ -5,7 +5,7 @@ import org.duskloom.engine.effect.Patch;
 
 /**
  * Mixes a patch of one colour with an opaque backdrop, in the modes that shows use most. Computes, float by float, what
- * {@link Compositor} would after {@link Patch#fillFlat}, without filling the planes first.
+ * {@link Compositor} would after {@link Patch#fill}, without filling the planes first.
  */
 final class FlatCompositor {
     private FlatCompositor() {}

@@ -26,6 +26,7 @@ public final class FramePainter {
     private final Patch group = new Patch();
     private final Patch source = new Patch();
     private final Patch spread = new Patch();
+    private final SrgbEncoder encoder = new SrgbEncoder(Patch.CAPACITY);
 
     /** The cues that are seen in the current frame, layer by layer. */
     private final List<List<PlannedCue>> active = new ArrayList<>();
@@ -51,11 +52,12 @@ public final class FramePainter {
             int firstPixel = tile * Patch.CAPACITY;
             int cells = Math.min(Patch.CAPACITY, plan.pixelCount() - firstPixel);
             stage.reset(0, cells);
-            stage.blacken();
+            stage.makeBlack();
             for (int layer = 0; layer < active.size(); layer++) {
                 paintLayer(plan.layers().get(layer), active.get(layer), frame, tile, cells);
             }
-            SrgbEncoder.encode(stage.red, stage.green, stage.blue, 0, cells, rgb, offset + 3 * firstPixel);
+            stage.fill();
+            encoder.encode(stage.red, stage.green, stage.blue, cells, rgb, offset + 3 * firstPixel);
         }
     }
 
@@ -137,7 +139,7 @@ public final class FramePainter {
         int firstPixel = runs.canvasPixel(firstRun);
         source.reset(0, runs.canvasPixel(last) + runs.length(last) - firstPixel);
         brush.paint(firstPixel, source);
-        source.fillFlat();
+        source.fill();
         spread.reset(firstCell, runs.cell(last) + runs.length(last));
         spread.clear();
         for (int run = firstRun; run < endRun; run++) {

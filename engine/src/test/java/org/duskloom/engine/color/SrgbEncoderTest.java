@@ -68,16 +68,30 @@ final class SrgbEncoderTest {
 
     @Test
     void encodesARunOfPixels() {
-        float[] red = {9, 0, 1, -1e-8f, 9};
-        float[] green = {9, 0.5f, 0.18f, -0f, 9};
-        float[] blue = {9, 0.05f, 0.001f, 1.99f, 9};
+        float[] red = {0, 1, -1e-8f, 9};
+        float[] green = {0.5f, 0.18f, -0f, 9};
+        float[] blue = {0.05f, 0.001f, 1.99f, 9};
         byte[] rgb = new byte[13];
         rgb[1] = 77;
         rgb[11] = 77;
 
-        SrgbEncoder.encode(red, green, blue, 1, 4, rgb, 2);
+        new SrgbEncoder(3).encode(red, green, blue, 3, rgb, 2);
 
         assertThat(rgb).containsExactly(0, 77, 0, 188, 63, 255, 118, 3, 0, 0, 255, 77, 0);
+    }
+
+    /** Runs of every length and remainder, of all brightnesses and beyond, like one value after the other. */
+    @Test
+    void aPlaneIsEncodedLikeItsValues() {
+        float[] values = {-1e30f, -1, -0f, 0, 1e-9f, 1e-4f, 0.003f, 0.02f, 0.5f, Math.nextDown(1f), 1, 2, 1e30f};
+        SrgbEncoder encoder = new SrgbEncoder(values.length);
+        for (int count = 0; count <= values.length; count++) {
+            byte[] rgb = new byte[3 * count];
+            encoder.encode(values, values, values, count, rgb, 0);
+            for (int i = 0; i < rgb.length; i++) {
+                assertThat(rgb[i]).isEqualTo((byte) SrgbEncoder.code(values[i / 3]));
+            }
+        }
     }
 
     @Test
@@ -92,10 +106,12 @@ final class SrgbEncoderTest {
         float[] none = {};
         byte[] rgb = {5};
 
-        SrgbEncoder.encode(none, none, none, 0, 0, rgb, 0);
+        new SrgbEncoder(0).encode(none, none, none, 0, rgb, 0);
 
         assertThat(rgb).containsExactly(5);
-        assertThatThrownBy(() -> SrgbEncoder.encode(none, none, none, 0, 1, rgb, 0))
+        assertThatThrownBy(() -> new SrgbEncoder(1).encode(none, none, none, 1, rgb, 0))
+                .isInstanceOf(IndexOutOfBoundsException.class);
+        assertThatThrownBy(() -> new SrgbEncoder(1).encode(new float[2], new float[2], new float[2], 2, new byte[6], 0))
                 .isInstanceOf(IndexOutOfBoundsException.class);
     }
 
