@@ -65,6 +65,7 @@ class RampTest {
         assertThat(ramp).isExactlyInstanceOf(kind);
         Patch patch = patch();
         ramp.paint(patch.first, patch);
+        patch.fill();
         for (int i = 0; i <= STEPS; i++) {
             LinearColor expected = palette.at(patch.first[i]);
             String at = name + " at " + patch.first[i];
