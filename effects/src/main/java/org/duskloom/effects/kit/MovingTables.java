@@ -12,16 +12,25 @@ import org.duskloom.engine.effect.PaletteTrack;
  * What the ramps of a moving palette share. The palettes of all keys are cut where any of them has a stop, so that a piece is one
  * mix of two colours in each of them, and all of them have tables of one size.
  *
+ * <p>The tables come within 1e-4 of the mix of the palettes; within 1e-3 in the one interval where a mix reaches the end of what
+ * sRGB can show, and bends there. In OKLCh the shorter way round the hues changes sides where two hues are opposite: a hard edge, drawn
+ * one interval wide.
+ *
  * @param places where a place lies in the tables
  * @param intervals of the table of each piece
  * @param entries the colours of all entries of all tables, one after the other
  * @param opaque whether they are opaque at all times
  */
 record MovingTables(TablePlaces places, int[] intervals, ColorTracks entries, boolean opaque) {
+    private static final int FEWEST_INTERVALS = 8;
+
+    /** More would take too long in each frame. */
+    private static final int MOST_INTERVALS = 256;
+
     /** At other shares than those looked at a colour may bend more sharply. */
     private static final int MARGIN = 2;
 
-    private static final double[] SHARES_LOOKED_AT = {0.25, 0.5, 0.75};
+    private static final double[] SHARES_LOOKED_AT = {0, 0.25, 0.5, 0.75, 1};
 
     static MovingTables of(PaletteTrack track) {
         List<PalettePiece> cuts = PalettePiece.of(track.palettes());
@@ -43,15 +52,21 @@ record MovingTables(TablePlaces places, int[] intervals, ColorTracks entries, bo
         return entries;
     }
 
-    /** As many as the palette of any key needs, and its mixes with the next. */
+    /** As many as the palettes of all keys and their mixes need. */
     private static int intervals(PalettePiece cut, PaletteTrack track) {
         List<PalettePiece> own = track.palettes().stream().map(cut::ofPalette).toList();
-        int most = own.stream().mapToInt(TableRamp::intervals).max().orElseThrow();
-        for (int key = 1; key < own.size() && cut.width() > 0; key++) {
+        if (own.stream().allMatch(TableRamp::isEven)) {
+            return 1;
+        }
+        int most = 1;
+        for (int key = 1; key < own.size(); key++) {
             PalettePiece from = own.get(key - 1);
             PalettePiece to = own.get(key);
             for (double share : SHARES_LOOKED_AT) {
-                int needed = TablePlaces.intervals(place -> track.mix().mix(from.at(place), to.at(place), share));
+                int needed = TablePlaces.intervals(
+                        place -> track.mix().mix(from.at(place), to.at(place), share),
+                        FEWEST_INTERVALS,
+                        MOST_INTERVALS);
                 most = Math.max(most, MARGIN * needed);
             }
         }

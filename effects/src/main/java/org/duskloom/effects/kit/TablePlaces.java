@@ -11,8 +11,6 @@ import org.duskloom.engine.color.LinearColor;
 final class TablePlaces {
     static final int CHANNELS = 4;
     private static final int CELLS = 1024;
-    private static final int FEWEST_INTERVALS = 64;
-    private static final int MOST_INTERVALS = 1 << 14;
     private static final double TOLERANCE = 5e-5;
 
     /** The first float of each piece, then a sentinel above 1. */
@@ -88,10 +86,10 @@ final class TablePlaces {
         return a * (1f - share) + b * share;
     }
 
-    /** How many intervals it takes to come within 5e-5 of a way of colours between their ends, from 0 to 1. */
-    static int intervals(DoubleFunction<LinearColor> way) {
-        int intervals = FEWEST_INTERVALS;
-        while (intervals < MOST_INTERVALS && error(table(way, intervals), table(way, intervals * 4)) > TOLERANCE) {
+    /** How many intervals, a power of 2, it takes to come within 5e-5 of a way of colours between their ends, from 0 to 1. */
+    static int intervals(DoubleFunction<LinearColor> way, int fewest, int most) {
+        int intervals = fewest;
+        while (intervals < most && error(table(way, intervals), table(way, intervals * 4)) > TOLERANCE) {
             intervals *= 2;
         }
         return intervals;

@@ -8,6 +8,9 @@ import org.duskloom.engine.color.Palette;
  * within 5e-5 of the palette between them.
  */
 final class TableRamp extends Ramp {
+    private static final int FEWEST_INTERVALS = 64;
+    private static final int MOST_INTERVALS = 1 << 14;
+
     private final TablePlaces tablePlaces;
     private final float[][] tables;
     private final boolean opaque;
@@ -22,10 +25,13 @@ final class TableRamp extends Ramp {
         opaque = isOpaque(pieces.get(0).palette());
     }
 
-    /** How many straight lines a piece needs. */
-    static int intervals(PalettePiece piece) {
-        boolean even = piece.width() == 0 || piece.palette().style().stepped();
-        return even ? 1 : TablePlaces.intervals(piece::at);
+    private static int intervals(PalettePiece piece) {
+        return isEven(piece) ? 1 : TablePlaces.intervals(piece::at, FEWEST_INTERVALS, MOST_INTERVALS);
+    }
+
+    /** Whether it has one colour. */
+    static boolean isEven(PalettePiece piece) {
+        return piece.width() == 0 || piece.palette().style().stepped();
     }
 
     static boolean isOpaque(Palette palette) {
