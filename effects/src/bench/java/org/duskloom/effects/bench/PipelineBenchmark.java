@@ -29,15 +29,41 @@ public class PipelineBenchmark {
     private static final String TIMELINE = """
             {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "600s", "layers": [
               {"name": "ground", "opacity": 0.9, "cues": [{"at": "0s", "for": "600s", "on": "*", "effect": "sweep",
-                "with": {"palette": ["#1b2a6b", "#7b3fa0", "#ff9e5e"], "width": 1, "toward": 30, "every": "3s"}}]},
+                "with": {"palette": GROUND, "width": 1, "toward": 30, "every": "3s"}}]},
               {"name": "arms", "blend": "screen", "opacity": 0.9, "cues": [
                 {"at": "0s", "for": "600s", "on": "*", "effect": "spin",
-                "with": {"palette": ["#2a4bd0", "#ff9e5e"], "soft": 0.25, "every": "4s"}}]},
+                "with": {"palette": ARMS, "soft": 0.25, "every": "4s"}}]},
               {"name": "sparkle", "blend": "lighten", "opacity": 0.9, "cues": [
                 {"at": "0s", "for": "600s", "on": "*", "effect": "twinkle",
-                "with": {"palette": ["white", "gold"], "every": "2s"}}]}
+                "with": {"palette": SPARKLE, "every": "2s"}}]}
             ]}
             """;
+
+    /** How many colours the palettes have. */
+    public enum Colors {
+        /** Two to sweep, one for the arms, one for the sparkle. */
+        PLAIN("[\"#1b2a6b\", \"#ff9e5e\"]", "\"gold\"", "\"white\""),
+        /** Three to sweep, two for the arms, two for the sparkle. */
+        RICH("[\"#1b2a6b\", \"#7b3fa0\", \"#ff9e5e\"]", "[\"#2a4bd0\", \"#ff9e5e\"]", "[\"white\", \"gold\"]");
+
+        private final String ground;
+        private final String arms;
+        private final String sparkle;
+
+        Colors(String ground, String arms, String sparkle) {
+            this.ground = ground;
+            this.arms = arms;
+            this.sparkle = sparkle;
+        }
+
+        private String timeline() {
+            return TIMELINE.replace("GROUND", ground).replace("ARMS", arms).replace("SPARKLE", sparkle);
+        }
+    }
+
+    /** Which palettes. */
+    @Param
+    public Colors colors;
 
     /** How many pixels there are, in ten props. */
     @Param({"360", "10000", "100000"})
@@ -52,7 +78,7 @@ public class PipelineBenchmark {
     @Setup
     public void prepare() throws IOException {
         Path folder = Files.createTempDirectory("bench");
-        Path timeline = Files.writeString(folder.resolve("timeline.json"), TIMELINE);
+        Path timeline = Files.writeString(folder.resolve("timeline.json"), colors.timeline());
         Path map = Files.writeString(folder.resolve("map.csv"), map());
         Problems problems = new Problems();
         Plan plan = ShowReader.read(timeline, problems)
