@@ -2,8 +2,10 @@ package org.duskloom.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.duskloom.engine.problem.Problems;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -14,20 +16,27 @@ import picocli.CommandLine.Parameters;
         name = "check",
         sortOptions = false,
         sortSynopsis = false,
-        header = "Read a show or a display and list everything that is wrong with it.",
+        header = "Read shows and displays and list everything that is wrong with them.",
         description = {
             "",
             "Lists all problems of the timeline and of the pixels, each with its line and column, and warns of what"
                     + " mostly is a slip, such as two props in one place. A file without errors is summed up; nothing"
-                    + " is rendered.",
+                    + " is rendered. Given with the shows that are played on it, a display is checked for groups that"
+                    + " none of them uses, too.",
             ""
         },
-        footer = {"", "Examples:", "  duskloom check garden/show.json", "  duskloom check garden/display.json"})
+        footer = {
+            "",
+            "Examples:",
+            "  duskloom check garden/show.json",
+            "  duskloom check garden/display.json",
+            "  duskloom check garden/display.json garden/show.json"
+        })
 final class CheckCommand implements Callable<Integer> {
     private final Streams streams;
 
-    @Parameters(paramLabel = "FILE.json", description = "A timeline or a display.")
-    private Path file;
+    @Parameters(arity = "1..*", paramLabel = "FILE.json", description = "A timeline or a display.")
+    private List<Path> files;
 
     @Mixin
     private HelpOptions helpOptions;
@@ -39,12 +48,19 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Problems problems = new Problems();
-        Optional<String> summary = CheckedFile.summary(file, problems);
+        List<CheckedFile> checked = new ArrayList<>();
+        files.forEach(file -> CheckedFile.read(file, problems).ifPresent(checked::add));
+        UnusedGroups.warn(checked, problems);
         ProblemPrinter.print(problems, streams);
-        if (summary.isEmpty()) {
+        if (problems.hasErrors()) {
             return ExitCode.BAD_INPUT;
         }
-        streams.print(summary.get());
+        streams.print(checked.stream().map(this::summary).collect(Collectors.joining(System.lineSeparator())));
         return ExitCode.DONE;
+    }
+
+    private String summary(CheckedFile file) {
+        String heading = files.size() == 1 ? "" : file.path() + ":" + System.lineSeparator();
+        return heading + file.summary();
     }
 }

@@ -21,20 +21,25 @@ import org.duskloom.engine.timeline.Layer;
 import org.duskloom.engine.timeline.PixelSource;
 import org.duskloom.engine.timeline.Timeline;
 
-/** A file that is looked through for problems: a timeline or a display, as its field {@code duskloom} says. */
-final class CheckedFile {
+/**
+ * A file that was looked through for problems: a timeline or a display, as its field {@code duskloom} says.
+ *
+ * @param path as the user named it
+ * @param summary what is in it, a line for each kind of thing
+ * @param show the show, if it is one
+ * @param display the display, if it is one
+ */
+record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optional<LoadedDisplay> display) {
     private static final String TIMELINE = "timeline/";
     private static final String DISPLAY = "display/";
-
-    private CheckedFile() {}
 
     /**
      * Reads a file and all that it names.
      *
      * @param problems where everything goes that is wrong, or mostly is a slip
-     * @return what is in it, a line for each kind of thing; nothing if an error was added
+     * @return nothing if an error was added
      */
-    static Optional<String> summary(Path file, Problems problems) {
+    static Optional<CheckedFile> read(Path file, Problems problems) {
         Optional<Node> root = root(file, problems);
         if (root.isEmpty()) {
             return Optional.empty();
@@ -66,10 +71,10 @@ final class CheckedFile {
                 .orElse("");
     }
 
-    private static Optional<String> ofShow(Path file, Problems problems) {
+    private static Optional<CheckedFile> ofShow(Path file, Problems problems) {
         Optional<LoadedShow> loaded = LoadedShow.load(file, problems);
         loaded.ifPresent(show -> warn(show, problems));
-        return loaded.map(CheckedFile::summary);
+        return loaded.map(show -> new CheckedFile(file, summary(show), loaded, Optional.empty()));
     }
 
     /** Which pixels are in no group matters little to a show: its cues say what they light. */
@@ -77,6 +82,7 @@ final class CheckedFile {
         PixelSource source = loaded.show().timeline().pixels();
         if (source.kind() == PixelSource.Kind.MAP) {
             DisplayChecks.warnOfMap(loaded.show().groups(), problems);
+            UnusedGroups.warn(loaded, problems);
             return;
         }
         loaded.show()
@@ -87,10 +93,10 @@ final class CheckedFile {
                 .ifPresent(display -> DisplayChecks.warnOfBuild(display, problems));
     }
 
-    private static Optional<String> ofDisplay(Path file, Problems problems) {
+    private static Optional<CheckedFile> ofDisplay(Path file, Problems problems) {
         Optional<LoadedDisplay> loaded = LoadedDisplay.load(file, problems);
         loaded.ifPresent(display -> DisplayChecks.warn(display.display(), problems));
-        return loaded.map(display -> summary(display.display()));
+        return loaded.map(display -> new CheckedFile(file, summary(display.display()), Optional.empty(), loaded));
     }
 
     private static String summary(LoadedShow loaded) {

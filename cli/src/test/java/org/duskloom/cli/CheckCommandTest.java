@@ -146,6 +146,93 @@ class CheckCommandTest {
                 .doesNotContain("in no group");
     }
 
+    /** Groups beside a map are for that timeline alone; one is used through a pattern, one by a group. */
+    @Test
+    void warnsOfGroupsBesideAMapThatNothingUses() throws IOException {
+        Path show = Garden.in(folder);
+        Files.writeString(
+                show,
+                Files.readString(show)
+                        .replace(
+                                "\"groups\": {\"daisies\": [\"daisy-*\"]}",
+                                "\"groups\": {\"daisies\": [\"dai*y-*\"], \"first\": \"daisy-1\", \"ends\": [\"first\"]}")
+                        .replace("[\"daisies\"]", "[\"dais?es\"]"));
+        Ran ran = Ran.with("check", show).without(folder);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEqualTo("""
+                show.json:5:58: warning: group "ends" is not used; play a cue on it, or remove it if no other show uses it
+                1 warning
+                """);
+    }
+
+    /** A display alone cannot tell which groups are used; with its shows it can. */
+    @Test
+    void warnsOfGroupsOfADisplayThatNoneOfItsShowsUses() throws IOException {
+        Path display = display("daisy-2", "[0, 400]");
+        Path idle = Files.writeString(folder.resolve("idle.json"), """
+                {"duskloom": "timeline/1", "display": "display.json", "length": "1s", "layers": [
+                  {"cues": [{"on": "daisy-1", "effect": "wash"}]}]}
+                """);
+        Path busy = Files.writeString(folder.resolve("busy.json"), """
+                {"duskloom": "timeline/1", "display": "display.json", "length": "1s", "layers": [
+                  {"cues": [{"on": "daisies", "effect": "wash"}]}]}
+                """);
+        String warning = "display.json:9:14: warning: group \"daisies\" is not used; play a cue on it, or remove it"
+                + " if no other show uses it\n1 warning\n";
+
+        assertThat(Ran.with("check", display, idle).without(folder).err()).isEqualTo(warning);
+        assertThat(Ran.with("check", idle, display).without(folder).err()).isEqualTo(warning);
+        assertThat(Ran.with("check", idle, busy, display).err()).isEmpty();
+        assertThat(Ran.with("check", idle).err()).isEmpty();
+        assertThat(Ran.with("check", display).err()).isEmpty();
+    }
+
+    @Test
+    void sumsUpSeveralFiles() throws IOException {
+        Path display = display("daisy-2", "[0, 400]");
+        Path show = Garden.in(folder.resolve("other"));
+
+        assertThat(Ran.with("check", display, show).without(folder)).isEqualTo(new Ran(0, """
+                display.json:
+                units    cm
+                shapes   1
+                props    2
+                pixels   12
+                groups   1
+
+                other/show.json:
+                title    Longest day
+                pixels   20
+                props    3
+                groups   1
+                frames   80
+                length   2s
+                rate     40
+                layers   2
+                cues     3
+                effects  chase, sweep, twinkle
+                """, ""));
+    }
+
+    /** What is wrong in one file does not hide the others; a file that two name is complained of once. */
+    @Test
+    void listsTheProblemsOfSeveralFiles() throws IOException {
+        Path display = display("daisy-1", "[0, 400]");
+        Path show = Files.writeString(folder.resolve("show.json"), """
+                {"duskloom": "timeline/1", "display": "display.json", "length": "0s", "layers": []}
+                """);
+
+        Ran ran = Ran.with("check", display, show, folder.resolve("none.json")).without(folder);
+
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err())
+                .containsOnlyOnce("display.json:7:14: error: ")
+                .contains("show.json:1:65: error: ")
+                .contains("none.json: error: there is no such file")
+                .endsWith("\n3 errors\n");
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             {"duskloom": "frames/1"}     | 1:1: error: neither a timeline nor a display: "duskloom" is "frames/1"

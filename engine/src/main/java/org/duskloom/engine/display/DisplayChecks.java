@@ -64,7 +64,7 @@ public final class DisplayChecks {
                 problems.warn(
                         location(groups, name),
                         "group " + Quoted.of(name) + " is not used",
-                        "leave it so if another show uses it");
+                        "play a cue on it, or remove it if no other show uses it");
             }
         }
     }

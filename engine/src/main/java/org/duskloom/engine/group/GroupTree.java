@@ -69,6 +69,31 @@ public final class GroupTree {
         return Set.copyOf(groupsInGroups);
     }
 
+    /** The names of the groups that some addresses name, by patterns too; whatever is wrong with them is passed over. */
+    public Set<String> groupsNamedBy(List<TextNode> addresses) {
+        Set<String> named = new HashSet<>();
+        for (TextNode written : addresses) {
+            Address.of(written, new Problems()).ifPresent(address -> named.addAll(groupsNamedBy(address.head())));
+        }
+        return named;
+    }
+
+    private List<String> groupsNamedBy(String head) {
+        if (map.propIndex(head).isPresent()) {
+            return List.of();
+        }
+        if (definitions.containsKey(head)) {
+            return List.of(head);
+        }
+        return Glob.isPattern(head) && props.propsMatching(head).isEmpty() ? groupsMatching(head) : List.of();
+    }
+
+    private List<String> groupsMatching(String pattern) {
+        return definitions.keySet().stream()
+                .filter(name -> Glob.matches(pattern, name))
+                .toList();
+    }
+
     /** Every address without a pattern: props, each followed by its parts, then groups. */
     public List<String> addresses() {
         return suggestions.addresses();
@@ -128,8 +153,8 @@ public final class GroupTree {
                     matching.stream().map(index -> map.props().get(index)).toList();
             return orElse(found, () -> suggestions.noneHasPart(address, matched, problems));
         }
-        List<String> groups = definitions.keySet().stream()
-                .filter(name -> Glob.matches(address.head(), name) && !groupMembers.isInnermost(name))
+        List<String> groups = groupsMatching(address.head()).stream()
+                .filter(name -> !groupMembers.isInnermost(name))
                 .toList();
         return groups.isEmpty() ? unknown(address, problems) : ofGroups(address, groups, problems);
     }

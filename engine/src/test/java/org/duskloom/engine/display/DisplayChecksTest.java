@@ -182,7 +182,7 @@ class DisplayChecksTest {
         assertThat(Inputs.shown(problems))
                 .extracting(line -> line.replaceAll("^.*warning: ", ""))
                 .containsExactly(
-                        "group \"outer\" is not used; leave it so if another show uses it",
-                        "group \"other\" is not used; leave it so if another show uses it");
+                        "group \"outer\" is not used; play a cue on it, or remove it if no other show uses it",
+                        "group \"other\" is not used; play a cue on it, or remove it if no other show uses it");
     }
 }

@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.Maps;
@@ -138,6 +139,26 @@ class GroupTreeTest {
         GroupTree tree = tree("{\"row-a\": [\"fence\"], \"row-b\": [\"pond\"], \"row-all\": [\"row-*\"]}");
         assertThat(members(tree, "row-all")).isEqualTo("[fence [4, 5], pond [9]]");
         assertThat(members(tree, "row-*")).isEqualTo("[fence [4, 5], pond [9]]");
+    }
+
+    /** A pattern that matches props means them, not the groups that it matches too. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '=', textBlock = """
+            flowers       = flowers
+            flowers/rim   = flowers
+            flow*         = flowers
+            ?*s           = daisies,flowers
+            dai*          = ''
+            fence         = ''
+            nothing       = ''
+            no*thing      = ''
+            flowers//     = ''
+            """)
+    void tellsWhichGroupsAreNamed(String address, String expected) {
+        GroupTree tree = tree("{\"daisies\": [\"daisy-*\"], \"flowers\": [\"daisies\"], \"water\": [\"pond\"]}");
+        TextNode written = new TextNode(new Location("show.json", 7, 9), address);
+        assertThat(String.join(",", new TreeSet<>(tree.groupsNamedBy(List.of(written)))))
+                .isEqualTo(expected);
     }
 
     @Test
