@@ -78,6 +78,11 @@ public final class Drift implements Effect {
     }
 
     @Override
+    public boolean usesChance() {
+        return true;
+    }
+
+    @Override
     public List<Setting<?>> settings() {
         return SETTINGS;
     }

@@ -80,6 +80,11 @@ public final class Shower implements Effect {
     }
 
     @Override
+    public boolean usesChance() {
+        return true;
+    }
+
+    @Override
     public List<Setting<?>> settings() {
         return SETTINGS;
     }

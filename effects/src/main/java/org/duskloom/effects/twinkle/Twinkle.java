@@ -70,6 +70,11 @@ public final class Twinkle implements Effect {
     }
 
     @Override
+    public boolean usesChance() {
+        return true;
+    }
+
+    @Override
     public List<Setting<?>> settings() {
         return SETTINGS;
     }

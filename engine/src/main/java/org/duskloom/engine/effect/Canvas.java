@@ -16,7 +16,9 @@ public final class Canvas {
     private final int[] memberOf;
     private final double[] position;
     private final int[] stepCount;
+    /** Null, as {@link #memberKey}, where there are no random keys. */
     private final int[] pixelKey;
+
     private final long[] memberKey;
     private final PartFinder parts;
 
@@ -37,8 +39,23 @@ public final class Canvas {
         this.memberKey = members.keys();
         this.position = order.position();
         this.stepCount = order.stepCount();
-        this.pixelKey = Objects.requireNonNull(pixelKey, "pixelKey");
+        this.pixelKey = pixelKey;
         this.parts = Objects.requireNonNull(parts, "parts");
+    }
+
+    /** A canvas without random keys, for effects that make no random choices. */
+    public static Canvas withoutKeys(Coordinates coordinates, int[] memberOf, Order order, PartFinder parts) {
+        return new Canvas(coordinates, new Members(memberOf, null), order, null, parts);
+    }
+
+    /** The same canvas with random keys; everything else is shared. */
+    public Canvas withKeys(long[] memberKeys, int[] pixelKeys) {
+        return new Canvas(
+                new Coordinates(x, y, z),
+                new Members(memberOf, Objects.requireNonNull(memberKeys, "memberKeys")),
+                new Order(position, stepCount),
+                Objects.requireNonNull(pixelKeys, "pixelKeys"),
+                parts);
     }
 
     /**
@@ -73,7 +90,7 @@ public final class Canvas {
 
     /** How many members there are; 1 where one canvas lies round all. */
     public int memberCount() {
-        return memberKey.length;
+        return stepCount.length;
     }
 
     /** To the right, in canvas units. */
@@ -106,14 +123,32 @@ public final class Canvas {
         return stepCount[member];
     }
 
-    /** The random key of each pixel: the same whatever else is on the stage. */
+    /**
+     * The random key of each pixel: the same whatever else is on the stage.
+     *
+     * @throws IllegalStateException if there are none, because the effect does not say that it uses chance
+     */
     public int[] pixelKey() {
+        if (pixelKey == null) {
+            throw withoutKeys();
+        }
         return pixelKey;
     }
 
-    /** The random key of a member. */
+    /**
+     * The random key of a member.
+     *
+     * @throws IllegalStateException if there is none, because the effect does not say that it uses chance
+     */
     public long memberKey(int member) {
+        if (memberKey == null) {
+            throw withoutKeys();
+        }
         return memberKey[member];
+    }
+
+    private static IllegalStateException withoutKeys() {
+        return new IllegalStateException("only a canvas of an effect that uses chance has random keys");
     }
 
     /** The canvas pixels of a part of a member, in the part's order. */

@@ -20,6 +20,14 @@ public interface Effect {
     List<Setting<?>> settings();
 
     /**
+     * Whether it makes random choices. Only then does its canvas have random keys, and is it compiled anew for every play of a
+     * cue that is repeated; kernels of other effects serve all plays with the same settings.
+     */
+    default boolean usesChance() {
+        return false;
+    }
+
+    /**
      * Compiles the effect for one canvas: everything that does not change with time is computed here.
      *
      * @throws SettingException if the settings contradict each other or do not fit the canvas

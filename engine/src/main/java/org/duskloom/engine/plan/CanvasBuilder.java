@@ -3,22 +3,19 @@ package org.duskloom.engine.plan;
 import java.util.Arrays;
 import java.util.List;
 import org.duskloom.engine.effect.Canvas;
-import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
-import org.duskloom.engine.map.Prop;
-import org.duskloom.engine.random.StableHash;
-import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Fit;
+import org.duskloom.engine.timeline.Layout;
 
 /** Makes canvases out of frames of reference that share a clock. */
 final class CanvasBuilder {
     private final Show show;
-    private final Cue cue;
+    private final Layout layout;
     private final CanvasFrames frames;
 
-    CanvasBuilder(Show show, Cue cue, CanvasFrames frames) {
+    CanvasBuilder(Show show, Layout layout, CanvasFrames frames) {
         this.show = show;
-        this.cue = cue;
+        this.layout = layout;
         this.frames = frames;
     }
 
@@ -30,43 +27,21 @@ final class CanvasBuilder {
      */
     record Built(Canvas canvas, int[] stagePixels) {}
 
-    /** One canvas of some frames, which have no pixel in common. */
+    /** One canvas of some frames, which have no pixel in common; without random keys. */
     Built build(List<Integer> together) {
         Sheet sheet = new Sheet(
                 together.stream().mapToInt(f -> frames.pixels(f).length).sum());
         int[] stepCount = new int[together.size()];
-        long[] keys = new long[together.size()];
-        long cueKey = StableHash.combine(show.timeline().seed(), StableHash.ofName(cue.randomKey()));
-        for (int k = 0; k < keys.length; k++) {
-            int frame = together.get(k);
-            keys[k] = StableHash.combine(cueKey, StableHash.ofName(frames.name(frame)));
-            stepCount[k] = sheet.add(frame, k);
+        for (int k = 0; k < stepCount.length; k++) {
+            stepCount[k] = sheet.add(together.get(k), k);
         }
         sheet.sortByStage();
-        Canvas canvas = new Canvas(
+        Canvas canvas = Canvas.withoutKeys(
                 new Canvas.Coordinates(sheet.x, sheet.y, sheet.z),
-                new Canvas.Members(sheet.memberOf, keys),
+                sheet.memberOf,
                 new Canvas.Order(sheet.position, stepCount),
-                pixelKeys(sheet.stagePixel),
                 new CanvasParts(show, frames, together, sheet.stagePixel, sheet.memberOf));
         return new Built(canvas, sheet.stagePixel);
-    }
-
-    private int[] pixelKeys(int[] stagePixels) {
-        PixelMap map = show.map();
-        int[] keys = new int[stagePixels.length];
-        int lastProp = -1;
-        long propKey = 0;
-        for (int i = 0; i < keys.length; i++) {
-            int prop = map.propIndexOf(stagePixels[i]);
-            Prop owner = map.props().get(prop);
-            if (prop != lastProp) {
-                propKey = StableHash.propKey(show.timeline().seed(), cue.randomKey(), owner.name());
-                lastProp = prop;
-            }
-            keys[i] = StableHash.pixelKey(propKey, stagePixels[i] - owner.firstPixel() + 1);
-        }
-        return keys;
     }
 
     /** The per-pixel values of a canvas while it is put together. */
@@ -106,12 +81,12 @@ final class CanvasBuilder {
         }
 
         private double fitted(double fromCentre, double half, Box box) {
-            double scale = switch (cue.layout().fit()) {
+            double scale = switch (layout.fit()) {
                 case CONTAIN -> box.longestHalf();
                 case FILL -> half;
                 case NONE -> 1;
             };
-            return cue.layout().fit() != Fit.NONE && half == 0 ? 0 : fromCentre / scale;
+            return layout.fit() != Fit.NONE && half == 0 ? 0 : fromCentre / scale;
         }
 
         private void sortByStage() {

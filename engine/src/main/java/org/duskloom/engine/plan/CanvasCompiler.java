@@ -3,91 +3,122 @@ package org.duskloom.engine.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.duskloom.engine.document.Field;
+import java.util.function.IntSupplier;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
-import org.duskloom.engine.group.Member;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.FrameRate;
+import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
 
-/** Lays the effect of a cue over its members: makes the canvases and has the effect compile a kernel for each. */
+/**
+ * Lays an effect with its settings over the canvases of a cue, for each of the cue's plays. Plays share the geometry, and the
+ * kernels too unless the effect uses chance, for then each play draws anew.
+ */
 final class CanvasCompiler {
     private final Show show;
-    private final Cue cue;
     private final Effect effect;
     private final Settings settings;
+    private final CueGeometry geometry;
     private final Problems problems;
+    private final IntSupplier freshBrush;
+    private final List<BrushNumbers> brushes;
+    /** Of each canvas, if plays share them and the first has been compiled. */
+    private List<Optional<Kernel>> kernels = List.of();
 
-    CanvasCompiler(Show show, Cue cue, Effect effect, Settings settings, Problems problems) {
+    /**
+     * A compiler.
+     *
+     * @param freshBrush numbers the brushes of the plan
+     */
+    CanvasCompiler(
+            Show show,
+            Effect effect,
+            Settings settings,
+            CueGeometry geometry,
+            Problems problems,
+            IntSupplier freshBrush) {
         this.show = show;
-        this.cue = cue;
         this.effect = effect;
         this.settings = settings;
+        this.geometry = geometry;
         this.problems = problems;
+        this.freshBrush = freshBrush;
+        brushes = geometry.areas().stream().map(area -> new BrushNumbers()).toList();
     }
 
     /**
-     * The canvases of the cue; {@code firstIndex} is the number of the first within the plan.
+     * The canvases of a play.
      *
+     * @param frames in which it is seen
      * @throws ArithmeticException if the start of a member cannot be counted exactly
      */
-    PlannedCue.CanvasSet compile(List<Member> members, int firstIndex) {
-        CanvasFrames frames = new CanvasFrames(show.map(), cue.layout(), members);
-        CanvasBuilder builder = new CanvasBuilder(show, cue, frames);
-        List<ExactTime> lags = StaggerPlan.lags(cue.layout(), frames);
-        PaintOrder order = PaintOrder.of(frames, lags, show.map().pixelCount());
-        List<PlannedCanvas> canvases = new ArrayList<>();
-        for (PaintOrder.Together together : order.canvases()) {
-            planned(builder, together, firstIndex + canvases.size()).ifPresent(canvases::add);
+    PlannedCue.CanvasSet compile(Cue play, FrameSpan frames) {
+        if (kernels.isEmpty() || effect.usesChance()) {
+            kernels = kernels(play);
         }
-        warnOfLateMembers(lags);
-        return new PlannedCue.CanvasSet(canvases, order.isOverlapping());
+        List<PlannedCanvas> canvases = new ArrayList<>();
+        for (int k = 0; k < kernels.size(); k++) {
+            if (kernels.get(k).isPresent()) {
+                canvases.add(planned(play, k, brushes.get(k).take(frames, freshBrush)));
+            }
+        }
+        warnOfLateMembers(play);
+        return new PlannedCue.CanvasSet(canvases, geometry.overlapping());
     }
 
-    private Optional<PlannedCanvas> planned(CanvasBuilder builder, PaintOrder.Together together, int index) {
-        CanvasBuilder.Built built = builder.build(together.frames());
-        return kernel(built.canvas()).map(kernel -> {
-            FrameRate rate = show.timeline().rate();
-            ExactTime start = cue.at().plus(together.lag());
-            return new PlannedCanvas(
-                    kernel,
-                    new PixelRuns(built.stagePixels(), show.map().pixelCount()),
-                    new FrameClock(rate, start),
-                    rate.firstFrameAtOrAfter(start),
-                    index);
-        });
+    private PlannedCanvas planned(Cue play, int k, int brush) {
+        CueGeometry.Area area = geometry.areas().get(k);
+        FrameRate rate = show.timeline().rate();
+        ExactTime start = play.at().plus(area.lag());
+        return new PlannedCanvas(
+                kernels.get(k).orElseThrow(),
+                area.runs(),
+                new FrameClock(rate, start),
+                rate.firstFrameAtOrAfter(start),
+                brush);
     }
 
-    private Optional<Kernel> kernel(Canvas canvas) {
+    private List<Optional<Kernel>> kernels(Cue play) {
+        CanvasKeys keys = new CanvasKeys(show, play.randomKey());
+        return geometry.areas().stream()
+                .map(area -> kernel(
+                        play,
+                        effect.usesChance()
+                                ? keys.on(area.built(), area.names())
+                                : area.built().canvas()))
+                .toList();
+    }
+
+    private Optional<Kernel> kernel(Cue play, Canvas canvas) {
         try {
             return Optional.of(effect.prepare(settings, canvas));
         } catch (SettingException e) {
-            problems.error(place(e.setting()), effect.name() + ": " + e.getMessage(), e.hint());
+            problems.error(place(play, e.setting()), effect.name() + ": " + e.getMessage(), e.hint());
             return Optional.empty();
         }
     }
 
-    private Location place(String setting) {
-        return cue.with().stream()
+    private static Location place(Cue play, String setting) {
+        return play.with().stream()
                 .filter(field -> field.name().equals(setting))
                 .findFirst()
-                .map(Field::value)
-                .map(value -> value.location())
-                .orElse(cue.effect().location());
+                .map(field -> field.value().location())
+                .orElse(play.effect().location());
     }
 
-    private void warnOfLateMembers(List<ExactTime> lags) {
-        long late =
-                lags.stream().filter(lag -> lag.compareTo(cue.length()) >= 0).count();
+    private void warnOfLateMembers(Cue play) {
+        long late = geometry.lags().stream()
+                .filter(lag -> lag.compareTo(play.length()) >= 0)
+                .count();
         if (late > 0) {
             problems.warn(
-                    cue.layout().stagger().orElseThrow().location(),
+                    play.layout().stagger().orElseThrow().location(),
                     late + " of the members would start after the cue has ended",
                     "shorten \"stagger\" or lengthen the cue");
         }

@@ -11,9 +11,9 @@ import org.duskloom.engine.time.FrameRate;
  * @param frameCount how many frames there are, from 0
  * @param pixelCount how many pixels a frame has
  * @param layers from the bottom up
- * @param canvasCount how many canvases all cues have together
+ * @param brushCount how many brushes a thread needs: one for each canvas, but plays of a cue after each other share
  */
-public record Plan(FrameRate rate, long frameCount, int pixelCount, List<PlannedLayer> layers, int canvasCount) {
+public record Plan(FrameRate rate, long frameCount, int pixelCount, List<PlannedLayer> layers, int brushCount) {
     public Plan {
         Objects.requireNonNull(rate, "rate");
         layers = List.copyOf(layers);

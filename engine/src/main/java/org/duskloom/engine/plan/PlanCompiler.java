@@ -1,20 +1,23 @@
 package org.duskloom.engine.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Settings;
-import org.duskloom.engine.group.Member;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
-import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Layer;
+import org.duskloom.engine.timeline.Layout;
 import org.duskloom.engine.timeline.Timeline;
 
 /** Turns a show as read into a plan that can be rendered. */
@@ -23,7 +26,17 @@ public final class PlanCompiler {
     private final EffectRegistry effects;
     private final Problems problems;
     private final SettingsReader settingsReader;
-    private int canvasCount;
+    /** What plays of one cue have in common; nothing where it has errors. */
+    private final Map<Body, Optional<CanvasCompiler>> bodies = new HashMap<>();
+
+    private final Map<Place, Optional<CueGeometry>> places = new HashMap<>();
+    private int brushCount;
+
+    /** Where a cue is painted, as written. */
+    private record Place(List<TextNode> on, Layout layout) {}
+
+    /** What a cue paints, as written. */
+    private record Body(Place place, TextNode effect, List<Field> with) {}
 
     private PlanCompiler(Show show, EffectRegistry effects, Problems problems) {
         this.show = show;
@@ -56,26 +69,20 @@ public final class PlanCompiler {
         if (!problems.hasErrors()) {
             settingsReader.warnOfUnusedPalettes();
         }
-        return new Plan(timeline.rate(), timeline.frameCount(), show.map().pixelCount(), layers, canvasCount);
+        return new Plan(timeline.rate(), timeline.frameCount(), show.map().pixelCount(), layers, brushCount);
     }
 
     private Optional<PlannedCue> planned(Cue cue) {
-        int errorsBefore = problems.errorCount();
-        Optional<Effect> effect = effects.find(cue.effect().value());
-        if (effect.isEmpty()) {
-            problems.error(
-                    cue.effect().location(),
-                    "there is no effect " + Quoted.of(cue.effect().value()),
-                    NearestName.hint(cue.effect().value(), effects.names()));
-        }
-        Optional<List<Member>> members = show.groups().resolve(cue.on(), problems);
-        Optional<Settings> settings = effect.map(found -> settingsReader.read(found, cue));
-        NumberTrack opacity = settingsReader.opacity(cue);
-        if (members.isEmpty() || settings.isEmpty() || problems.errorCount() > errorsBefore) {
-            return Optional.empty();
-        }
         try {
-            return Optional.of(planned(cue, members.get(), effect.get(), settings.get(), opacity));
+            Place place = new Place(cue.on(), cue.layout());
+            Body body = new Body(place, cue.effect(), cue.with());
+            Optional<CanvasCompiler> canvases = bodies.get(body);
+            if (canvases == null) {
+                canvases = canvases(cue, place);
+                bodies.put(body, canvases);
+            }
+            NumberTrack opacity = settingsReader.opacity(cue);
+            return canvases.map(compiler -> planned(cue, compiler, opacity));
         } catch (ArithmeticException tooLarge) {
             problems.error(
                     cue.location(),
@@ -85,15 +92,41 @@ public final class PlanCompiler {
         }
     }
 
-    private PlannedCue planned(Cue cue, List<Member> members, Effect effect, Settings settings, NumberTrack opacity) {
-        PlannedCue.CanvasSet canvases =
-                new CanvasCompiler(show, cue, effect, settings, problems).compile(members, canvasCount);
-        canvasCount += canvases.canvases().size();
+    private Optional<CanvasCompiler> canvases(Cue cue, Place place) {
+        int errorsBefore = problems.errorCount();
+        Optional<Effect> effect = effects.find(cue.effect().value());
+        if (effect.isEmpty()) {
+            problems.error(
+                    cue.effect().location(),
+                    "there is no effect " + Quoted.of(cue.effect().value()),
+                    NearestName.hint(cue.effect().value(), effects.names()));
+        }
+        Optional<CueGeometry> geometry = geometry(place);
+        Optional<Settings> settings = effect.map(found -> settingsReader.read(found, cue));
+        return geometry.isEmpty() || settings.isEmpty() || problems.errorCount() > errorsBefore
+                ? Optional.empty()
+                : Optional.of(new CanvasCompiler(
+                        show, effect.get(), settings.get(), geometry.get(), problems, () -> brushCount++));
+    }
+
+    private Optional<CueGeometry> geometry(Place place) {
+        Optional<CueGeometry> geometry = places.get(place);
+        if (geometry == null) {
+            geometry = show.groups()
+                    .resolve(place.on(), problems)
+                    .map(members -> CueGeometry.of(show, place.layout(), members));
+            places.put(place, geometry);
+        }
+        return geometry;
+    }
+
+    private PlannedCue planned(Cue cue, CanvasCompiler compiler, NumberTrack opacity) {
         PlannedCue.CueSpan span = span(cue);
+        PlannedCue.CanvasSet canvases = compiler.compile(cue, span.frames());
         if (span.frames().isEmpty()) {
             problems.warn(
                     cue.location(),
-                    "the cue is never seen: no frame falls between " + cue.at() + " and " + cue.end(),
+                    "the cue is never seen: no frame falls between " + cue.at() + " and " + cue.seenUntil(),
                     "frames are " + show.timeline().rate().timeOf(1) + " apart");
         }
         return new PlannedCue(span, opacity, fade(cue), cue.blend(), canvases);
@@ -101,9 +134,8 @@ public final class PlanCompiler {
 
     private PlannedCue.CueSpan span(Cue cue) {
         Timeline timeline = show.timeline();
-        ExactTime end = cue.end().compareTo(timeline.length()) < 0 ? cue.end() : timeline.length();
         return new PlannedCue.CueSpan(
-                FrameSpan.of(timeline.rate(), cue.at(), end),
+                FrameSpan.of(timeline.rate(), cue.at(), cue.seenUntil()),
                 new FrameClock(timeline.rate(), cue.at()),
                 cue.length().seconds());
     }

@@ -8,21 +8,21 @@ public final class PlannedCanvas {
     private final PixelRuns runs;
     private final FrameClock clock;
     private final long firstFrame;
-    private final int index;
+    private final int brush;
 
     /**
      * A canvas of a cue.
      *
      * @param clock seconds since the members of this canvas began
      * @param firstFrame the first frame in which they are lit
-     * @param index the number of this canvas within the plan
+     * @param brush the number of its brush within the plan
      */
-    PlannedCanvas(Kernel kernel, PixelRuns runs, FrameClock clock, long firstFrame, int index) {
+    PlannedCanvas(Kernel kernel, PixelRuns runs, FrameClock clock, long firstFrame, int brush) {
         this.kernel = kernel;
         this.runs = runs;
         this.clock = clock;
         this.firstFrame = firstFrame;
-        this.index = index;
+        this.brush = brush;
     }
 
     /** What paints. */
@@ -40,9 +40,9 @@ public final class PlannedCanvas {
         return firstFrame;
     }
 
-    /** The number of this canvas within the plan. */
-    public int index() {
-        return index;
+    /** The number of its brush within the plan. Canvases that are not seen at the same time may have the same. */
+    public int brush() {
+        return brush;
     }
 
     /** Seconds since the members of this canvas began. */

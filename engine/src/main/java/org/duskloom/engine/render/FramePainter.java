@@ -6,6 +6,7 @@ import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.color.SrgbEncoder;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
+import org.duskloom.engine.effect.Kernel;
 import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.plan.PixelRuns;
 import org.duskloom.engine.plan.Plan;
@@ -21,6 +22,9 @@ import org.duskloom.engine.plan.PlannedLayer;
 public final class FramePainter {
     private final Plan plan;
     private final Brush[] brushes;
+    /** What each brush was opened on. */
+    private final Kernel[] kernels;
+
     private final CueTime time = new CueTime();
     private final Patch stage = new Patch();
     private final Patch group = new Patch();
@@ -34,7 +38,8 @@ public final class FramePainter {
     /** A painter for one thread. */
     public FramePainter(Plan plan) {
         this.plan = plan;
-        this.brushes = new Brush[plan.canvasCount()];
+        this.brushes = new Brush[plan.brushCount()];
+        this.kernels = new Kernel[plan.brushCount()];
         plan.layers().forEach(layer -> active.add(new ArrayList<>(layer.cues().size())));
     }
 
@@ -80,12 +85,19 @@ public final class FramePainter {
         for (int i = 0; i < cue.canvasCount(); i++) {
             PlannedCanvas canvas = cue.canvas(i);
             if (frame >= canvas.firstFrame()) {
-                if (brushes[canvas.index()] == null) {
-                    brushes[canvas.index()] = canvas.kernel().open();
-                }
-                brushes[canvas.index()].begin(time.set(canvas.secondsAt(frame), cue.lengthSeconds()));
+                brush(canvas).begin(time.set(canvas.secondsAt(frame), cue.lengthSeconds()));
             }
         }
+    }
+
+    /** The brush of a canvas; opened if that of another play stands in its place. */
+    private Brush brush(PlannedCanvas canvas) {
+        int number = canvas.brush();
+        if (kernels[number] != canvas.kernel()) {
+            kernels[number] = canvas.kernel();
+            brushes[number] = canvas.kernel().open();
+        }
+        return brushes[number];
     }
 
     private void paintLayer(PlannedLayer layer, List<PlannedCue> cues, long frame, int tile, int cells) {
@@ -121,7 +133,7 @@ public final class FramePainter {
             int firstRun = runs.firstRun(tile);
             int endRun = runs.endRun(tile);
             if (firstRun < endRun && frame >= canvas.firstFrame()) {
-                Patch painted = painted(brushes[canvas.index()], runs, firstRun, endRun);
+                Patch painted = painted(brushes[canvas.brush()], runs, firstRun, endRun);
                 Compositor.paint(blend, painted, opacity, backdrop);
             }
         }

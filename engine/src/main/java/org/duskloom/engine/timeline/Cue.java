@@ -18,6 +18,7 @@ import org.duskloom.engine.time.ExactTime;
  *     number of the play too
  * @param at its start
  * @param end its end, which is no longer part of it
+ * @param seenUntil where it is cut off if that is before its end, else its end; its clock and its fades go by the end
  * @param on the addresses, at least one
  * @param effect the effect's name
  * @param with the settings as written, each once
@@ -31,6 +32,7 @@ public record Cue(
         String randomKey,
         ExactTime at,
         ExactTime end,
+        ExactTime seenUntil,
         List<TextNode> on,
         TextNode effect,
         List<Field> with,
@@ -43,6 +45,7 @@ public record Cue(
         Objects.requireNonNull(randomKey, "randomKey");
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(end, "end");
+        Objects.requireNonNull(seenUntil, "seenUntil");
         on = List.copyOf(on);
         Objects.requireNonNull(effect, "effect");
         with = List.copyOf(with);
@@ -57,10 +60,15 @@ public record Cue(
         return end.minus(at);
     }
 
-    /** Another play of it: so much later, with settings and random choices of its own. */
-    Cue repeated(int play, ExactTime shift, List<Field> settings) {
+    /**
+     * Another play of it: so much later, with settings and random choices of its own.
+     *
+     * @param cut where it is cut off
+     */
+    Cue repeated(int play, ExactTime shift, ExactTime cut, List<Field> settings) {
         String key = play == 0 ? randomKey : randomKey + "#" + play;
-        return new Cue(
-                location, key, at.plus(shift), end.plus(shift), on, effect, settings, layout, fade, opacity, blend);
+        ExactTime last = end.plus(shift);
+        ExactTime seen = last.compareTo(cut) < 0 ? last : cut;
+        return new Cue(location, key, at.plus(shift), last, seen, on, effect, settings, layout, fade, opacity, blend);
     }
 }

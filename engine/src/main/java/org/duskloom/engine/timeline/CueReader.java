@@ -75,6 +75,7 @@ final class CueReader {
                 randomKey(name, effect.get().value(), at),
                 at,
                 at.plus(times.get().length()),
+                at.plus(times.get().length()),
                 on,
                 effect.get(),
                 with,

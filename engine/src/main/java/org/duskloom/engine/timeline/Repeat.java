@@ -15,11 +15,12 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.ExactTime;
 
 /**
- * How often a cue is played, how far apart, and what changes from one time to the next.
+ * How often a cue is played, how far apart, and what changes from one time to the next. Every play of a count must end with the
+ * timeline or before, as any cue; plays that fill a time are cut where it ends.
  *
  * @param location where it stands
  * @param count how often; absent where {@code until} is given
- * @param until all plays start before this instant; the last one may go on after it, up to the end of the timeline
+ * @param until all plays start before this instant, and none is seen from it on: what goes on is cut, its fade out too
  * @param every from one start to the next; absent where the plays follow each other without a gap
  * @param change the settings that differ from play to play
  */
@@ -75,19 +76,20 @@ record Repeat(
             context.problems().error(location, "the cue would be played " + plays + " times", "allowed: 1 to " + MOST);
             return List.of();
         }
-        ExactTime lastStart = first.at().plus(step.times(plays - 1));
-        if (lastStart.compareTo(context.end()) >= 0) {
+        ExactTime cut = until.orElse(context.end());
+        ExactTime lastEnd = first.end().plus(step.times(plays - 1));
+        if (until.isEmpty() && lastEnd.compareTo(cut) > 0) {
             context.problems()
                     .error(
                             location,
-                            "play " + plays + " of the cue would start at " + lastStart,
-                            "the timeline ends at " + context.end());
+                            "play " + plays + " of the cue ends at " + lastEnd,
+                            "the timeline ends at " + cut + "; \"until\" instead of \"count\" cuts the last play");
             return List.of();
         }
         List<Cue> cues = new ArrayList<>();
         for (int repeat = 0; repeat < plays; repeat++) {
             List<Field> with = change.appliedTo(first.with(), repeat, context.problems());
-            cues.add(first.repeated(repeat, step.times(repeat), with));
+            cues.add(first.repeated(repeat, step.times(repeat), cut, with));
         }
         return cues;
     }

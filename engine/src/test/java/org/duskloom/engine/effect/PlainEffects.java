@@ -97,6 +97,11 @@ public final class PlainEffects {
         }
 
         @Override
+        public boolean usesChance() {
+            return name.equals("rank") || name.equals("weave");
+        }
+
+        @Override
         public String summary() {
             return name;
         }

@@ -1,11 +1,15 @@
 package org.duskloom.engine.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.duskloom.engine.color.BlendMode;
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.PartFinder;
 import org.duskloom.engine.map.Maps;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.time.FrameRate;
@@ -34,7 +38,7 @@ class PlanCompilerTest {
         assertThat(plan.rate()).isEqualTo(FrameRate.of(40));
         assertThat(plan.frameCount()).isEqualTo(400);
         assertThat(plan.pixelCount()).isEqualTo(3);
-        assertThat(plan.canvasCount()).isEqualTo(3);
+        assertThat(plan.brushCount()).isEqualTo(3);
         assertThat(plan.layers()).extracting(PlannedLayer::mask).containsExactly(false, false, true);
         assertThat(plan.layers().get(1).blend()).isEqualTo(BlendMode.MULTIPLY);
         assertThat(plan.layers().get(1).opacity()).isEqualTo(0.25f);
@@ -44,21 +48,81 @@ class PlanCompilerTest {
         assertThat(clock.lengthSeconds()).isEqualTo(2);
         assertThat(clock.blend()).isEqualTo(BlendMode.SCREEN);
         assertThat(clock.canvas(0).secondsAt(60)).isEqualTo(0.5);
-        assertThat(clock.canvas(0).index()).isEqualTo(1);
-        assertThat(plan.layers().get(2).cues().get(0).canvas(0).index()).isEqualTo(2);
+        assertThat(clock.canvas(0).brush()).isEqualTo(1);
+        assertThat(plan.layers().get(2).cues().get(0).canvas(0).brush()).isEqualTo(2);
     }
 
     @ParameterizedTest
     @CsvSource({"40, 20", "'\"30000/1001\"', 15"})
-    void cutsTheLastPlayOfARepeatAtTheEndOfTheTimeline(String rate, int half) {
+    void cutsTheLastPlayOfARepeatWhereItsTimeEnds(String rate, int half) {
         Plan plan =
                 new TestShow(MAP, """
-                        {"duskloom": "timeline/1", "map": "m.csv", "rate": %s, "length": "2500ms", "layers": [{"cues": [
-                         {"on": "*", "effect": "clock", "for": "1s", "repeat": 3}]}]}""".formatted(rate), null).withPlainEffects().plan();
+                        {"duskloom": "timeline/1", "map": "m.csv", "rate": %s, "length": "4s", "layers": [{"cues": [
+                         {"on": "*", "effect": "clock", "for": "1s", "repeat": {"until": "2500ms"}}]}]}""".formatted(rate), null).withPlainEffects().plan();
         PlannedCue last = plan.layers().get(0).cues().get(2);
-        assertThat(last.endFrameExclusive()).isEqualTo(plan.frameCount());
         assertThat(last.endFrameExclusive() - last.firstFrame()).isEqualTo(half);
         assertThat(last.lengthSeconds()).isEqualTo(1);
+    }
+
+    /** Plays 1 s apart that last 1.5 s: those that do not meet share a brush, and all of them the kernel and the place. */
+    @Test
+    void sharesBetweenPlaysWhatIsEqual() {
+        List<PlannedCue> plays = TestShow.withCue(
+                        MAP,
+                        "{\"on\": \"*\", \"effect\": \"clock\", \"for\": \"1500ms\", \"repeat\": {\"count\": 4, \"every\": \"1s\"}}")
+                .plan()
+                .layers()
+                .get(0)
+                .cues();
+        assertThat(plays).extracting(play -> play.canvas(0).brush()).containsExactly(0, 1, 0, 1);
+        assertThat(plays)
+                .extracting(play -> play.canvas(0).kernel())
+                .containsOnly(plays.get(0).canvas(0).kernel());
+        assertThat(plays)
+                .extracting(play -> play.canvas(0).runs())
+                .containsOnly(plays.get(0).canvas(0).runs());
+        assertThat(plays).extracting(play -> play.canvas(0).secondsAt(120)).containsExactly(3.0, 2.0, 1.0, 0.0);
+    }
+
+    /** With other settings or chance the kernels differ, with other settings the brushes too; the place is the same. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            rank  | {"count": 3}                                   | 1
+            light | {"count": 4, "change": {"r": [0.5, 1]}}      | 2
+            """)
+    void sharesNothingThatDiffers(String effect, String repeat, int brushes) {
+        Plan plan = TestShow.withCue(
+                        MAP,
+                        "{\"on\": \"*\", \"for\": \"1s\", \"effect\": \"" + effect + "\", \"repeat\": " + repeat + "}")
+                .plan();
+        PlannedCanvas first = plan.layers().get(0).cues().get(0).canvas(0);
+        PlannedCanvas second = plan.layers().get(0).cues().get(1).canvas(0);
+        assertThat(second.kernel()).isNotSameAs(first.kernel());
+        assertThat(second.runs()).isSameAs(first.runs());
+        assertThat(plan.brushCount()).isEqualTo(brushes);
+    }
+
+    @Test
+    void withholdsRandomKeysFromEffectsThatDoNotSayThatTheyUseChance() {
+        Canvas bare = Canvas.withoutKeys(
+                new Canvas.Coordinates(new double[1], new double[1], new double[1]),
+                new int[1],
+                new Canvas.Order(new double[1], new int[] {1}),
+                new PartFinder() {
+                    @Override
+                    public Optional<int[]> find(int member, String address) {
+                        return Optional.empty();
+                    }
+
+                    @Override
+                    public List<String> known(int member) {
+                        return List.of();
+                    }
+                });
+        assertThat(bare.memberCount()).isEqualTo(1);
+        assertThatThrownBy(bare::pixelKey).isInstanceOf(IllegalStateException.class);
+        assertThatThrownBy(() -> bare.memberKey(0)).isInstanceOf(IllegalStateException.class);
+        assertThat(bare.withKeys(new long[] {7}, new int[] {8}).memberKey(0)).isEqualTo(7);
     }
 
     /** The cue lasts 8 s: fading in for 2 s, out for 4 s; its opacity goes from 1 to 0.5 in 4 s. */

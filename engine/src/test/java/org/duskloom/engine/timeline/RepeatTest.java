@@ -24,6 +24,7 @@ class RepeatTest {
             "for": "3s", "repeat": {"until": "9.001s"}                      | 0s..3s 3s..6s 6s..9s 9s..12s
             "at": "1s", "for": "1s", "repeat": {"until": "7s", "every": "3s"} | 1s..2s 4s..5s
             "at": "1s", "for": "1s", "repeat": {"until": "1.001s"}          | 1s..2s
+            "for": "5s", "repeat": 2                                        | 0s..5s 5s..10s
             "for": "1f", "repeat": {"count": 3, "every": "3f"}              | 0s..0.025s 0.075s..0.1s 0.15s..0.175s
             """)
     void playsACueAgain(String fields, String spans) {
@@ -31,6 +32,20 @@ class RepeatTest {
                         .map(cue -> cue.at() + ".." + cue.end())
                         .collect(Collectors.joining(" ")))
                 .isEqualTo(spans);
+    }
+
+    /** Plays that fill a time are cut where it ends, whether it is the end of the timeline or not; a count is never cut. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            "for": "3s", "repeat": {"until": "9s"}                   | 3s 6s 9s
+            "for": "3s", "repeat": {"until": "7s"}                   | 3s 6s 7s
+            "for": "3s", "repeat": {"until": "10s"}                  | 3s 6s 9s 10s
+            "for": "3s", "repeat": {"until": "5s", "every": "1s"}    | 3s 4s 5s 5s 5s
+            "for": "3s", "repeat": 3                                 | 3s 6s 9s
+            """)
+    void cutsPlaysThatFillATime(String fields, String seenUntil) {
+        assertThat(plays(fields).stream().map(cue -> cue.seenUntil().toString()).collect(Collectors.joining(" ")))
+                .isEqualTo(seenUntil);
     }
 
     @ParameterizedTest
@@ -84,7 +99,9 @@ class RepeatTest {
                 {"on": "x", "effect": "e", "for": "3s", "repeat": {"count": 3, "every": "0s"}}
                     show.json:5:73: error: "every" of "repeat" of a cue is zero; it must be longer
                 {"on": "x", "effect": "e", "for": "3s", "repeat": 5}
-                    show.json:5:51: error: play 5 of the cue would start at 12s; the timeline ends at 10s
+                    show.json:5:51: error: play 5 of the cue ends at 15s; the timeline ends at 10s; "until" instead of "count" cuts the last play
+                {"on": "x", "effect": "e", "for": "3s", "repeat": {"count": 2, "every": "7001ms"}}
+                    show.json:5:51: error: play 2 of the cue ends at 10.001s; the timeline ends at 10s; "until" instead of "count" cuts the last play
                 {"on": "x", "effect": "e", "at": "5s", "for": "1s", "repeat": {"until": "5s"}}
                     show.json:5:63: error: the cue would be played 0 times; allowed: 1 to 10000
                 {"on": "x", "effect": "e", "for": "1s", "repeat": {"until": "10s", "every": "0.9ms"}}
