@@ -28,7 +28,7 @@ class StagedFileDeviceTest {
     /** full(4): "Writes to the /dev/full device fail with an ENOSPC error." */
     @Test
     void tellsOfAFullDevice() throws IOException {
-        assumeThat(FULL).exists();
+        assumeDevice(FULL);
         try (StagedFile file = StagedFile.open(FULL, IfExists.REFUSE)) {
             write(file, "dusk");
             assertThatThrownBy(file::finish)
@@ -40,7 +40,7 @@ class StagedFileDeviceTest {
 
     @Test
     void tellsOfAFullDeviceWhileWriting() throws IOException {
-        assumeThat(FULL).exists();
+        assumeDevice(FULL);
         try (StagedFile file = StagedFile.open(FULL, IfExists.REFUSE)) {
             assertThatThrownBy(() -> file.write(new byte[1 << 20], 0, 1 << 20))
                     .isInstanceOf(IOException.class)
@@ -50,7 +50,7 @@ class StagedFileDeviceTest {
 
     @Test
     void writesIntoADeviceWithoutReplacingItEvenThroughALink() throws IOException {
-        assumeThat(NULL).exists();
+        assumeDevice(NULL);
         Path link = Files.createSymbolicLink(folder.resolve("frames.rgb"), NULL);
         try (StagedFile file = StagedFile.open(link, IfExists.REPLACE)) {
             write(file, "dusk");
@@ -63,7 +63,7 @@ class StagedFileDeviceTest {
 
     @Test
     void takesADeviceIntoAGroup() throws IOException {
-        assumeThat(NULL).exists();
+        assumeDevice(NULL);
         try (OutputGroup group = new OutputGroup(IfExists.REFUSE)) {
             StagedFile device = group.open(NULL);
             StagedFile plain = group.open(folder.resolve("frames.json"));
@@ -89,6 +89,12 @@ class StagedFileDeviceTest {
         assertThat(reader.get()).isEqualTo("dusk");
         assertThat(isDevice(pipe)).isTrue();
         assertThat(namesIn(folder)).containsExactly("pipe");
+    }
+
+    /** Where it is none, a test must not write into the system's folder. */
+    private static void assumeDevice(Path path) throws IOException {
+        assumeThat(path).exists();
+        assumeThat(isDevice(path)).isTrue();
     }
 
     private static boolean isDevice(Path path) throws IOException {
