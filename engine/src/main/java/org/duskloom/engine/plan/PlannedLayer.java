@@ -8,7 +8,7 @@ import org.duskloom.engine.color.BlendMode;
  *
  * @param blend how it is mixed with what is under it
  * @param opacity 0 to 1
- * @param mask whether its brightness gates what is under it
+ * @param mask whether its brightness gates what is under it, where and while it has cues
  * @param cues in the order of painting
  */
 public record PlannedLayer(BlendMode blend, float opacity, boolean mask, List<PlannedCue> cues) {

@@ -63,12 +63,17 @@ final class Compositor {
         }
     }
 
-    /** Multiplies an opaque backdrop by the brightness of what a mask shows. */
-    static void gate(Patch mask, float opacity, Patch backdrop) {
+    /**
+     * Multiplies an opaque backdrop by the brightness of what a mask shows, as far as it reaches.
+     *
+     * @param reach of the mask's cues into each cell, 0 to 1
+     */
+    static void gate(Patch mask, float[] reach, float opacity, Patch backdrop) {
         backdrop.fill();
         int from = mask.from();
         int to = mask.to();
-        luminance(mask.red, mask.green, mask.blue, opacity, mask.alpha, from, to);
+        luminance(mask.red, mask.green, mask.blue, mask.alpha, from, to);
+        gates(mask.alpha, reach, opacity, from, to);
         multiply(mask.alpha, backdrop.red, from, to);
         multiply(mask.alpha, backdrop.green, from, to);
         multiply(mask.alpha, backdrop.blue, from, to);
@@ -169,11 +174,17 @@ final class Compositor {
         }
     }
 
-    /** Relative luminance as in W3C WCAG 2.2, by which the backdrop is multiplied as far as the opacity says. */
-    private static void luminance(
-            float[] red, float[] green, float[] blue, float opacity, float[] result, int from, int to) {
+    /** Relative luminance as in W3C WCAG 2.2. */
+    private static void luminance(float[] red, float[] green, float[] blue, float[] result, int from, int to) {
         for (int i = from; i < to; i++) {
-            result[i] = 1f - opacity * (1f - (0.2126f * red[i] + 0.7152f * green[i] + 0.0722f * blue[i]));
+            result[i] = 0.2126f * red[i] + 0.7152f * green[i] + 0.0722f * blue[i];
+        }
+    }
+
+    /** By how much the backdrop is multiplied: 1 where a mask does not reach, the luminance where it fully does. */
+    private static void gates(float[] luminance, float[] reach, float opacity, int from, int to) {
+        for (int i = from; i < to; i++) {
+            luminance[i] = 1f - opacity * (reach[i] - luminance[i]);
         }
     }
 

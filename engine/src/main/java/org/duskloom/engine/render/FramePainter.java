@@ -30,6 +30,7 @@ public final class FramePainter {
     private final Patch group = new Patch();
     private final Patch source = new Patch();
     private final Patch spread = new Patch();
+    private final MaskReach reach = new MaskReach();
     private final SrgbEncoder encoder = new SrgbEncoder(Patch.CAPACITY);
 
     /** The cues that are seen in the current frame, layer by layer. */
@@ -101,9 +102,13 @@ public final class FramePainter {
     }
 
     private void paintLayer(PlannedLayer layer, List<PlannedCue> cues, long frame, int tile, int cells) {
-        if (layer.mask()) {
+        if (layer.mask() && !cues.isEmpty()) {
             paintGroup(cues, frame, tile, cells);
-            Compositor.gate(group, layer.opacity(), stage);
+            reach.clear(cells);
+            for (int i = 0; i < cues.size(); i++) {
+                reach.add(cues.get(i), cues.get(i).opacityAt(frame), tile);
+            }
+            Compositor.gate(group, reach.plane(), layer.opacity(), stage);
         } else if (cues.size() == 1 && !cues.get(0).isOverlapping()) {
             // A group of one is that one: it goes straight to the stage.
             PlannedCue cue = cues.get(0);

@@ -10,7 +10,7 @@ import org.duskloom.engine.color.BlendMode;
  * @param name its name, or its number from 1 where it has none
  * @param blend how it is mixed with what is under it; of no effect for a mask
  * @param opacity 0 to 1
- * @param mask whether its brightness gates the layers under it instead of being seen
+ * @param mask whether its brightness gates the layers under it instead of being seen, where and while it has cues
  * @param cues in the order of the file; a later one paints over an earlier one
  */
 public record Layer(String name, BlendMode blend, double opacity, boolean mask, List<Cue> cues) {

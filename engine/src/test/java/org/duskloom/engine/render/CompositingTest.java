@@ -153,7 +153,8 @@ class CompositingTest {
 
     /**
      * A mask multiplies what is under it by its relative luminance, .2126 R + .7152 G + .0722 B (W3C WCAG 2.2, "relative
-     * luminance"), as far as its opacity goes; transparent black counts as black (W3C CSS Masking Level 1, luminance masks).
+     * luminance"), as far as its opacity goes; transparent black counts as black where a cue of the mask is (W3C CSS Masking Level 1, luminance
+     * masks).
      */
     @ParameterizedTest
     @CsvSource({
@@ -177,30 +178,46 @@ class CompositingTest {
                 .isEqualTo(Frames.codesOf(0.8 * factor, 0.4 * factor, 0.2 * factor));
     }
 
+    /** A mask on one prop hides that prop; the other one stays, and so does what is above the mask. */
     @Test
-    void hidesWhatAMaskDoesNotReachAndNothingAboveIt() {
+    void hidesOnlyWhatIsUnderAMask() {
         PixelMap two = Maps.map("prop,pixel,x,y\na,1,0,0\nb,1,1,0\n");
         Plan plan = TestShow.of(
                         two,
                         "\"layers\": ["
                                 + layer(grey(0.8, 1).replace("\"a\"]", "\"*\"]")) + ", {\"mask\": true, \"cues\": ["
-                                + grey(1, 1)
+                                + grey(0, 1)
                                 + "]}, " + "{\"blend\": \"plus-lighter\", \"cues\": ["
                                 + grey(0.1, 1).replace("\"a\"]", "\"*\"]") + "]}]")
                 .plan();
         byte[] frame = Frames.frame(plan, 0);
-        assertThat(Frames.codes(frame, 0)[0]).isEqualTo(Frames.code(0.9));
-        assertThat(Frames.codes(frame, 1)[0]).isEqualTo(Frames.code(0.1));
+        assertThat(Frames.codes(frame, 0)[0]).isEqualTo(Frames.code(0.1));
+        assertThat(Frames.codes(frame, 1)[0]).isEqualTo(Frames.code(0.9));
     }
 
     @Test
-    void isDarkWhereAMaskHasNoCueAtTheTime() {
+    void leavesEverythingAsItIsWhereAMaskHasNoCueAtTheTime() {
         Plan plan = plan(
                 layer(grey(0.8, 1)),
-                "{\"mask\": true, \"cues\": [" + grey(1, 1, "\"at\": \"1s\", \"for\": \"1s\"") + "]}");
-        assertThat(Frames.codes(Frames.frame(plan, 39), 0)[0]).isZero();
-        assertThat(Frames.codes(Frames.frame(plan, 40), 0)[0]).isEqualTo(Frames.code(0.8));
-        assertThat(Frames.codes(Frames.frame(plan, 80), 0)[0]).isZero();
+                "{\"mask\": true, \"cues\": [" + grey(0.5, 1, "\"at\": \"1s\", \"for\": \"1s\"") + "]}");
+        assertThat(Frames.codes(Frames.frame(plan, 39), 0)[0]).isEqualTo(Frames.code(0.8));
+        assertThat(Frames.codes(Frames.frame(plan, 40), 0)[0]).isEqualTo(Frames.code(0.4));
+        assertThat(Frames.codes(Frames.frame(plan, 80), 0)[0]).isEqualTo(Frames.code(0.8));
+    }
+
+    /** Half there, a black cue leaves half the light: 1 - 0.5 (1 - 0); two of them a quarter; a white one on top as much. */
+    @Test
+    void gatesAsFarAsTheCuesOfAMaskAreThere() {
+        String half = "\"opacity\": 0.5";
+        assertThat(gated(grey(0, 1, half))).isEqualTo(Frames.code(0.8 * 0.5));
+        assertThat(gated(grey(0, 1, half) + "," + grey(0, 1, half))).isEqualTo(Frames.code(0.8 * 0.25));
+        assertThat(gated(grey(1, 1, half))).isEqualTo(Frames.code(0.8));
+        assertThat(gated(grey(0, 1) + "," + grey(1, 1, half))).isEqualTo(Frames.code(0.8 * 0.5));
+    }
+
+    private static int gated(String maskCues) {
+        Plan plan = plan(layer(grey(0.8, 1)), "{\"mask\": true, \"cues\": [" + maskCues + "]}");
+        return Frames.codes(Frames.frame(plan, 0), 0)[0];
     }
 
     /** Code values are decoded once and encoded once, by the two formulas of IEC 61966-2-1, so they come out as they went in. */

@@ -50,6 +50,10 @@ class RandomShowTest {
         double[] stage = new double[3];
         for (PaintedLayer layer : layers) {
             double[] group = new double[3];
+            double hidden = 1;
+            for (Paint cue : layer.cues()) {
+                hidden *= inPart[cue.part().charAt(1) - '0'][pixel] ? 1 - cue.opacity() : 1;
+            }
             for (int channel = 0; channel < 3; channel++) {
                 Light light = Light.NONE;
                 for (Paint cue : layer.cues()) {
@@ -68,7 +72,7 @@ class RandomShowTest {
             if (layer.mask()) {
                 double luminance = 0.2126 * group[0] + 0.7152 * group[1] + 0.0722 * group[2];
                 for (int channel = 0; channel < 3; channel++) {
-                    stage[channel] *= 1 - layer.opacity() * (1 - luminance);
+                    stage[channel] *= Math.min(1, 1 - layer.opacity() * (1 - hidden - luminance));
                 }
             }
         }
