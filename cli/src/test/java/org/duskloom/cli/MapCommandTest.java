@@ -5,6 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.zip.CRC32C;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -48,6 +57,31 @@ class MapCommandTest {
     @ParameterizedTest
     @ValueSource(strings = {"demos/garden", "demos/mast"})
     void theMapRendersTheSameFrames(String demo) throws IOException {
+        Path home = onMap(demo);
+        render(home.resolve("show.json"), "from-display");
+        render(home.resolve("on-map.json"), "from-map");
+        assertThat(folder.resolve("from-map/frames.rgb"))
+                .hasSameBinaryContentAs(folder.resolve("from-display/frames.rgb"));
+    }
+
+    /** The rows of a map in any order: every prop has the same bytes, wherever it has come to stand in the file. */
+    @ParameterizedTest
+    @ValueSource(strings = {"demos/garden", "demos/mast"})
+    void theOrderOfItsRowsChangesNoPixel(String demo) throws IOException {
+        Path home = onMap(demo);
+        render(home.resolve("on-map.json"), "in-order");
+        List<String> rows = new ArrayList<>(Files.readAllLines(home.resolve("map.csv")));
+        Collections.shuffle(rows.subList(1, rows.size()), new Random(7));
+        Files.write(home.resolve("map.csv"), rows);
+        render(home.resolve("on-map.json"), "shuffled");
+
+        Map<String, String> inOrder = digestsOfProps(folder.resolve("in-order"));
+        Map<String, String> shuffled = digestsOfProps(folder.resolve("shuffled"));
+        assertThat(shuffled).isNotEmpty().isEqualTo(inOrder);
+    }
+
+    /** A demo's timeline beside its display, played on the map of the display. */
+    private Path onMap(String demo) throws IOException {
         Project.copy(demo, folder);
         Path home = folder.resolve(demo);
         String display = Files.readString(home.resolve("display.json"));
@@ -59,10 +93,27 @@ class MapCommandTest {
         String onMap = show.replace("\"display\": \"display.json\"", "\"map\": \"map.csv\", " + groups.strip());
         assertThat(onMap).isNotEqualTo(show);
         Files.writeString(home.resolve("on-map.json"), onMap);
-        render(home.resolve("show.json"), "from-display");
-        render(home.resolve("on-map.json"), "from-map");
-        assertThat(folder.resolve("from-map/frames.rgb"))
-                .hasSameBinaryContentAs(folder.resolve("from-display/frames.rgb"));
+        return home;
+    }
+
+    /** Of each prop, in the order of the file: a checksum of its bytes in all frames. */
+    private static Map<String, String> digestsOfProps(Path out) throws IOException {
+        byte[] frames = Files.readAllBytes(out.resolve("frames.rgb"));
+        String manifest = Files.readString(out.resolve("frames.json"));
+        Matcher pixels = Pattern.compile("\"pixels\": (\\d+)").matcher(manifest);
+        assertThat(pixels.find()).isTrue();
+        int frameBytes = 3 * Integer.parseInt(pixels.group(1));
+        Matcher prop = Pattern.compile("\"name\": \"([^\"]+)\", *\"first\": (\\d+), *\"count\": (\\d+)")
+                .matcher(manifest);
+        Map<String, String> digests = new LinkedHashMap<>();
+        while (prop.find()) {
+            CRC32C crc = new CRC32C();
+            for (int frame = 0; frame < frames.length; frame += frameBytes) {
+                crc.update(frames, frame + 3 * Integer.parseInt(prop.group(2)), 3 * Integer.parseInt(prop.group(3)));
+            }
+            digests.put(prop.group(1), Long.toHexString(crc.getValue()));
+        }
+        return digests;
     }
 
     private void render(Path show, String out) {

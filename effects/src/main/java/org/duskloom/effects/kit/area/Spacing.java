@@ -1,6 +1,8 @@
 package org.duskloom.effects.kit.area;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /**
  * How far apart lights hang: the distance to the nearest neighbour that lies rather beside than above or below, and to the
@@ -22,14 +24,25 @@ record Spacing(double across, double up) {
 
     static Spacing of(double[] x, double[] y, double size) {
         int asked = Math.min(ASKED, x.length);
+        int[] byPlace = byPlace(x, y);
         double[] across = new double[asked];
         double[] up = new double[asked];
         for (int i = 0; i < asked; i++) {
-            Spacing nearest = about((int) ((long) i * x.length / asked), x, y, size * SAME_PLACE);
+            int light = byPlace[(int) ((long) i * x.length / asked)];
+            Spacing nearest = about(light, x, y, size * SAME_PLACE);
             across[i] = nearest.across;
             up[i] = nearest.up;
         }
         return new Spacing(lowerQuartile(across), lowerQuartile(up));
+    }
+
+    /** From the left to the right, then upward: which lights are asked must not depend on the order of a file's rows. */
+    private static int[] byPlace(double[] x, double[] y) {
+        return IntStream.range(0, x.length)
+                .boxed()
+                .sorted(Comparator.<Integer>comparingDouble(light -> x[light]).thenComparingDouble(light -> y[light]))
+                .mapToInt(Integer::intValue)
+                .toArray();
     }
 
     /** The distances to the neighbours of one light, endless where it has none. */

@@ -3,7 +3,11 @@ package org.duskloom.effects.kit.area;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Random;
 import org.assertj.core.data.Offset;
 import org.duskloom.effects.Canvases;
 import org.junit.jupiter.api.Test;
@@ -71,6 +75,18 @@ class LightFieldTest {
     @Test
     void findsTheSpacingOfManyLights() {
         assertField(field(Canvases.grid(401, 250)), 401 / 200.0, 250 / 200.0, 1 / 200.0, 1 / 200.0);
+    }
+
+    /** Which lights are the sample does not depend on the order in which they come. */
+    @Test
+    void isTheSameInWhateverOrderTheLightsCome() {
+        double[][] places = Canvases.scattered(377);
+        LightField expected = field(places);
+        for (int seed = 1; seed <= 5; seed++) {
+            List<double[]> shuffled = new ArrayList<>(List.of(places));
+            Collections.shuffle(shuffled, new Random(seed));
+            assertThat(field(shuffled.toArray(double[][]::new))).isEqualTo(expected);
+        }
     }
 
     private static LightField field(double[][] places) {
