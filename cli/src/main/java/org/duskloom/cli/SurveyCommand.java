@@ -33,7 +33,9 @@ import picocli.CommandLine.Parameters;
                     + " code is 0.",
             "",
             "The measurements are CSV with the columns prop, pixel, x, y and perhaps z, a row for each measured pixel, in"
-                    + " the unit of the display. Six pixels of a prop that are not on one line mostly do.",
+                    + " the unit of the display. The CSV that map writes may be the template: the columns part, ownx,"
+                    + " owny and ownz are ignored; take out the rows that were not measured, and z unless depth was."
+                    + " Six pixels of a prop that are not on one line mostly do.",
             ""
         },
         footer = {

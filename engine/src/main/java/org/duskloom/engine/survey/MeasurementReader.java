@@ -22,11 +22,12 @@ import org.duskloom.engine.problem.Problems;
 
 /**
  * Reads measurements: CSV with the columns {@code prop,pixel,x,y} and, where depth was measured, {@code z}. A row for each
- * measured pixel, in any order; pixels that were not measured have none.
+ * measured pixel, in any order; pixels that were not measured have none. The other columns of a pixel map may stay, so that a
+ * map can be the template: they are not read.
  */
 public final class MeasurementReader {
     private static final List<String> REQUIRED = List.of("prop", "pixel", "x", "y");
-    private static final List<String> OPTIONAL = List.of("z");
+    private static final List<String> OPTIONAL = List.of("z", "part", "ownx", "owny", "ownz");
 
     private final PixelMap map;
     private final CsvTable table;

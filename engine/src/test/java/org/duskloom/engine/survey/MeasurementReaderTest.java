@@ -45,6 +45,19 @@ class MeasurementReaderTest {
         assertThat(problems.errorCount()).isZero();
     }
 
+    /** What the map command writes: its parts and own places say nothing of where pixels were measured. */
+    @Test
+    void takesAMapAsTheTemplate() {
+        Measurements measured = read("""
+                prop,pixel,x,y,z,part,ownx,owny,ownz
+                daisy-2,1,1400,2090,0,,0,90,0
+                daisy-2,41,1430,1710,5,no part,not read,,0
+                """).orElseThrow();
+        assertThat(measured.pixelCount()).isEqualTo(2);
+        assertThat(measured.props().get(0).places().z(1)).isEqualTo(5);
+        assertThat(problems.errorCount()).isZero();
+    }
+
     @Test
     void readsDepth() {
         Measurements measured = read("z,prop,pixel,x,y\n-3.5,arch lamp,1,1,2\n").orElseThrow();
@@ -91,7 +104,7 @@ class MeasurementReaderTest {
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
             `prop,pixel,x,y`           ~ the file has a header, but no measurements
             `prop,pixel,x`             ~ "y"
-            `prop,pixel,x,y,part`      ~ "part"
+            `prop,pixel,x,y,label`     ~ "label"
             `prop;pixel;x;y`           ~ semicolon
             """)
     void refusesFilesOfAnotherForm(String header, String message) {
