@@ -28,6 +28,13 @@ final class Extent {
         return (spread.first() > least ? 1 : 0) + (spread.second() > least ? 1 : 0) + (spread.third() > least ? 1 : 0);
     }
 
+    static double distance(Positions points, int a, int b) {
+        double dx = points.x(a) - points.x(b);
+        double dy = points.y(a) - points.y(b);
+        double dz = points.z(a) - points.z(b);
+        return Math.sqrt(dx * dx + dy * dy + dz * dz);
+    }
+
     /** The diagonal of the box round the points. */
     static double diagonal(Positions points) {
         double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};

@@ -24,6 +24,10 @@ final class FindingBuilder {
     /** The finding of a prop that differs for itself, or not. */
     Finding alone() {
         Reading preferred = readings.reading(study.preferred(), study.host());
+        boolean isFar = preferred.typicalMisfit() > subject.typicalStep();
+        if (study.verdict() == Verdict.UNEXPLAINED && isFar) {
+            return finding(readings.reading(study.asDescribed(), subject.prop()), List.of());
+        }
         return finding(preferred, study.verdict() == Verdict.DIFFERENT ? rivals(preferred) : List.of());
     }
 

@@ -31,6 +31,11 @@ public record Noise(double sigma, Source source, int spareCoordinates) {
     /** What a tape or a photo of a small display gives, if little is known. */
     private static final double USUAL_MILLIMETRES = 5;
 
+    /** Nobody mistakes a pixel for its neighbour's place, nor measures worse than so many times what is usual. */
+    private static final double LARGEST_SHARE_OF_STEP = 0.5;
+
+    private static final double LARGEST_IN_USUAL = 3;
+
     /** No display is so small that errors would hide it. */
     private static final double LEAST_DIAGONAL_IN_ERRORS = 50;
 
@@ -41,11 +46,13 @@ public record Noise(double sigma, Source source, int spareCoordinates) {
         /** A third of the tolerance that was asked for. */
         TOLERANCE,
         /** 5 mm, or less in a very small display, because too little was measured to tell, and nothing speaks against it. */
-        ASSUMED
+        ASSUMED,
+        /** The same, because what every placement leaves over is more than anybody measures wrongly. */
+        IMPLAUSIBLE
     }
 
     /** The squared error of a prop and on how many coordinates it stands. */
-    private record Share(double variance, int spare) {}
+    private record Share(double variance, int spare, boolean isPlausible) {}
 
     public Noise {
         Objects.requireNonNull(source, "source");
@@ -61,15 +68,18 @@ public record Noise(double sigma, Source source, int spareCoordinates) {
     }
 
     /**
-     * The median over all props of what their best placements leave over, so that a few bent props count for nothing. Of few
+     * The median over all props of what their best placements leave over, so that a few bent props count for nothing; without
+     * those that leave over more than half the step from pixel to pixel, for which no reading fits at all. Of few
      * measurements the upper bound that it exceeds once in twenty times, so that nothing is read into chance; but no more than
      * twice what was found, and 5 mm if that were less.
      */
     static Noise estimate(List<Subject> subjects, double diagonal, double millimetresPerUnit) {
-        List<Share> shares = shares(subjects);
         double usual = usual(diagonal, millimetresPerUnit);
+        List<Share> all = shares(subjects, usual);
+        List<Share> shares =
+                new ArrayList<>(all.stream().filter(Share::isPlausible).toList());
         if (shares.isEmpty()) {
-            return new Noise(usual, Source.ASSUMED, 0);
+            return new Noise(usual, all.isEmpty() ? Source.ASSUMED : Source.IMPLAUSIBLE, 0);
         }
         int spare = shares.stream().mapToInt(Share::spare).sum();
         double counted = shares.size() == 1 ? spare : Math.max(1, WEIGHT_OF_MEDIAN * spare);
@@ -82,19 +92,25 @@ public record Noise(double sigma, Source source, int spareCoordinates) {
         return unsure ? new Noise(usual, Source.ASSUMED, spare) : new Noise(bound, Source.MEASURED, spare);
     }
 
-    private static double usual(double diagonal, double millimetresPerUnit) {
+    /** The largest error that a prop's measurements may have, for all that its pixels say. */
+    static double largest(Subject subject, double usual) {
+        return Math.max(LARGEST_SHARE_OF_STEP * subject.typicalStep(), LARGEST_IN_USUAL * usual);
+    }
+
+    static double usual(double diagonal, double millimetresPerUnit) {
         double usual = USUAL_MILLIMETRES / millimetresPerUnit;
         return diagonal > 0 ? Math.min(usual, diagonal / LEAST_DIAGONAL_IN_ERRORS) : usual;
     }
 
-    private static List<Share> shares(List<Subject> subjects) {
+    private static List<Share> shares(List<Subject> subjects, double usual) {
         List<Share> shares = new ArrayList<>();
         for (Subject subject : subjects) {
             int spare = subject.spareCoordinates();
             if (spare > 0) {
                 double variance = subject.freest().squaredError() / spare;
                 double shown = subjects.size() == 1 ? 1 : ChiSquare.medianShare(spare);
-                shares.add(new Share(variance / shown, spare));
+                boolean plausible = Math.sqrt(variance) <= largest(subject, usual);
+                shares.add(new Share(variance / shown, spare, plausible));
             }
         }
         return shares;

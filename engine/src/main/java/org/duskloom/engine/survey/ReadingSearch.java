@@ -1,6 +1,7 @@
 package org.duskloom.engine.survey;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.duskloom.engine.map.Positions;
 
@@ -42,10 +43,11 @@ final class ReadingSearch {
         int forms = placings * 2 * WiringKind.values().length;
         this.least = new double[forms];
         this.best = new Wiring[forms];
+        Arrays.fill(least, Double.POSITIVE_INFINITY);
     }
 
     /**
-     * The best reading of every form that there is a wiring for.
+     * The best reading of every form that there is a wiring for, if its scale is within reason.
      *
      * @param slack how much more than the best reading one may leave over; those that leave more may be missing
      */
@@ -90,7 +92,7 @@ final class ReadingSearch {
     }
 
     private void take(int form, double left, Wiring wiring) {
-        if (best[form] == null || left < least[form]) {
+        if (left < least[form]) {
             least[form] = left;
             best[form] = wiring;
         }
@@ -104,6 +106,8 @@ final class ReadingSearch {
                 candidates.add(new Candidate(form, stance, best[index], left(form, best[index], least[index])));
             }
         }
+        // All pixels may tell a scale out of reason where those that were tried did not.
+        candidates.removeIf(candidate -> candidate.squaredError() == Double.POSITIVE_INFINITY);
         return candidates;
     }
 

@@ -7,9 +7,10 @@ import java.util.Optional;
  * A reading that fits the measurements as well as the preferred one.
  *
  * @param reading the reading
- * @param test which measurement would tell the two apart; nothing if they put every pixel at the same place
+ * @param mostApart the largest distance between the two places of a pixel, in the display's unit
+ * @param test which measurement would tell the two apart; nothing if they put every pixel too near to the same place
  */
-public record Rival(Reading reading, Optional<Test> test) {
+public record Rival(Reading reading, double mostApart, Optional<Test> test) {
     public Rival {
         Objects.requireNonNull(reading, "reading");
         Objects.requireNonNull(test, "test");

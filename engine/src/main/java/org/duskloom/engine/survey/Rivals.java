@@ -28,10 +28,11 @@ final class Rivals {
             }
         }
         if (most <= TELLING * sigma) {
-            return new Rival(other, Optional.empty());
+            return new Rival(other, most, Optional.empty());
         }
         return new Rival(
                 other,
+                most,
                 Optional.of(new Rival.Test(
                         farthest,
                         most,

@@ -30,8 +30,14 @@ record Spread(int points, double from, double to, Linear3 cross) {
         return moments.aboutOrigin();
     }
 
-    /** The sum of squared distances that is left, where the sum of products of the turned points with the others is the match. */
+    /**
+     * The sum of squared distances that is left, where the sum of products of the turned points with the others is the match;
+     * infinite where no scale within reason leaves least, so that the end of what is reasonable is not taken for a measurement.
+     */
     double left(double match, Sizing sizing) {
+        if (sizing == Sizing.WITHIN_REASON && from > 0 && !(match >= SMALLEST * from && match <= LARGEST * from)) {
+            return Double.POSITIVE_INFINITY;
+        }
         double scale = scale(match, sizing);
         return Math.max(0, to + scale * (scale * from - 2 * match));
     }

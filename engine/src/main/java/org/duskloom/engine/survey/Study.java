@@ -106,7 +106,7 @@ final class Study {
         chosen = tooFew ? List.of(asDescribed()) : tenable;
     }
 
-    private Candidate asDescribed() {
+    Candidate asDescribed() {
         return subject.candidates().stream()
                 .filter(Study::isAsDescribed)
                 .findFirst()

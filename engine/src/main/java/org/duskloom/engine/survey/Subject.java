@@ -1,6 +1,7 @@
 package org.duskloom.engine.survey;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.duskloom.engine.display.PlacedProp;
@@ -56,6 +57,17 @@ final class Subject {
     /** How many coordinates were measured. */
     int coordinates() {
         return dimensions.count() * measured.count();
+    }
+
+    /** The median distance from a pixel to the next one on the wire, as described; 0 for a single pixel. */
+    double typicalStep() {
+        Positions template = stance.template(false);
+        double[] steps = new double[Math.max(0, template.size() - 1)];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = Extent.distance(template, i, i + 1);
+        }
+        Arrays.sort(steps);
+        return steps.length == 0 ? 0 : steps[steps.length / 2];
     }
 
     boolean isWhollyMeasured() {

@@ -47,6 +47,7 @@ public final class SurveyReport {
             case MEASURED -> "worked out from the measurements";
             case TOLERANCE -> "a third of the tolerance";
             case ASSUMED -> "assumed, because too little was measured to tell";
+            case IMPLAUSIBLE -> "assumed, because no reading comes near; --tolerance says it instead";
         };
         lines.add(
                 "measuring error: about " + wording.length(result.noise().sigma()) + " in each coordinate, " + source);
@@ -119,9 +120,7 @@ public final class SurveyReport {
                 + switch (finding.verdict()) {
                     case AS_DESCRIBED, DIFFERENT ->
                         wording.changes(finding.reading().changes());
-                    case UNEXPLAINED ->
-                        "bent, or wired in an order of its own; nearest to: "
-                                + wording.changes(finding.reading().changes());
+                    case UNEXPLAINED -> "bent, or wired in an order of its own" + nearest(finding.reading());
                     case UNDETERMINED -> "not where it is described, but not enough to tell how";
                 });
         lines.add("  " + counted(finding.measuredPixels(), "pixel") + ", " + wording.length(finding.misfitAsDescribed())
@@ -132,9 +131,15 @@ public final class SurveyReport {
         finding.slips().forEach(slip -> slip(slip, ""));
     }
 
+    private String nearest(Reading reading) {
+        return reading.changes().isEmpty() ? "" : "; nearest to: " + wording.changes(reading.changes());
+    }
+
     private String leftOver(Finding finding) {
         Reading reading = finding.reading();
-        if (finding.verdict() == Verdict.UNDETERMINED) {
+        boolean unknown =
+                finding.verdict() == Verdict.UNEXPLAINED && reading.changes().isEmpty();
+        if (finding.verdict() == Verdict.UNDETERMINED || unknown) {
             return "";
         }
         String most = wording.length(reading.largestMisfit());
@@ -148,7 +153,14 @@ public final class SurveyReport {
         lines.add("    "
                 + rival.test()
                         .map(this::test)
-                        .orElse("no pixel tells them apart: both put all pixels at the same places"));
+                        .orElseGet(() -> "no pixel tells them apart: " + sameness(rival.mostApart())));
+    }
+
+    private String sameness(double mostApart) {
+        String apart = wording.length(mostApart);
+        return apart.equals(wording.length(0))
+                ? "both put all pixels at the same places"
+                : "they put none farther apart than " + apart + ", which errors hide";
     }
 
     private String test(Rival.Test test) {

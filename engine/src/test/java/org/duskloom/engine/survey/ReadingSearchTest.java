@@ -35,6 +35,7 @@ class ReadingSearchTest {
             List<Candidate> found =
                     ReadingSearch.candidates(stance, measured, wirings, dimensions, Double.POSITIVE_INFINITY);
             assertThat(found).extracting(Candidate::form).containsExactlyInAnyOrderElementsOf(least.keySet());
+            assertThat(found).anyMatch(candidate -> candidate.form().resized());
             for (Candidate candidate : found) {
                 assertThat(candidate.squaredError())
                         .as(candidate.toString())
@@ -133,7 +134,9 @@ class ReadingSearchTest {
                                 Form form = new Form(move, turn, mirrored, sizing != Sizing.KEPT, wiring.kind());
                                 boolean halfIsNone = mirrored && stance.mirrorsInY();
                                 double left = left(from, to, turn, move, sizing, halfIsNone);
-                                least.merge(form, left, Math::min);
+                                if (left < Double.POSITIVE_INFINITY) {
+                                    least.merge(form, left, Math::min);
+                                }
                             }
                         }
                     }
@@ -222,7 +225,10 @@ class ReadingSearchTest {
             ab += a.x(i) * b.x(i) + a.y(i) * b.y(i) + a.z(i) * b.z(i);
             aa += a.x(i) * a.x(i) + a.y(i) * a.y(i) + a.z(i) * a.z(i);
         }
-        double scale = sizing == Sizing.KEPT ? 1 : Math.max(0.25, Math.min(4, ab / aa));
+        if (sizing == Sizing.WITHIN_REASON && !(ab / aa >= 0.25 && ab / aa <= 4)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double scale = sizing == Sizing.KEPT ? 1 : ab / aa;
         return Points.squaredDistances(new Similarity(Linear3.IDENTITY, scale, 0, 0, 0).of(a), b);
     }
 

@@ -83,6 +83,15 @@ class SurveyReportTest {
                 .contains("  post: with 2 measured pixels a turn of less than 13 degrees does not show");
     }
 
+    /** Readings that errors hide are not said to be the same to the millimetre. */
+    @Test
+    void saysHowFarRivalsAreApart() {
+        Built built = new Gardens().prop("ring", "ring", 0, 0).built().turn("ring", -30, 0, 0);
+        assertThat(SurveyReport.of(built.survey(2, 1)))
+                .containsPattern(
+                        "no pixel tells them apart: they put none farther apart than [0-5]\\.?[0-9]* mm, which");
+    }
+
     @Test
     void saysThatNothingDiffers() {
         String report = exact(Gardens.daisies().built());
