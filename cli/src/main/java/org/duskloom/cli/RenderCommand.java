@@ -1,6 +1,7 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -121,6 +122,18 @@ final class RenderCommand implements Callable<Integer> {
             outputs.publish();
         }
         streams.tell(rendering.summary(output, System.nanoTime() - start));
+        if (!strip) {
+            tellOfOlderPictures();
+        }
+    }
+
+    private void tellOfOlderPictures() {
+        for (String name : RenderOutputs.PICTURES) {
+            Path picture = output.resolve(name);
+            if (Files.exists(picture)) {
+                streams.tell(picture + " is of an earlier rendering; --strip draws it anew");
+            }
+        }
     }
 
     private int threads() {

@@ -21,6 +21,9 @@ import org.duskloom.engine.time.FrameSpan;
 
 /** The files of one rendering, all begun before the first frame, so that what cannot be written is known by then. */
 final class RenderOutputs implements AutoCloseable {
+    /** The names of the pictures. */
+    static final List<String> PICTURES = List.of("strip.png", "time.png");
+
     private final LoadedShow show;
     private final FrameSpan frames;
     private final OutputGroup group;
@@ -91,8 +94,8 @@ final class RenderOutputs implements AutoCloseable {
     }
 
     private void addStrips(Path folder, PreviewScene scene) throws IOException {
-        StagedFile contact = open(folder.resolve("strip.png"));
-        StagedFile time = open(folder.resolve("time.png"));
+        StagedFile contact = open(folder.resolve(PICTURES.get(0)));
+        StagedFile time = open(folder.resolve(PICTURES.get(1)));
         long[] moments = Moments.evenly(frames, Moments.USUAL_PANELS);
         sinks.add(new ContactStrip(contact, scene, moments, StripOptions.standard()));
         long framesPerColumn = Moments.framesPerColumn(scene, frames, Moments.USUAL_COLUMNS);

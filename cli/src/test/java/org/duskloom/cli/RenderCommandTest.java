@@ -127,6 +127,22 @@ class RenderCommandTest {
     }
 
     @Test
+    void tellsOfPicturesThatItDidNotDrawAnew() throws IOException {
+        Path show = Garden.in(folder);
+        Path out = folder.resolve("out");
+        render(show, "out", "--strip");
+        assertThat(Ran.with("render", show, "-o", out, "--force")
+                        .without(folder)
+                        .err())
+                .endsWith("""
+                        out/strip.png is of an earlier rendering; --strip draws it anew
+                        out/time.png is of an earlier rendering; --strip draws it anew
+                        """);
+        assertThat(Ran.with("render", show, "-o", out, "--force", "--strip").err())
+                .doesNotContain("earlier");
+    }
+
+    @Test
     void theOutputMustNotBeAFile() throws IOException {
         Path show = Garden.in(folder);
         Path file = Files.writeString(folder.resolve("out"), "old");

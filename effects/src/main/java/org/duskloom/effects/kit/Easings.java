@@ -18,8 +18,8 @@ public final class Easings {
      * @param what the easing is of: {@code "how each light runs"}
      */
     public static TextSetting setting(String standard, String what) {
-        String meaning = what + "; an easing of CSS, such as linear, ease-in or steps(4)";
-        return TextSetting.of("easing", "easing", standard, LONGEST, meaning);
+        String range = "an easing of CSS, such as linear, ease-in or steps(4)";
+        return TextSetting.of("easing", "easing", range, standard, LONGEST, what);
     }
 
     /**

@@ -45,10 +45,12 @@ import org.duskloom.engine.effect.TextSetting;
 public final class Morph implements Effect {
     private static final int LONGEST_ADDRESS = 500;
 
+    private static final String PART = "a part of the members";
+
     static final TextSetting FROM =
-            TextSetting.of("from", "part", "", LONGEST_ADDRESS, "where the light comes from; must be set");
+            TextSetting.of("from", "part", PART, "", LONGEST_ADDRESS, "where the light comes from; must be set");
     static final TextSetting TO =
-            TextSetting.of("to", "part", "", LONGEST_ADDRESS, "where the light goes; must be set");
+            TextSetting.of("to", "part", PART, "", LONGEST_ADDRESS, "where the light goes; must be set");
     static final PaletteSetting PALETTE = PaletteSetting.of("palette", "colours at the start, along from", "white");
     static final PaletteSetting PALETTE_TO =
             PaletteSetting.of("palette-to", "colours at the end, along to; if not set, those of palette", "white");

@@ -17,8 +17,7 @@ import org.duskloom.engine.time.Easing;
  * pass and back in the second. A reversed pass begins at the end. Immutable.
  */
 final class Way {
-    static final TextSetting EASING =
-            Easings.setting("ease-in-out", "how the dots set off and arrive, as a CSS easing");
+    static final TextSetting EASING = Easings.setting("ease-in-out", "how the dots set off and arrive");
 
     static final FlagSetting BACK = FlagSetting.of("back", "goes there and back in each pass");
 

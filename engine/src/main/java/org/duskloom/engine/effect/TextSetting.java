@@ -3,12 +3,14 @@ package org.duskloom.engine.effect;
 /** A text, such as the name of a part or what is to be written. */
 public final class TextSetting extends Setting<String> {
     private final String kind;
+    private final String range;
     private final String standard;
     private final int longest;
 
-    private TextSetting(String name, String meaning, String kind, String standard, int longest) {
+    private TextSetting(String name, String meaning, String kind, String range, String standard, int longest) {
         super(name, meaning);
         this.kind = kind;
+        this.range = range;
         this.standard = standard;
         this.longest = longest;
     }
@@ -21,7 +23,16 @@ public final class TextSetting extends Setting<String> {
      * @param longest the greatest number of characters
      */
     public static TextSetting of(String name, String kind, String standard, int longest, String meaning) {
-        return new TextSetting(name, meaning, kind, standard, longest);
+        return of(name, kind, "up to " + longest + " characters", standard, longest, meaning);
+    }
+
+    /**
+     * A text setting that takes certain texts only.
+     *
+     * @param range which texts it takes, for the reference
+     */
+    public static TextSetting of(String name, String kind, String range, String standard, int longest, String meaning) {
+        return new TextSetting(name, meaning, kind, range, standard, longest);
     }
 
     /** The greatest number of characters. */
@@ -36,7 +47,7 @@ public final class TextSetting extends Setting<String> {
 
     @Override
     public String range() {
-        return "up to " + longest + " characters";
+        return range;
     }
 
     @Override
