@@ -147,6 +147,11 @@ public final class Fields {
         return list(name).flatMap(list -> Numbers.of(list, label(name), minCount, maxCount, min, max, problems));
     }
 
+    /** Whether there is a field that was not asked for. */
+    public boolean hasUnasked() {
+        return !asked.containsAll(byName.keySet());
+    }
+
     /** Turns every field that was not asked for into an error with the nearest name. */
     public void finish() {
         for (Field field : object.fields()) {

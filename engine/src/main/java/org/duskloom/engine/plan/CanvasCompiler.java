@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntSupplier;
+import java.util.stream.Stream;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
@@ -72,6 +73,11 @@ final class CanvasCompiler {
         return new PlannedCue.CanvasSet(canvases, geometry.overlapping());
     }
 
+    /** Finds what is wrong with a cue that will not be played. */
+    void check(Cue unsound) {
+        kernels(unsound);
+    }
+
     private PlannedCanvas planned(Cue play, int k, int brush) {
         CueGeometry.Area area = geometry.areas().get(k);
         FrameRate rate = show.timeline().rate();
@@ -105,7 +111,7 @@ final class CanvasCompiler {
     }
 
     private static Location place(Cue play, String setting) {
-        return play.with().stream()
+        return Stream.concat(play.with().stream(), play.changes().stream())
                 .filter(field -> field.name().equals(setting))
                 .findFirst()
                 .map(field -> field.value().location())

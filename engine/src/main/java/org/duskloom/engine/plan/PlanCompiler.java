@@ -19,6 +19,7 @@ import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Layer;
 import org.duskloom.engine.timeline.Layout;
 import org.duskloom.engine.timeline.Timeline;
+import org.duskloom.engine.timeline.UnsoundCue;
 
 /** Turns a show as read into a plan that can be rendered. */
 public final class PlanCompiler {
@@ -36,7 +37,11 @@ public final class PlanCompiler {
     private record Place(List<TextNode> on, Layout layout) {}
 
     /** What a cue paints, as written. */
-    private record Body(Place place, TextNode effect, List<Field> with) {}
+    private record Body(Place place, TextNode effect, List<Field> with, List<Field> changes) {
+        static Body of(Cue cue) {
+            return new Body(new Place(cue.on(), cue.layout()), cue.effect(), cue.with(), cue.changes());
+        }
+    }
 
     private PlanCompiler(Show show, EffectRegistry effects, Problems problems) {
         this.show = show;
@@ -64,6 +69,7 @@ public final class PlanCompiler {
         for (Layer layer : timeline.layers()) {
             List<PlannedCue> cues = new ArrayList<>();
             layer.cues().forEach(cue -> planned(cue).ifPresent(cues::add));
+            layer.unsound().forEach(this::check);
             layers.add(new PlannedLayer(layer.blend(), (float) layer.opacity(), layer.mask(), cues));
         }
         if (!problems.hasErrors()) {
@@ -74,26 +80,58 @@ public final class PlanCompiler {
 
     private Optional<PlannedCue> planned(Cue cue) {
         try {
-            Place place = new Place(cue.on(), cue.layout());
-            Body body = new Body(place, cue.effect(), cue.with());
+            Body body = Body.of(cue);
             Optional<CanvasCompiler> canvases = bodies.get(body);
             if (canvases == null) {
-                canvases = canvases(cue, place);
+                canvases = canvases(cue, body.place());
                 bodies.put(body, canvases);
             }
             NumberTrack opacity = settingsReader.opacity(cue);
             return canvases.map(compiler -> planned(cue, compiler, opacity));
         } catch (ArithmeticException tooLarge) {
-            problems.error(
-                    cue.location(),
-                    "the times of the cue cannot be counted exactly together",
-                    "use fewer digits behind the dot, or a simpler frame rate");
+            reportTooLarge(cue);
             return Optional.empty();
+        }
+    }
+
+    private void reportTooLarge(Cue cue) {
+        problems.error(
+                cue.location(),
+                "the times of the cue cannot be counted exactly together",
+                "use fewer digits behind the dot, or a simpler frame rate");
+    }
+
+    /** Finds what else is wrong with a cue that has errors already. */
+    private void check(UnsoundCue unsound) {
+        Cue cue = unsound.standIn();
+        try {
+            settingsReader.opacity(cue);
+            Place place = Body.of(cue).place();
+            if (unsound.canBePrepared()) {
+                canvases(cue, place).ifPresent(canvases -> canvases.check(cue));
+                return;
+            }
+            show.groups().resolve(place.on(), problems);
+            if (unsound.namesEffect()) {
+                effect(cue).ifPresent(effect -> settingsReader.read(effect, cue));
+            }
+        } catch (ArithmeticException tooLarge) {
+            reportTooLarge(cue);
         }
     }
 
     private Optional<CanvasCompiler> canvases(Cue cue, Place place) {
         int errorsBefore = problems.errorCount();
+        Optional<Effect> effect = effect(cue);
+        Optional<CueGeometry> geometry = geometry(place);
+        Optional<Settings> settings = effect.map(found -> settingsReader.read(found, cue));
+        return geometry.isEmpty() || settings.isEmpty() || problems.errorCount() > errorsBefore
+                ? Optional.empty()
+                : Optional.of(new CanvasCompiler(
+                        show, effect.get(), settings.get(), geometry.get(), problems, () -> brushCount++));
+    }
+
+    private Optional<Effect> effect(Cue cue) {
         Optional<Effect> effect = effects.find(cue.effect().value());
         if (effect.isEmpty()) {
             problems.error(
@@ -101,12 +139,7 @@ public final class PlanCompiler {
                     "there is no effect " + Quoted.of(cue.effect().value()),
                     NearestName.hint(cue.effect().value(), effects.names()));
         }
-        Optional<CueGeometry> geometry = geometry(place);
-        Optional<Settings> settings = effect.map(found -> settingsReader.read(found, cue));
-        return geometry.isEmpty() || settings.isEmpty() || problems.errorCount() > errorsBefore
-                ? Optional.empty()
-                : Optional.of(new CanvasCompiler(
-                        show, effect.get(), settings.get(), geometry.get(), problems, () -> brushCount++));
+        return effect;
     }
 
     private Optional<CueGeometry> geometry(Place place) {

@@ -12,6 +12,7 @@ import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.effect.ChoiceSetting;
@@ -54,17 +55,44 @@ final class SettingsReader {
         effect.settings().forEach(setting -> byName.put(setting.name(), setting));
         Map<Setting<?>, Object> given = new LinkedHashMap<>();
         for (Field field : cue.with()) {
-            Setting<?> setting = byName.get(field.name());
-            if (setting == null) {
-                problems.error(
-                        field.nameLocation(),
-                        "the effect " + effect.name() + " has no setting " + Quoted.of(field.name()),
-                        NearestName.hint(field.name(), byName.keySet()));
-            } else {
-                value(setting, field.value(), what(setting, effect)).ifPresent(value -> given.put(setting, value));
-            }
+            setting(field, effect, byName)
+                    .ifPresent(setting -> value(setting, field.value(), what(setting, effect))
+                            .ifPresent(value -> given.put(setting, value)));
+        }
+        for (Field field : cue.changes()) {
+            setting(field, effect, byName)
+                    .ifPresent(setting -> changed(setting, field, what(setting, effect))
+                            .ifPresent(value -> given.put(setting, value)));
         }
         return Settings.of(given);
+    }
+
+    private Optional<Setting<?>> setting(Field field, Effect effect, Map<String, Setting<?>> byName) {
+        Setting<?> setting = byName.get(field.name());
+        if (setting == null) {
+            problems.error(
+                    field.nameLocation(),
+                    "the effect " + effect.name() + " has no setting " + Quoted.of(field.name()),
+                    NearestName.hint(field.name(), byName.keySet()));
+        }
+        return Optional.ofNullable(setting);
+    }
+
+    /** What a repeat adds to a setting that is not written, on top of its default. */
+    private Optional<?> changed(Setting<?> setting, Field change, String what) {
+        if (setting instanceof NumberSetting number && change.value() instanceof NumberNode added) {
+            double sum = number.standard().at(0) + added.value();
+            return value(setting, NumberNode.computed(added.location(), sum), what);
+        }
+        boolean counts = setting instanceof NumberSetting;
+        problems.error(
+                change.nameLocation(),
+                "the change of " + Quoted.of(change.name()) + " per repeat cannot be made",
+                counts
+                        ? "give a number to add to " + setting.standardText()
+                                + ", its default, or a list of values to go" + " through"
+                        : "give a list of values to go through");
+        return Optional.empty();
     }
 
     /** The opacity of a cue over its time. */

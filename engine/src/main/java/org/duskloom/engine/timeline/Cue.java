@@ -22,6 +22,8 @@ import org.duskloom.engine.time.ExactTime;
  * @param on the addresses, at least one
  * @param effect the effect's name
  * @param with the settings as written, each once
+ * @param changes what a repeat adds in this play to settings that are not written in {@code with}; it is added to their
+ *     defaults
  * @param layout how the effect is laid over the members
  * @param fade how it comes and goes
  * @param opacity 0 to 1, a number or keys; absent means 1
@@ -36,6 +38,7 @@ public record Cue(
         List<TextNode> on,
         TextNode effect,
         List<Field> with,
+        List<Field> changes,
         Layout layout,
         Fade fade,
         Optional<Node> opacity,
@@ -49,6 +52,7 @@ public record Cue(
         on = List.copyOf(on);
         Objects.requireNonNull(effect, "effect");
         with = List.copyOf(with);
+        changes = List.copyOf(changes);
         Objects.requireNonNull(layout, "layout");
         Objects.requireNonNull(fade, "fade");
         Objects.requireNonNull(opacity, "opacity");
@@ -65,10 +69,23 @@ public record Cue(
      *
      * @param cut where it is cut off
      */
-    Cue repeated(int play, ExactTime shift, ExactTime cut, List<Field> settings) {
+    Cue repeated(int play, ExactTime shift, ExactTime cut, SettingSteps.Changed settings) {
         String key = play == 0 ? randomKey : randomKey + "#" + play;
         ExactTime last = end.plus(shift);
         ExactTime seen = last.compareTo(cut) < 0 ? last : cut;
-        return new Cue(location, key, at.plus(shift), last, seen, on, effect, settings, layout, fade, opacity, blend);
+        return new Cue(
+                location,
+                key,
+                at.plus(shift),
+                last,
+                seen,
+                on,
+                effect,
+                settings.with(),
+                settings.beside(),
+                layout,
+                fade,
+                opacity,
+                blend);
     }
 }

@@ -1,5 +1,6 @@
 package org.duskloom.engine.timeline;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,32 +33,47 @@ final class CueReader {
         this.problems = context.problems();
     }
 
-    /** The cue, once for every time that it is played; none if it has errors. */
-    List<Cue> read(Node node) {
+    /** The cue, once for every time that it is played; if it has errors, what can still be checked of it. */
+    CuePlays read(Node node) {
         Optional<ObjectNode> written = Expected.object(node, "a cue", problems);
         if (written.isEmpty()) {
-            return List.of();
+            return CuePlays.NONE;
         }
         int errorsBefore = problems.errorCount();
+        Fields fields = Fields.of(looks.filledIn(written.get(), problems), "a cue", problems)
+                .orElseThrow();
+        Seen seen = seen(fields);
         List<Cue> cues = List.of();
         try {
-            cues = cues(Fields.of(looks.filledIn(written.get(), problems), "a cue", problems)
-                    .orElseThrow());
+            cues = played(fields, seen);
         } catch (ArithmeticException tooLarge) {
             problems.error(
                     node.location(),
                     "the times of the cue cannot be counted exactly together",
                     "use fewer digits behind the dot, or a simpler frame rate");
         }
-        return problems.errorCount() > errorsBefore ? List.of() : cues;
+        return problems.errorCount() > errorsBefore
+                ? new CuePlays(List.of(), unsound(fields, seen))
+                : new CuePlays(cues, List.of());
     }
 
-    private List<Cue> cues(Fields fields) {
+    /** What is seen, not when. It is complete if nothing is wrong that an effect is prepared from. */
+    private record Seen(
+            Optional<TextNode> effect, List<TextNode> on, List<Field> with, Layout layout, boolean complete) {}
+
+    private Seen seen(Fields fields) {
+        int errorsBefore = problems.errorCount();
         Optional<TextNode> effect = effect(fields);
-        Optional<CueTimes> times = CueTimes.read(fields, context);
+        // Asked for early, so that the hint about unknown fields lists them where a cue usually has them.
+        List.of("at", "for", "until").forEach(fields::has);
         List<TextNode> on = on(fields);
         List<Field> with = with(fields);
         Layout layout = new LayoutReader(fields, context).read();
+        return new Seen(effect, on, with, layout, effect.isPresent() && problems.errorCount() == errorsBefore);
+    }
+
+    private List<Cue> played(Fields fields, Seen seen) {
+        Optional<CueTimes> times = CueTimes.read(fields, context);
         Fade fade = fade(fields, times);
         Optional<Node> opacity = fields.node("opacity");
         BlendMode blend =
@@ -66,24 +82,53 @@ final class CueReader {
         Optional<Node> repeatNode = fields.node("repeat");
         Optional<Repeat> repeat = repeatNode.flatMap(node -> Repeat.read(node, context));
         fields.finish();
-        if (effect.isEmpty() || times.isEmpty() || repeatNode.isPresent() != repeat.isPresent()) {
+        if (seen.effect().isEmpty() || times.isEmpty() || repeatNode.isPresent() != repeat.isPresent()) {
             return List.of();
         }
         ExactTime at = times.get().at();
+        ExactTime end = at.plus(times.get().length());
         Cue cue = new Cue(
                 fields.location(),
-                randomKey(name, effect.get().value(), at),
+                randomKey(name, seen.effect().get().value(), at),
                 at,
-                at.plus(times.get().length()),
-                at.plus(times.get().length()),
-                on,
-                effect.get(),
-                with,
-                layout,
+                end,
+                end,
+                seen.on(),
+                seen.effect().get(),
+                seen.with(),
+                List.of(),
+                seen.layout(),
                 fade,
                 opacity,
                 blend);
         return repeat.map(plan -> plan.of(cue, context)).orElse(List.of(cue));
+    }
+
+    /** A repeat with errors is followed until each of its values has had its turn. */
+    private List<UnsoundCue> unsound(Fields fields, Seen seen) {
+        Cue standIn = new Cue(
+                fields.location(),
+                "",
+                ExactTime.ZERO,
+                context.end(),
+                context.end(),
+                seen.on(),
+                seen.effect().orElseGet(() -> new TextNode(fields.location(), "")),
+                seen.with(),
+                List.of(),
+                seen.layout(),
+                Fade.NONE,
+                fields.node("opacity"),
+                BlendMode.NORMAL);
+        boolean canBePrepared = seen.complete() && !fields.hasUnasked();
+        SettingSteps change = fields.node("repeat").map(SettingSteps::in).orElse(SettingSteps.NONE);
+        List<UnsoundCue> cues = new ArrayList<>();
+        for (int play = 0; play < change.playsToSeeAll(); play++) {
+            Cue cue = standIn.repeated(
+                    play, ExactTime.ZERO, context.end(), change.appliedTo(seen.with(), play, problems));
+            cues.add(new UnsoundCue(cue, seen.effect().isPresent(), canBePrepared));
+        }
+        return cues;
     }
 
     private Optional<TextNode> effect(Fields fields) {
@@ -135,7 +180,7 @@ final class CueReader {
     private Fade fade(Fields fields, Optional<CueTimes> times) {
         Optional<Fields> written = fields.fields("fade");
         if (written.isEmpty()) {
-            return new Fade(ExactTime.ZERO, ExactTime.ZERO, Easing.LINEAR);
+            return Fade.NONE;
         }
         Fields fade = written.get();
         ExactTime in = context.orZero(fade, "in").orElse(ExactTime.ZERO);

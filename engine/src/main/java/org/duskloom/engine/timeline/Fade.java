@@ -12,6 +12,9 @@ import org.duskloom.engine.time.ExactTime;
  * @param easing the course of both; going out mirrors coming in
  */
 public record Fade(ExactTime in, ExactTime out, Easing easing) {
+    /** There at once and gone at once. */
+    static final Fade NONE = new Fade(ExactTime.ZERO, ExactTime.ZERO, Easing.LINEAR);
+
     public Fade {
         Objects.requireNonNull(in, "in");
         Objects.requireNonNull(out, "out");

@@ -12,11 +12,14 @@ import org.duskloom.engine.color.BlendMode;
  * @param opacity 0 to 1
  * @param mask whether its brightness gates the layers under it instead of being seen, where and while it has cues
  * @param cues in the order of the file; a later one paints over an earlier one
+ * @param unsound what could be read of cues that have errors, for further checks
  */
-public record Layer(String name, BlendMode blend, double opacity, boolean mask, List<Cue> cues) {
+public record Layer(
+        String name, BlendMode blend, double opacity, boolean mask, List<Cue> cues, List<UnsoundCue> unsound) {
     public Layer {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(blend, "blend");
         cues = List.copyOf(cues);
+        unsound = List.copyOf(unsound);
     }
 }

@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.time.ExactTime;
 
 /** Reads how the effect of a cue is laid over its members. */
@@ -22,14 +23,15 @@ final class LayoutReader {
         Fit fit = word("fit", Fit.class, Fit.CONTAIN);
         PixelOrder order = word("order", PixelOrder.class, PixelOrder.WIRING);
         Optional<Stagger> stagger = fields.node("stagger").flatMap(this::stagger);
-        if (spread == Spread.WHOLE && stagger.isPresent()) {
+        boolean whole = !fields.has("spread") || saysWhole();
+        if (whole && stagger.isPresent()) {
             context.problems()
                     .error(
                             fields.location("stagger"),
                             "\"stagger\" needs members with clocks of their own",
                             "add \"spread\": \"each\"");
         }
-        if (spread == Spread.WHOLE && axes == Axes.OWN) {
+        if (whole && axes == Axes.OWN) {
             context.problems()
                     .error(
                             fields.location("axes"),
@@ -37,6 +39,12 @@ final class LayoutReader {
                             "add \"spread\": \"each\"");
         }
         return new Layout(spread, axes, fit, order, stagger);
+    }
+
+    /** Where the word is wrong, another one may have been meant. */
+    private boolean saysWhole() {
+        return fields.node("spread").orElse(null) instanceof TextNode text
+                && text.value().equals(Spread.WHOLE.word());
     }
 
     private Optional<Stagger> stagger(Node node) {

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.duskloom.engine.document.Expected;
-import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
@@ -88,8 +87,8 @@ record Repeat(
         }
         List<Cue> cues = new ArrayList<>();
         for (int repeat = 0; repeat < plays; repeat++) {
-            List<Field> with = change.appliedTo(first.with(), repeat, context.problems());
-            cues.add(first.repeated(repeat, step.times(repeat), cut, with));
+            SettingSteps.Changed settings = change.appliedTo(first.with(), repeat, context.problems());
+            cues.add(first.repeated(repeat, step.times(repeat), cut, settings));
         }
         return cues;
     }

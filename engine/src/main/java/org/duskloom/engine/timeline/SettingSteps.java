@@ -1,5 +1,6 @@
 package org.duskloom.engine.timeline;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,13 +9,14 @@ import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.NumberNode;
+import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.Quoted;
-import org.duskloom.engine.document.ShortestDecimal;
 import org.duskloom.engine.problem.Problems;
 
 /**
  * What changes in the settings of a cue from play to play: a number is added once more each time, of a list each play takes
- * the next item, and after the last the first again.
+ * the next item, and after the last the first again. What is added to a setting that is not written goes on top of its
+ * default, which only its effect knows.
  *
  * @param steps the changes as written, by the names of the settings
  */
@@ -26,16 +28,53 @@ record SettingSteps(List<Field> steps) {
         steps = List.copyOf(steps);
     }
 
+    /** What a cue's {@code repeat} says of it, right or wrong; nothing where it does not say anything. */
+    static SettingSteps in(Node repeat) {
+        return repeat instanceof ObjectNode object && object.value("change").orElse(null) instanceof ObjectNode change
+                ? new SettingSteps(change.fields())
+                : NONE;
+    }
+
+    /** How many plays it takes until every value of every list has had its turn. */
+    int playsToSeeAll() {
+        return steps.stream()
+                .map(Field::value)
+                .filter(ListNode.class::isInstance)
+                .mapToInt(list -> ((ListNode) list).items().size())
+                .reduce(1, Math::max);
+    }
+
+    /**
+     * The settings of a play.
+     *
+     * @param with those that are written
+     * @param beside what is added to others
+     */
+    record Changed(List<Field> with, List<Field> beside) {}
+
     /** The settings of a play, counted from 0. */
-    List<Field> appliedTo(List<Field> with, int play, Problems problems) {
+    Changed appliedTo(List<Field> with, int play, Problems problems) {
         Map<String, Field> changed = new LinkedHashMap<>();
         with.forEach(field -> changed.put(field.name(), field));
+        List<Field> beside = new ArrayList<>();
         for (Field step : steps) {
             Field base = changed.get(step.name());
-            value(step, base == null ? null : base.value(), play, problems)
-                    .ifPresent(value -> changed.put(step.name(), new Field(step.name(), step.nameLocation(), value)));
+            if (base == null && !(step.value() instanceof ListNode)) {
+                beside.add(step.value() instanceof NumberNode added ? valued(step, sum(0, play, added)) : step);
+            } else {
+                value(step, base == null ? null : base.value(), play, problems)
+                        .ifPresent(value -> changed.put(step.name(), valued(step, value)));
+            }
         }
-        return List.copyOf(changed.values());
+        return new Changed(List.copyOf(changed.values()), beside);
+    }
+
+    private static Field valued(Field step, Node value) {
+        return new Field(step.name(), step.nameLocation(), value);
+    }
+
+    private static NumberNode sum(double start, int play, NumberNode added) {
+        return NumberNode.computed(added.location(), start + play * added.value());
     }
 
     private static Optional<Node> value(Field step, Node base, int play, Problems problems) {
@@ -43,15 +82,16 @@ record SettingSteps(List<Field> steps) {
             return Optional.of(list.items().get(play % list.items().size()));
         }
         if (step.value() instanceof NumberNode added && base instanceof NumberNode start) {
-            double sum = start.value() + play * added.value();
-            // A number that was refused is NaN and already reported.
-            String written = Double.isFinite(sum) ? ShortestDecimal.of(sum) : String.valueOf(sum);
-            return Optional.of(new NumberNode(added.location(), sum, written));
+            return Optional.of(sum(start.value(), play, added));
         }
+        refuse(step, problems);
+        return Optional.empty();
+    }
+
+    private static void refuse(Field step, Problems problems) {
         problems.error(
                 step.nameLocation(),
                 "the change of " + Quoted.of(step.name()) + " per repeat cannot be made",
-                "give a number to add to a plain number in \"with\", or a list of values to go through");
-        return Optional.empty();
+                "give a number to add to a plain number, or a list of values to go through");
     }
 }

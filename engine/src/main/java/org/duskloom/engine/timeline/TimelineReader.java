@@ -49,7 +49,7 @@ public final class TimelineReader {
      * @param root the whole file
      * @param problems where errors and warnings go; all of them, not only the first
      * @return the timeline as far as it could be read, so that what it names can be checked in the same run: cues with
-     *     errors are left out; nothing if it is not clear where its pixels come from
+     *     errors stand apart; nothing if it is not clear where its pixels come from
      */
     public static Optional<Timeline> read(Node root, Problems problems) {
         return Fields.of(root, "the timeline", problems).flatMap(new TimelineReader(problems)::bound);
@@ -175,8 +175,13 @@ public final class TimelineReader {
         fields.require("cues");
         CueReader reader = new CueReader(name, looks, context);
         List<Cue> cues = new ArrayList<>();
-        fields.list("cues").map(ListNode::items).orElse(List.of()).forEach(cue -> cues.addAll(reader.read(cue)));
+        List<UnsoundCue> unsound = new ArrayList<>();
+        for (Node cue : fields.list("cues").map(ListNode::items).orElse(List.of())) {
+            CuePlays plays = reader.read(cue);
+            cues.addAll(plays.sound());
+            unsound.addAll(plays.unsound());
+        }
         fields.finish();
-        return new Layer(name, blend, opacity, mask, cues);
+        return new Layer(name, blend, opacity, mask, cues, unsound);
     }
 }

@@ -71,6 +71,15 @@ class RepeatTest {
         assertThat(plays.stream().map(RepeatTest::settings)).containsExactly("n 1", "n 3", "n 5");
     }
 
+    /** Only the effect knows the default, so what is added to it stands apart: play k adds k times 90. */
+    @Test
+    void keepsWhatIsAddedToSettingsThatAreNotWritten() {
+        List<Cue> plays = plays("\"for\": \"1s\", \"repeat\": {\"count\": 3, \"change\": {\"toward\": 90}}");
+        assertThat(plays.stream().map(RepeatTest::settings)).containsOnly("");
+        assertThat(plays.stream().map(cue -> shown(cue.changes().get(0))))
+                .containsExactly("toward 0", "toward 90", "toward 180");
+    }
+
     @Test
     void drawsAnewForEveryPlayAndAsBeforeForTheFirst() {
         String key = plays("\"at\": \"1s\", \"for\": \"1s\"").get(0).randomKey();
@@ -108,14 +117,12 @@ class RepeatTest {
                     show.json:5:51: error: the cue would be played 11112 times; allowed: 1 to 10000
                 {"on": "x", "effect": "e", "for": "1s", "repeat": {"until": "11s"}}
                     show.json:5:61: error: "until" of "repeat" of a cue is 11s; the timeline ends at 10s
-                {"on": "x", "effect": "e", "for": "1s", "repeat": {"count": 3, "change": {"phase": 0.5}}}
-                    show.json:5:75: error: the change of "phase" per repeat cannot be made; give a number to add to a plain number in "with", or a list of values to go through
                 {"on": "x", "effect": "e", "for": "1s", "repeat": {"count": 3, "change": {"phase": []}}}
-                    show.json:5:75: error: the change of "phase" per repeat cannot be made; give a number to add to a plain number in "with", or a list of values to go through
+                    show.json:5:75: error: the change of "phase" per repeat cannot be made; give a number to add to a plain number, or a list of values to go through
                 {"on": "x", "effect": "e", "for": "1s", "repeat": {"count": 3, "change": [1]}}
                     show.json:5:74: error: "change" of "repeat" of a cue must be an object { }, not a list
                 {"on": "x", "effect": "e", "for": "1s", "with": {"color": "red"}, "repeat": {"count": 3, "change": {"color": 1}}}
-                    show.json:5:101: error: the change of "color" per repeat cannot be made; give a number to add to a plain number in "with", or a list of values to go through
+                    show.json:5:101: error: the change of "color" per repeat cannot be made; give a number to add to a plain number, or a list of values to go through
                 """);
     }
 

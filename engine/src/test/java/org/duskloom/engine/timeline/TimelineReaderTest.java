@@ -32,9 +32,9 @@ class TimelineReaderTest {
         assertThat(timeline.palettes().get("dusk").location()).hasToString("show.json:3:66");
         assertThat(timeline.layers())
                 .containsExactly(
-                        new Layer("1", BlendMode.NORMAL, 1, false, List.of()),
-                        new Layer("sparkle", BlendMode.SCREEN, 0.8, false, List.of()),
-                        new Layer("3", BlendMode.NORMAL, 1, true, List.of()));
+                        new Layer("1", BlendMode.NORMAL, 1, false, List.of(), List.of()),
+                        new Layer("sparkle", BlendMode.SCREEN, 0.8, false, List.of(), List.of()),
+                        new Layer("3", BlendMode.NORMAL, 1, true, List.of(), List.of()));
     }
 
     @Test
