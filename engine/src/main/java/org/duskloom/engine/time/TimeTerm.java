@@ -8,8 +8,6 @@ import org.duskloom.engine.problem.TextFormatException;
 
 /** Reads one unsigned number with its unit, or one clock time. */
 final class TimeTerm {
-    static final String UNITS = "write a number and a unit, such as \"3s\", \"250ms\", \"1:02.5\" or \"90f\"";
-
     private static final int MOST_DIGITS = 9;
     private static final Pattern AMOUNT = Pattern.compile("([0-9]*)(?:\\.([0-9]*))?(.*)", Pattern.DOTALL);
     private static final Pattern CLOCK =
@@ -34,6 +32,12 @@ final class TimeTerm {
         return term.indexOf(':') >= 0 ? reader.clock(term) : reader.amount(term);
     }
 
+    /** What can be written where these words have a meaning. */
+    static String usable(TimeContext context) {
+        return "write a number and a unit, such as \"3s\", \"250ms\""
+                + (context.rate().isPresent() ? ", \"1:02.5\" or \"90f\"" : " or \"1:02.5\"");
+    }
+
     private ExactTime clock(String term) throws TextFormatException {
         Matcher clock = CLOCK.matcher(term);
         if (!clock.matches()) {
@@ -55,7 +59,7 @@ final class TimeTerm {
         String decimals = amount.group(2) == null ? "" : amount.group(2);
         boolean dotAlone = amount.group(2) != null && decimals.isEmpty();
         if (dotAlone || amount.group(1).isEmpty() && decimals.isEmpty()) {
-            throw refuse("has no readable number", UNITS);
+            throw refuse("has no readable number", usable(context));
         }
         if (amount.group(1).length() > MOST_DIGITS || decimals.length() > MOST_DIGITS) {
             throw refuse("has too many digits", "at most nine before the dot and nine after it");
@@ -76,7 +80,7 @@ final class TimeTerm {
 
     private ExactTime frames(ExactTime number) throws TextFormatException {
         if (context.rate().isEmpty()) {
-            throw refuse("counts frames, but no frame rate is known here", UNITS);
+            throw refuse("counts frames, but no frame rate is known here", usable(context));
         }
         if (number.denominator() != 1) {
             throw refuse("is not a whole number of frames", "write a whole number, or a time in \"s\" or \"ms\"");
@@ -86,7 +90,7 @@ final class TimeTerm {
 
     private ExactTime beats(ExactTime number) throws TextFormatException {
         if (context.tempo().isEmpty()) {
-            throw refuse("counts beats, but no tempo is given", "give a tempo, or write the time in \"s\" or \"ms\"");
+            throw refuse("counts beats, which cannot be used here", usable(context));
         }
         return context.tempo().get().beat().times(number.numerator(), number.denominator());
     }
@@ -95,7 +99,7 @@ final class TimeTerm {
         return new TextFormatException("the time " + Quoted.of(whole) + " " + what, hint);
     }
 
-    private static String unitHint(String unit) {
+    private String unitHint(String unit) {
         if (unit.startsWith(",")) {
             return "decimals follow a dot, as in \"1.5s\"";
         }
@@ -104,9 +108,19 @@ final class TimeTerm {
         }
         return switch (unit.toLowerCase(Locale.ROOT)) {
             case "m", "min", "h" -> "write minutes and hours as \"2:30\" or \"1:00:00\"";
-            case "s", "ms", "f", "b" -> "units are in small letters: \"" + unit.toLowerCase(Locale.ROOT) + "\"";
-            default -> "units: s, ms, f (frames), b (beats)";
+            case "b" -> context.tempo().isPresent() ? inSmallLetters(unit) : units();
+            case "s", "ms", "f" -> inSmallLetters(unit);
+            default -> units();
         };
+    }
+
+    private static String inSmallLetters(String unit) {
+        return "units are in small letters: \"" + unit.toLowerCase(Locale.ROOT) + "\"";
+    }
+
+    private String units() {
+        return "units: s, ms" + (context.rate().isPresent() ? ", f (frames)" : "")
+                + (context.tempo().isPresent() ? ", b (beats)" : "");
     }
 
     private static ExactTime decimal(String digits, String decimals) {

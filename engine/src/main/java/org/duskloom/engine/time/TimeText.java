@@ -46,7 +46,7 @@ public final class TimeText {
      */
     public static ExactTime parseSigned(String text, TimeContext context) throws TextFormatException {
         if (text.length() > LONGEST) {
-            throw refuse(text, "is too long for a time", TimeTerm.UNITS);
+            throw refuse(text, "is too long for a time", TimeTerm.usable(context));
         }
         try {
             return read(text.strip(), context);
@@ -68,7 +68,7 @@ public final class TimeText {
 
     private static ExactTime fromMark(String time, TimeContext context) throws TextFormatException {
         if (context.marks().isEmpty()) {
-            throw refuse(time, "starts from a mark, which cannot be used here", TimeTerm.UNITS);
+            throw refuse(time, "starts from a mark, which cannot be used here", TimeTerm.usable(context));
         }
         Map<String, ExactTime> marks = context.marks().get();
         Optional<String> name = MarkName.leading(time.substring(1), marks.keySet());

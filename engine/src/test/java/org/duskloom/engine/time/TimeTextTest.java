@@ -143,11 +143,30 @@ final class TimeTextTest {
     @Test
     void framesBeatsAndMarksNeedTheirContext() {
         assertThat(refusal("90f", TimeContext.NONE)).hasMessageContaining("no frame rate is known");
-        assertThat(refusal("8b", TimeContext.NONE)).hasMessageContaining("no tempo is given");
+        assertThat(refusal("8b", TimeContext.NONE)).hasMessageContaining("counts beats, which cannot be used here");
         assertThat(refusal("@dusk", TimeContext.NONE)).hasMessageContaining("cannot be used here");
         assertThat(refusal("@dusk", ALL.withoutMarks())).hasMessageContaining("cannot be used here");
         assertThat(refusal("@dusk", TimeContext.NONE.withMarks(Map.of())).hint())
                 .isEqualTo("there are no marks to start from");
+    }
+
+    /** A hint must not name what would be refused as well. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "3sec|units: s, ms, f (frames)",
+                "3B|units: s, ms, f (frames)",
+                "8b|write a number and a unit, such as \"3s\", \"250ms\", \"1:02.5\" or \"90f\"",
+                "@dusk|write a number and a unit, such as \"3s\", \"250ms\", \"1:02.5\" or \"90f\""
+            })
+    void hintsNameOnlyWhatCanBeUsed(String text, String hint) {
+        TimeContext framesOnly = TimeContext.NONE.withRate(FrameRate.of(40));
+
+        assertThat(refusal(text, framesOnly).hint()).isEqualTo(hint);
+        assertThat(refusal(text, TimeContext.NONE).hint())
+                .doesNotContain("f (frames)")
+                .doesNotContain("90f");
     }
 
     @Test

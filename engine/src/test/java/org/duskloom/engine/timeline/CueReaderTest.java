@@ -157,7 +157,7 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "for": "401f"}
                     show.json:5:35: error: the cue ends at 10.025s; the timeline ends at 10s
                 {"on": "x", "effect": "e", "for": "8b"}
-                    show.json:5:35: error: "for" of a cue: the time "8b" counts beats, but no tempo is given; give a tempo, or write the time in "s" or "ms"
+                    show.json:5:35: error: "for" of a cue: the time "8b" counts beats, which cannot be used here; write a number and a unit, such as "3s", "250ms", "1:02.5" or "90f"
                 {"on": "x", "effect": "e", "at": "@chorus"}
                     show.json:5:34: error: "at" of a cue: the time "@chorus" starts from a mark, which cannot be used here; write a number and a unit, such as "3s", "250ms", "1:02.5" or "90f"
                 {"on": "x", "effect": "e", "for": "1s", "fade": {"in": "600ms", "out": "401ms"}}
