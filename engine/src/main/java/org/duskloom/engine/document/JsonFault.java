@@ -19,6 +19,8 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
         String text = source.text();
         if (parserMessage.contains("exceeds the maximum")) {
             problems.error(source.locationAt(offset), limitMessage(), limitHint());
+        } else if (isOtherText(text)) {
+            problems.error(source.locationAt(start(text)), "this is no JSON", "a timeline or a display starts with {");
         } else if (offset >= text.length()) {
             reportEnd(source, problems);
         } else if (says("Illegal unquoted character")) {
@@ -28,6 +30,19 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
             place -= says("character escape") && place > 0 && text.charAt(place - 1) == '\\' ? 1 : 0;
             problems.error(source.locationAt(place), message(text), hint(text, source));
         }
+    }
+
+    /** JSON that is a lone text or number is no document either. */
+    private boolean isOtherText(String text) {
+        return openBracket < 0 && start(text) < text.length() && "{[/".indexOf(text.charAt(start(text))) < 0;
+    }
+
+    private static int start(String text) {
+        int start = 0;
+        while (start < text.length() && Character.isWhitespace(text.charAt(start))) {
+            start++;
+        }
+        return start;
     }
 
     private boolean says(String fragment) {
@@ -92,6 +107,9 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
 
     private String message(String text) {
         String found = "found " + found(text);
+        if (says("Illegal character")) {
+            return found + " between the values, which is a control character";
+        }
         if (says("close marker")) {
             return openBracket < 0 ? found + ", but no bracket is open" : found + " where " + ending(text);
         }
@@ -122,6 +140,9 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
     private String hint(String text, SourceText source) {
         if (CURLY_QUOTES.indexOf(text.charAt(offset)) >= 0 || text.charAt(offset) == '\'') {
             return "names and texts stand in straight double quotes: \"";
+        }
+        if (says("Illegal character")) {
+            return "remove it; is this a text file?";
         }
         if (says("Unrecognized token")) {
             return "a text stands in double quotes; true, false and null in small letters";

@@ -180,6 +180,23 @@ class JsonReaderTest {
         assertThat(Inputs.shown(problems)).singleElement().asString().contains("1:4: error: control character \\u0000");
     }
 
+    @Test
+    void showsControlCharactersBetweenValues() {
+        read("[1,\u0000 2]");
+        assertThat(Inputs.shown(problems))
+                .containsExactly("show.json:1:4: error: found \\u0000 between the values, which is a control character;"
+                        + " remove it; is this a text file?");
+    }
+
+    /** Tables, pictures and programs that were given in place of a document. */
+    @ParameterizedTest
+    @ValueSource(strings = {"prop,pixel,x,y\ndaisy,1,0,0\n", "1,2,3\n", "# map\n", "<svg/>", "\u0001\u0002\u0003", "True"})
+    void saysThatOtherTextsAreNoJson(String text) {
+        assertThat(read(text)).isEmpty();
+        assertThat(Inputs.shown(problems))
+                .containsExactly("show.json:1:1: error: this is no JSON; a timeline or a display starts with {");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"[\"\\ud83c\"]", "[\"\\udf3c\"]", "[\"\\udf3c\\ud83c\"]"})
     void refusesHalfASurrogatePair(String text) {
