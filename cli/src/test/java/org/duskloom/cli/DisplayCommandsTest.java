@@ -41,7 +41,9 @@ class DisplayCommandsTest {
         Ran ran = Ran.with(command, Garden.in(folder), "-o", folder.resolve("out"))
                 .without(folder);
         assertThat(ran.code()).isEqualTo(3);
-        assertThat(ran.err()).contains("show.json:2:15: error: \"duskloom\" of the display is \"timeline/1\"");
+        assertThat(ran.err())
+                .isEqualTo("show.json:2:15: error: this is a timeline, not a display; it has no display, only the map"
+                        + " map.csv\n1 error\n");
     }
 
     /** Each file of each command in turn: the old one stays, and no other comes. */

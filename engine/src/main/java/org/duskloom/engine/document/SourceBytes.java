@@ -30,7 +30,10 @@ final class SourceBytes {
             problems.error(
                     whole,
                     "there is no such file",
-                    "looked for " + file.toAbsolutePath().normalize());
+                    NearbyFile.of(file)
+                            .map(near -> "did you mean " + Quoted.of(near) + "?")
+                            .orElseGet(
+                                    () -> "looked for " + file.toAbsolutePath().normalize()));
             return Optional.empty();
         }
         try (InputStream in = Files.newInputStream(file)) {

@@ -177,8 +177,8 @@ final class SettingsReader {
         if (path.isPresent() && !Files.isRegularFile(path.get())) {
             problems.error(
                     node.location(),
-                    what + ": there is no file " + Quoted.of(text.orElseThrow().value()),
-                    "the path is relative to the folder of the timeline; allowed: " + setting.range());
+                    what + ": " + Quoted.of(text.orElseThrow().value()) + " is not a plain file",
+                    "allowed: " + setting.range());
             return Optional.empty();
         }
         return path.filter(found -> show.files().remember(text.orElseThrow(), found, problems))

@@ -3,6 +3,7 @@ package org.duskloom.engine.plan;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.duskloom.engine.document.JsonReader;
+import org.duskloom.engine.document.NearbyFile;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.SourceText;
@@ -58,17 +60,41 @@ public final class ShowFiles {
         return List.copyOf(inputs);
     }
 
-    /** Where a file is that another one names; an error if that cannot be a path. */
+    /** Where a file is that another one names; an error if that is no path, or leads to a folder or to nothing. */
     public Optional<Path> locate(TextNode written, Problems problems) {
         try {
             if (!written.value().isEmpty()) {
-                return Optional.of(home.resolve(written.value()));
+                Path path = home.resolve(written.value());
+                return isThere(path, written, problems) ? Optional.of(path) : Optional.empty();
             }
         } catch (InvalidPathException e) {
             // Said below.
         }
         problems.error(written.location(), Quoted.of(written.value()) + " is not the name of a file");
         return Optional.empty();
+    }
+
+    private static boolean isThere(Path path, TextNode written, Problems problems) {
+        if (Files.isDirectory(path)) {
+            problems.error(
+                    written.location(),
+                    Quoted.of(written.value()) + " is a folder, not a file",
+                    "name the file inside it");
+            return false;
+        }
+        if (Files.notExists(path)) {
+            problems.error(
+                    written.location(), "there is no file " + Quoted.of(written.value()), hint(path, written.value()));
+            return false;
+        }
+        return true;
+    }
+
+    private static String hint(Path missing, String written) {
+        int folderEnd = Math.max(written.lastIndexOf('/'), written.lastIndexOf(File.separatorChar)) + 1;
+        return NearbyFile.of(missing)
+                .map(near -> "did you mean " + Quoted.of(written.substring(0, folderEnd) + near) + "?")
+                .orElseGet(() -> "looked for " + missing.toAbsolutePath().normalize());
     }
 
     /** Reads a text file that another one names. */

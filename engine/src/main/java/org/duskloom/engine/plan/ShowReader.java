@@ -27,8 +27,9 @@ public final class ShowReader {
      */
     public static Optional<Show> read(Path file, Problems problems) {
         ShowFiles files = ShowFiles.beside(file);
-        Optional<Timeline> timeline =
-                files.json(file, file.toString(), problems).flatMap(root -> TimelineReader.read(root, problems));
+        Optional<Timeline> timeline = files.json(file, file.toString(), problems)
+                .filter(root -> DocumentKind.TIMELINE.accepts(root, file.toString(), files, problems))
+                .flatMap(root -> TimelineReader.read(root, problems));
         if (timeline.isEmpty()) {
             return Optional.empty();
         }
@@ -60,8 +61,9 @@ public final class ShowReader {
     private static Optional<Display> display(Path path, String shownName, ShowFiles files, Problems problems) {
         int errorsBefore = problems.errorCount();
         ShowFiles named = files.namedIn(path, shownName);
-        Optional<Display> display =
-                files.json(path, shownName, problems).flatMap(root -> DisplayReader.read(root, named::text, problems));
+        Optional<Display> display = files.json(path, shownName, problems)
+                .filter(root -> DocumentKind.DISPLAY.accepts(root, shownName, named, problems))
+                .flatMap(root -> DisplayReader.read(root, named::text, problems));
         return problems.errorCount() > errorsBefore ? Optional.empty() : display;
     }
 

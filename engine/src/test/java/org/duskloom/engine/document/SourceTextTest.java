@@ -44,6 +44,16 @@ class SourceTextTest {
     }
 
     @Test
+    void suggestsTheNearestFileOfTheFolder() throws IOException {
+        Files.createFile(folder.resolve("garden.csv"));
+        Files.createDirectory(folder.resolve("gardn"));
+        assertThat(SourceText.read(folder.resolve("gardn.csv"), "gardn.csv", problems))
+                .isEmpty();
+        assertThat(Inputs.shown(problems))
+                .containsExactly("gardn.csv: error: there is no such file; did you mean \"garden.csv\"?");
+    }
+
+    @Test
     void refusesAFolder() {
         assertThat(SourceText.read(folder, "plot", problems)).isEmpty();
         assertThat(Inputs.shown(problems)).singleElement().asString().startsWith("plot: error: is a folder");

@@ -198,10 +198,10 @@ class SettingsReaderTest {
                     show.json:3:49: error: "part" of probe is too long; allowed: up to 8 characters
                 "part": 3
                     show.json:3:49: error: "part" of probe must be a text, not the number 3; write "3" in quotes
-                "file": "nothing.png"
-                    show.json:3:49: error: "file" of probe: there is no file "nothing.png"; the path is relative to the folder of the timeline; allowed: PNG
+                "file": "pom.xlm"
+                    show.json:3:49: error: there is no file "pom.xlm"; did you mean "pom.xml"?
                 "file": "src"
-                    show.json:3:49: error: "file" of probe: there is no file "src"; the path is relative to the folder of the timeline; allowed: PNG
+                    show.json:3:49: error: "src" is a folder, not a file; name the file inside it
                 "file": ""
                     show.json:3:49: error: "" is not the name of a file
                 "file": 3

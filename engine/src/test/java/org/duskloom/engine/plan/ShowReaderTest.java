@@ -12,6 +12,8 @@ import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ShowReaderTest {
     private static final String MAP = "prop,pixel,x,y\ndaisy,1,0,0\ndaisy,2,1,0\n";
@@ -58,11 +60,47 @@ class ShowReaderTest {
         assertThat(problems.hasErrors()).isTrue();
     }
 
-    @Test
-    void saysWhichFileIsMissing() throws IOException {
-        write("show.json", timeline("\"map\": \"gardn.csv\"", ""));
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            gardn.csv      | there is no file "gardn.csv"; did you mean "garden.csv"?
+            Garden.CSV     | there is no file "Garden.CSV"; did you mean "garden.csv"?
+            maps/plott.csv | there is no file "maps/plott.csv"; did you mean "maps/plot.csv"?
+            pond.csv       | there is no file "pond.csv"; looked for FOLDER/pond.csv
+            map/plot.csv   | there is no file "map/plot.csv"; looked for FOLDER/map/plot.csv
+            maps           | "maps" is a folder, not a file; name the file inside it
+            """)
+    void saysWhereAFileIsNamedThatIsMissing(String named, String message) throws IOException {
+        Files.createDirectory(folder.resolve("maps"));
+        write("maps/plot.csv", MAP);
+        write("garden.csv", MAP);
+        write("show.json", timeline("\"map\": \"" + named + "\"", ""));
         assertThat(read()).isEmpty();
-        assertThat(lines()).containsExactly("gardn.csv: error: there is no such file");
+        assertThat(Inputs.shown(problems))
+                .containsExactly(folder + "/show.json:1:35: error: " + message.replace("FOLDER", folder.toString()));
+    }
+
+    @Test
+    void tellsADisplayFromATimeline() throws IOException {
+        write("show.json", "{\"duskloom\": \"display/1\", \"shapes\": {}, \"props\": [], \"units\": \"mm\"}");
+        assertThat(read()).isEmpty();
+        assertThat(Inputs.shown(problems))
+                .containsExactly(folder + "/show.json:1:14: error: this is a display, not a timeline;"
+                        + " give a timeline that names it: \"display\": \"show.json\"");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            "display": "far/night.json" | ; its display is FOLDER/far/night.json
+            "map": "garden.csv"         | ; it has no display, only the map FOLDER/garden.csv
+            "map": 3                    | ''
+            """)
+    void tellsATimelineFromADisplay(String pixels, String hint) throws IOException {
+        write("show.json", timeline(pixels, ""));
+        assertThat(ShowReader.readDisplay(folder.resolve("show.json"), problems))
+                .isEmpty();
+        assertThat(Inputs.shown(problems))
+                .containsExactly(folder + "/show.json:1:14: error: this is a timeline, not a display"
+                        + hint.replace("FOLDER", folder.toString()));
     }
 
     private Optional<Show> read() {

@@ -1,0 +1,42 @@
+package org.duskloom.engine.document;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.duskloom.engine.problem.NearestName;
+
+/** Finds the file that was probably meant where there is none of the name written. */
+public final class NearbyFile {
+    /** Folders with more entries are searched in part only. */
+    private static final int MOST_ENTRIES = 10_000;
+
+    private NearbyFile() {}
+
+    /**
+     * The name of a file in the same folder that is near to the name of the missing one.
+     *
+     * @param missing where there is no file
+     * @return a name without its folder; nothing if no name is near, or the folder cannot be looked into
+     */
+    public static Optional<String> of(Path missing) {
+        Path name = missing.getFileName();
+        Path parent = missing.toAbsolutePath().getParent();
+        return name == null || parent == null ? Optional.empty() : NearestName.of(name.toString(), filesIn(parent));
+    }
+
+    private static List<String> filesIn(Path folder) {
+        try (Stream<Path> entries = Files.list(folder)) {
+            return entries.limit(MOST_ENTRIES)
+                    .filter(entry -> !Files.isDirectory(entry))
+                    .map(entry -> entry.getFileName().toString())
+                    .sorted()
+                    .toList();
+        } catch (IOException | RuntimeException unreadable) {
+            // Only a suggestion is lost.
+            return List.of();
+        }
+    }
+}

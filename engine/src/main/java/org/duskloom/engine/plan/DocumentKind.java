@@ -1,0 +1,65 @@
+package org.duskloom.engine.plan;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.problem.Problems;
+
+/** The kinds of files that carry the field {@code duskloom}, to tell one that was given in place of another. */
+enum DocumentKind {
+    TIMELINE("timeline/", "a timeline"),
+    DISPLAY("display/", "a display"),
+    FRAMES("frames/", "a description of frames");
+
+    private final String start;
+    private final String what;
+
+    DocumentKind(String start, String what) {
+        this.start = start;
+        this.what = what;
+    }
+
+    /**
+     * Whether a file is of this kind, or of none at all, which its reader explains. If it is of another kind an error says so, so
+     * that not each of its fields is reported.
+     *
+     * @param shownName the file's name as the user would type it
+     * @param files knows the names of files as that file has them
+     */
+    boolean accepts(Node root, String shownName, ShowFiles files, Problems problems) {
+        Optional<TextNode> format = text(root, "duskloom");
+        for (DocumentKind kind : values()) {
+            if (kind != this && format.isPresent() && format.get().value().startsWith(kind.start)) {
+                problems.error(
+                        format.get().location(),
+                        "this is " + kind.what + ", not " + what,
+                        kind.instead(this, root, shownName, files));
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** What to give instead of a file of this kind. */
+    private String instead(DocumentKind wanted, Node root, String shownName, ShowFiles files) {
+        if (this == TIMELINE && wanted == DISPLAY) {
+            return text(root, "display")
+                    .map(display -> "its display is " + files.shown(display.value()))
+                    .orElseGet(() -> text(root, "map")
+                            .map(map -> "it has no display, only the map " + files.shown(map.value()))
+                            .orElse(""));
+        }
+        return this == DISPLAY
+                ? "give a timeline that names it: \"display\": \""
+                        + Path.of(shownName).getFileName() + "\""
+                : "";
+    }
+
+    private static Optional<TextNode> text(Node root, String field) {
+        return root instanceof ObjectNode object && object.value(field).orElse(null) instanceof TextNode text
+                ? Optional.of(text)
+                : Optional.empty();
+    }
+}
