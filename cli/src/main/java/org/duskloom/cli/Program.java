@@ -2,6 +2,7 @@ package org.duskloom.cli;
 
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -91,6 +92,8 @@ final class Program implements Runnable {
         Ansi ansi = streams.traits().outColored() ? Ansi.ON : Ansi.OFF;
         CommandLine program = new CommandLine(this);
         wanted(args).forEach(program::addSubcommand);
+        TypedNumber.in(program);
+        program.registerConverter(Path.class, new TypedPath());
         return program.setColorScheme(Help.defaultColorScheme(ansi))
                 .setParameterExceptionHandler(new UsageReport(streams))
                 .setExecutionExceptionHandler(new FaultReport(streams));

@@ -1,7 +1,9 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
@@ -109,12 +111,24 @@ final class StripCommand implements Callable<Integer> {
         if (columns != null && kind == StripKind.TIME) {
             throw new MisuseException("--columns is for contact strips; a time strip has a column for each frame");
         }
+        requirePicture();
         Optional<LoadedShow> loaded = show.load(streams);
         if (loaded.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
         draw(loaded.get(), span(loaded.get()));
         return ExitCode.DONE;
+    }
+
+    /** Only a device or a pipe may have any name. */
+    private void requirePicture() {
+        String name = output.toString();
+        boolean special = Files.exists(output) && !Files.isRegularFile(output) && !Files.isDirectory(output);
+        if (!output.equals(STANDARD_OUTPUT)
+                && !special
+                && !name.toLowerCase(Locale.ROOT).endsWith(".png")) {
+            throw new MisuseException("-o " + name + ": the picture is a PNG; give it a name that ends in .png");
+        }
     }
 
     private void draw(LoadedShow loaded, FrameSpan span) throws IOException, InterruptedException {

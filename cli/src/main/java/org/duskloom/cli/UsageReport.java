@@ -35,6 +35,9 @@ final class UsageReport implements IParameterExceptionHandler {
                     + (near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?");
         }
         String message = fault.getMessage();
+        if (message.contains(TypedPath.UNKNOWN_LETTERS)) {
+            return message.substring(message.indexOf(TypedPath.UNKNOWN_LETTERS));
+        }
         return message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
     }
 

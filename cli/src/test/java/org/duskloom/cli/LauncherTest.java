@@ -160,6 +160,23 @@ class LauncherTest {
                 .isEqualTo("1: duskloom: is not built yet, and there is no mvn (Maven 3.8 or newer) to build it with|");
     }
 
+    /** Java must not take the names of files for ASCII; a locale that somebody chose is left alone. */
+    @ParameterizedTest
+    @CsvSource({
+        "LANG=C,                    ,        C.UTF-8",
+        "LC_ALL=C,           C.UTF-8,        C.UTF-8",
+        "LC_ALL=POSIX,       C.UTF-8,        C.UTF-8",
+        "LC_CTYPE=C,                ,        C.UTF-8",
+        "LANG=de_AT.UTF-8,          ,               ",
+        "LC_ALL=de_AT.UTF-8, de_AT.UTF-8,           "
+    })
+    void givesJavaALocaleThatKnowsAllLetters(String set, String all, String letters) throws Exception {
+        script(javaHome.resolve("bin/java"), "echo \"${LC_ALL:-} ${LC_CTYPE:-}\"");
+        String[] variable = set.split("=");
+        assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString(), variable[0], variable[1])))
+                .isEqualTo("0: " + (all == null ? "" : all) + " " + (letters == null ? "" : letters) + "|");
+    }
+
     /** Exit code and everything said, lines ended by a bar. */
     private String run(Path command, Map<String, String> environment, String... arguments) throws Exception {
         // A shell finds its way: ProcessBuilder would look in the path of this JVM.

@@ -38,6 +38,20 @@ class ProcessTest {
                 .isEqualTo(2);
     }
 
+    /** POSIX, Base Definitions, 7.2: the locale C need not know more characters than those of the portable set. */
+    @Test
+    void saysThatTheLocaleCannotExpressAName() throws Exception {
+        ProcessBuilder builder = ProgramProcess.of("check", "näh.json");
+        builder.environment().put("LC_ALL", "C");
+        Process run = builder.start();
+        String said = new String(run.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
+        assertThat(run.waitFor()).isEqualTo(2);
+        assertThat(said)
+                .startsWith("duskloom check: the locale of this terminal cannot express the file name 'n")
+                .contains("; set LC_ALL=C.UTF-8 and try again\n")
+                .doesNotContain("java");
+    }
+
     /** full(4): "Writes to the /dev/full device fail with an ENOSPC error." */
     @Test
     void tellsOfAFullDisk() throws Exception {

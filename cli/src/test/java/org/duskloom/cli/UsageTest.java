@@ -24,7 +24,7 @@ class UsageTest {
                     render SHOW                    | duskloom render | missing required option: '--output=DIR'
                     render -o OUT                  | duskloom render | missing required parameter: 'SHOW.json'
                     render SHOW SHOW2 -o OUT       | duskloom render | 'SHOW2' is one too many
-                    render SHOW -o OUT --threads x | duskloom render | invalid value for option '--threads': 'x' is not an int
+                    render SHOW -o OUT --threads x | duskloom render | invalid value for option '--threads': 'x' is not a whole number
                     render SHOW -o OUT --threads 0 | duskloom render | --threads is 0; allowed: 1 to 256
                     render SHOW -o OUT --threads 257 | duskloom render | --threads is 257; allowed: 1 to 256
                     render SHOW -o OUT --frames 70..81 | duskloom render | --frames 70..81 goes beyond the show; allowed: 0..80 or a part of it, as it has 80 frames
@@ -34,10 +34,14 @@ class UsageTest {
                     strip SHOW -o OUT --columns -1 | duskloom strip | --columns is -1; allowed: 1 to 100000
                     strip SHOW -o OUT --pixel-size 101 | duskloom strip | --pixel-size is 101; allowed: 1 to 100
                     strip SHOW -o OUT --kind time --columns 3 | duskloom strip | --columns is for contact strips; a time strip has a column for each frame
-                    strip SHOW -o OUT --from 2     | duskloom strip | --from: the time "2" has no unit; write "2s" for seconds or "2ms"
-                    strip SHOW -o OUT --from 3s    | duskloom strip | --from 3s lies beyond the show; it lasts 2s
-                    strip SHOW -o OUT --from 1s --to 1s | duskloom strip | no frame lies between 1s and 1s; a frame lasts 0.025s, and the show 2s
-                    strip SHOW -o OUT --from 1ms --to 2ms | duskloom strip | no frame lies between 0.001s and 0.002s; a frame lasts 0.025s, and the show 2s
+                    strip SHOW -o OUT.png --from 2 | duskloom strip | --from: the time "2" has no unit; write "2s" for seconds or "2ms"
+                    strip SHOW -o OUT.png --from 3s    | duskloom strip | --from 3s lies beyond the show; it lasts 2s
+                    strip SHOW -o OUT.png --from 1s --to 1s | duskloom strip | no frame lies between 1s and 1s; a frame lasts 0.025s, and the show 2s
+                    strip SHOW -o OUT.png --from 1ms --to 2ms | duskloom strip | no frame lies between 0.001s and 0.002s; a frame lasts 0.025s, and the show 2s
+                    strip SHOW -o OUT.jpg          | duskloom strip | -o OUT.jpg: the picture is a PNG; give it a name that ends in .png
+                    strip SHOW -o OUT              | duskloom strip | -o OUT: the picture is a PNG; give it a name that ends in .png
+                    strip SHOW -o OUT.png --count 99999999999 | duskloom strip | invalid value for option '--count': '99999999999' is too large
+                    sheet SHOW -o OUT --hole 1,5   | duskloom sheet | invalid value for option '--hole': '1,5' is not a number; the decimal sign is a dot: 1.5
                     effects sweap                  | duskloom effects | there is no effect 'sweap'; did you mean "sweep"?
                     check                          | duskloom check | missing required parameter: 'FILE.json'
                     """)
@@ -49,7 +53,8 @@ class UsageTest {
         }
         Ran ran = Ran.with(arguments.toArray()).without(folder);
         String help = "'" + command + " --help' shows what it takes.\n";
-        assertThat(ran.err().replace("show.json2", "SHOW2")).isEqualTo(command + ": " + message + "\n" + help);
+        assertThat(ran.err().replace("show.json2", "SHOW2"))
+                .isEqualTo(command + ": " + message.replace("OUT", "out") + "\n" + help);
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.out()).isEmpty();
         assertThat(folder.resolve("out")).doesNotExist();
