@@ -29,8 +29,9 @@ import picocli.CommandLine.Parameters;
             "Tells of every measured prop whether it hangs and is wired as described, or what differs: moved, turned,"
                     + " mirrored, larger, wired from the other end or from another pixel, exchanged with another prop, or"
                     + " moved together with others. Where several readings fit, all are told, with the pixel to measure"
-                    + " that decides. Ends with entries to paste into the display. Differences are a result: the exit"
-                    + " code is 0.",
+                    + " that decides. Ends with entries to paste into the display. Where everything seems to be measured"
+                    + " in another unit, from behind or in a photo, that is said first, and nothing is to be pasted."
+                    + " Differences are a result: the exit code is 0.",
             "",
             "The measurements are CSV with the columns prop, pixel, x, y and perhaps z, a row for each measured pixel, in"
                     + " the unit of the display. The CSV that map writes may be the template: the columns part, ownx,"

@@ -1,5 +1,6 @@
 package org.duskloom.engine.survey;
 
+import java.util.Arrays;
 import org.duskloom.engine.map.Positions;
 
 /** How far points spread. */
@@ -33,6 +34,16 @@ final class Extent {
         double dy = points.y(a) - points.y(b);
         double dz = points.z(a) - points.z(b);
         return Math.sqrt(dx * dx + dy * dy + dz * dz);
+    }
+
+    /** The median distance from a point to the next one, of so many; 0 for a single point. */
+    static double medianStep(Positions points, int first, int count) {
+        double[] steps = new double[Math.max(0, count - 1)];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = distance(points, first + i, first + i + 1);
+        }
+        Arrays.sort(steps);
+        return steps.length == 0 ? 0 : steps[steps.length / 2];
     }
 
     /** The diagonal of the box round the points. */

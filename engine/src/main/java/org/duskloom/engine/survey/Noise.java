@@ -92,11 +92,12 @@ public record Noise(double sigma, Source source, int spareCoordinates) {
         return unsure ? new Noise(usual, Source.ASSUMED, spare) : new Noise(bound, Source.MEASURED, spare);
     }
 
-    /** The largest error that a prop's measurements may have, for all that its pixels say. */
-    static double largest(Subject subject, double usual) {
-        return Math.max(LARGEST_SHARE_OF_STEP * subject.typicalStep(), LARGEST_IN_USUAL * usual);
+    /** The largest error that a prop's measurements may have, whatever its pixels say. */
+    static double largest(double typicalStep, double usual) {
+        return Math.max(LARGEST_SHARE_OF_STEP * typicalStep, LARGEST_IN_USUAL * usual);
     }
 
+    /** What is assumed where nothing is known. */
     static double usual(double diagonal, double millimetresPerUnit) {
         double usual = USUAL_MILLIMETRES / millimetresPerUnit;
         return diagonal > 0 ? Math.min(usual, diagonal / LEAST_DIAGONAL_IN_ERRORS) : usual;
@@ -109,7 +110,7 @@ public record Noise(double sigma, Source source, int spareCoordinates) {
             if (spare > 0) {
                 double variance = subject.freest().squaredError() / spare;
                 double shown = subjects.size() == 1 ? 1 : ChiSquare.medianShare(spare);
-                boolean plausible = Math.sqrt(variance) <= largest(subject, usual);
+                boolean plausible = Math.sqrt(variance) <= largest(subject.typicalStep(), usual);
                 shares.add(new Share(variance / shown, spare, plausible));
             }
         }

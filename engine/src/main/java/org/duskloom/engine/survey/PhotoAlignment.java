@@ -61,6 +61,20 @@ public final class PhotoAlignment {
                         : refined(up, described, forUp.similarity(), sample, false));
     }
 
+    /** The same for measurements of which it is known whether y counts down. */
+    static Optional<PhotoAlignment> of(Measurements measurements, PixelMap map, boolean countsDown) {
+        Positions described = described(measurements, map);
+        Positions picture = picture(measurements, countsDown);
+        if (described.size() < LEAST_PIXELS || !(Extent.diagonal(picture) > 0) || !(Extent.diagonal(described) > 0)) {
+            return Optional.empty();
+        }
+        int[] sample = PhotoSample.of(measurements);
+        LeastMedian start = LeastMedian.of(picture, described, sample);
+        return Optional.of(start.similarity())
+                .filter(similarity -> similarity.scale() > 0)
+                .map(similarity -> refined(picture, described, similarity, sample, countsDown));
+    }
+
     /** How many of the display's units a unit of the picture is. */
     public double unitsPerPictureUnit() {
         return stageFromPicture.scale();

@@ -1,7 +1,6 @@
 package org.duskloom.engine.survey;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.duskloom.engine.display.PlacedProp;
@@ -62,12 +61,7 @@ final class Subject {
     /** The median distance from a pixel to the next one on the wire, as described; 0 for a single pixel. */
     double typicalStep() {
         Positions template = stance.template(false);
-        double[] steps = new double[Math.max(0, template.size() - 1)];
-        for (int i = 0; i < steps.length; i++) {
-            steps[i] = Extent.distance(template, i, i + 1);
-        }
-        Arrays.sort(steps);
-        return steps.length == 0 ? 0 : steps[steps.length / 2];
+        return Extent.medianStep(template, 0, template.size());
     }
 
     boolean isWhollyMeasured() {

@@ -18,13 +18,16 @@ public final class Survey {
     private final Display display;
     private final Measurements measurements;
     private final Optional<PhotoAlignment> photo;
+    private final Optional<Overall> overall;
     private final double[] origin;
     private final double diagonal;
 
-    private Survey(Display display, Measurements measurements, Optional<PhotoAlignment> photo) {
+    private Survey(
+            Display display, Measurements measurements, Optional<PhotoAlignment> photo, Optional<Overall> overall) {
         this.display = display;
         this.measurements = measurements;
         this.photo = photo;
+        this.overall = overall;
         Positions stage = display.map().stage();
         this.origin = new double[] {stage.x(0), stage.y(0), stage.z(0)};
         this.diagonal = Extent.diagonal(stage);
@@ -45,9 +48,18 @@ public final class Survey {
         if (tolerance.isPresent() && !(tolerance.getAsDouble() > 0 && Double.isFinite(tolerance.getAsDouble()))) {
             throw new IllegalArgumentException("a tolerance of " + tolerance.getAsDouble());
         }
-        Measurements onStage =
-                photo.map(alignment -> alignment.onStage(measurements)).orElse(measurements);
-        return new Survey(display, onStage, photo).result(tolerance);
+        for (MeasuredProp measured : measurements.props()) {
+            if (measured.propIndex() >= display.props().size()) {
+                throw new IllegalArgumentException("prop " + measured.propIndex());
+            }
+        }
+        if (photo.isPresent()) {
+            Measurements onStage = photo.get().onStage(measurements);
+            return new Survey(display, onStage, photo, Optional.empty()).result(tolerance);
+        }
+        Optional<OverallSearch.Found> found = OverallSearch.of(display, measurements);
+        Measurements corrected = found.map(OverallSearch.Found::corrected).orElse(measurements);
+        return new Survey(display, corrected, photo, found.map(OverallSearch.Found::overall)).result(tolerance);
     }
 
     private SurveyResult result(OptionalDouble tolerance) {
@@ -69,6 +81,7 @@ public final class Survey {
                 display.props().size(),
                 measurements.dimensions(),
                 photo,
+                overall,
                 noise,
                 findings(studies, groups, placeOf),
                 exchanges,
@@ -89,9 +102,6 @@ public final class Survey {
     }
 
     private Subject subject(MeasuredProp measured, double least) {
-        if (measured.propIndex() >= display.props().size()) {
-            throw new IllegalArgumentException("prop " + measured.propIndex());
-        }
         Subject subject = new Subject(display.props().get(measured.propIndex()), measured, measurements.dimensions());
         subject.leaveOutSlips(least);
         return subject;

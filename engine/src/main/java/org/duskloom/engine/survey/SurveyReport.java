@@ -26,6 +26,7 @@ public final class SurveyReport {
     public static String of(SurveyResult result) {
         SurveyReport report = new SurveyReport(result);
         report.head();
+        result.overall().ifPresent(overall -> report.lines.addAll(OverallWording.lines(overall, result.units())));
         report.together();
         report.findings(Verdict.DIFFERENT, "differs", "differ");
         report.findings(Verdict.UNEXPLAINED, "differs in a way of its own", "differ in ways of their own");
@@ -215,7 +216,7 @@ public final class SurveyReport {
 
     private void entries() {
         List<Finding> differing = result.findings(Verdict.DIFFERENT);
-        if (differing.isEmpty()) {
+        if (differing.isEmpty() || result.overall().isPresent()) {
             return;
         }
         lines.add("");

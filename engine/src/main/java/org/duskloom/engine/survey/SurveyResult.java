@@ -12,6 +12,7 @@ import org.duskloom.engine.display.Units;
  * @param propCount how many props the display has
  * @param dimensions whether depth was measured
  * @param photo how the photo lies on the stage, if the measurements are from one
+ * @param overall what is wrong with all measurements alike; the rest is told of the measurements as they would be without it
  * @param noise how well was measured
  * @param findings the props of which pixels were measured, in wiring order
  * @param exchanges props that changed places
@@ -22,6 +23,7 @@ public record SurveyResult(
         int propCount,
         Dimensions dimensions,
         Optional<PhotoAlignment> photo,
+        Optional<Overall> overall,
         Noise noise,
         List<Finding> findings,
         List<Exchange> exchanges,
@@ -30,6 +32,7 @@ public record SurveyResult(
         Objects.requireNonNull(units, "units");
         Objects.requireNonNull(dimensions, "dimensions");
         Objects.requireNonNull(photo, "photo");
+        Objects.requireNonNull(overall, "overall");
         Objects.requireNonNull(noise, "noise");
         findings = List.copyOf(findings);
         exchanges = List.copyOf(exchanges);
