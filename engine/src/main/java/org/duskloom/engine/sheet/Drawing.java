@@ -2,6 +2,7 @@ package org.duskloom.engine.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.duskloom.engine.label.Area;
 
 /** A sheet: strokes in the order of drawing, within an area in millimetres, x to the right and y up. */
 public final class Drawing {

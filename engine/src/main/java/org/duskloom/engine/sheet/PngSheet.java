@@ -2,6 +2,7 @@ package org.duskloom.engine.sheet;
 
 import java.io.IOException;
 import org.duskloom.engine.font.PixelFont;
+import org.duskloom.engine.label.Area;
 import org.duskloom.engine.output.StagedFile;
 import org.duskloom.engine.preview.Raster;
 
@@ -20,14 +21,13 @@ public final class PngSheet {
     }
 
     /**
-     * Writes a drawing and finishes the file.
+     * Writes a picture and finishes the file.
      *
-     * @param dotsPerMm the scale; a line of text is drawn in whole multiples of the dot font
      * @throws IOException if the file cannot be written
      */
-    public static void write(Drawing drawing, double dotsPerMm, StagedFile file) throws IOException {
-        PngSheet sheet = new PngSheet(drawing.area(), dotsPerMm);
-        drawing.strokes().forEach(sheet::draw);
+    public static void write(SheetPicture picture, StagedFile file) throws IOException {
+        PngSheet sheet = new PngSheet(picture.drawing().area(), picture.dotsPerMm());
+        picture.drawing().strokes().forEach(sheet::draw);
         sheet.raster.writePng(file);
     }
 

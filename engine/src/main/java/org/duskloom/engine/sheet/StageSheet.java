@@ -1,127 +1,178 @@
 package org.duskloom.engine.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.display.PlacedProp;
+import org.duskloom.engine.font.PixelFont;
+import org.duskloom.engine.label.Area;
+import org.duskloom.engine.label.LabelFinder;
+import org.duskloom.engine.label.LabelPlace;
+import org.duskloom.engine.label.LabelWish;
+import org.duskloom.engine.label.PixelField;
+import org.duskloom.engine.label.Span;
 import org.duskloom.engine.map.Positions;
 
-/** Draws the whole stage from the front: pixels as dots, the name of every prop, and an arrow along its own up. */
+/**
+ * Draws the whole stage from the front: pixels as dots, the name of every prop and how it is mounted, and an arrow along
+ * its own up where that is not the stage's.
+ */
 public final class StageSheet {
     private static final double DOT_SHARE = 0.0022;
+    private static final double LONGEST_SIDE = 2800;
+    private static final double MOST_DOTS_PER_MM = 2;
+    private static final int LETTER_DOTS = 2 * PixelFont.CAPITAL_ROWS;
+
+    /** Letters of a stage of that many times their height are easy to read. */
+    private static final double SIDE_IN_LETTERS = 90;
+
+    /** What is seen of an arrow that points at the audience is shorter than this: it is drawn as its tip or its tail. */
+    private static final double SHORTEST_SEEN = 0.15;
 
     private final Display display;
-    private final double scale;
     private final double letters;
-    private final Labels labels;
+    private final PixelField field;
+    private final LabelFinder labels;
     private final Drawing drawing;
     private final double dot;
 
-    private StageSheet(Display display, double letters) {
+    private StageSheet(Display display, PixelField field, double letters) {
         this.display = display;
-        this.scale = display.units().millimetres();
-        Area box = box(display.map().stage(), 0, display.map().pixelCount());
-        double size = Math.max(1, Math.max(box.width(), box.height()));
-        this.letters = letters > 0 ? letters : size / 90;
-        this.dot = Math.max(size * DOT_SHARE, this.letters / 8);
-        this.labels = new Labels(4 * this.letters);
-        this.drawing = new Drawing(box.grown(6 * this.letters));
+        this.field = field;
+        this.letters = letters;
+        this.dot = Math.max(longerSide(field) * DOT_SHARE, letters / 8);
+        this.labels = new LabelFinder(field, 1.5 * dot, letters);
+        this.drawing = new Drawing(field.box().grown(3 * letters));
     }
 
-    /**
-     * Draws a stage.
-     *
-     * @param letterMm height of capitals in millimetres; 0 chooses one that suits the size of the stage
-     */
-    public static Drawing draw(Display display, double letterMm) {
-        StageSheet sheet = new StageSheet(display, letterMm);
-        sheet.drawPixels();
-        display.props().forEach(sheet::drawTurn);
-        display.props().forEach(sheet::drawName);
-        sheet.drawFoot();
-        return sheet.drawing;
+    /** Draws a stage for printing. */
+    public static Drawing draw(Display display) {
+        PixelField field = field(display);
+        return new StageSheet(display, field, longerSide(field) / SIDE_IN_LETTERS).draw();
     }
 
-    private void drawPixels() {
+    /** Draws a stage for looking at it. */
+    public static SheetPicture picture(Display display) {
+        PixelField field = field(display);
+        double dotsPerMm = Math.min(MOST_DOTS_PER_MM, LONGEST_SIDE / longerSide(field));
+        return new SheetPicture(new StageSheet(display, field, LETTER_DOTS / dotsPerMm).draw(), dotsPerMm);
+    }
+
+    private static PixelField field(Display display) {
         Positions stage = display.map().stage();
-        List<PlacedProp> props = display.props();
-        for (PlacedProp prop : props) {
-            int first = prop.prop().firstPixel();
-            for (int i = first; i < first + prop.prop().pixelCount(); i++) {
-                int color = i == first ? SheetColors.FIRST : SheetColors.WIRE;
-                drawing.add(new Stroke.Circle(
-                        scale * stage.x(i), scale * stage.y(i), i == first ? 1.5 * dot : dot, 0, color));
-                labels.take(Area.round(scale * stage.x(i), scale * stage.y(i), dot));
-            }
+        double scale = display.units().millimetres();
+        double[] x = new double[stage.size()];
+        double[] y = new double[stage.size()];
+        for (int i = 0; i < x.length; i++) {
+            x[i] = scale * stage.x(i);
+            y[i] = scale * stage.y(i);
+        }
+        return new PixelField(x, y);
+    }
+
+    private static double longerSide(PixelField field) {
+        return Math.max(1, Math.max(field.box().width(), field.box().height()));
+    }
+
+    private Drawing draw() {
+        display.props().forEach(this::drawPixels);
+        display.props().forEach(prop -> drawUp(span(prop), Mounting.of(prop)));
+        List<PlacedProp> homeless = new ArrayList<>();
+        for (PlacedProp prop : display.props()) {
+            String words = Mounting.of(prop).words();
+            labels.beside(wish(prop, words)).ifPresentOrElse(place -> drawName(words, place), () -> homeless.add(prop));
+        }
+        for (PlacedProp prop : homeless) {
+            String words = Mounting.of(prop).words();
+            labels.led(wish(prop, words)).ifPresent(place -> drawName(words, place));
+        }
+        drawFoot();
+        return drawing;
+    }
+
+    private void drawPixels(PlacedProp prop) {
+        Span span = span(prop);
+        for (int i = span.from(); i < span.toExclusive(); i++) {
+            boolean first = i == span.from();
+            int color = first ? SheetColors.FIRST : SheetColors.WIRE;
+            drawing.add(new Stroke.Circle(field.x(i), field.y(i), first ? 1.5 * dot : dot, 0, color));
         }
     }
 
-    /** An arrow from the middle of a prop along its own up, for a prop that is not upright. */
-    private void drawTurn(PlacedProp prop) {
-        double degrees = prop.placement().turnDegrees();
-        if (degrees == 0) {
+    private static Span span(PlacedProp prop) {
+        int first = prop.prop().firstPixel();
+        return new Span(first, first + prop.prop().pixelCount());
+    }
+
+    /** An arrow from the middle of a prop along its own up, as long as it is seen. */
+    private void drawUp(Span span, Mounting mounting) {
+        if (mounting.isUpright()) {
             return;
         }
-        Area box = box(prop);
-        double angle = StrictMath.toRadians(degrees + 90);
-        double reach = Math.max(2 * letters, 0.3 * Math.max(box.width(), box.height()));
-        double x = (box.left() + box.right()) / 2;
-        double y = (box.bottom() + box.top()) / 2;
-        double directionX = StrictMath.cos(angle);
-        double directionY = StrictMath.sin(angle);
+        Area box = field.boxOf(span);
+        double x = box.centreX();
+        double y = box.centreY();
+        if (mounting.seen() < SHORTEST_SEEN) {
+            drawTowardAudience(x, y, mounting.upZ() > 0);
+            return;
+        }
+        double directionX = mounting.upX() / mounting.seen();
+        double directionY = mounting.upY() / mounting.seen();
+        double reach = Math.max(2 * letters, 0.3 * mounting.seen() * Math.max(box.width(), box.height()));
         Stroke.Line shaft =
                 new Stroke.Line(x, y, x + reach * directionX, y + reach * directionY, letters / 5, SheetColors.LAST);
         drawing.add(shaft);
-        labels.takeLine(shaft);
+        labels.takeLine(x, y, shaft.toX(), shaft.toY());
         drawing.add(
                 new Stroke.Arrow(shaft.toX(), shaft.toY(), directionX, directionY, 1.2 * letters, SheetColors.LAST));
+        labels.take(Area.round(shaft.toX(), shaft.toY(), 0.6 * letters));
     }
 
-    private void drawName(PlacedProp prop) {
-        Area box = box(prop);
-        double x = (box.left() + box.right()) / 2;
-        double y = (box.bottom() + box.top()) / 2;
-        double degrees = prop.placement().turnDegrees();
-        String turn = degrees == 0 ? "" : String.format(Locale.ROOT, " %s\u00B0", plain(degrees));
-        String name = prop.prop().name() + turn + (prop.reversed() ? " reversed" : "");
-        double clearX = box.width() / 2 + letters;
-        double clearY = box.height() / 2 + letters;
-        labels.place(name, x, y, letters, clearX, clearY, 0.75, SheetColors.INK).ifPresent(text -> {
-            drawing.add(text);
-            drawing.widen(text.area().grown(letters));
-        });
+    /** The tip of an arrow that comes toward the audience, or the feathers of one that goes away from it. */
+    private void drawTowardAudience(double x, double y, boolean comes) {
+        double radius = 0.8 * letters;
+        drawing.add(new Stroke.Circle(x, y, radius, letters / 5, SheetColors.LAST));
+        if (comes) {
+            drawing.add(new Stroke.Circle(x, y, radius / 3, 0, SheetColors.LAST));
+        } else {
+            double half = 0.7 * radius;
+            drawing.add(new Stroke.Line(x - half, y - half, x + half, y + half, letters / 5, SheetColors.LAST));
+            drawing.add(new Stroke.Line(x - half, y + half, x + half, y - half, letters / 5, SheetColors.LAST));
+        }
+        labels.take(Area.round(x, y, radius));
+    }
+
+    private LabelWish wish(PlacedProp prop, String words) {
+        return new LabelWish(span(prop), Stroke.Text.width(words, letters), letters, 1.5 * dot + letters / 2, 0.75);
+    }
+
+    private void drawName(String words, LabelPlace place) {
+        place.leader().ifPresent(line -> drawing.add(Stroke.Line.of(line, letters / 14, SheetColors.QUIET)));
+        Area area = place.area();
+        drawing.add(new Stroke.Text(words, area.left(), area.bottom(), letters, SheetColors.INK));
+        drawing.widen(area.grown(letters));
     }
 
     private void drawFoot() {
         Area area = drawing.area();
-        double foot = area.bottom() - 2 * letters;
         double left = area.left() + letters;
-        Stroke.Text legend = new Stroke.Text(
-                "From the front. Green: first pixel. Red arrow: a turned prop's own up.",
-                left,
-                foot,
-                letters,
-                SheetColors.QUIET);
-        drawing.add(legend);
-        drawing.widen(new Area(left, foot - letters, left + legend.width(), foot));
-    }
-
-    private Area box(PlacedProp prop) {
-        int first = prop.prop().firstPixel();
-        return box(display.map().stage(), first, first + prop.prop().pixelCount());
-    }
-
-    private Area box(Positions positions, int from, int to) {
-        double x = scale * positions.x(from);
-        double y = scale * positions.y(from);
-        Area area = new Area(x, y, x, y);
-        for (int i = from + 1; i < to; i++) {
-            area = area.with(Area.round(scale * positions.x(i), scale * positions.y(i), 0));
+        double foot = area.bottom() - 2 * letters;
+        List<String> lines = new ArrayList<>(List.of("From the front. Green: first pixel."));
+        List<Mounting> leaning = display.props().stream()
+                .map(Mounting::of)
+                .filter(mounting -> !mounting.isUpright())
+                .toList();
+        if (leaning.stream().anyMatch(mounting -> mounting.seen() >= SHORTEST_SEEN)) {
+            lines.add("Red arrow: own up of a prop that does not stand upright.");
         }
-        return area;
-    }
-
-    private static String plain(double value) {
-        return value == Math.rint(value) ? String.valueOf((long) value) : String.valueOf(value);
+        if (leaning.stream().anyMatch(mounting -> mounting.seen() < SHORTEST_SEEN)) {
+            lines.add("Red ring with a dot: own up comes toward you; with a cross: it goes away from you.");
+        }
+        for (String line : lines) {
+            Stroke.Text legend = new Stroke.Text(line, left, foot, letters, SheetColors.QUIET);
+            drawing.add(legend);
+            drawing.widen(new Area(left, foot - letters, left + legend.width(), foot));
+            foot -= 2 * letters;
+        }
     }
 }

@@ -1,6 +1,8 @@
 package org.duskloom.engine.sheet;
 
 import java.util.Objects;
+import org.duskloom.engine.label.Area;
+import org.duskloom.engine.label.LabelPlace;
 
 /** Something on a sheet. Lengths in millimetres, colours as {@code 0xRRGGBB}. */
 sealed interface Stroke {
@@ -8,7 +10,12 @@ sealed interface Stroke {
     record Circle(double x, double y, double radius, double width, int color) implements Stroke {}
 
     /** A straight line. */
-    record Line(double fromX, double fromY, double toX, double toY, double width, int color) implements Stroke {}
+    record Line(double fromX, double fromY, double toX, double toY, double width, int color) implements Stroke {
+        /** The line that leads from a label to what it names. */
+        static Line of(LabelPlace.Leader leader, double width, int color) {
+            return new Line(leader.fromX(), leader.fromY(), leader.toX(), leader.toY(), width, color);
+        }
+    }
 
     /** A filled triangle that points along the wire. */
     record Arrow(double x, double y, double directionX, double directionY, double size, int color) implements Stroke {}

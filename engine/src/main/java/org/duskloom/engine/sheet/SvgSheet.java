@@ -1,6 +1,7 @@
 package org.duskloom.engine.sheet;
 
 import java.util.Locale;
+import org.duskloom.engine.label.Area;
 
 /** Writes a drawing as SVG 1.1 (W3C), true to scale: one user unit is one millimetre. */
 public final class SvgSheet {

@@ -29,6 +29,7 @@ class ArchitectureTest {
             "plan",
             "render",
             "output",
+            "label",
             "preview",
             "sheet");
 

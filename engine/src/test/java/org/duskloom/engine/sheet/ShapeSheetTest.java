@@ -8,12 +8,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.display.DisplayReader;
 import org.duskloom.engine.display.Shape;
 import org.duskloom.engine.document.JsonReader;
 import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.label.Area;
 import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,8 +36,7 @@ class ShapeSheetTest {
     private static Display display(String step) {
         String text = """
                 {"duskloom": "display/1", "shapes": {"a": {"build": [%s]}},
-                 "props": [{"name": "a-1", "shape": "a", "at": [0, 0]},
-                           {"name": "a-2", "shape": "a", "at": [2000, 0], "turn": 90, "reverse": true}]}
+                 "props": [{"name": "a-1", "shape": "a", "at": [0, 0]}]}
                 """.formatted(step);
         Problems problems = new Problems();
         Display display = SourceText.of(text.getBytes(StandardCharsets.UTF_8), "d", problems)
@@ -59,7 +60,7 @@ class ShapeSheetTest {
     @Test
     void svgIsTrueToScale() throws Exception {
         Shape line = shape("{\"line\": {\"from\": [0, 0], \"to\": [8, 6], \"count\": 6}}");
-        Document svg = parsed(ShapeSheet.draw(line, 10, View.FRONT, new SheetOptions(9), 0));
+        Document svg = parsed(ShapeSheet.draw(line, 10, View.FRONT, new SheetOptions(9)));
 
         Element root = svg.getDocumentElement();
         String[] box = root.getAttribute("viewBox").split(" ");
@@ -90,7 +91,7 @@ class ShapeSheetTest {
     @Test
     void scaleBarIsAHundredMillimetresLong() throws Exception {
         Shape ring = shape("{\"ring\": {\"count\": 24, \"radius\": 150}}");
-        NodeList lines = parsed(ShapeSheet.draw(ring, 1, View.FRONT, HOLES, 0)).getElementsByTagName("line");
+        NodeList lines = parsed(ShapeSheet.draw(ring, 1, View.FRONT, HOLES)).getElementsByTagName("line");
         assertThat(java.util.stream.IntStream.range(0, lines.getLength()).mapToObj(i -> (Element) lines.item(i)))
                 .anyMatch(line -> Math.abs(number(line, "x2") - number(line, "x1") - 100) < 1e-9
                         && line.getAttribute("y1").equals(line.getAttribute("y2")));
@@ -99,8 +100,8 @@ class ShapeSheetTest {
     @Test
     void theBackIsTheMirroredFront() {
         Shape line = shape("{\"line\": {\"from\": [0, 0], \"to\": [80, 60], \"count\": 6}}");
-        List<Stroke.Circle> front = circles(ShapeSheet.draw(line, 1, View.FRONT, HOLES, 0));
-        List<Stroke.Circle> back = circles(ShapeSheet.draw(line, 1, View.BACK, HOLES, 0));
+        List<Stroke.Circle> front = circles(ShapeSheet.draw(line, 1, View.FRONT, HOLES));
+        List<Stroke.Circle> back = circles(ShapeSheet.draw(line, 1, View.BACK, HOLES));
         assertThat(back).hasSameSizeAs(front);
         for (int i = 0; i < front.size(); i++) {
             assertThat(back.get(i).x()).isEqualTo(-front.get(i).x());
@@ -115,6 +116,7 @@ class ShapeSheetTest {
                 .toList();
     }
 
+    /** Roomy shapes, and those in which numbers have little room: hubs with spokes, straight grids, rings with a centre. */
     @ParameterizedTest
     @CsvSource(delimiter = ';', textBlock = """
             24;  {"ring": {"count": 24, "radius": 160}}
@@ -123,28 +125,102 @@ class ShapeSheetTest {
             150; {"line": {"from": [0, 0], "to": [5960, 0], "count": 150}}
             150; {"grid": {"rows": 10, "columns": 15, "spacing": [50, 50]}}
             96;  {"spokes": {"count": 12, "pixels": 8, "from": 80, "to": 400}}
+            24;  {"ring": {"count": 24, "radius": 30}}
+            25;  {"points": [[0, 0]]}, {"spokes": {"count": 12, "pixels": 2, "from": 50, "to": 80}}
+            61;  {"points": [[0, 0]]}, {"spokes": {"count": 12, "pixels": 5, "from": 50, "to": 160}}
+            61;  {"points": [[0, 0]]}, {"spokes": {"count": 12, "pixels": 5, "from": 40, "to": 120}}
+            150; {"spokes": {"count": 15, "pixels": 10, "from": 90, "to": 400}}
+            150; {"spokes": {"count": 15, "pixels": 10, "from": 70, "to": 250}}
+            24;  {"grid": {"rows": 4, "columns": 6, "spacing": [20, 20], "path": "straight"}}
+            150; {"grid": {"rows": 10, "columns": 15, "spacing": [20, 20], "path": "straight"}}
+            150; {"grid": {"rows": 10, "columns": 15, "spacing": [14, 14], "path": "straight"}}
+            25;  {"ring": {"count": 12, "radius": 60}}, {"ring": {"count": 8, "radius": 40}}, {"ring": {"count": 4, "radius": 20}}, {"points": [[0, 0]]}
+            49;  {"ring": {"count": 24, "radius": 100}}, {"ring": {"count": 16, "radius": 65}}, {"ring": {"count": 8, "radius": 35}}, {"points": [[0, 0]]}
+            145; {"ring": {"count": 72, "radius": 300}}, {"ring": {"count": 48, "radius": 200}}, {"ring": {"count": 24, "radius": 100}}, {"points": [[0, 0]]}
             """)
     void everyPixelIsNumberedAndNothingOverlaps(int pixels, String step) {
-        Drawing drawing = ShapeSheet.draw(shape(step), 1, View.FRONT, HOLES, 0);
-        List<Stroke.Text> texts = drawing.strokes().stream()
-                .filter(Stroke.Text.class::isInstance)
-                .map(Stroke.Text.class::cast)
-                .toList();
-        List<Stroke.Text> numbers = texts.stream()
-                .filter(text -> text.words().matches("\\d+( IN| OUT)?"))
-                .toList();
-        assertThat(numbers).hasSize(pixels);
-        for (Stroke.Text number : numbers) {
-            assertThat(texts).noneMatch(other -> other != number && other.area().meets(number.area()));
-            assertThat(circles(drawing)).noneMatch(hole -> meets(hole, number.area()));
-            assertThat(drawing.area().with(number.area())).isEqualTo(drawing.area());
+        Shape shape = shape(step);
+        for (View view : View.values()) {
+            assertNumbered(pixels, ShapeSheet.draw(shape, 1, view, HOLES));
+            SheetPicture picture = ShapeSheet.picture(shape, 1, view, HOLES);
+            assertNumbered(pixels, picture.drawing());
+            double longer =
+                    Math.max(picture.drawing().widthMm(), picture.drawing().heightMm());
+            assertThat(longer * picture.dotsPerMm()).isBetween(100.0, 4500.0);
+            // Letters are drawn in whole dots of the font, whose capitals are seven high.
+            assertThat(numbers(picture.drawing()))
+                    .allMatch(text -> Math.abs(text.height() * picture.dotsPerMm() % 7) < 1e-6
+                            || Math.abs(text.height() * picture.dotsPerMm() % 7 - 7) < 1e-6);
         }
     }
 
-    private static boolean meets(Stroke.Circle hole, Area area) {
-        double x = Math.max(area.left(), Math.min(hole.x(), area.right()));
-        double y = Math.max(area.bottom(), Math.min(hole.y(), area.top()));
-        return Math.hypot(x - hole.x(), y - hole.y()) < hole.radius();
+    private static void assertNumbered(int pixels, Drawing drawing) {
+        List<Stroke.Text> texts = texts(drawing);
+        List<Stroke.Text> numbers = numbers(drawing);
+        List<Stroke.Circle> holes = holes(drawing);
+        assertThat(holes).hasSize(pixels);
+        assertThat(numbers.stream().map(text -> Integer.parseInt(text.words().split(" ")[0])))
+                .containsExactlyInAnyOrderElementsOf(
+                        IntStream.rangeClosed(1, pixels).boxed().toList());
+        assertThat(texts).extracting(Stroke.Text::words).contains("1 IN", pixels + " OUT");
+        for (Stroke.Text number : numbers) {
+            Area area = number.area();
+            assertThat(texts).noneMatch(other -> other != number && other.area().meets(area));
+            assertThat(holes).noneMatch(hole -> area.distanceTo(hole.x(), hole.y()) < hole.radius());
+            assertThat(drawing.area().with(area)).isEqualTo(drawing.area());
+            Stroke.Circle own = holes.get(Integer.parseInt(number.words().split(" ")[0]) - 1);
+            assertThat(isNearest(own, area, holes) || hasLeader(own, area, drawing))
+                    .as(number.words())
+                    .isTrue();
+            assertThat(number.height()).isGreaterThan(0.5);
+        }
+    }
+
+    private static List<Stroke.Text> texts(Drawing drawing) {
+        return drawing.strokes().stream()
+                .filter(Stroke.Text.class::isInstance)
+                .map(Stroke.Text.class::cast)
+                .toList();
+    }
+
+    private static List<Stroke.Text> numbers(Drawing drawing) {
+        return texts(drawing).stream()
+                .filter(text -> text.words().matches("\\d+( IN| OUT)?"))
+                .toList();
+    }
+
+    /** The holes in the order of the wire: white discs. */
+    private static List<Stroke.Circle> holes(Drawing drawing) {
+        return circles(drawing).stream()
+                .filter(circle -> circle.radius() == 6 && circle.width() == 0 && circle.color() == SheetColors.PAPER)
+                .toList();
+    }
+
+    private static boolean isNearest(Stroke.Circle own, Area area, List<Stroke.Circle> holes) {
+        return holes.stream()
+                .allMatch(other -> other == own
+                        || area.distanceTo(own.x(), own.y()) < area.distanceTo(other.x(), other.y())
+                                && Math.hypot(area.centreX() - own.x(), area.centreY() - own.y())
+                                        < Math.hypot(area.centreX() - other.x(), area.centreY() - other.y()));
+    }
+
+    /** A line from beside the label to the rim of its own hole. */
+    private static boolean hasLeader(Stroke.Circle own, Area area, Drawing drawing) {
+        return drawing.strokes().stream()
+                .anyMatch(stroke -> stroke instanceof Stroke.Line line
+                        && area.distanceTo(line.fromX(), line.fromY()) < area.height()
+                        && Math.hypot(line.toX() - own.x(), line.toY() - own.y()) < own.radius() + 1e-6);
+    }
+
+    /** Numbers are 1, 2, ... as they were wired: where they were all, they would be all that one sees. */
+    @Test
+    void ofThousandsEveryTenthIsNumbered() {
+        Shape pole = shape("{\"helix\": {\"count\": 2400, \"radius\": 240, \"height\": 6000, \"turns\": 60}}");
+        assertThat(numbers(ShapeSheet.draw(pole, 1, View.FRONT, HOLES)))
+                .extracting(Stroke.Text::words)
+                .hasSize(241)
+                .contains("1 IN", "10", "20", "2390", "2400 OUT")
+                .doesNotContain("2", "15", "2400");
     }
 
     @ParameterizedTest
@@ -155,22 +231,7 @@ class ShapeSheetTest {
             points.append(String.format(Locale.ROOT, "%s[%d, 0]", i == 0 ? "" : ", ", 50 * i));
         }
         Shape shape = shape("{\"points\": [" + points + "]}");
-        assertThat(circles(ShapeSheet.draw(shape, 1, View.FRONT, HOLES, 0))).hasSizeGreaterThanOrEqualTo(pixels);
-    }
-
-    @Test
-    void stageNamesPropsAndTheirTurns() {
-        Display display = display("{\"ring\": {\"count\": 24, \"radius\": 160}}");
-        assertThat(StageSheet.draw(display, 0).strokes())
-                .filteredOn(Stroke.Text.class::isInstance)
-                .extracting(stroke -> ((Stroke.Text) stroke).words())
-                .contains("a-1", "a-2 90° reversed");
-        // The arrow of the turned prop points along its own up: to the left.
-        assertThat(StageSheet.draw(display, 0).strokes())
-                .filteredOn(Stroke.Arrow.class::isInstance)
-                .singleElement()
-                .satisfies(stroke ->
-                        assertThat(((Stroke.Arrow) stroke).directionX()).isCloseTo(-1, within(1e-9)));
+        assertThat(circles(ShapeSheet.draw(shape, 1, View.FRONT, HOLES))).hasSizeGreaterThanOrEqualTo(pixels);
     }
 
     @Test
