@@ -30,7 +30,8 @@ record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
 
     /**
      * Chooses what the options leave open: of the layouts that are not wider than a screen, the one with the largest
-     * panels and the fewest empty places.
+     * panels, the fewest empty places and the least that is beyond the lower edge of a screen. Panels whose width is given
+     * may need a picture wider than a screen; it is then not wider than high.
      *
      * @param displayAspect width to height of the display, 0 to infinity; panels follow it within bounds
      * @param pixels of the display: few of them need no large panel
@@ -40,19 +41,25 @@ record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
     static StripLayout of(double displayAspect, int pixels, int panels, StripOptions options)
             throws OutputRefusedException {
         double aspect = Math.max(STEEPEST, Math.min(FLATTEST, displayAspect));
-        int most = Math.min(panels, options.columns().orElse(panels));
-        int fewest = options.columns().isPresent() ? most : 1;
-        StripLayout best = withColumns(fewest, aspect, pixels, panels, options);
-        for (int columns = fewest + 1; columns <= most; columns++) {
+        StripLayout best = options.columns().isPresent()
+                ? withColumns(Math.min(panels, options.columns().getAsInt()), aspect, pixels, panels, options)
+                : chosen(aspect, pixels, panels, options);
+        String name = "a strip of " + PreviewScene.counted(panels, "moment");
+        SheetSize.refuseTooLarge(name, best.width(), best.height(), "choose fewer moments or smaller panels");
+        SheetSize.refuseLargePanel(best.panelWidth(), best.panelHeight());
+        return best;
+    }
+
+    private static StripLayout chosen(double aspect, int pixels, int panels, StripOptions options) {
+        StripLayout best = withColumns(1, aspect, pixels, panels, options);
+        for (int columns = 2; columns <= panels; columns++) {
             StripLayout layout = withColumns(columns, aspect, pixels, panels, options);
-            if (layout.width() > SCREEN_WIDTH) {
+            // Many panels do not fit a screen, whatever their layout: better wide than a tower.
+            if (layout.width() > SCREEN_WIDTH && (options.panelWidth().isEmpty() || layout.width() > layout.height())) {
                 break;
             }
             best = layout.worth(panels) >= best.worth(panels) ? layout : best;
         }
-        String name = "a strip of " + PreviewScene.counted(panels, "moment");
-        SheetSize.refuseTooLarge(name, best.width(), best.height(), "choose fewer moments or smaller panels");
-        SheetSize.refuseLargePanel(best.panelWidth(), best.panelHeight());
         return best;
     }
 
@@ -75,7 +82,8 @@ record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
 
     private double worth(int panels) {
         double places = (double) columns * rows;
-        return (double) panelWidth * panelWidth * panels / places;
+        double seenAtOnce = Math.min(1, (double) SCREEN_HEIGHT / height());
+        return (double) panelWidth * panelWidth * panels / places * seenAtOnce;
     }
 
     long width() {

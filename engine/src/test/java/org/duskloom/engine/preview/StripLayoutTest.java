@@ -57,6 +57,24 @@ class StripLayoutTest {
         }
     }
 
+    /** Panels of a given width, also as many as cannot be laid out in full rows: 71 and 113 are prime. */
+    @ParameterizedTest
+    @CsvSource({"0.3, 71", "0.3, 70", "0.4, 113", "0, 24", "0.8, 71", "2.1, 68", "1, 113"})
+    void aPictureOfManyPanelsIsRoughlyAsWideAsHigh(double aspect, int panels) throws OutputRefusedException {
+        StripOptions options = new StripOptions(OptionalInt.empty(), OptionalInt.of(300), false);
+        StripLayout layout = StripLayout.of(aspect, 2490, panels, options);
+        assertThat((double) layout.width() / layout.height()).isBetween(0.5, 1.6);
+        assertThat(layout.columns() * layout.rows() - panels).isLessThan(layout.columns());
+    }
+
+    /** Where nothing is given, the picture is no wider than a screen, and uses that width: 71 small panels are no tower. */
+    @ParameterizedTest
+    @CsvSource({"0.3, 71", "1.5, 71", "0, 113"})
+    void manyPanelsUseTheWidthOfAScreen(double aspect, int panels) throws OutputRefusedException {
+        StripLayout layout = StripLayout.of(aspect, 2490, panels, StripOptions.standard());
+        assertThat(layout.width()).isBetween(1400L, 1800L);
+    }
+
     @Test
     void takesWhatIsAskedFor() throws OutputRefusedException {
         StripOptions options = new StripOptions(OptionalInt.of(5), OptionalInt.of(700), false);
