@@ -17,6 +17,7 @@ import org.duskloom.engine.output.TeeSink;
 import org.duskloom.engine.preview.ContactStrip;
 import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.preview.StripOptions;
+import org.duskloom.engine.preview.TimeLabel;
 import org.duskloom.engine.proof.Proof;
 import org.duskloom.engine.proof.ProofStep;
 
@@ -89,22 +90,27 @@ final class ProofOutputs implements AutoCloseable {
         return group.open(target);
     }
 
-    /** One panel for each step: a moment in its middle, by which a run has come half of its way. */
+    /**
+     * One panel for each step: a moment in its middle, by which a run has come half of its way. The time that stands under
+     * it is the one at which the step begins, as in the text.
+     */
     private ContactStrip strip(StagedFile file) throws IOException {
         int panels = Math.min(MOST_PANELS, proof.steps().size());
         long[] moments = new long[panels];
+        long[] starts = new long[panels];
         List<String> captions = new ArrayList<>();
         long first = 0;
         for (int i = 0; i < panels; i++) {
             ProofStep step = proof.steps().get(i);
             moments[i] = first + step.frames() / 2;
+            starts[i] = first;
             first += step.frames();
             captions.add(step.caption());
         }
         PreviewScene scene = PixelViews.scene(
                 "Proof of " + display.file().getFileName(),
                 display.map(),
-                Proof.RATE::secondsOf,
+                frame -> Proof.RATE.secondsOf(starts[indexOf(moments, frame)]),
                 Optional.of(frame -> captions.get(indexOf(moments, frame))));
         return new ContactStrip(
                 file, scene, moments, new StripOptions(OptionalInt.empty(), OptionalInt.of(PANEL_DOTS), false));
@@ -119,11 +125,13 @@ final class ProofOutputs implements AutoCloseable {
     }
 
     private String steps() {
-        StringBuilder lines = new StringBuilder("What the proof shows, at " + Proof.RATE + " frames a second\n\n");
+        StringBuilder lines = new StringBuilder(
+                "What the proof shows, at " + Proof.RATE + " frames a second.\n"
+                        + "The times are those at which the steps begin, here and in strip.png, which shows the middle of each.\n\n");
         long first = 0;
         for (ProofStep step : proof.steps()) {
-            lines.append(String.format(
-                    Locale.ROOT, "%8.1f s  %-30s %s%n", Proof.RATE.secondsOf(first), step.caption(), step.sight()));
+            String time = TimeLabel.of(Proof.RATE.secondsOf(first));
+            lines.append(String.format(Locale.ROOT, "%8s  %-30s %s%n", time, step.caption(), step.sight()));
             first += step.frames();
         }
         return lines.toString();

@@ -57,23 +57,46 @@ class ProofCommandTest {
     @Test
     void theTextListsEveryStepWithItsTime() throws IOException {
         List<String> lines = Files.readAllLines(folder.resolve("out/steps.txt"));
-        assertThat(lines.get(0)).isEqualTo("What the proof shows, at 20 frames a second");
+        assertThat(lines.get(0)).isEqualTo("What the proof shows, at 20 frames a second.");
         assertThat(lines.stream()
-                        .skip(2)
+                        .skip(3)
                         .map(line -> line.strip().split(" {2,}"))
                         .map(cells -> cells[0] + ": " + cells[1]))
                 .containsExactly(
-                        "0.0 s: first pixel",
-                        "4.0 s: running index",
-                        "10.0 s: stage up",
-                        "16.0 s: own up",
-                        "22.0 s: prop daisy-1",
-                        "23.0 s: prop daisy-2",
-                        "24.0 s: prop fence",
-                        "25.0 s: part rim",
-                        "27.0 s: part top",
-                        "29.0 s: group daisies",
-                        "31.0 s: group garden");
+                        "0 s: first pixel",
+                        "4 s: running index",
+                        "10 s: stage up",
+                        "16 s: own up",
+                        "22 s: prop daisy-1",
+                        "23 s: prop daisy-2",
+                        "24 s: prop fence",
+                        "25 s: part rim",
+                        "27 s: part top",
+                        "29 s: group daisies",
+                        "31 s: group garden");
+    }
+
+    /** From a minute on as clocks show it, as in the strip: 70 parts of two seconds, the first from 23 s on. */
+    @Test
+    void timesOfAMinuteAndMoreAreMinutesAndSeconds() throws IOException {
+        StringBuilder parts = new StringBuilder();
+        for (int i = 1; i <= 70; i++) {
+            parts.append(i == 1 ? "" : ", ").append("\"p" + i + "\": \"1\"");
+        }
+        Path display = Files.writeString(folder.resolve("long.json"), """
+                {"duskloom": "display/1", "units": "mm",
+                 "shapes": {"a": {"build": [{"ring": {"count": 6, "radius": 100}}], "parts": {%s}}},
+                 "props": [{"name": "a", "shape": "a", "at": [0, 0]}]}
+                """.formatted(parts));
+        assertThat(Ran.with("proof", display, "-o", folder.resolve("long")).code())
+                .isZero();
+        assertThat(Files.readAllLines(folder.resolve("long/steps.txt")).stream()
+                        .skip(3)
+                        .map(line -> line.strip().split(" {2,}")[0]))
+                .hasSize(75)
+                .startsWith("0 s", "4 s", "10 s", "16 s", "22 s", "23 s", "25 s")
+                .contains("59 s", "1:01", "1:59", "2:01")
+                .endsWith("2:41");
     }
 
     /** Frame 0: of every six pixels the first is white, the last red. From 23 s on, only the second daisy is lit. */

@@ -3,10 +3,11 @@ package org.duskloom.engine.preview;
 import java.util.Locale;
 
 /** Times as people read them: {@code 12.5 s}, from a minute on {@code 1:02.5}. To the millisecond. */
-final class TimeLabel {
+public final class TimeLabel {
     private TimeLabel() {}
 
-    static String of(double seconds) {
+    /** The label of an instant, 0 or later. */
+    public static String of(double seconds) {
         long millis = Math.round(seconds * 1000);
         if (millis < 60_000) {
             return millis / 1000 + decimals(millis) + " s";
