@@ -69,9 +69,10 @@ public final class LabelFinder {
 
     /** A free place beside the pixels; nothing if there is none. */
     public Optional<LabelPlace> beside(LabelWish wish) {
+        Area box = field.boxOf(wish.span());
         for (double distance : DISTANCES) {
             for (int i = 0; i < DIRECTIONS; i++) {
-                Area area = beside(wish, wish.clear() * distance, turns(wish, i, DIRECTIONS));
+                Area area = beside(box, wish, wish.clear() * distance, turns(wish, i, DIRECTIONS));
                 if (isClear(area) && isNearest(area, wish.span())) {
                     return Optional.of(found(area, Optional.empty()));
                 }
@@ -82,17 +83,25 @@ public final class LabelFinder {
 
     /** A free place anywhere, the nearer the better, with a leader; nothing if there is none within the bounds. */
     public Optional<LabelPlace> led(LabelWish wish) {
-        for (Over over : Over.values()) {
-            double most = field.box().width() + field.box().height() + 40 * (wish.clear() + letters);
-            for (double reach = wish.clear(); reach < most; reach *= LEADER_GROWTH) {
-                for (int i = 0; i < LEADER_DIRECTIONS; i++) {
-                    Area area = offBox(wish, reach, turns(wish, i, LEADER_DIRECTIONS));
-                    if (isClear(area)) {
-                        LabelPlace.Leader leader = leader(area, wish.span());
-                        if (leader.length() >= letters / 2
-                                && (over == Over.ANYTHING || isFree(leader, wish.span(), over))) {
-                            return Optional.of(found(area, Optional.of(leader)));
-                        }
+        return ledOverNothing(wish).or(() -> led(wish, Over.PIXELS)).or(() -> led(wish, Over.ANYTHING));
+    }
+
+    /** The same with a leader that crosses neither pixels nor labels nor other leaders. */
+    public Optional<LabelPlace> ledOverNothing(LabelWish wish) {
+        return led(wish, Over.NOTHING);
+    }
+
+    private Optional<LabelPlace> led(LabelWish wish, Over over) {
+        Area box = field.boxOf(wish.span());
+        double most = field.box().width() + field.box().height() + 40 * (wish.clear() + letters);
+        for (double reach = wish.clear(); reach < most; reach *= LEADER_GROWTH) {
+            for (int i = 0; i < LEADER_DIRECTIONS; i++) {
+                Area area = offBox(box, wish, reach, turns(wish, i, LEADER_DIRECTIONS));
+                if (isClear(area)) {
+                    LabelPlace.Leader leader = leader(area, wish.span());
+                    boolean seen = leader.length() >= letters / 2;
+                    if (seen && (over == Over.ANYTHING || isFree(leader, wish.span(), over))) {
+                        return Optional.of(found(area, Optional.of(leader)));
                     }
                 }
             }
@@ -112,9 +121,8 @@ public final class LabelFinder {
     }
 
     /** Slides the label outward from the middle of its pixels until it is so far from all of them. */
-    private Area beside(LabelWish wish, double clear, double turns) {
+    private Area beside(Area box, LabelWish wish, double clear, double turns) {
         Span span = wish.span();
-        Area box = field.boxOf(span);
         double directionX = StrictMath.cos(2 * Math.PI * turns);
         double directionY = StrictMath.sin(2 * Math.PI * turns);
         double way = 0;
@@ -168,8 +176,7 @@ public final class LabelFinder {
     }
 
     /** So far from the box round its pixels. */
-    private Area offBox(LabelWish wish, double reach, double turns) {
-        Area box = field.boxOf(wish.span());
+    private static Area offBox(Area box, LabelWish wish, double reach, double turns) {
         double x = StrictMath.cos(2 * Math.PI * turns) * (box.width() / 2 + reach + wish.width() / 2);
         double y = StrictMath.sin(2 * Math.PI * turns) * (box.height() / 2 + reach + wish.height() / 2);
         return Area.around(box.centreX() + x, box.centreY() + y, wish.width(), wish.height());

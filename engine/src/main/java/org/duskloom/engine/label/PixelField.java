@@ -7,6 +7,8 @@ public final class PixelField {
     /** Cells that a pixel has on average, at the most. */
     private static final int CELLS_PER_PIXEL = 2;
 
+    private static final int MOST_COMPARED = 5000;
+
     private final double[] x;
     private final double[] y;
     private final Area box;
@@ -115,10 +117,11 @@ public final class PixelField {
         return nearest[0];
     }
 
-    /** The pixel of a span that is nearest to an area. */
+    /** The pixel of a span that is nearest to an area; of a very long span one that is about as near. */
     int nearest(Span own, Area area) {
         int nearest = own.from();
-        for (int i = own.from() + 1; i < own.toExclusive(); i++) {
+        int step = 1 + (own.toExclusive() - own.from()) / MOST_COMPARED;
+        for (int i = own.from(); i < own.toExclusive(); i += step) {
             if (area.distanceTo(x[i], y[i]) < area.distanceTo(x[nearest], y[nearest])) {
                 nearest = i;
             }

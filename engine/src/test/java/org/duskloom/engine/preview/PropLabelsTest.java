@@ -5,11 +5,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Rectangle;
 import java.util.List;
 import org.duskloom.engine.font.PixelFont;
+import org.duskloom.engine.label.LabelPlace;
+import org.duskloom.engine.output.PropSpan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class PropLabelsTest {
+    private static final double DOT_RADIUS = 2;
+
     @ParameterizedTest
     @CsvSource({"900, 420", "480, 220", "240, 110", "64, 30"})
     void namesLieInThePanelAndApart(int width, int height) {
@@ -19,6 +23,40 @@ class PropLabelsTest {
         for (Rectangle box : boxes) {
             assertThat(new Rectangle(width, height).contains(box)).isTrue();
             assertThat(boxes.stream().filter(box::intersects)).hasSize(1);
+        }
+    }
+
+    /** A name is nearer to a pixel of its own prop than to any of another one, or a line leads from it to its own. */
+    @ParameterizedTest
+    @CsvSource({"1500, 700", "900, 420", "480, 220", "240, 110", "64, 30"})
+    void namesStandByTheirOwnPropsAndCoverNoPixel(int width, int height) {
+        PreviewScene scene = Garden.whole().scene("");
+        StageView view = view(scene, width, height);
+        for (PropLabels.Label label : labels(Garden.whole(), width, height).placed()) {
+            Rectangle box = box(label);
+            double own = Double.POSITIVE_INFINITY;
+            double others = Double.POSITIVE_INFINITY;
+            double fromLeader = Double.POSITIVE_INFINITY;
+            for (PropSpan prop : scene.props()) {
+                boolean isOwn = prop.name().equals(label.name());
+                for (int i = prop.firstPixel(); i < prop.firstPixel() + prop.pixelCount(); i++) {
+                    double x = view.panelX(scene.x()[i]);
+                    double y = view.panelY(scene.y()[i]);
+                    double away = Math.hypot(
+                            x - Math.max(box.x, Math.min(box.x + box.width, x)),
+                            y - Math.max(box.y, Math.min(box.y + box.height, y)));
+                    own = isOwn ? Math.min(own, away) : own;
+                    others = isOwn ? others : Math.min(others, away);
+                    if (isOwn && label.leader().isPresent()) {
+                        LabelPlace.Leader line = label.leader().get();
+                        fromLeader = Math.min(fromLeader, Math.hypot(x - line.toX(), y - line.toY()));
+                    }
+                }
+            }
+            assertThat(Math.min(own, others)).as(label.name()).isGreaterThan(DOT_RADIUS);
+            assertThat(own < others || fromLeader < DOT_RADIUS + 1e-6)
+                    .as(label.name())
+                    .isTrue();
         }
     }
 
@@ -41,8 +79,11 @@ class PropLabelsTest {
 
     private static PropLabels labels(Garden garden, int width, int height) {
         PreviewScene scene = garden.scene("");
-        StageView.Box box = StageView.Box.of(scene.x(), scene.y()).withMargin(0.05);
-        return new PropLabels(scene, StageView.fit(box, width, height), 2, width, height);
+        return new PropLabels(scene, view(scene, width, height), DOT_RADIUS, width, height);
+    }
+
+    private static StageView view(PreviewScene scene, int width, int height) {
+        return StageView.fit(StageView.Box.of(scene.x(), scene.y()).withMargin(0.05), width, height);
     }
 
     private static Rectangle box(PropLabels.Label label) {
