@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
+import org.duskloom.engine.document.ShortestDecimal;
 import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.problem.Problems;
@@ -103,7 +104,8 @@ final class SurveyCommand implements Callable<Integer> {
             return OptionalDouble.empty();
         }
         if (!(tolerance > 0) || !Double.isFinite(tolerance)) {
-            throw new MisuseException("--tolerance is " + tolerance + "; a length above 0 is needed");
+            throw new MisuseException(
+                    "--tolerance is " + ShortestDecimal.of(tolerance) + "; a length above 0 is needed");
         }
         return OptionalDouble.of(tolerance);
     }

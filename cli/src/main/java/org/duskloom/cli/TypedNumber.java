@@ -31,7 +31,11 @@ final class TypedNumber {
 
     static double decimal(String text) {
         if (text.matches(DECIMAL)) {
-            return Double.parseDouble(text);
+            double value = Double.parseDouble(text);
+            if (Double.isInfinite(value)) {
+                throw new TypeConversionException("'" + text + "' is too large");
+            }
+            return value;
         }
         String dotted = text.replace(',', '.');
         throw new TypeConversionException("'" + text + "' is not a number"

@@ -18,6 +18,7 @@ public final class Canvases {
     private final List<Integer> keys = new ArrayList<>();
     private final List<Integer> counts = new ArrayList<>();
     private final List<Long> memberKeys = new ArrayList<>();
+    private final List<String> names = new ArrayList<>();
     /** Pixels, counted from 0 within the member, of each part of each member. */
     private final List<Map<String, int[]>> parts = new ArrayList<>();
 
@@ -81,6 +82,7 @@ public final class Canvases {
         }
         counts.add(xy.length);
         memberKeys.add(key);
+        names.add(name);
         parts.add(new LinkedHashMap<>());
         part("first-half", IntStream.range(0, (xy.length + 1) / 2).toArray());
         return part("second-half", IntStream.range(xy.length / 2, xy.length).toArray());
@@ -105,7 +107,7 @@ public final class Canvases {
                         memberKeys.stream().mapToLong(Long::longValue).toArray()),
                 new Canvas.Order(position, ints(counts)),
                 ints(keys),
-                new ListedParts(List.copyOf(parts), ints(counts)));
+                new ListedParts(names, List.copyOf(parts), ints(counts)));
     }
 
     private double[] coordinate(int axis) {
@@ -116,7 +118,7 @@ public final class Canvases {
         return values.stream().mapToInt(Integer::intValue).toArray();
     }
 
-    private record ListedParts(List<Map<String, int[]>> parts, int[] counts) implements PartFinder {
+    private record ListedParts(List<String> names, List<Map<String, int[]>> parts, int[] counts) implements PartFinder {
         @Override
         public Optional<int[]> find(int member, String address) {
             int first = Arrays.stream(counts, 0, member).sum();
@@ -124,6 +126,11 @@ public final class Canvases {
                     .filter(pixels -> pixels.length > 0)
                     .map(pixels ->
                             Arrays.stream(pixels).map(pixel -> first + pixel).toArray());
+        }
+
+        @Override
+        public String memberName(int member) {
+            return names.get(member);
         }
 
         @Override

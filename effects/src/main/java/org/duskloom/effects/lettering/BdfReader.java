@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.duskloom.engine.effect.Shown;
 import org.duskloom.engine.problem.Problems;
 
 /**
@@ -96,24 +97,40 @@ final class BdfReader {
         OptionalInt advance = OptionalInt.empty();
         Optional<BdfBox> own = Optional.empty();
         Optional<BitSet> ink = Optional.empty();
+        boolean boxed = false;
+        boolean drawn = false;
+        lines.next();
         while (!lines.is("ENDCHAR")) {
-            if (!lines.next() || lines.is("STARTCHAR") || lines.is("ENDFONT")) {
+            if (isCut()) {
                 lines.error("a letter does not end with ENDCHAR", "each STARTCHAR needs its ENDCHAR");
                 return;
             }
+            boxed |= lines.is("BBX");
+            drawn |= lines.is("BITMAP");
             switch (lines.keyword()) {
                 case "ENCODING" ->
                     encoding =
                             lines.numbers(1, "a number, or -1").map(n -> n[0]).orElse(-1);
                 case "DWIDTH" -> advance = firstOf(lines.numbers(2, "two whole numbers: the way to the next letter"));
                 case "BBX" -> own = readBox();
-                case "BITMAP" -> ink = readBitmap(own);
+                case "BITMAP" -> ink = own.isPresent() ? readBitmap(own.get()) : skipBitmap(boxed);
                 default -> {
                     // Widths on paper and the like do not matter here.
                 }
             }
+            if (!lines.is("ENDCHAR") && !isCut()) {
+                lines.next();
+            }
+        }
+        if (!drawn) {
+            lines.error("a letter has no BITMAP", "behind BBX: a line of hexadecimal digits for each row of dots");
         }
         keep(encoding, advance, own, ink);
+    }
+
+    /** Whether a letter is over without its end. */
+    private boolean isCut() {
+        return lines.is("") || lines.is("STARTCHAR") || lines.is("ENDFONT");
     }
 
     private static OptionalInt firstOf(Optional<int[]> numbers) {
@@ -124,37 +141,39 @@ final class BdfReader {
         if (ink.isPresent() && encoding >= 0) {
             int width = own.orElseThrow().width();
             glyphs.putIfAbsent(encoding, new BdfGlyph(advance.orElse(width), own.orElseThrow(), ink.get()));
-        } else if (ink.isEmpty() && !problems.hasErrors()) {
-            lines.error("a letter has no BITMAP", "behind BBX: a line of hexadecimal digits for each row of dots");
         }
     }
 
-    private Optional<BitSet> readBitmap(Optional<BdfBox> own) {
-        if (own.isEmpty()) {
-            if (!problems.hasErrors()) {
-                lines.error("BITMAP stands before BBX", "BBX says how many rows and columns there are");
-            }
-            return Optional.empty();
+    /** Looks at the rows of a letter whose size is not known, if only for what can be no row at all. */
+    private Optional<BitSet> skipBitmap(boolean boxed) {
+        if (!boxed) {
+            lines.error("BITMAP stands before BBX", "BBX says how many rows and columns there are");
         }
+        while (lines.next() && !lines.is("ENDCHAR") && !isCut()) {
+            readRow(0, 0, new BitSet());
+        }
+        return Optional.empty();
+    }
+
+    private Optional<BitSet> readBitmap(BdfBox own) {
         BitSet ink = new BitSet();
-        for (int row = 0; row < own.get().height(); row++) {
-            if (!lines.next() || lines.is("ENDCHAR")) {
-                lines.error("the letter ends after " + row + " of " + own.get().height() + " rows of dots", "");
+        boolean sound = true;
+        for (int row = 0; row < own.height(); row++) {
+            if (!lines.next() || lines.is("ENDCHAR") || isCut()) {
+                lines.error("the letter ends after " + row + " of " + own.height() + " rows of dots", "");
                 return Optional.empty();
             }
-            if (!readRow(own.get().width(), row, ink)) {
-                return Optional.empty();
-            }
+            sound &= readRow(own.width(), row, ink);
         }
-        return Optional.of(ink);
+        return sound ? Optional.of(ink) : Optional.empty();
     }
 
     private boolean readRow(int width, int row, BitSet ink) {
         String digits = lines.keyword();
         if (digits.length() * HEX_BITS < width || !digits.matches("[0-9A-Fa-f]*")) {
             lines.error(
-                    "a row of " + width + " dots has \"" + digits + "\"",
-                    "it needs " + (width + 7) / 8 * 2 + " hexadecimal digits");
+                    (width == 0 ? "a row of dots has " : "a row of " + width + " dots has ") + Shown.text(digits),
+                    "it needs " + (width == 0 ? "" : (width + 7) / 8 * 2 + " ") + "hexadecimal digits");
             return false;
         }
         for (int column = 0; column < width; column++) {

@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.FileShelf;
@@ -27,7 +26,6 @@ import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.effect.TextSetting;
-import org.duskloom.engine.problem.Problem;
 import org.duskloom.engine.problem.Problems;
 
 /**
@@ -92,7 +90,6 @@ public final class Lettering implements Effect {
 
     private static final long MOST_FONT_BYTES = 64L << 20;
     private static final long MOST_PIXELS = 4L << 20;
-    private static final int ERRORS_SHOWN = 3;
 
     private final FileShelf<BdfFont> shelf = new FileShelf<>();
 
@@ -200,14 +197,6 @@ public final class Lettering implements Effect {
     private static BdfFont decoded(byte[] bytes, Path file) throws SettingException {
         Problems problems = new Problems();
         Optional<BdfFont> font = BdfReader.read(bytes, file.getFileName().toString(), problems);
-        return font.orElseThrow(() -> {
-            List<Problem> errors = problems.inFileOrder();
-            String shown = errors.stream()
-                    .limit(ERRORS_SHOWN)
-                    .map(error -> error.location() + ": " + error.message())
-                    .collect(Collectors.joining("; "));
-            String more = errors.size() > ERRORS_SHOWN ? "; and " + (errors.size() - ERRORS_SHOWN) + " more" : "";
-            return new SettingException("font", shown + more, errors.get(0).hint());
-        });
+        return font.orElseThrow(() -> new SettingException("font", problems.inFileOrder()));
     }
 }

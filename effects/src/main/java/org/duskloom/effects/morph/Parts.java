@@ -5,6 +5,7 @@ import java.util.List;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.effect.Shown;
 import org.duskloom.engine.effect.TextSetting;
 import org.duskloom.engine.problem.NearestName;
 
@@ -22,29 +23,31 @@ final class Parts {
             throws SettingException {
         String name = settings.value(setting);
         List<int[]> found = new ArrayList<>();
-        int lacking = 0;
-        int oneLacking = 0;
+        List<Integer> lacking = new ArrayList<>();
         for (int member : members) {
             int[] pixels =
                     name.isBlank() ? new int[0] : canvas.part(member, name).orElse(new int[0]);
             found.add(pixels);
             if (pixels.length == 0) {
-                oneLacking = lacking++ == 0 ? member : oneLacking;
+                lacking.add(member);
             }
         }
-        if (lacking > 0) {
-            List<String> known = canvas.knownParts(oneLacking);
+        if (!lacking.isEmpty()) {
+            List<String> known = canvas.knownParts(lacking.get(0));
+            List<String> who = lacking.stream().map(canvas::memberName).toList();
             throw new SettingException(
-                    setting.name(), message(name, setting, lacking, members.length), NearestName.hint(name, known));
+                    setting.name(), message(name, setting, who, members.length), NearestName.hint(name, known));
         }
         return found;
     }
 
-    private static String message(String name, TextSetting setting, int lacking, int of) {
+    private static String message(String name, TextSetting setting, List<String> lacking, int of) {
         if (name.isBlank()) {
             return "\"" + setting.name() + "\" must name a part";
         }
-        String who = of == 1 ? "there is no part " : lacking + " of " + of + " members have no part ";
-        return who + "\"" + name.replaceAll("\\p{Cntrl}", "?") + "\"";
+        return of == 1
+                ? "there is no part " + Shown.text(name)
+                : lacking.size() + " of " + of + " members have no part " + Shown.text(name) + ": "
+                        + Shown.names(lacking);
     }
 }

@@ -4,6 +4,7 @@ import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Easings;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.effect.Shown;
 import org.duskloom.engine.time.Easing;
 
 /**
@@ -27,11 +28,15 @@ record Envelope(Dial attack, Dial hold, Dial decay, Easing easing) {
         if (envelope.isConstant() && envelope.length(0) > 1 + ROUNDING) {
             throw new SettingException(
                     "decay",
-                    "attack " + envelope.attack.at(0) + ", hold " + envelope.hold.at(0) + " and decay "
-                            + envelope.decay.at(0) + " are longer than the pass",
+                    "attack " + shown(envelope.attack) + ", hold " + shown(envelope.hold) + " and decay "
+                            + shown(envelope.decay) + " are longer than the pass",
                     "together at most 1");
         }
         return envelope;
+    }
+
+    private static String shown(Dial steady) {
+        return Shown.number(steady.at(0));
     }
 
     /**

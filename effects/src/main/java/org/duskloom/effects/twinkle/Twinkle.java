@@ -14,6 +14,7 @@ import org.duskloom.engine.effect.PaletteSetting;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.effect.Shown;
 import org.duskloom.engine.random.StableHash;
 
 /**
@@ -104,7 +105,8 @@ public final class Twinkle implements Effect {
         if (rise.isConstant() && fall.isConstant() && rise.at(0) + fall.at(0) > 1 + 1e-9) {
             throw new SettingException(
                     "fall",
-                    "rise " + rise.at(0) + " and fall " + fall.at(0) + " are longer than the pass",
+                    "rise " + Shown.number(rise.at(0)) + " and fall " + Shown.number(fall.at(0))
+                            + " are longer than the pass",
                     "together at most 1");
         }
     }

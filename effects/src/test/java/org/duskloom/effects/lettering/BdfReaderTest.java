@@ -146,6 +146,18 @@ class BdfReaderTest {
                 .containsExactly(9, 27, 41, 69);
     }
 
+    /** A wrong size does not hide a wrong row, and is not told again as rows that are missing. */
+    @Test
+    void looksAtTheRowsOfALetterOfUnknownSize() {
+        assertThat(read(twigText().replace("BBX 4 5 0 0", "BBX 4 five 0 0").replace("F0", "ZZ")))
+                .isEmpty();
+        assertThat(problems.inFileOrder())
+                .extracting(Problem::toString)
+                .containsExactly(
+                        "twig.bdf:23: error: BBX has \"4 five 0 0\"; it needs four whole numbers: width, height, x and y",
+                        "twig.bdf:27: error: a row of dots has \"ZZ\"; it needs hexadecimal digits");
+    }
+
     @Test
     void refusesAFontWithoutLetters() {
         assertThat(read("STARTFONT 2.1\nFONTBOUNDINGBOX 1 1 0 0\nENDFONT\n")).isEmpty();

@@ -15,6 +15,7 @@ import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.SettingException;
+import org.duskloom.engine.problem.Problem;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -292,7 +293,11 @@ class LetteringTest {
         Files.writeString(twig, Files.readString(twig).replace("F0", "ZZ").replace("CAP_HEIGHT 5", "CAP_HEIGHT x"));
         assertThatThrownBy(() -> text("H").on(grid(2, 2))).isInstanceOfSatisfying(SettingException.class, e -> {
             assertThat(e.setting()).isEqualTo("font");
-            assertThat(e).hasMessageContaining("twig.bdf:9: ").hasMessageContaining("; twig.bdf:27: ");
+            assertThat(e.inFile())
+                    .extracting(Problem::toString)
+                    .containsExactly(
+                            "twig.bdf:9: error: CAP_HEIGHT has \"x\"; it needs a number of dots",
+                            "twig.bdf:27: error: a row of 4 dots has \"ZZ\"; it needs 2 hexadecimal digits");
         });
     }
 

@@ -56,7 +56,7 @@ class MorphSettingsTest {
                 .member("c", Canvases.row(2))
                 .build();
         SettingException e = refused(Look.of("morph").with("to", "rim"), canvas);
-        assertThat(e).hasMessage("2 of 3 members have no part \"rim\"");
+        assertThat(e).hasMessage("2 of 3 members have no part \"rim\": \"b\", \"c\"");
         assertThat(e.hint()).isEqualTo("allowed: first-half, second-half");
     }
 
@@ -71,7 +71,7 @@ class MorphSettingsTest {
     @Test
     void keepsMessagesOnOneLine() {
         assertThat(refused(Look.of("morph").with("from", "a\nb\u0007"), Canvases.of(Canvases.row(5))))
-                .hasMessage("there is no part \"a?b?\"");
+                .hasMessage("there is no part \"a\\u000ab\\u0007\"");
     }
 
     @Test
@@ -132,7 +132,7 @@ class MorphSettingsTest {
                 .extracting(problem -> problem.location().toString().replace(folder + "/", "") + ": "
                         + problem.message() + "; " + problem.hint())
                 .containsExactly(
-                        "show.json:3:38: morph: 2 of 2 members have no part \"iner\"; did you mean \"inner\"?",
+                        "show.json:3:38: morph: 2 of 2 members have no part \"iner\": \"daisy-1\", \"daisy-2\"; did you mean \"inner\"?",
                         "show.json:3:38: morph: there is no part \"fnce\"; did you mean \"fence\"?");
     }
 

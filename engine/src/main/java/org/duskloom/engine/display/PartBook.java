@@ -197,6 +197,8 @@ final class PartBook {
         }
         Set<String> known = new TreeSet<>(pixels.made().keySet());
         known.addAll(definitions.keySet());
+        // Those that are being made would go in a circle.
+        known.removeAll(open);
         return problems.errorCount() >= Problems.LIMIT ? "" : NearestName.hint(path, known);
     }
 

@@ -33,6 +33,16 @@ public final class Expected {
         return node instanceof ListNode list ? Optional.of(list) : refuse(node, what, "a list [ ]", problems);
     }
 
+    /** A text or a list of texts; their items are for the caller to look at. */
+    public static Optional<List<Node>> texts(Node node, String what, Problems problems) {
+        if (node instanceof TextNode) {
+            return Optional.of(List.of(node));
+        }
+        return node instanceof ListNode list
+                ? Optional.of(list.items())
+                : refuse(node, what, "a text or a list of texts", problems);
+    }
+
     /** An object; may be empty. */
     public static Optional<ObjectNode> object(Node node, String what, Problems problems) {
         return node instanceof ObjectNode object ? Optional.of(object) : refuse(node, what, "an object { }", problems);
@@ -112,7 +122,7 @@ public final class Expected {
                 && (text.value().equals("true") || text.value().equals("false"))) {
             return expected.startsWith("true") ? "write " + text.value() + " without quotes" : "";
         }
-        if (node instanceof NumberNode number && expected.equals("a text")) {
+        if (node instanceof NumberNode number && expected.startsWith("a text")) {
             return "write \"" + number.written() + "\" in quotes";
         }
         return expected.startsWith("a list") && !(node instanceof ObjectNode) ? "put it in brackets: [ ]" : "";

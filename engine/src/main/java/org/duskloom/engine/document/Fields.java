@@ -129,15 +129,11 @@ public final class Fields {
 
     /** A text or a list of texts; items of another type are errors and are left out. */
     public Optional<List<TextNode>> texts(String name) {
-        Optional<Node> node = node(name);
-        if (node.isPresent() && node.get() instanceof TextNode single) {
-            return Optional.of(List.of(single));
-        }
-        return list(name).map(list -> {
+        Optional<List<Node>> written = node(name).flatMap(node -> Expected.texts(node, label(name), problems));
+        return written.map(items -> {
             List<TextNode> texts = new ArrayList<>();
-            list.items()
-                    .forEach(item -> Expected.text(item, "an item of " + label(name), problems)
-                            .ifPresent(texts::add));
+            items.forEach(item ->
+                    Expected.text(item, "an item of " + label(name), problems).ifPresent(texts::add));
             return List.copyOf(texts);
         });
     }

@@ -1,10 +1,13 @@
 package org.duskloom.engine.document;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /** Shows a piece of an input file inside a message: on one line, control characters escaped, of bearable length. */
 public final class Quoted {
     private static final int LONGEST_SHOWN = 60;
+    private static final int MOST_SHOWN = 3;
 
     private Quoted() {}
 
@@ -16,6 +19,12 @@ public final class Quoted {
             append(shown, points[i]);
         }
         return shown.append(points.length > LONGEST_SHOWN ? "…\"" : "\"").toString();
+    }
+
+    /** The first of some names, each in double quotes, and how many more there are. */
+    public static String few(List<String> names) {
+        String shown = names.stream().limit(MOST_SHOWN).map(Quoted::of).collect(Collectors.joining(", "));
+        return names.size() > MOST_SHOWN ? shown + " and " + (names.size() - MOST_SHOWN) + " more" : shown;
     }
 
     /** One code point in double quotes, or its number where it cannot be seen; a double quote by itself. */

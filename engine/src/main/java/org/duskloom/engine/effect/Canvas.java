@@ -156,6 +156,11 @@ public final class Canvas {
         return parts.find(member, address);
     }
 
+    /** What a member is called, for messages; empty where there is one canvas for all. */
+    public String memberName(int member) {
+        return parts.memberName(member);
+    }
+
     /** The parts that could be named, for hints. */
     public List<String> knownParts(int member) {
         return parts.known(member);

@@ -14,6 +14,9 @@ public interface PartFinder {
      */
     Optional<int[]> find(int member, String address);
 
+    /** The name of a member; empty for the whole canvas. */
+    String memberName(int member);
+
     /** What could be written instead, for hints. */
     List<String> known(int member);
 }

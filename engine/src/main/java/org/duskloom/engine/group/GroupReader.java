@@ -95,13 +95,9 @@ public final class GroupReader {
     }
 
     private List<TextNode> addresses(Node value, String what) {
-        if (value instanceof TextNode single) {
-            return List.of(single);
-        }
-        Optional<ListNode> list = Expected.list(value, what, problems);
         reportIfEmpty(value, what);
         List<TextNode> texts = new ArrayList<>();
-        list.map(ListNode::items)
+        Expected.texts(value, what, problems)
                 .orElse(List.of())
                 .forEach(item ->
                         Expected.text(item, "an address of " + what, problems).ifPresent(texts::add));

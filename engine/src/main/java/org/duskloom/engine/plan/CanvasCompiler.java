@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.IntSupplier;
 import java.util.stream.Stream;
+import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
@@ -105,6 +106,10 @@ final class CanvasCompiler {
         try {
             return Optional.of(effect.prepare(settings, canvas));
         } catch (SettingException e) {
+            if (!e.inFile().isEmpty()) {
+                e.inFile().forEach(fault -> problems.error(fault.location(), fault.message(), fault.hint()));
+                return Optional.empty();
+            }
             problems.error(place(play, e.setting()), effect.name() + ": " + e.getMessage(), e.hint());
             return Optional.empty();
         }
@@ -119,13 +124,14 @@ final class CanvasCompiler {
     }
 
     private void warnOfLateMembers(Cue play) {
-        long late = geometry.lags().stream()
-                .filter(lag -> lag.compareTo(play.length()) >= 0)
-                .count();
-        if (late > 0) {
+        List<String> late = geometry.areas().stream()
+                .filter(area -> area.lag().compareTo(play.length()) >= 0)
+                .flatMap(area -> area.names().stream())
+                .toList();
+        if (!late.isEmpty()) {
             problems.warn(
                     play.layout().stagger().orElseThrow().location(),
-                    late + " of the members would start after the cue has ended",
+                    late.size() + " of the members would start after the cue has ended: " + Quoted.few(late),
                     "shorten \"stagger\" or lengthen the cue");
         }
     }

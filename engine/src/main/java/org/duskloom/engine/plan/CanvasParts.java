@@ -52,6 +52,11 @@ final class CanvasParts implements PartFinder {
     }
 
     @Override
+    public String memberName(int member) {
+        return frames.name(together.get(member));
+    }
+
+    @Override
     public List<String> known(int member) {
         Set<String> paths = new LinkedHashSet<>();
         for (Member each : membersOf(member)) {

@@ -1,5 +1,7 @@
 package org.duskloom.engine.sheet;
 
+import org.duskloom.engine.document.ShortestDecimal;
+
 /**
  * What a person may choose about sheets.
  *
@@ -12,7 +14,8 @@ public record SheetOptions(double holeMm) {
     /** @throws IllegalArgumentException if the hole is out of range */
     public SheetOptions {
         if (!(holeMm >= 1 && holeMm <= 200)) {
-            throw new IllegalArgumentException("a hole of " + holeMm + " mm; allowed: 1 to 200");
+            throw new IllegalArgumentException("a hole of "
+                    + (Double.isFinite(holeMm) ? ShortestDecimal.of(holeMm) : holeMm) + " mm; allowed: 1 to 200");
         }
     }
 }

@@ -112,6 +112,7 @@ class ShapePartsTest {
             "x": [1]                          ~ an item of part "x" must be a text, not the number 1; write "1" in quotes
             "x": ["petels"]                   ~ there is no part "petels" in shape "a"; did you mean "petals"?
             "x": ["petals/4"]                 ~ there is no part "petals/4" in shape "a"; did you mean "petals/1"?
+            "x": ["zzzzz"]                    ~ there is no part "zzzzz" in shape "a"; allowed: petals, petals/1, petals/2, petals/3, rim
             "x": ["1-3"]                      ~ there is no part "1-3" in shape "a"; pixel ranges stand in one text, without a list: "1-6, 9"
             "x": ["petals/*"]                 ~ there is no part "petals/*" in shape "a"; patterns are for groups; name every part
             "rim": "1"                        ~ part "rim" of shape "a" is there already; the steps or the file of the shape make it; rename one of them

@@ -190,7 +190,8 @@ class JsonReaderTest {
 
     /** Tables, pictures and programs that were given in place of a document. */
     @ParameterizedTest
-    @ValueSource(strings = {"prop,pixel,x,y\ndaisy,1,0,0\n", "1,2,3\n", "# map\n", "<svg/>", "\u0001\u0002\u0003", "True"})
+    @ValueSource(
+            strings = {"prop,pixel,x,y\ndaisy,1,0,0\n", "1,2,3\n", "# map\n", "<svg/>", "\u0001\u0002\u0003", "True"})
     void saysThatOtherTextsAreNoJson(String text) {
         assertThat(read(text)).isEmpty();
         assertThat(Inputs.shown(problems))

@@ -245,7 +245,7 @@ class GroupTreeTest {
             {"a": {"all": ["pond"], "except": ["*"]}} ~ 1:2 ~ group "a" is empty, "except" takes everything ~ take something out
             {"a": {"except": ["pond"]}} ~ 1:7 ~ group "a" lacks the field "all"     ~ ``
             {"a": {"all": "pond", "exept": "pond"}} ~ 1:23 ~ group "a" has no field "exept" ~ did you mean "except"?
-            {"a": 3}                 ~ 1:7 ~ group "a" must be a list [ ], not the number 3 ~ put it in brackets
+            {"a": 3}                 ~ 1:7 ~ group "a" must be a text or a list of texts, not the number 3 ~ write "3" in quotes
             {"a": ["pond", 3]}       ~ 1:16 ~ an address of group "a" must be a text, not the number 3 ~ ``
             {"a": ["pond", "fnce"]}  ~ 1:16 ~ there is no prop and no group "fnce"  ~ did you mean "fence"?
             {"a": ["x*"]}            ~ 1:8 ~ no prop and no group matches "x*"      ~ known: a, daisy-1

@@ -115,6 +115,11 @@ class PlanCompilerTest {
                     }
 
                     @Override
+                    public String memberName(int member) {
+                        return "";
+                    }
+
+                    @Override
                     public List<String> known(int member) {
                         return List.of();
                     }

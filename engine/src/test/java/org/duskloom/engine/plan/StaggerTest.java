@@ -107,8 +107,9 @@ class StaggerTest {
                                         + " \"with\": {\"palette\": \"dusk\"}}")
                         .with(new Probe())
                         .problems())
-                .containsExactly("show.json:3:126: warning: 2 of the members would start after the cue has ended;"
-                        + " shorten \"stagger\" or lengthen the cue");
+                .containsExactly(
+                        "show.json:3:126: warning: 2 of the members would start after the cue has ended: \"middle\", \"half\";"
+                                + " shorten \"stagger\" or lengthen the cue");
     }
 
     /** The start of each member in the order of the cue, from the first frames at 1000 frames a second. */

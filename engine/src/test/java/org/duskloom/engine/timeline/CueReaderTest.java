@@ -117,7 +117,7 @@ class CueReaderTest {
                 {"on": ["x", 3], "effect": "e"}
                     show.json:5:14: error: an item of "on" of a cue must be a text, not the number 3; write "3" in quotes
                 {"on": 3, "effect": "e"}
-                    show.json:5:8: error: "on" of a cue must be a list [ ], not the number 3; put it in brackets: [ ]
+                    show.json:5:8: error: "on" of a cue must be a text or a list of texts, not the number 3; write "3" in quotes
                 {"on": "x"}
                     show.json:5:1: error: the cue has neither "effect" nor "look"; name one of them
                 {"on": "x", "effect": 4}
