@@ -53,7 +53,7 @@ final class Exchanges {
     private void seat(int propIndex, Study study) {
         boolean elsewhere = study.verdict() == Verdict.DIFFERENT
                 ? study.preferred().form().move() == Move.FREE
-                : study.verdict() == Verdict.UNDETERMINED;
+                : study.verdict() == Verdict.UNDETERMINED && !study.subject().isMuddled();
         if (!elsewhere) {
             return;
         }

@@ -83,17 +83,18 @@ final class FindingBuilder {
     }
 
     private Finding finding(Reading reading, List<Rival> rivals) {
-        boolean unclear = study.verdict() == Verdict.UNDETERMINED || study.isLimited();
+        boolean unclear = !subject.isMuddled() && (study.verdict() == Verdict.UNDETERMINED || study.isLimited());
         return new Finding(
                 subject.prop(),
-                subject.measured().count(),
+                subject.isMuddled() ? 0 : subject.measured().count(),
                 study.verdict(),
                 asDescribed().typical(),
                 reading,
                 rivals,
-                readings.estimate(study.preferred()),
+                subject.isMuddled() ? Optional.empty() : readings.estimate(study.preferred()),
                 unclear ? Optional.of(Shortages.of(subject, study.sigma())) : Optional.empty(),
                 subject.slips(),
+                subject.muddles(),
                 placeOf);
     }
 

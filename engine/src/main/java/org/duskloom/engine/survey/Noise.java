@@ -94,7 +94,12 @@ public record Noise(double sigma, Source source, int spareCoordinates) {
 
     /** The largest error that a prop's measurements may have, whatever its pixels say. */
     static double largest(double typicalStep, double usual) {
-        return Math.max(LARGEST_SHARE_OF_STEP * typicalStep, LARGEST_IN_USUAL * usual);
+        return Math.max(LARGEST_SHARE_OF_STEP * typicalStep, good(usual));
+    }
+
+    /** An error that nobody is surprised at, whatever the steps are. */
+    static double good(double usual) {
+        return LARGEST_IN_USUAL * usual;
     }
 
     /** What is assumed where nothing is known. */
@@ -107,7 +112,7 @@ public record Noise(double sigma, Source source, int spareCoordinates) {
         List<Share> shares = new ArrayList<>();
         for (Subject subject : subjects) {
             int spare = subject.spareCoordinates();
-            if (spare > 0) {
+            if (spare > 0 && !subject.isMuddled()) {
                 double variance = subject.freest().squaredError() / spare;
                 double shown = subjects.size() == 1 ? 1 : ChiSquare.medianShare(spare);
                 boolean plausible = Math.sqrt(variance) <= largest(subject.typicalStep(), usual);

@@ -82,6 +82,11 @@ final class Study {
 
     private void chooseAtItsPlace() {
         host = subject.prop();
+        if (subject.isMuddled()) {
+            chosen = List.of(asDescribed());
+            verdict = Verdict.UNDETERMINED;
+            return;
+        }
         List<Candidate> quick = selection.choose(allowed(subject.candidates()));
         if (!quick.isEmpty() && isAsDescribed(quick.get(0)) && selection.fits(quick.get(0))) {
             chosen = quick;

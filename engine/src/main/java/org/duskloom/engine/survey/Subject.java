@@ -3,6 +3,7 @@ package org.duskloom.engine.survey;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.duskloom.engine.display.PlacedProp;
 import org.duskloom.engine.map.Positions;
 
@@ -16,10 +17,15 @@ final class Subject {
 
     private static final double CHANCE_OF_A_SLIP = 1e-4;
 
+    /** Four are left of that many, which still tell. */
+    private static final int PIXELS_FOR_AN_EXCHANGE = 6;
+
     private final PlacedProp prop;
     private final Dimensions dimensions;
     private final Stance stance;
     private final List<Slip> slips = new ArrayList<>();
+    private final List<Muddle> muddles = new ArrayList<>();
+    private boolean isMuddled;
     private MeasuredProp measured;
     private List<Wiring> wirings;
     private List<Candidate> candidates;
@@ -51,6 +57,16 @@ final class Subject {
     /** The measurements that were left out. */
     List<Slip> slips() {
         return slips;
+    }
+
+    /** Measurements that were mixed up and left out. */
+    List<Muddle> muddles() {
+        return muddles;
+    }
+
+    /** Whether none is left without those that were mixed up; they are still there, and tell nothing. */
+    boolean isMuddled() {
+        return isMuddled;
     }
 
     /** How many coordinates were measured. */
@@ -101,12 +117,93 @@ final class Subject {
      * little is left that chance would do that once in 10,000 times (S. S. Wilks, Sankhya A 25:407-426, 1963).
      *
      * @param least misfits below that are none
+     * @param good errors below that are small: two measurements are called wrong only if the others then fit so well
      */
-    void leaveOutSlips(double least) {
-        int most = measured.count() / SLIP_IN;
-        do {
+    void leaveOutSlips(double least, double good) {
+        leaveOutHeaps();
+        settle();
+        int count = measured.count();
+        // Of six pixels two may be exchanged; beyond that no more may be wrong than in any case.
+        int most = count / SLIP_IN;
+        while (count - measured.count() + 2 <= Math.max(2, most) && leaveOutExchanged(least, good)) {
             settle();
-        } while (slips.size() < most && leaveOutOne(least));
+        }
+        while (count - measured.count() < most && leaveOutOne(least)
+                || most > 1 && count == measured.count() && leaveOutTwo(least, good)) {
+            settle();
+        }
+    }
+
+    private void leaveOutHeaps() {
+        Positions template = stance.template(false);
+        MeasuredProp all = measured;
+        boolean[] left = new boolean[all.count()];
+        for (List<Integer> heap : Heaps.of(all, template)) {
+            int any = heap.get(0);
+            muddles.add(new Muddle.OnePlace(
+                    heap.stream().map(all::pixel).toList(),
+                    all.places().x(any),
+                    all.places().y(any),
+                    all.places().z(any),
+                    Heaps.extent(heap, all, template)));
+            heap.forEach(i -> left[i] = true);
+        }
+        for (int i = left.length - 1; i >= 0; i--) {
+            isMuddled |= left[i] && measured.count() == 1;
+            measured = left[i] && measured.count() > 1 ? measured.without(i) : measured;
+        }
+        measured = isMuddled ? all : measured;
+        look();
+    }
+
+    /** Two exchanged measurements fit as they are, and use up no coordinates. */
+    private boolean leaveOutExchanged(double least, double good) {
+        double before = freest().squaredError();
+        int count = measured.count();
+        if (isMuddled || count < PIXELS_FOR_AN_EXCHANGE || before <= least * least) {
+            return false;
+        }
+        Optional<PairSearch.Pair> pair = new PairSearch(this)
+                .exchanged()
+                .filter(found -> found.squaredError() <= good * good * spareCoordinates())
+                .filter(found -> isUnlikely(found, before, PairSearch.pairs(count), spareCoordinates()));
+        pair.ifPresent(found -> {
+            muddles.add(new Muddle.Exchanged(List.of(measured.pixel(found.first()), measured.pixel(found.second()))));
+            leaveOut(found);
+        });
+        return pair.isPresent();
+    }
+
+    /** Two that are wrong hide each other as long as only one is left out. */
+    private boolean leaveOutTwo(double least, double good) {
+        double before = freest().squaredError();
+        int count = measured.count();
+        int exponent = spareCoordinates() - 2 * dimensions.count();
+        if (isMuddled || exponent < 2 || before <= least * least) {
+            return false;
+        }
+        Optional<PairSearch.Pair> pair = new PairSearch(this)
+                .leftOut()
+                .filter(found -> found.squaredError() <= good * good * exponent)
+                .filter(found -> isUnlikely(found, before, PairSearch.pairs(count), exponent));
+        pair.ifPresent(found -> {
+            MeasuredProp all = measured;
+            leaveOut(found);
+            Misfits misfits = new Misfits(freest(), freest().similarity(measured), all);
+            slips.add(new Slip(all.pixel(found.first()), misfits.distance(found.first())));
+            slips.add(new Slip(all.pixel(found.second()), misfits.distance(found.second())));
+        });
+        return pair.isPresent();
+    }
+
+    /** Whether chance would leave so little in one of so many choices once in 10,000 times. */
+    private static boolean isUnlikely(PairSearch.Pair pair, double before, double choices, int coordinates) {
+        return choices * StrictMath.pow(pair.squaredError() / before, coordinates / 2.0) < CHANCE_OF_A_SLIP;
+    }
+
+    private void leaveOut(PairSearch.Pair pair) {
+        measured = measured.without(pair.second()).without(pair.first());
+        look();
     }
 
     private void settle() {

@@ -91,8 +91,9 @@ public final class Survey {
     /** Props are looked at side by side; none depends on another one here. */
     private Map<Integer, Subject> subjects() {
         double least = Noise.least(diagonal);
+        double good = Noise.good(Noise.usual(diagonal, display.units().millimetres()));
         List<Subject> subjects = measurements.props().parallelStream()
-                .map(measured -> subject(measured, least))
+                .map(measured -> subject(measured, least, good))
                 .toList();
         Map<Integer, Subject> byProp = new TreeMap<>();
         for (int i = 0; i < subjects.size(); i++) {
@@ -101,9 +102,9 @@ public final class Survey {
         return byProp;
     }
 
-    private Subject subject(MeasuredProp measured, double least) {
+    private Subject subject(MeasuredProp measured, double least, double good) {
         Subject subject = new Subject(display.props().get(measured.propIndex()), measured, measurements.dimensions());
-        subject.leaveOutSlips(least);
+        subject.leaveOutSlips(least, good);
         return subject;
     }
 

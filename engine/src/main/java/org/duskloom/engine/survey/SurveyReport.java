@@ -37,9 +37,7 @@ public final class SurveyReport {
     }
 
     private void head() {
-        int pixels = result.findings().stream()
-                .mapToInt(finding -> finding.measuredPixels() + finding.slips().size())
-                .sum();
+        int pixels = result.findings().stream().mapToInt(SurveyReport::pixels).sum();
         lines.add("measured: " + counted(pixels, "pixel") + " of "
                 + result.findings().size() + " of " + counted(result.propCount(), "prop")
                 + (result.dimensions() == Dimensions.DEEP ? ", with depth" : ""));
@@ -52,6 +50,13 @@ public final class SurveyReport {
         };
         lines.add(
                 "measuring error: about " + wording.length(result.noise().sigma()) + " in each coordinate, " + source);
+    }
+
+    private static int pixels(Finding finding) {
+        int muddled = finding.muddles().stream()
+                .mapToInt(muddle -> muddle.pixels().size())
+                .sum();
+        return finding.measuredPixels() + finding.slips().size() + muddled;
     }
 
     private void photo(PhotoAlignment photo, int pixels) {
@@ -124,12 +129,15 @@ public final class SurveyReport {
                     case UNEXPLAINED -> "bent, or wired in an order of its own" + nearest(finding.reading());
                     case UNDETERMINED -> "not where it is described, but not enough to tell how";
                 });
-        lines.add("  " + counted(finding.measuredPixels(), "pixel") + ", " + wording.length(finding.misfitAsDescribed())
-                + " from where they are described" + leftOver(finding));
+        if (finding.measuredPixels() > 0) {
+            lines.add("  " + counted(finding.measuredPixels(), "pixel") + ", "
+                    + wording.length(finding.misfitAsDescribed()) + " from where they are described"
+                    + leftOver(finding));
+        }
         finding.placeOf().ifPresent(other -> lines.add("  that is where \"" + other + "\" is described"));
         finding.rivals().forEach(this::rival);
         finding.shortage().ifPresent(shortage -> lines.add("  " + shortage(shortage)));
-        finding.slips().forEach(slip -> slip(slip, ""));
+        leftOut(finding, "");
     }
 
     private String nearest(Reading reading) {
@@ -184,6 +192,23 @@ public final class SurveyReport {
         };
     }
 
+    private void leftOut(Finding finding, String name) {
+        finding.muddles().forEach(muddle -> lines.add("  " + name + muddle(muddle)));
+        finding.slips().forEach(slip -> slip(slip, name));
+    }
+
+    private String muddle(Muddle muddle) {
+        List<String> numbers =
+                muddle.pixels().stream().map(pixel -> String.valueOf(pixel + 1)).toList();
+        int last = numbers.size() - 1;
+        String pixels = "pixels " + String.join(", ", numbers.subList(0, last)) + " and " + numbers.get(last);
+        if (muddle instanceof Muddle.OnePlace one) {
+            return pixels + " were left out: all were measured at " + wording.place(one.x(), one.y(), one.z())
+                    + ", but are described up to " + wording.length(one.extent()) + " apart";
+        }
+        return pixels + " were left out: their readings seem to be exchanged";
+    }
+
     private void slip(Slip slip, String name) {
         lines.add("  " + name + "pixel " + (slip.pixel() + 1) + " was left out: it was measured "
                 + wording.length(slip.distance()) + " from where the others put it");
@@ -201,7 +226,7 @@ public final class SurveyReport {
             String name = finding.prop().prop().name() + ": ";
             finding.shortage().ifPresent(shortage -> lines.add("  " + name + shortage(shortage)));
             weakness(finding).ifPresent(weakness -> lines.add("  " + name + weakness));
-            finding.slips().forEach(slip -> slip(slip, name));
+            leftOut(finding, name);
         }
     }
 

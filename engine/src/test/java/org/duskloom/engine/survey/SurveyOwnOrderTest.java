@@ -29,7 +29,7 @@ class SurveyOwnOrderTest {
     }
 
     private static void assertOwnOrder(SurveyResult result) {
-        assertThat(result.noise().source()).isEqualTo(Noise.Source.IMPLAUSIBLE);
+        assertThat(result.noise().source()).as(SurveyReport.of(result)).isEqualTo(Noise.Source.IMPLAUSIBLE);
         assertThat(result.noise().sigma()).isEqualTo(5);
         Finding trellis = result.findings().get(0);
         assertThat(trellis.verdict()).isEqualTo(Verdict.UNEXPLAINED);

@@ -123,7 +123,9 @@ class SurveyShortageTest {
                 new Measurements(List.of(built.flat(5, 1).props().get(0), heap), Dimensions.FLAT);
         SurveyResult result = Survey.compare(built.display(), measured, Optional.empty(), OptionalDouble.empty());
         Finding daisy = Built.finding(result, DAISY);
-        assertThat(daisy.verdict()).isIn(Verdict.UNEXPLAINED, Verdict.UNDETERMINED);
+        assertThat(daisy.verdict()).isEqualTo(Verdict.UNDETERMINED);
+        assertThat(daisy.measuredPixels()).isZero();
+        assertThat(daisy.muddles()).singleElement().isInstanceOf(Muddle.OnePlace.class);
         assertThat(daisy.misfitAsDescribed()).isFinite();
     }
 
