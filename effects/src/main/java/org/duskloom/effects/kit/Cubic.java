@@ -40,9 +40,10 @@ record Cubic(double c0, double c1, double c2, double c3) {
         if (discriminant < 0) {
             return greatest;
         }
-        double root = Math.sqrt(discriminant);
-        greatest = Math.max(greatest, atIfWithin(-c1 / (c2 + root), width));
-        greatest = Math.max(greatest, atIfWithin(-c1 / (c2 - root), width));
+        // The sum of two numbers of one sign, so that no digits are lost, nor a root where c1 is 0.
+        double sum = -(c2 + Math.copySign(Math.sqrt(discriminant), c2));
+        greatest = Math.max(greatest, atIfWithin(sum / (3 * c3), width));
+        greatest = Math.max(greatest, atIfWithin(c1 / sum, width));
         return greatest;
     }
 
