@@ -29,6 +29,28 @@ class FileShelfTest {
         assertThat(decode(9)).isEqualTo("9 ");
     }
 
+    /** What is kept is found by what the bytes are, not by the array that holds them. */
+    @Test
+    void decodesAnewWhatWasChanged() {
+        byte[] file = {1, 2};
+        String before = shelf.decoded(file, bytes -> "first of " + bytes[0]);
+        file[0] = 5;
+        assertThat(shelf.<RuntimeException>decoded(file, bytes -> "first of " + bytes[0]))
+                .isEqualTo("first of 5");
+        file[0] = 1;
+        assertThat(shelf.<RuntimeException>decoded(file, bytes -> "never asked"))
+                .isSameAs(before);
+    }
+
+    @Test
+    void knowsAnEmptyFileFromAZero() {
+        assertThat(decode()).isEmpty();
+        assertThat(decode(0)).isEqualTo("0 ");
+        assertThat(decode(0, 0)).isEqualTo("0 0 ");
+        assertThat(decode()).isEmpty();
+        assertThat(decoded).hasValue(3);
+    }
+
     private String decode(int... bytes) {
         byte[] file = new byte[bytes.length];
         for (int i = 0; i < file.length; i++) {

@@ -1,0 +1,47 @@
+package org.duskloom.effects.kit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** Products of numbers that are exact in binary, in the cells from 1 to 3 of five. */
+class LevelsTest {
+    private static final float[] BY = {9, 0.5f, 0, 0.25f, 9};
+
+    @Test
+    void multipliesInPlace() {
+        float[] plane = {1, 0.5f, 0.75f, 1, 1};
+        Levels.multiply(plane, BY, 1, 4);
+        assertThat(plane).containsExactly(1, 0.25f, 0, 0.25f, 1);
+    }
+
+    /** A plane by itself is squared. */
+    @Test
+    void canMultiplyAPlaneByItself() {
+        float[] plane = {0.5f, 0.75f};
+        Levels.multiply(plane, plane, 0, 2);
+        assertThat(plane).containsExactly(0.25f, 0.5625f);
+    }
+
+    @Test
+    void scales() {
+        float[] target = {7, 7, 7, 7, 7};
+        Levels.scale(BY, 0.5f, 1, 4, target);
+        assertThat(target).containsExactly(7, 0.25f, 0, 0.125f, 7);
+    }
+
+    @Test
+    void scalesAProduct() {
+        float[] target = {7, 7, 7, 7, 7};
+        Levels.scaledProduct(new float[] {9, 1, 1, 0.5f, 9}, BY, 0.5f, 1, 4, target);
+        assertThat(target).containsExactly(7, 0.25f, 0, 0.0625f, 7);
+    }
+
+    @Test
+    void doesNothingToNoCells() {
+        float[] plane = {3, 4};
+        Levels.multiply(plane, BY, 1, 1);
+        Levels.scale(BY, 2, 2, 2, plane);
+        assertThat(plane).containsExactly(3, 4);
+    }
+}
