@@ -80,6 +80,7 @@ final class EffectsCommand implements Callable<Integer> {
         if (name != null || json) {
             throw new MisuseException("--gallery is for all effects, without NAME and --json");
         }
+        FolderOutput.require("--gallery", gallery);
         try (Gallery page = new Gallery(force ? IfExists.REPLACE : IfExists.REFUSE)) {
             page.draw(gallery, registry, streams);
         }

@@ -54,6 +54,7 @@ final class ProofCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        FolderOutput.require("-o", output);
         Optional<LoadedDisplay> loaded = display.load(streams);
         if (loaded.isEmpty()) {
             return ExitCode.BAD_INPUT;

@@ -62,6 +62,7 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        FolderOutput.require("-o", output);
         SheetOptions options = options();
         Optional<LoadedDisplay> loaded = display.load(streams);
         if (loaded.isEmpty()) {
@@ -70,6 +71,7 @@ final class SheetCommand implements Callable<Integer> {
         int files;
         try (SheetOutputs outputs =
                 new SheetOutputs(loaded.get(), options, output, force ? IfExists.REPLACE : IfExists.REFUSE)) {
+            ProblemPrinter.print(SheetWarnings.of(loaded.get(), outputs.usedShapes(), options), streams);
             files = outputs.write();
         }
         streams.tell(output + ": " + Words.counted(files, "file"));

@@ -51,7 +51,8 @@ final class SheetOutputs implements AutoCloseable {
         return files;
     }
 
-    private List<Shape> usedShapes() {
+    /** The shapes that a prop has, in the order of the props. */
+    List<Shape> usedShapes() {
         List<Shape> used = new ArrayList<>();
         for (PlacedProp prop : display.display().props()) {
             if (!used.contains(prop.shape())) {

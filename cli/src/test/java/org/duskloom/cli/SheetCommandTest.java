@@ -108,6 +108,56 @@ class SheetCommandTest {
         assertThat(ran.err()).startsWith("duskloom sheet: ").contains("wide");
     }
 
+    /** 24 pixels on a ring of radius 30 mm are 2 x 30 x sin(7.5 degrees) = 7.8 mm apart, the first and the last too. */
+    @Test
+    void warnsOfAnAssumedUnitAndOfHolesThatOverlap() throws IOException {
+        Path tight = folder.resolve("tight.json");
+        Files.writeString(tight, """
+                {"duskloom": "display/1",
+                 "shapes": {"tight": {"build": [{"ring": {"count": 24, "radius": 30}}]}},
+                 "props": [{"name": "a", "shape": "tight", "at": [0, 0]}]}
+                """);
+        Ran ran = Ran.with("sheet", tight, "-o", folder.resolve("tight")).without(folder);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err().lines())
+                .containsExactly(
+                        "tight.json: warning: the display does not say its \"units\": the sheets take its lengths for"
+                                + " millimetres; write \"units\": \"mm\", \"cm\", \"m\" or \"in\"",
+                        "tight.json:2:13: warning: holes of shape \"tight\" overlap: pixels 1 and 24 are 7.8 mm apart,"
+                                + " and a hole is 12 mm wide; check its lengths and the unit, or choose a smaller --hole",
+                        "2 warnings",
+                        "tight: 6 files");
+        assertThat(Ran.with("sheet", tight, "-o", folder.resolve("small"), "--hole", "7.8")
+                        .err())
+                .doesNotContain("overlap");
+    }
+
+    /** A helix is no plate: what lies behind each other in its sheet is not drilled. */
+    @Test
+    void doesNotWarnOfHolesInWhatIsNotFlat() throws IOException {
+        Path pole = folder.resolve("pole.json");
+        Files.writeString(pole, """
+                {"duskloom": "display/1", "units": "mm",
+                 "shapes": {"pole": {"build": [{"helix": {"count": 100, "radius": 200, "height": 900, "turns": 5}}]}},
+                 "props": [{"name": "a", "shape": "pole", "at": [0, 0]}]}
+                """);
+        assertThat(Ran.with("sheet", pole, "-o", folder.resolve("pole")).without(folder))
+                .isEqualTo(new Ran(0, "", "pole: 6 files\n"));
+    }
+
+    /** Elsewhere - is the standard output, which takes one file. */
+    @ParameterizedTest
+    @ValueSource(strings = {"sheet DISPLAY -o -", "proof DISPLAY -o -", "effects --gallery -"})
+    void theStandardOutputIsNoFolder(String words) {
+        Ran ran =
+                Ran.with((Object[]) words.replace("DISPLAY", display.toString()).split(" "));
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .contains(
+                        "- is the standard output, and several files are written; name a folder (./- is one called -)");
+        assertThat(Path.of("-")).doesNotExist();
+    }
+
     private Ran sheet(String out, String... options) {
         return Ran.with(Stream.concat(Stream.of("sheet", display, "-o", folder.resolve(out)), Stream.of(options))
                 .toArray());

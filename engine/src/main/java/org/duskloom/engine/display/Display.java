@@ -10,11 +10,12 @@ import org.duskloom.engine.map.PixelMap;
  * A display as read: what its props are, and what the rest of the program sees of them.
  *
  * @param units what lengths are measured in
+ * @param unitsWritten whether the display says so; millimetres are assumed where it does not
  * @param shapes the shapes in the order of the file
  * @param props the props in wiring order, which is the order of the file; the same as those of the map
  * @param groups the addresses that a timeline may use, and the pixels behind them
  */
-public record Display(Units units, List<Shape> shapes, List<PlacedProp> props, GroupTree groups) {
+public record Display(Units units, boolean unitsWritten, List<Shape> shapes, List<PlacedProp> props, GroupTree groups) {
     public Display {
         Objects.requireNonNull(units, "units");
         shapes = List.copyOf(shapes);

@@ -72,7 +72,7 @@ public final class DisplayReader {
 
     private Optional<Display> bound(Fields fields) {
         Format.check(fields, FORMAT, problems);
-        Units units = fields.choice("units", Units.words()).flatMap(Units::of).orElse(Units.MILLIMETRES);
+        Optional<Units> units = fields.choice("units", Units.words()).flatMap(Units::of);
         fields.require("shapes", "props");
         Map<String, ShapeReader.ReadShape> shapes = shapes(fields);
         PropPlacer placer = new PropPlacer(props(fields, shapes), problems);
@@ -80,7 +80,8 @@ public final class DisplayReader {
         Optional<Node> groups = fields.node("groups");
         fields.finish();
         return map.map(pixels -> new Display(
-                units,
+                units.orElse(Units.MILLIMETRES),
+                units.isPresent(),
                 shapes.values().stream().map(ShapeReader.ReadShape::shape).toList(),
                 placer.props(),
                 groups.map(node -> GroupReader.read(node, pixels, placer.incomplete(), problems))

@@ -129,6 +129,24 @@ public final class PixelField {
         return nearest;
     }
 
+    /** The pixel that is nearest to another one and nearer than so far; -1 if there is none. */
+    public int nearestOther(int pixel, double within) {
+        Area point = Area.round(x[pixel], y[pixel], 0);
+        int[] nearest = {-1};
+        any(point, within, other -> {
+            boolean first = nearest[0] < 0;
+            if (other != pixel && (first || away(point, other) < away(point, nearest[0]))) {
+                nearest[0] = other;
+            }
+            return false;
+        });
+        return nearest[0];
+    }
+
+    private double away(Area area, int pixel) {
+        return area.distanceTo(x[pixel], y[pixel]);
+    }
+
     private boolean any(Area area, double within, Test test) {
         Area reach = area.grown(within);
         if (!(reach.left() <= box.right() && reach.right() >= box.left())

@@ -1,0 +1,40 @@
+package org.duskloom.cli;
+
+import java.util.List;
+import java.util.Locale;
+import org.duskloom.engine.display.Display;
+import org.duskloom.engine.display.Shape;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.sheet.HoleOverlap;
+import org.duskloom.engine.sheet.SheetOptions;
+
+/** What a person should know before drilling: an assumed unit, and holes that run into each other. */
+final class SheetWarnings {
+    private SheetWarnings() {}
+
+    static Problems of(LoadedDisplay loaded, List<Shape> shapes, SheetOptions options) {
+        Problems problems = new Problems();
+        Display display = loaded.display();
+        if (!display.unitsWritten()) {
+            problems.warn(
+                    Location.ofFile(loaded.file().toString()),
+                    "the display does not say its \"units\": the sheets take its lengths for millimetres",
+                    "write \"units\": \"mm\", \"cm\", \"m\" or \"in\"");
+        }
+        for (Shape shape : shapes) {
+            HoleOverlap.of(shape, display.units().millimetres(), options)
+                    .ifPresent(overlap -> problems.warn(
+                            shape.definedAt(),
+                            "holes of shape \"" + shape.name() + "\" overlap: pixels " + (overlap.first() + 1) + " and "
+                                    + (overlap.second() + 1) + " are " + millimetres(overlap.distanceMm())
+                                    + " mm apart, and a hole is " + millimetres(options.holeMm()) + " mm wide",
+                            "check its lengths and the unit, or choose a smaller --hole"));
+        }
+        return problems;
+    }
+
+    private static String millimetres(double value) {
+        return String.format(Locale.ROOT, "%.1f", value).replace(".0", "");
+    }
+}
