@@ -67,6 +67,11 @@ public final class Chase implements Effect {
     }
 
     @Override
+    public boolean usesOrder() {
+        return true;
+    }
+
+    @Override
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         SharePlane places = SharePlane.fixed(places(canvas));
         Motion motion = Motion.of(settings);

@@ -11,6 +11,9 @@ interface Alphabet {
     /** Rows of a capital, at least 1. */
     int capitalRows();
 
+    /** Whether the font has a letter for a Unicode code point. */
+    boolean has(int codePoint);
+
     /** The letter of a Unicode code point; a box if the font does not have it. */
     Glyph glyph(int codePoint);
 }

@@ -45,6 +45,11 @@ final class BdfFont implements Alphabet {
     }
 
     @Override
+    public boolean has(int codePoint) {
+        return glyphs.containsKey(codePoint);
+    }
+
+    @Override
     public Glyph glyph(int codePoint) {
         BdfGlyph glyph = glyphs.get(codePoint);
         if (glyph == null) {

@@ -14,6 +14,7 @@ import org.duskloom.effects.kit.PaletteDial;
 import org.duskloom.effects.kit.area.AreaKernel;
 import org.duskloom.effects.kit.area.Reel;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.Doubt;
 import org.duskloom.engine.effect.DurationSetting;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.FileSetting;
@@ -25,6 +26,7 @@ import org.duskloom.engine.effect.PaletteTrack;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.effect.Shown;
 import org.duskloom.engine.effect.TextSetting;
 import org.duskloom.engine.problem.Problems;
 
@@ -137,6 +139,23 @@ public final class Lettering implements Effect {
         PaletteDial letterDial = PaletteDial.of(letters);
         PaletteDial outlineDial = PaletteDial.of(outline);
         return () -> new TintBrush(coverage.open(), letterDial.open(), outlineDial.open(), picture.marginShare());
+    }
+
+    @Override
+    public List<Doubt> doubts(Settings settings) throws SettingException {
+        Alphabet alphabet = alphabet(settings);
+        List<String> lacking = text(settings)
+                .codePoints()
+                .distinct()
+                .filter(letter -> !alphabet.has(letter))
+                .mapToObj(Character::toString)
+                .toList();
+        if (lacking.isEmpty()) {
+            return List.of();
+        }
+        String hint =
+                settings.value(FONT).isPresent() ? "choose a font that has them" : "name a BDF font that has them";
+        return List.of(new Doubt("text", "the font has no " + Shown.names(lacking) + "; a box stands for each", hint));
     }
 
     private static void refuseWhatHasNoUse(Settings settings) throws SettingException {

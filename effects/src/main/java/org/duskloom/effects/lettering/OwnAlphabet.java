@@ -23,6 +23,11 @@ final class OwnAlphabet implements Alphabet {
     }
 
     @Override
+    public boolean has(int codePoint) {
+        return PixelFont.standard().has(codePoint);
+    }
+
+    @Override
     public Glyph glyph(int codePoint) {
         String letter = Character.toString(codePoint);
         int width = PixelFont.standard().width(letter);

@@ -93,6 +93,11 @@ public final class Pile implements Effect {
     }
 
     @Override
+    public boolean usesOrder() {
+        return true;
+    }
+
+    @Override
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         Passing passing = Passing.of(settings);
         PileRule rule = PileRule.of(settings);

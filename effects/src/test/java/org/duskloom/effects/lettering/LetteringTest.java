@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.duskloom.effects.Canvases;
 import org.duskloom.effects.Look;
@@ -14,7 +16,10 @@ import org.duskloom.effects.Painting;
 import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.Doubt;
+import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
+import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.problem.Problem;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -286,6 +291,28 @@ class LetteringTest {
                 .replace("DWIDTH 5 0", "DWIDTH 200 0");
         Files.writeString(twig, large);
         assertRefused(text("H".repeat(400)), "text", "dots, too many");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            Good evening | ''
+            Qué? Ä ß     | ''
+            日本 😀 日   | the font has no "日", "本", "😀"; a box stands for each
+            日月火水      | the font has no "日", "月", "火" and 1 more; a box stands for each
+            """)
+    void namesTheLettersThatTheFontLacks(String text, String message) throws SettingException {
+        Settings settings = Settings.of(Map.of(setting("text"), text));
+        assertThat(new Lettering().doubts(settings))
+                .extracting(Doubt::message)
+                .isEqualTo(message.isEmpty() ? List.of() : List.of(message));
+    }
+
+    private static Setting<?> setting(String name) {
+        return new Lettering()
+                .settings().stream()
+                        .filter(setting -> setting.name().equals(name))
+                        .findFirst()
+                        .orElseThrow();
     }
 
     @Test

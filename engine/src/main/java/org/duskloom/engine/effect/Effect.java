@@ -27,6 +27,20 @@ public interface Effect {
         return false;
     }
 
+    /** Whether it runs along the order of the pixels; if not, a cue's {@code order} changes nothing. */
+    default boolean usesOrder() {
+        return false;
+    }
+
+    /**
+     * What is allowed but mostly a slip; each becomes a warning. Asked only with settings that could be prepared.
+     *
+     * @throws SettingException never where {@link #prepare} did not throw
+     */
+    default List<Doubt> doubts(Settings settings) throws SettingException {
+        return List.of();
+    }
+
     /**
      * Compiles the effect for one canvas: everything that does not change with time is computed here.
      *

@@ -112,6 +112,11 @@ public final class PixelFont {
         return "";
     }
 
+    /** Whether there is a letter for a code point; a box stands for those that are not there. */
+    public boolean has(int codePoint) {
+        return glyph(codePoint) != box;
+    }
+
     private Glyph glyph(int codePoint) {
         Glyph glyph = glyphs.get(codePoint);
         return glyph != null ? glyph : composed(codePoint);

@@ -62,7 +62,11 @@ final class CanvasCompiler {
      */
     PlannedCue.CanvasSet compile(Cue play, FrameSpan frames) {
         if (kernels.isEmpty() || effect.usesChance()) {
+            boolean first = kernels.isEmpty();
             kernels = kernels(play);
+            if (first && kernels.stream().allMatch(Optional::isPresent)) {
+                warnOfDoubts(play);
+            }
         }
         List<PlannedCanvas> canvases = new ArrayList<>();
         for (int k = 0; k < kernels.size(); k++) {
@@ -112,6 +116,16 @@ final class CanvasCompiler {
             }
             problems.error(place(play, e.setting()), effect.name() + ": " + e.getMessage(), e.hint());
             return Optional.empty();
+        }
+    }
+
+    private void warnOfDoubts(Cue play) {
+        try {
+            effect.doubts(settings)
+                    .forEach(doubt -> problems.warn(
+                            place(play, doubt.setting()), effect.name() + ": " + doubt.message(), doubt.hint()));
+        } catch (SettingException impossible) {
+            throw new IllegalStateException(effect.name() + " was prepared with these settings", impossible);
         }
     }
 

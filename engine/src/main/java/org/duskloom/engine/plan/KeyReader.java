@@ -33,10 +33,20 @@ import org.duskloom.engine.timeline.Values;
  */
 final class KeyReader {
     private final TimeContext times;
+    private final ExactTime cueLength;
+    private final List<Runnable> warnings;
     private final Problems problems;
 
-    KeyReader(TimeContext times, Problems problems) {
+    /**
+     * A reader.
+     *
+     * @param cueLength how long the cue lasts whose values are read
+     * @param warnings takes what is to be said if nothing is wrong
+     */
+    KeyReader(TimeContext times, ExactTime cueLength, Problems problems, List<Runnable> warnings) {
         this.times = times;
+        this.cueLength = cueLength;
+        this.warnings = warnings;
         this.problems = problems;
     }
 
@@ -126,6 +136,10 @@ final class KeyReader {
             }
             key.ifPresent(keys::add);
         }
+        keys.stream()
+                .filter(key -> key.time().compareTo(cueLength) > 0)
+                .findFirst()
+                .ifPresent(key -> warnings.add(() -> warnOfLate(key, what)));
         return keys;
     }
 
@@ -151,6 +165,13 @@ final class KeyReader {
         return time.isEmpty() || easing.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Key(timeNode, time.get(), parts.get().get(1), easing.get()));
+    }
+
+    private void warnOfLate(Key key, String what) {
+        problems.warn(
+                key.at().location(),
+                "a key of " + what + " at " + key.time() + " is never reached: the cue lasts " + cueLength,
+                "times of keys count from the start of the cue");
     }
 
     private void requireLater(Key before, Key key, String what) {

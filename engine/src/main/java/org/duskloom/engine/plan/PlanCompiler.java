@@ -18,6 +18,7 @@ import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Layer;
 import org.duskloom.engine.timeline.Layout;
+import org.duskloom.engine.timeline.PixelOrder;
 import org.duskloom.engine.timeline.Timeline;
 import org.duskloom.engine.timeline.UnsoundCue;
 
@@ -31,6 +32,9 @@ public final class PlanCompiler {
     private final Map<Body, Optional<CanvasCompiler>> bodies = new HashMap<>();
 
     private final Map<Place, Optional<CueGeometry>> places = new HashMap<>();
+    /** Said only if nothing is wrong. */
+    private final List<Runnable> warnings = new ArrayList<>();
+
     private int brushCount;
 
     /** Where a cue is painted, as written. */
@@ -73,7 +77,8 @@ public final class PlanCompiler {
             layers.add(new PlannedLayer(layer.blend(), (float) layer.opacity(), layer.mask(), cues));
         }
         if (!problems.hasErrors()) {
-            settingsReader.warnOfUnusedPalettes();
+            settingsReader.warnOfSlips();
+            warnings.forEach(Runnable::run);
         }
         return new Plan(timeline.rate(), timeline.frameCount(), show.map().pixelCount(), layers, brushCount);
     }
@@ -125,10 +130,25 @@ public final class PlanCompiler {
         Optional<Effect> effect = effect(cue);
         Optional<CueGeometry> geometry = geometry(place);
         Optional<Settings> settings = effect.map(found -> settingsReader.read(found, cue));
+        effect.ifPresent(found -> warnings.add(() -> warnOfUselessOrder(found, cue)));
         return geometry.isEmpty() || settings.isEmpty() || problems.errorCount() > errorsBefore
                 ? Optional.empty()
                 : Optional.of(new CanvasCompiler(
                         show, effect.get(), settings.get(), geometry.get(), problems, () -> brushCount++));
+    }
+
+    private void warnOfUselessOrder(Effect effect, Cue cue) {
+        PixelOrder order = cue.layout().order();
+        if (order != PixelOrder.WIRING && !effect.usesOrder()) {
+            List<String> running = effects.names().stream()
+                    .filter(name -> effects.find(name).orElseThrow().usesOrder())
+                    .toList();
+            problems.warn(
+                    cue.effect().location(),
+                    "\"order\" is " + Quoted.of(order.word()) + ", but " + effect.name()
+                            + " does not run along an order",
+                    "leave it out" + (running.isEmpty() ? "" : "; those that do: " + String.join(", ", running)));
+        }
     }
 
     private Optional<Effect> effect(Cue cue) {

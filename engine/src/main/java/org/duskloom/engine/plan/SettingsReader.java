@@ -2,8 +2,10 @@ package org.duskloom.engine.plan;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -43,6 +45,7 @@ final class SettingsReader {
     private final Show show;
     private final Problems problems;
     private final Set<String> palettesUsed = new HashSet<>();
+    private final List<Runnable> warnings = new ArrayList<>();
 
     SettingsReader(Show show, Problems problems) {
         this.show = show;
@@ -54,14 +57,15 @@ final class SettingsReader {
         Map<String, Setting<?>> byName = new LinkedHashMap<>();
         effect.settings().forEach(setting -> byName.put(setting.name(), setting));
         Map<Setting<?>, Object> given = new LinkedHashMap<>();
+        KeyReader keys = keys(cue);
         for (Field field : cue.with()) {
             setting(field, effect, byName)
-                    .ifPresent(setting -> value(setting, field.value(), what(setting, effect))
+                    .ifPresent(setting -> value(setting, field.value(), what(setting, effect), keys)
                             .ifPresent(value -> given.put(setting, value)));
         }
         for (Field field : cue.changes()) {
             setting(field, effect, byName)
-                    .ifPresent(setting -> changed(setting, field, what(setting, effect))
+                    .ifPresent(setting -> changed(setting, field, what(setting, effect), keys)
                             .ifPresent(value -> given.put(setting, value)));
         }
         return Settings.of(given);
@@ -79,10 +83,10 @@ final class SettingsReader {
     }
 
     /** What a repeat adds to a setting that is not written, on top of its default. */
-    private Optional<?> changed(Setting<?> setting, Field change, String what) {
+    private Optional<?> changed(Setting<?> setting, Field change, String what, KeyReader keys) {
         if (setting instanceof NumberSetting number && change.value() instanceof NumberNode added) {
             double sum = number.standard().at(0) + added.value();
-            return value(setting, NumberNode.computed(added.location(), sum), what);
+            return value(setting, NumberNode.computed(added.location(), sum), what, keys);
         }
         boolean counts = setting instanceof NumberSetting;
         problems.error(
@@ -98,12 +102,13 @@ final class SettingsReader {
     /** The opacity of a cue over its time. */
     NumberTrack opacity(Cue cue) {
         return cue.opacity()
-                .flatMap(node -> keys().number(OPACITY, node, "\"opacity\" of a cue"))
+                .flatMap(node -> keys(cue).number(OPACITY, node, "\"opacity\" of a cue"))
                 .orElse(OPACITY.standard());
     }
 
-    /** Warns of palettes that no cue names. */
-    void warnOfUnusedPalettes() {
+    /** Warns of what mostly is a slip: keys that are never reached, palettes that no cue names. */
+    void warnOfSlips() {
+        warnings.forEach(Runnable::run);
         show.timeline().palettes().forEach((name, palette) -> {
             if (!palettesUsed.contains(name)) {
                 problems.warn(palette.location(), "no cue uses the palette " + Quoted.of(name), "");
@@ -111,19 +116,19 @@ final class SettingsReader {
         });
     }
 
-    private Optional<?> value(Setting<?> setting, Node node, String what) {
+    private Optional<?> value(Setting<?> setting, Node node, String what, KeyReader keys) {
         if (!setting.moves() && KeyReader.isKeyed(node)) {
             problems.error(node.location(), what + " cannot move", setting.whyNot());
             return Optional.empty();
         }
         if (setting instanceof NumberSetting number) {
-            return keys().number(number, node, what);
+            return keys.number(number, node, what);
         }
         if (setting instanceof ColorSetting) {
-            return keys().color(node, what);
+            return keys.color(node, what);
         }
         if (setting instanceof PaletteSetting) {
-            return keys().palette(node, what, this::palette);
+            return keys.palette(node, what, this::palette);
         }
         if (setting instanceof DurationSetting duration) {
             return duration(duration, node, what);
@@ -137,8 +142,8 @@ final class SettingsReader {
         return setting instanceof TextSetting text ? text(text, node, what) : file((FileSetting) setting, node, what);
     }
 
-    private KeyReader keys() {
-        return new KeyReader(show.timeline().times(), problems);
+    private KeyReader keys(Cue cue) {
+        return new KeyReader(show.timeline().times(), cue.length(), problems, warnings);
     }
 
     private Optional<Palette> palette(Node node, String what) {

@@ -38,6 +38,7 @@ public final class TimelineReader {
     private static final ExactTime PLACEHOLDER_LENGTH = ExactTime.ofSeconds(86_400);
 
     private final Problems problems;
+    private final List<Fields> emptyLayers = new ArrayList<>();
 
     private TimelineReader(Problems problems) {
         this.problems = problems;
@@ -70,6 +71,8 @@ public final class TimelineReader {
         fields.finish();
         if (problems.errorCount() == errorsBefore) {
             looks.warnOfUnused(problems);
+            emptyLayers.forEach(layer ->
+                    problems.warn(layer.location(), layer.what() + " has no cues", "remove it, or put cues in it"));
         }
         return pixels.map(source -> new Timeline(title, source, rate, length, seed, palettes, layers, times));
     }
@@ -174,6 +177,10 @@ public final class TimelineReader {
         }
         fields.require("cues");
         CueReader reader = new CueReader(name, looks, context);
+        if (fields.node("cues").orElse(null) instanceof ListNode list
+                && list.items().isEmpty()) {
+            emptyLayers.add(fields);
+        }
         List<Cue> cues = new ArrayList<>();
         List<UnsoundCue> unsound = new ArrayList<>();
         for (Node cue : fields.list("cues").map(ListNode::items).orElse(List.of())) {

@@ -102,6 +102,11 @@ public final class PlainEffects {
         }
 
         @Override
+        public boolean usesOrder() {
+            return name.equals("rank") || name.equals("weave");
+        }
+
+        @Override
         public String summary() {
             return name;
         }

@@ -65,6 +65,11 @@ final class Probe implements Effect {
     }
 
     @Override
+    public boolean usesOrder() {
+        return true;
+    }
+
+    @Override
     public Kernel prepare(Settings given, Canvas canvas) throws SettingException {
         if (given.value(REVERSE) && given.value(FROM).equals("centre")) {
             throw new SettingException("reverse", "reverse does not go with from centre", "leave one out");
