@@ -1,6 +1,7 @@
 package org.duskloom.cli;
 
 import picocli.CommandLine;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /** Reads the numbers of options as people write them. */
@@ -12,10 +13,26 @@ final class TypedNumber {
 
     /** Lets a command and those under it read numbers so. */
     static void in(CommandLine command) {
-        command.registerConverter(int.class, TypedNumber::whole)
-                .registerConverter(Integer.class, TypedNumber::whole)
-                .registerConverter(double.class, TypedNumber::decimal)
-                .registerConverter(Double.class, TypedNumber::decimal);
+        command.registerConverter(int.class, new Whole())
+                .registerConverter(Integer.class, new Whole())
+                .registerConverter(double.class, new Decimal())
+                .registerConverter(Double.class, new Decimal());
+    }
+
+    // Classes: Java 17 crashes while it archives a lambda whose interface is of class files as old as those of picocli.
+
+    private static final class Whole implements ITypeConverter<Integer> {
+        @Override
+        public Integer convert(String text) {
+            return whole(text);
+        }
+    }
+
+    private static final class Decimal implements ITypeConverter<Double> {
+        @Override
+        public Double convert(String text) {
+            return decimal(text);
+        }
     }
 
     static int whole(String text) {
