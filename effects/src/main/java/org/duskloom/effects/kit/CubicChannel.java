@@ -36,7 +36,8 @@ final class CubicChannel {
         List<Cubic> drawn = cubics.stream()
                 .map(cubic -> cubic.stretched(1 + below + above, -below))
                 .toList();
-        base = (float) Math.min(1, Math.max(clipped ? -1 : 0, drawn.get(0).c0()));
+        base = (float) Math.min(
+                clipped ? 2 : 1, Math.max(clipped ? -1 : 0, drawn.get(0).c0()));
         first = floats(drawn.stream().mapToDouble(Cubic::c1).toArray());
         second = floats(drawn.stream().mapToDouble(Cubic::c2).toArray());
         third = floats(drawn.stream().mapToDouble(Cubic::c3).toArray());
