@@ -81,7 +81,7 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
     private static void warn(LoadedShow loaded, Problems problems) {
         PixelSource source = loaded.show().timeline().pixels();
         if (source.kind() == PixelSource.Kind.MAP) {
-            DisplayChecks.warnOfMap(loaded.show().groups(), problems);
+            DisplayChecks.warnOfPlainMap(loaded.show().groups(), problems);
             UnusedGroups.warn(loaded, problems);
             return;
         }

@@ -29,7 +29,7 @@ public final class DisplayChecks {
 
     /**
      * Adds a warning for each of these: pixels at one place; a shape that no prop has; a pixel that stands apart from
-     * its neighbours in a list of places or a file; and what {@link #warnOfMap} finds.
+     * its neighbours, or a step that jumps, in a list of places or a file; and what {@link #warnOfMap} finds.
      */
     public static void warnOfBuild(Display display, Problems problems) {
         Overlaps.warned(rounded(display.map()), problems);
@@ -49,6 +49,12 @@ public final class DisplayChecks {
     public static void warnOfMap(GroupTree groups, Problems problems) {
         new PropOverlaps(groups.map()).warn(problems);
         SimilarNames.warnOfAddresses(groups, problems);
+    }
+
+    /** The checks of a map that is not made of shapes: what {@link #warnOfMap} finds, and pixels that stand apart. */
+    public static void warnOfPlainMap(GroupTree groups, Problems problems) {
+        SpacingJumps.warn(groups.map(), problems);
+        warnOfMap(groups, problems);
     }
 
     /**

@@ -36,11 +36,23 @@ public record Shape(String name, Positions pixels, List<Part> parts, List<Run> r
      * @param firstPixel index of the first, from 0
      * @param pixelCount how many, at least 1
      * @param location where the step stands, or the file's first row
+     * @param lines the line of each of its pixels in the file; empty where they have no rows of their own
      */
-    public record Run(String kind, int firstPixel, int pixelCount, Location location) {
+    public record Run(String kind, int firstPixel, int pixelCount, Location location, List<Integer> lines) {
         public Run {
             Objects.requireNonNull(kind, "kind");
             Objects.requireNonNull(location, "location");
+            lines = List.copyOf(lines);
+        }
+
+        /** A run of a build step. */
+        Run(String kind, int firstPixel, int pixelCount, Location location) {
+            this(kind, firstPixel, pixelCount, location, List.of());
+        }
+
+        /** Where a pixel of the shape stands, which is one of the run's. */
+        Location locationOf(int pixel) {
+            return lines.isEmpty() ? location : new Location(location.file(), lines.get(pixel - firstPixel), 1);
         }
     }
 }

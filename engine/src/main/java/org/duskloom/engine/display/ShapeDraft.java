@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.map.PixelMap;
@@ -57,7 +58,8 @@ final class ShapeDraft {
             return;
         }
         int first = size;
-        append(written.word(), strand.x, strand.y, strand.z, written.location());
+        Location step = written.location();
+        append(written.word(), new double[][] {strand.x, strand.y, strand.z}, step, List.of());
         written.part().map(TextNode::value).ifPresent(path -> parts.add(path, first, strand.size(), strand.lines()));
     }
 
@@ -73,7 +75,10 @@ final class ShapeDraft {
             values[1][i] = file.own().y(i);
             values[2][i] = file.own().z(i);
         }
-        append("pixels", values[0], values[1], values[2], file.props().get(0).definedAt());
+        List<Integer> lines = IntStream.range(0, count)
+                .mapToObj(pixel -> file.locationOf(pixel).line())
+                .toList();
+        append("pixels", values, file.props().get(0).definedAt(), lines);
         return true;
     }
 
@@ -106,18 +111,19 @@ final class ShapeDraft {
         return false;
     }
 
-    private void append(String kind, double[] nextX, double[] nextY, double[] nextZ, Location location) {
-        int end = size + nextX.length;
+    private void append(String kind, double[][] next, Location location, List<Integer> lines) {
+        int count = next[0].length;
+        int end = size + count;
         if (end > x.length) {
             int room = Math.max(end, Math.min(PixelMap.MAX_PIXELS, x.length * 2));
             x = Arrays.copyOf(x, room);
             y = Arrays.copyOf(y, room);
             z = Arrays.copyOf(z, room);
         }
-        System.arraycopy(nextX, 0, x, size, nextX.length);
-        System.arraycopy(nextY, 0, y, size, nextY.length);
-        System.arraycopy(nextZ, 0, z, size, nextZ.length);
-        runs.add(new Shape.Run(kind, size, nextX.length, location));
+        System.arraycopy(next[0], 0, x, size, count);
+        System.arraycopy(next[1], 0, y, size, count);
+        System.arraycopy(next[2], 0, z, size, count);
+        runs.add(new Shape.Run(kind, size, count, location, lines));
         size = end;
     }
 }

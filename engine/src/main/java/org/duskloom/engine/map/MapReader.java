@@ -214,6 +214,9 @@ public final class MapReader {
         }
         int[] used = Arrays.copyOf(rows, count);
         Positions positions = stage.inOrder(used);
-        return new PixelMap(built, positions, columns.hasOwn() ? own.inOrder(used) : positions);
+        int[] lines = Arrays.stream(used)
+                .map(row -> table.location(rowStarts[row], 0).line())
+                .toArray();
+        return new PixelMap(built, positions, columns.hasOwn() ? own.inOrder(used) : positions, lines);
     }
 }

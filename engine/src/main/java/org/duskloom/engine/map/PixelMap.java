@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.duskloom.engine.problem.Location;
 
 /** All pixels in wiring order: props one after the other, each with its pixels in its own order. Immutable. */
 public final class PixelMap {
@@ -21,6 +22,7 @@ public final class PixelMap {
     private final Positions own;
     private final Map<String, Integer> indexByName = new HashMap<>();
     private final int[] propOfPixel;
+    private final int[] lines;
 
     /**
      * @param props the props in wiring order; the first starts at pixel 0, each next one where the one before ends
@@ -30,6 +32,12 @@ public final class PixelMap {
      *     or the coordinates are more or fewer than the pixels
      */
     public PixelMap(List<Prop> props, Positions stage, Positions own) {
+        this(props, stage, own, new int[0]);
+    }
+
+    /** The same for pixels that were read from a file; with the line of each, by global pixel index, or without any. */
+    PixelMap(List<Prop> props, Positions stage, Positions own, int[] lines) {
+        this.lines = lines.clone();
         this.props = List.copyOf(props);
         this.stage = Objects.requireNonNull(stage, "stage");
         this.own = Objects.requireNonNull(own, "own");
@@ -82,6 +90,12 @@ public final class PixelMap {
     /** Index into {@link #props()} of the prop that a pixel belongs to. */
     public int propIndexOf(int globalPixel) {
         return propOfPixel[globalPixel];
+    }
+
+    /** Where a pixel stands in the file it was read from; where its prop does if it has no row of its own. */
+    public Location locationOf(int globalPixel) {
+        Location prop = props.get(propOfPixel[globalPixel]).definedAt();
+        return lines.length == 0 ? prop : new Location(prop.file(), lines[globalPixel], 1);
     }
 
     /** Where the pixels hang: x to the audience's right, y up, z toward the audience. */

@@ -122,7 +122,7 @@ class DisplayPlacingTest {
                 .containsExactlyInAnyOrder("posts[2, 1, 0]", "posts/odd[0, 2]", "gate[2]");
         assertThat(display.map().stage().x(2)).isEqualTo(11);
         assertThat(display.shapes().get(0).runs())
-                .containsExactly(new Shape.Run("pixels", 0, 3, new Location("fence.csv", 2, 1)));
+                .containsExactly(new Shape.Run("pixels", 0, 3, new Location("fence.csv", 2, 1), List.of(2, 3, 4)));
         assertThat(display.units().millimetres()).isEqualTo(25.4);
     }
 
