@@ -4,6 +4,7 @@ import java.util.BitSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
@@ -28,18 +29,19 @@ public final class DisplayChecks {
     }
 
     /**
-     * Adds a warning for each of these: pixels at one place; a shape that no prop has; a pixel that stands apart from
+     * Adds a warning for each of these: pixels at one place, once for props that hang there as a whole; a shape that no prop has; a pixel that stands apart from
      * its neighbours, or a step that jumps, in a list of places or a file; and what {@link #warnOfMap} finds.
      */
     public static void warnOfBuild(Display display, Problems problems) {
-        Overlaps.warned(rounded(display.map()), problems);
+        BiPredicate<Integer, Integer> overlapping = new PropOverlaps(display.map()).warn(problems);
+        Overlaps.warned(rounded(display.map()), overlapping, problems);
         warnOfUnusedShapes(display, problems);
         for (Shape shape : display.shapes()) {
             SpacingJumps.warn(shape, problems);
             SimilarNames.warnOfParts(shape, problems);
         }
         SimilarNames.warnOfShapes(display.shapes(), problems);
-        warnOfMap(display.groups(), problems);
+        SimilarNames.warnOfAddresses(display.groups(), problems);
     }
 
     /**

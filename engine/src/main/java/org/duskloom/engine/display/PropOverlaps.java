@@ -1,9 +1,12 @@
 package org.duskloom.engine.display;
 
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.BiPredicate;
 import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
@@ -11,12 +14,18 @@ import org.duskloom.engine.problem.Problems;
 
 /**
  * Finds props that hang in the same space. Boxes would not do: a fence runs through many boxes, and flowers hang
- * inside an arch. So pixels are counted that are nearer to a pixel of another prop than half the step of either; two
+ * inside an arch. So pixels are counted that are nearer to a pixel of another prop than some more than half the step of either; two
  * wires that cross have one or two of them, two props put at one place have many. Pixels are looked up in a grid of
  * cells of half a step, so that the work grows with the pixels, not with their pairs; in a crowded cell only the last
  * ones are looked at.
  */
 final class PropOverlaps {
+    /**
+     * The share of a step that is near: where one of two equal rings has its pixels between those of the other, they are apart
+     * by half a chord of half the angle each, from 0.5 of a step of many pixels to 1 / sqrt(3) = 0.577 of a step of three.
+     */
+    private static final double NEAR_SHARE_OF_STEP = 0.58;
+
     /** Of the smaller prop's pixels one in so many must be too near. */
     private static final int ONE_IN = 5;
 
@@ -46,7 +55,8 @@ final class PropOverlaps {
     PropOverlaps(PixelMap map) {
         this.map = map;
         this.reachOfProp = map.props().stream()
-                .mapToDouble(prop -> SpacingJumps.medianStep(map.stage(), prop.firstPixel(), prop.pixelCount()) / 2)
+                .mapToDouble(prop ->
+                        SpacingJumps.medianStep(map.stage(), prop.firstPixel(), prop.pixelCount()) * NEAR_SHARE_OF_STEP)
                 .toArray();
         this.cell = median(Arrays.stream(reachOfProp).filter(reach -> reach > 0).toArray());
         this.lastInCell = new int[Integer.highestOneBit(map.pixelCount()) * 4];
@@ -54,8 +64,8 @@ final class PropOverlaps {
         Arrays.fill(lastInCell, -1);
     }
 
-    /** Adds a warning for each pair of props, up to a limit. */
-    void warn(Problems problems) {
+    /** Adds a warning for each pair of props, up to a limit; gives whether an earlier and a later prop are such a pair. */
+    BiPredicate<Integer, Integer> warn(Problems problems) {
         for (int pixel = 0; cell > 0 && pixel < map.pixelCount(); pixel++) {
             int prop = map.propIndexOf(pixel);
             if (reachOfProp[prop] > 0) {
@@ -67,6 +77,8 @@ final class PropOverlaps {
             int more = i == MAX_SHOWN - 1 ? pairs.size() - MAX_SHOWN : 0;
             report(pairs.get(i), more, problems);
         }
+        Set<Long> known = new HashSet<>(pairs);
+        return (earlier, later) -> known.contains(pair(earlier, later));
     }
 
     /** Counts the earlier props that a pixel is too near to, and enters it into its cell. */
@@ -80,13 +92,17 @@ final class PropOverlaps {
             for (int other = lastInCell[slot]; other >= 0 && looked++ < MOST_LOOKED_AT; other = previousInCell[other]) {
                 int otherProp = map.propIndexOf(other);
                 if (otherProp != prop && isNear(pixel, prop, other, otherProp)) {
-                    count((long) otherProp << 32 | prop, pixel);
+                    count(pair(otherProp, prop), pixel);
                 }
             }
         }
         int slot = slot(x, y, z);
         previousInCell[pixel] = lastInCell[slot];
         lastInCell[slot] = pixel;
+    }
+
+    private static long pair(int earlier, int later) {
+        return (long) earlier << 32 | later;
     }
 
     private void count(long pair, int pixel) {
@@ -117,7 +133,7 @@ final class PropOverlaps {
                 later.definedAt(),
                 "prop " + Quoted.of(later.name()) + " hangs where prop "
                         + Quoted.of(earlier(pair).name()) + " is: " + nearPixels.get(pair).count + " of its "
-                        + later.pixelCount() + " pixels are nearer than half a step to pixels of it"
+                        + later.pixelCount() + " pixels are hardly farther than half a step from pixels of it"
                         + (more > 0 ? "; " + more + " more pairs of props overlap" : ""),
                 "check \"at\"; leave it so if one hangs in front of the other");
     }

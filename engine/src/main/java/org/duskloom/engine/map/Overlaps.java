@@ -1,6 +1,7 @@
 package org.duskloom.engine.map;
 
 import java.util.Arrays;
+import java.util.function.BiPredicate;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 
@@ -10,6 +11,15 @@ public final class Overlaps {
 
     /** Adds one warning with the count and the first example, if there are any; gives the map back. */
     public static PixelMap warned(PixelMap map, Problems problems) {
+        return warned(map, (earlier, later) -> false, problems);
+    }
+
+    /**
+     * The same but for pixels of two props of which more was said already.
+     *
+     * @param isKnown whether that is so of an earlier and a later prop, by their indices
+     */
+    public static PixelMap warned(PixelMap map, BiPredicate<Integer, Integer> isKnown, Problems problems) {
         int[] table = new int[Integer.highestOneBit(map.pixelCount()) * 4];
         Arrays.fill(table, -1);
         int count = 0;
@@ -17,7 +27,7 @@ public final class Overlaps {
         int firstTwin = -1;
         for (int pixel = 0; pixel < map.pixelCount(); pixel++) {
             int twin = enter(map.stage(), pixel, table);
-            if (twin >= 0) {
+            if (twin >= 0 && !isKnown.test(map.propIndexOf(twin), map.propIndexOf(pixel))) {
                 firstPixel = count == 0 ? pixel : firstPixel;
                 firstTwin = count == 0 ? twin : firstTwin;
                 count++;

@@ -17,6 +17,7 @@ import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DisplayChecksTest {
     private static final String RING =
@@ -106,7 +107,32 @@ class DisplayChecksTest {
                 .allSatisfy(
                         line -> assertThat(line)
                                 .contains(
-                                        "warning: prop \"b\" hangs where prop \"a\" is: 12 of its 12 pixels are nearer than half a step"));
+                                        "warning: prop \"b\" hangs where prop \"a\" is: 12 of its 12 pixels are hardly farther than half a step"));
+    }
+
+    /** One of two equal rings is turned by half a step: the chord of that is 2 r sin(90 / n degrees), a step 2 r sin(180 / n). */
+    @ParameterizedTest
+    @ValueSource(ints = {3, 4, 12, 60})
+    void findsRingsBetweenThePixelsOfOthers(int count) {
+        String shapes = RING.replace("12", String.valueOf(count));
+        String turned = prop("b", "ring", 0, 0).replace("}", ", \"turn\": " + 180.0 / count + "}");
+        assertThat(warnings(shapes, prop("a", "ring", 0, 0) + "," + turned, ""))
+                .singleElement()
+                .satisfies(line -> assertThat(line)
+                        .contains("prop \"b\" hangs where prop \"a\" is: " + count + " of its " + count));
+    }
+
+    /** One cause, one warning; a single pixel on top of another is still told. */
+    @Test
+    void propsAtOnePlaceAreToldOnce() {
+        String two = prop("a", "ring", 0, 0) + "," + prop("b", "ring", 0, 0);
+        assertThat(warnings(RING, two, ""))
+                .singleElement()
+                .satisfies(line -> assertThat(line).contains("prop \"b\" hangs where prop \"a\" is"));
+        String lamp = ", \"lamp\": {\"build\": [{\"points\": [[0, 0]]}]}";
+        assertThat(warnings(RING + lamp, two + "," + prop("l", "lamp", 90, 0), ""))
+                .hasSize(2)
+                .anySatisfy(line -> assertThat(line).contains("1 pixel hangs at the very place of another"));
     }
 
     /** The box of the fence holds the ring, and the ring's the small one; nothing is near anything. */
