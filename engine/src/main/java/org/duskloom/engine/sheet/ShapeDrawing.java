@@ -21,7 +21,7 @@ final class ShapeDrawing {
     private final Drawing drawing;
     private final PartColors colors;
     private int numbers;
-    private int numbersAway;
+    private final List<Label> homeless = new ArrayList<>();
 
     /** The number of a pixel. */
     private record Label(int pixel, String words, int color) {}
@@ -41,11 +41,13 @@ final class ShapeDrawing {
         sheet.drawWire();
         sheet.drawHoles();
         sheet.drawNumbers();
-        ShapeFoot.draw(sheet.drawing, outline, letters, sheet.colors);
         return sheet;
     }
 
-    Drawing drawing() {
+    /** The whole drawing, to be asked for once: leaders take long to find, and most sizes of letters are only tried. */
+    Drawing finished() {
+        homeless.forEach(label -> labels.led(wish(label)).ifPresent(found -> draw(label, found)));
+        ShapeFoot.draw(drawing, outline, letters, colors);
         return drawing;
     }
 
@@ -60,7 +62,7 @@ final class ShapeDrawing {
 
     /** How many of the numbers do not stand beside their pixels. */
     int numbersAway() {
-        return numbersAway;
+        return homeless.size();
     }
 
     private double x(int pixel) {
@@ -134,13 +136,10 @@ final class ShapeDrawing {
             }
         }
         numbers = all.size();
-        List<Label> homeless = new ArrayList<>();
         for (Label label : all) {
             Optional<LabelPlace> place = labels.beside(wish(label));
             place.ifPresentOrElse(found -> draw(label, found), () -> homeless.add(label));
         }
-        numbersAway = homeless.size();
-        homeless.forEach(label -> labels.led(wish(label)).ifPresent(found -> draw(label, found)));
     }
 
     private LabelWish wish(Label label) {

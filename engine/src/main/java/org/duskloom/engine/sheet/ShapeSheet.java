@@ -35,7 +35,7 @@ public final class ShapeSheet {
             }
             best = better(best, ShapeDrawing.of(outline, size));
         }
-        return best.drawing();
+        return best.finished();
     }
 
     /** Draws a shape for looking at it; what is meant by the parameters is the same. */
@@ -53,7 +53,7 @@ public final class ShapeSheet {
             dotsPerMm = better(best, next) == next ? size.dotsPerMm() : dotsPerMm;
             best = better(best, next);
         }
-        return new SheetPicture(best.drawing(), dotsPerMm);
+        return new SheetPicture(best.finished(), dotsPerMm);
     }
 
     private static boolean suits(ShapeDrawing drawing) {
