@@ -95,14 +95,16 @@ class AreaKernelTest {
                 .member("arch", Canvases.row(4))
                 .member("fence", Canvases.moved(Canvases.row(4), -3, 0, 0, 1))
                 .build();
-        // The second, three times as large and turned round, sees the middle third of a picture that is as large as the
-        // first.
-        float[] red = red(two, LAID.moving(), SHARP);
-        assertThat(Arrays.copyOf(red, 4)).containsExactly(STEPS, ROUNDING);
+        Painting painting = painting(two, LAID.moving(), SHARP);
+        assertThat(Arrays.copyOf(painting.red(), 4)).containsExactly(STEPS, ROUNDING);
+        // The second has cells of 2 by 2. Of those beside the middle the picture, 4/3 to either side and 2/3 high,
+        // covers 2/3
+        // of the width and 1/3 of the height; the outer ones are beyond it.
+        assertThat(Arrays.copyOfRange(painting.alpha(), 4, 8))
+                .containsExactly(new float[] {0, 2 / 9f, 2 / 9f, 0}, ROUNDING);
         Brush brush =
                 AreaKernel.of(two, reel(STEPS), time -> 0, LAID.moving(), SHARP).open();
-        assertThat(Painting.of(brush, two, 0, 3, 5).isSame(painting(two, LAID.moving(), SHARP)))
-                .isTrue();
+        assertThat(Painting.of(brush, two, 0, 3, 5).isSame(painting)).isTrue();
     }
 
     /** Which picture is seen is what the clock says of the instant, whatever was seen before. */
