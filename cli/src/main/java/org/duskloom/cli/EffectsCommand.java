@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.EffectRegistry;
-import org.duskloom.engine.output.IfExists;
 import org.duskloom.engine.problem.NearestName;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -80,8 +79,8 @@ final class EffectsCommand implements Callable<Integer> {
         if (name != null || json) {
             throw new MisuseException("--gallery is for all effects, without NAME and --json");
         }
-        FolderOutput.require("--gallery", gallery);
-        try (Gallery page = new Gallery(force ? IfExists.REPLACE : IfExists.REFUSE)) {
+        OutputNames.requireFolder("--gallery", gallery);
+        try (Gallery page = new Gallery(OutputNames.ifExists(force))) {
             page.draw(gallery, registry, streams);
         }
         streams.tell(gallery + ": " + Words.counted(registry.effects().size(), "effect"));

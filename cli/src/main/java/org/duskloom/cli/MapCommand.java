@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.map.MapWriter;
-import org.duskloom.engine.output.IfExists;
 import org.duskloom.engine.output.StagedFile;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -33,8 +32,6 @@ import picocli.CommandLine.Option;
             "      To standard output."
         })
 final class MapCommand implements Callable<Integer> {
-    private static final Path STANDARD_OUTPUT = Path.of("-");
-
     private final Streams streams;
 
     @Mixin
@@ -65,13 +62,13 @@ final class MapCommand implements Callable<Integer> {
         }
         StringBuilder csv = new StringBuilder();
         MapWriter.write(loaded.get().map(), csv);
-        if (output.equals(STANDARD_OUTPUT)) {
+        if (OutputNames.isStandardOutput(output)) {
             streams.print(csv.toString());
             return ExitCode.DONE;
         }
         loaded.get().refuseAsOutput(output);
         byte[] bytes = csv.toString().getBytes(StandardCharsets.UTF_8);
-        try (StagedFile file = StagedFile.open(output, force ? IfExists.REPLACE : IfExists.REFUSE)) {
+        try (StagedFile file = StagedFile.open(output, OutputNames.ifExists(force))) {
             file.write(bytes, 0, bytes.length);
             file.finish();
         }

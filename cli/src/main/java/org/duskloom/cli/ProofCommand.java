@@ -54,13 +54,13 @@ final class ProofCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        FolderOutput.require("-o", output);
+        OutputNames.requireFolder("-o", output);
         Optional<LoadedDisplay> loaded = display.load(streams);
         if (loaded.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
         Proof proof = Proof.of(loaded.get().groups());
-        IfExists ifExists = force ? IfExists.REPLACE : IfExists.REFUSE;
+        IfExists ifExists = OutputNames.ifExists(force);
         try (ProofOutputs outputs = new ProofOutputs(loaded.get(), proof, output, ifExists)) {
             outputs.render();
         }

@@ -41,8 +41,6 @@ import picocli.CommandLine.Option;
         })
 final class RenderCommand implements Callable<Integer> {
     private static final int MOST_THREADS = 256;
-    private static final Path STANDARD_OUTPUT = Path.of("-");
-
     private final Streams streams;
 
     @Mixin
@@ -88,7 +86,7 @@ final class RenderCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, InterruptedException {
         int usedThreads = threads();
-        if (strip && output.equals(STANDARD_OUTPUT)) {
+        if (strip && OutputNames.isStandardOutput(output)) {
             throw new MisuseException("--strip needs a folder, and -o is the standard output");
         }
         Optional<LoadedShow> loaded = show.load(streams);
@@ -97,7 +95,7 @@ final class RenderCommand implements Callable<Integer> {
         }
         FrameSpan span = span(loaded.get().plan().frameCount());
         Rendering rendering = new Rendering(loaded.get().plan(), FrameList.of(span), usedThreads);
-        if (output.equals(STANDARD_OUTPUT)) {
+        if (OutputNames.isStandardOutput(output)) {
             pour(span, rendering);
         } else {
             render(loaded.get(), span, rendering);
@@ -116,7 +114,7 @@ final class RenderCommand implements Callable<Integer> {
     private void render(LoadedShow loaded, FrameSpan span, Rendering rendering)
             throws IOException, InterruptedException {
         long start = System.nanoTime();
-        IfExists ifExists = force ? IfExists.REPLACE : IfExists.REFUSE;
+        IfExists ifExists = OutputNames.ifExists(force);
         try (RenderOutputs outputs = new RenderOutputs(loaded, span, output, strip, ifExists)) {
             rendering.into(outputs.sink(), streams);
             outputs.publish();

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.duskloom.engine.output.IfExists;
 import org.duskloom.engine.sheet.SheetOptions;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -62,15 +61,14 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        FolderOutput.require("-o", output);
+        OutputNames.requireFolder("-o", output);
         SheetOptions options = options();
         Optional<LoadedDisplay> loaded = display.load(streams);
         if (loaded.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
         int files;
-        try (SheetOutputs outputs =
-                new SheetOutputs(loaded.get(), options, output, force ? IfExists.REPLACE : IfExists.REFUSE)) {
+        try (SheetOutputs outputs = new SheetOutputs(loaded.get(), options, output, OutputNames.ifExists(force))) {
             ProblemPrinter.print(SheetWarnings.of(loaded.get(), outputs.usedShapes(), options), streams);
             files = outputs.write();
         }

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
-import org.duskloom.engine.output.IfExists;
 import org.duskloom.engine.output.OutputRefusedException;
 import org.duskloom.engine.output.StagedFile;
 import org.duskloom.engine.preview.PreviewScene;
@@ -47,8 +46,6 @@ import picocli.CommandLine.Option;
         })
 final class StripCommand implements Callable<Integer> {
     private static final int MOST_MOMENTS = 100_000;
-    private static final Path STANDARD_OUTPUT = Path.of("-");
-
     private final Streams streams;
 
     @Mixin
@@ -124,7 +121,7 @@ final class StripCommand implements Callable<Integer> {
     private void requirePicture() {
         String name = output.toString();
         boolean special = Files.exists(output) && !Files.isRegularFile(output) && !Files.isDirectory(output);
-        if (!output.equals(STANDARD_OUTPUT)
+        if (!OutputNames.isStandardOutput(output)
                 && !special
                 && !name.toLowerCase(Locale.ROOT).endsWith(".png")) {
             throw new MisuseException("-o " + name + ": the picture is a PNG; give it a name that ends in .png");
@@ -145,11 +142,11 @@ final class StripCommand implements Callable<Integer> {
     }
 
     private StagedFile file(LoadedShow loaded) throws IOException {
-        if (output.equals(STANDARD_OUTPUT)) {
+        if (OutputNames.isStandardOutput(output)) {
             return StagedFile.standardOutput();
         }
         loaded.refuseAsOutput(output);
-        return StagedFile.open(output, force ? IfExists.REPLACE : IfExists.REFUSE);
+        return StagedFile.open(output, OutputNames.ifExists(force));
     }
 
     /** A picture that would be too large is a matter of the options. */
