@@ -9,16 +9,12 @@ import org.duskloom.engine.display.Display;
 import org.duskloom.engine.display.DisplayChecks;
 import org.duskloom.engine.document.JsonReader;
 import org.duskloom.engine.document.Node;
-import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.SourceText;
-import org.duskloom.engine.document.TextNode;
-import org.duskloom.engine.plan.DisplayFile;
-import org.duskloom.engine.plan.ShowReader;
+import org.duskloom.engine.plan.DocumentKind;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Layer;
-import org.duskloom.engine.timeline.PixelSource;
 import org.duskloom.engine.timeline.Timeline;
 
 /**
@@ -30,9 +26,6 @@ import org.duskloom.engine.timeline.Timeline;
  * @param display the display, if it is one
  */
 record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optional<LoadedDisplay> display) {
-    private static final String TIMELINE = "timeline/";
-    private static final String DISPLAY = "display/";
-
     /**
      * Reads a file and all that it names.
      *
@@ -44,31 +37,26 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         if (root.isEmpty()) {
             return Optional.empty();
         }
-        String format = format(root.get());
-        if (format.startsWith(TIMELINE)) {
+        DocumentKind kind = DocumentKind.of(root.get()).orElse(null);
+        if (kind == DocumentKind.TIMELINE) {
             return ofShow(file, problems);
         }
-        if (format.startsWith(DISPLAY)) {
+        if (kind == DocumentKind.DISPLAY) {
             return ofDisplay(file, problems);
         }
+        String said = DocumentKind.format(root.get())
+                .filter(format -> !format.value().isEmpty())
+                .map(format -> ": \"duskloom\" is " + Quoted.of(format.value()))
+                .orElse("");
         problems.error(
                 root.get().location(),
-                "neither a timeline nor a display" + (format.isEmpty() ? "" : ": \"duskloom\" is " + Quoted.of(format)),
+                "neither a timeline nor a display" + said,
                 "\"duskloom\" says \"timeline/1\" or \"display/1\"");
         return Optional.empty();
     }
 
     private static Optional<Node> root(Path file, Problems problems) {
         return SourceText.read(file, file.toString(), problems).flatMap(text -> JsonReader.read(text, problems));
-    }
-
-    private static String format(Node root) {
-        return Optional.of(root)
-                .filter(ObjectNode.class::isInstance)
-                .flatMap(node -> ((ObjectNode) node).value("duskloom"))
-                .filter(TextNode.class::isInstance)
-                .map(node -> ((TextNode) node).value())
-                .orElse("");
     }
 
     private static Optional<CheckedFile> ofShow(Path file, Problems problems) {
@@ -79,18 +67,13 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
 
     /** Which pixels are in no group matters little to a show: its cues say what they light. */
     private static void warn(LoadedShow loaded, Problems problems) {
-        PixelSource source = loaded.show().timeline().pixels();
-        if (source.kind() == PixelSource.Kind.MAP) {
+        Optional<Display> display = loaded.show().display();
+        if (display.isPresent()) {
+            DisplayChecks.warnOfBuild(display.get(), problems);
+        } else {
             DisplayChecks.warnOfPlainMap(loaded.show().groups(), problems);
             UnusedGroups.warn(loaded, problems);
-            return;
         }
-        loaded.show()
-                .files()
-                .locate(source.file(), problems)
-                .flatMap(path -> ShowReader.readDisplay(path, new Problems()))
-                .map(DisplayFile::display)
-                .ifPresent(display -> DisplayChecks.warnOfBuild(display, problems));
     }
 
     private static Optional<CheckedFile> ofDisplay(Path file, Problems problems) {

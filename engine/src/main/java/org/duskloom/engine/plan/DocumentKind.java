@@ -1,16 +1,20 @@
 package org.duskloom.engine.plan;
 
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.Optional;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 
-/** The kinds of files that carry the field {@code duskloom}, to tell one that was given in place of another. */
-enum DocumentKind {
+/** The kinds of files that carry the field {@code duskloom}, to tell one from another. */
+public enum DocumentKind {
+    /** What is played. */
     TIMELINE("timeline/", "a timeline"),
+    /** Where the pixels hang. */
     DISPLAY("display/", "a display"),
+    /** What a file of frames holds. */
     FRAMES("frames/", "a description of frames");
 
     private final String start;
@@ -21,6 +25,19 @@ enum DocumentKind {
         this.what = what;
     }
 
+    /** The kind that a file says it is of, in any version; nothing if it says none that is known. */
+    public static Optional<DocumentKind> of(Node root) {
+        return format(root)
+                .flatMap(format -> Arrays.stream(values())
+                        .filter(kind -> format.value().startsWith(kind.start))
+                        .findFirst());
+    }
+
+    /** What a file says that it is, word for word; nothing if it says nothing. */
+    public static Optional<TextNode> format(Node root) {
+        return text(root, "duskloom");
+    }
+
     /**
      * Whether a file is of this kind, or of none at all, which its reader explains. If it is of another kind an error says so, so
      * that not each of its fields is reported.
@@ -29,17 +46,12 @@ enum DocumentKind {
      * @param files knows the names of files as that file has them
      */
     boolean accepts(Node root, String shownName, ShowFiles files, Problems problems) {
-        Optional<TextNode> format = text(root, "duskloom");
-        for (DocumentKind kind : values()) {
-            if (kind != this && format.isPresent() && format.get().value().startsWith(kind.start)) {
-                problems.error(
-                        format.get().location(),
-                        "this is " + kind.what + ", not " + what,
-                        kind.instead(this, root, shownName, files));
-                return false;
-            }
-        }
-        return true;
+        Optional<DocumentKind> kind = of(root).filter(found -> found != this);
+        kind.ifPresent(found -> problems.error(
+                format(root).orElseThrow().location(),
+                "this is " + found.what + ", not " + what,
+                found.instead(this, root, shownName, files)));
+        return kind.isEmpty();
     }
 
     /** What to give instead of a file of this kind. */

@@ -2,6 +2,8 @@ package org.duskloom.engine.plan;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import org.duskloom.engine.display.Display;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.timeline.Timeline;
@@ -11,12 +13,14 @@ import org.duskloom.engine.timeline.Timeline;
  *
  * @param timeline the timeline as written
  * @param groups the addresses that it may use, and the pixels behind them
+ * @param display the display that they come from; nothing where they come from a bare map
  * @param files finds files named in settings
  */
-public record Show(Timeline timeline, GroupTree groups, ShowFiles files) {
+public record Show(Timeline timeline, GroupTree groups, Optional<Display> display, ShowFiles files) {
     public Show {
         Objects.requireNonNull(timeline, "timeline");
         Objects.requireNonNull(groups, "groups");
+        Objects.requireNonNull(display, "display");
         Objects.requireNonNull(files, "files");
     }
 

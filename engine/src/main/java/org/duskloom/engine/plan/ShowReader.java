@@ -33,7 +33,15 @@ public final class ShowReader {
         if (timeline.isEmpty()) {
             return Optional.empty();
         }
-        return groups(timeline.get().pixels(), files, problems).map(groups -> new Show(timeline.get(), groups, files));
+        PixelSource source = timeline.get().pixels();
+        return switch (source.kind()) {
+            case DISPLAY ->
+                namedDisplay(source, files, problems)
+                        .map(display -> new Show(timeline.get(), display.groups(), Optional.of(display), files));
+            case MAP ->
+                mapGroups(source, files, problems)
+                        .map(groups -> new Show(timeline.get(), groups, Optional.empty(), files));
+        };
     }
 
     /**
@@ -48,14 +56,9 @@ public final class ShowReader {
         return display(file, file.toString(), files, problems).map(display -> new DisplayFile(display, files.inputs()));
     }
 
-    private static Optional<GroupTree> groups(PixelSource source, ShowFiles files, Problems problems) {
-        return switch (source.kind()) {
-            case DISPLAY ->
-                files.locate(source.file(), problems)
-                        .flatMap(path -> display(path, files.shown(source.file().value()), files, problems))
-                        .map(Display::groups);
-            case MAP -> mapGroups(source, files, problems);
-        };
+    private static Optional<Display> namedDisplay(PixelSource source, ShowFiles files, Problems problems) {
+        return files.locate(source.file(), problems)
+                .flatMap(path -> display(path, files.shown(source.file().value()), files, problems));
     }
 
     private static Optional<Display> display(Path path, String shownName, ShowFiles files, Problems problems) {

@@ -71,7 +71,8 @@ public record TestShow(PixelMap map, String timeline, EffectRegistry effects) {
     private Optional<Plan> plan(Problems problems) {
         return JsonReader.read(Inputs.source("show.json", timeline), problems)
                 .flatMap(root -> TimelineReader.read(root, problems))
-                .map(read -> new Show(read, groups(read, problems), ShowFiles.beside(Path.of("show.json"))))
+                .map(read -> new Show(
+                        read, groups(read, problems), Optional.empty(), ShowFiles.beside(Path.of("show.json"))))
                 .flatMap(show -> PlanCompiler.compile(show, effects, problems));
     }
 
