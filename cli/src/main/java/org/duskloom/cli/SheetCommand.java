@@ -45,8 +45,9 @@ final class SheetCommand implements Callable<Integer> {
     @Option(
             names = "--hole",
             paramLabel = "MM",
-            defaultValue = "12",
-            description = "Diameter of the hole for a pixel, in millimetres; 12 unless written.")
+            defaultValue = "" + SheetOptions.USUAL_HOLE_MM,
+            description = "Diameter of the hole for a pixel, in millimetres; " + SheetOptions.USUAL_HOLE_MM
+                    + " unless written.")
     private double holeMm;
 
     @Option(names = "--force", description = "Replace files that stand there, once the new ones are complete.")

@@ -29,8 +29,9 @@ public final class DisplayChecks {
     }
 
     /**
-     * Adds a warning for each of these: pixels at one place, once for props that hang there as a whole; a shape that no prop has; a pixel that stands apart from
-     * its neighbours, or a step that jumps, in a list of places or a file; and what {@link #warnOfMap} finds.
+     * Adds a warning for each of these: pixels at one place, once for props that hang there as a whole; a shape that no prop
+     * has; a pixel that stands apart from its neighbours, or a step that jumps, in a list of places or a file; props that hang
+     * in the same space; names that differ by upper and lower case only.
      */
     public static void warnOfBuild(Display display, Problems problems) {
         BiPredicate<Integer, Integer> overlapping = new PropOverlaps(display.map()).warn(problems);
@@ -45,18 +46,13 @@ public final class DisplayChecks {
     }
 
     /**
-     * The checks that need no more than a map and its groups: props that hang in the same space, names that differ by
-     * upper and lower case only.
+     * The checks of a map that is not made of shapes: pixels that stand apart, props that hang in the same space, names that
+     * differ by upper and lower case only.
      */
-    public static void warnOfMap(GroupTree groups, Problems problems) {
-        new PropOverlaps(groups.map()).warn(problems);
-        SimilarNames.warnOfAddresses(groups, problems);
-    }
-
-    /** The checks of a map that is not made of shapes: what {@link #warnOfMap} finds, and pixels that stand apart. */
     public static void warnOfPlainMap(GroupTree groups, Problems problems) {
         SpacingJumps.warn(groups.map(), problems);
-        warnOfMap(groups, problems);
+        new PropOverlaps(groups.map()).warn(problems);
+        SimilarNames.warnOfAddresses(groups, problems);
     }
 
     /**

@@ -9,7 +9,7 @@ import org.duskloom.engine.document.ShortestDecimal;
  */
 public record SheetOptions(double holeMm) {
     /** Bullet pixels are pushed into holes of 12 mm: common practice, no source. */
-    public static final double USUAL_HOLE_MM = 12;
+    public static final int USUAL_HOLE_MM = 12;
 
     /** @throws IllegalArgumentException if the hole is out of range */
     public SheetOptions {
