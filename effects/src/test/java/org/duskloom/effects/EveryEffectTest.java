@@ -72,7 +72,7 @@ class EveryEffectTest {
     void areInstalled() {
         assertThat(EffectRegistry.installed().names())
                 .contains(
-                        "chase", "drift", "festoon", "morph", "pile", "pulse", "radiate", "shower", "spin", "sweep",
+                        "chase", "drift", "festoon", "morph", "pile", "swell", "radiate", "shower", "spin", "sweep",
                         "twinkle", "wash");
     }
 

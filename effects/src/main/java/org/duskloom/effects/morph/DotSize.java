@@ -16,27 +16,27 @@ final class DotSize {
             1,
             "how far a dot's light reaches; 1 is the usual distance of neighbouring pixels");
 
-    static final NumberSetting SWELL =
-            NumberSetting.of("swell", "times", 0, 10, 2, "how many times as far it reaches half way");
+    static final NumberSetting BULGE =
+            NumberSetting.of("bulge", "times", 0, 10, 2, "how many times as far it reaches half way");
 
     /** The settings, in the order of the reference. */
-    static final List<Setting<?>> SETTINGS = List.of(SIZE, SWELL);
+    static final List<Setting<?>> SETTINGS = List.of(SIZE, BULGE);
 
     private final Dial size;
-    private final Dial swell;
+    private final Dial bulge;
 
-    private DotSize(Dial size, Dial swell) {
+    private DotSize(Dial size, Dial bulge) {
         this.size = size;
-        this.swell = swell;
+        this.bulge = bulge;
     }
 
     static DotSize of(Settings settings) {
-        return new DotSize(Dial.of(settings, SIZE), Dial.of(settings, SWELL));
+        return new DotSize(Dial.of(settings, SIZE), Dial.of(settings, BULGE));
     }
 
     /** The reach at a time, for dots that have come so far; in spacings. */
     double spacings(double seconds, double progress) {
         double share = Math.min(1, Math.max(0, progress));
-        return size.at(seconds) * (1 + (swell.at(seconds) - 1) * 4 * share * (1 - share));
+        return size.at(seconds) * (1 + (bulge.at(seconds) - 1) * 4 * share * (1 - share));
     }
 }

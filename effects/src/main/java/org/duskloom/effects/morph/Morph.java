@@ -23,7 +23,7 @@ import org.duskloom.engine.effect.TextSetting;
  * <pre>
  * p = easing(u)
  * place = start · (1 − p) + end · p
- * reach = size · spacing · (1 + (swell − 1) · 4p(1 − p))
+ * reach = size · spacing · (1 + (bulge − 1) · 4p(1 − p))
  * level of a pixel at distance d = (1 − d² / reach²)²      where d &lt; reach, else 0
  * colour = mix in OKLab, at p, of palette at (i + 0.5) / n and palette-to at (j + 0.5) / m
  * </pre>
@@ -39,7 +39,7 @@ import org.duskloom.engine.effect.TextSetting;
  * <p>A frame costs about as much as the number of dots times the number of pixels within reach of one; pixels at one place all
  * count. Settings: {@code from}, {@code to} (a part of each member; with one canvas for all, any address); {@code palette} (along
  * {@code from}); {@code palette-to} (along {@code to}; the same as {@code palette} if not set); {@code size} (0 to 100, default
- * 1); {@code swell} (0 to 10, default 2); {@code easing} (CSS easing, default ease-in-out); {@code back}; {@code only-parts} (no
+ * 1); {@code bulge} (0 to 10, default 2); {@code easing} (CSS easing, default ease-in-out); {@code back}; {@code only-parts} (no
  * other pixels are lit on the way); those of {@link org.duskloom.effects.kit.Motion}.
  */
 public final class Morph implements Effect {
@@ -79,7 +79,7 @@ public final class Morph implements Effect {
     public String formula() {
         return "pixels of from and to paired at least total squared distance, each pair a dot; p = easing(u),"
                 + " u = frac(passes gone by); a dot at p of its way lights pixels at distance d by"
-                + " (1 - d^2 / reach^2)^2, reach = size * spacing * (1 + (swell - 1) * 4p(1 - p))";
+                + " (1 - d^2 / reach^2)^2, reach = size * spacing * (1 + (bulge - 1) * 4p(1 - p))";
     }
 
     @Override

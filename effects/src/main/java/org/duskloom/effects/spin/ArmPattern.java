@@ -7,20 +7,20 @@ import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * The arms as they stand before they turn: arms · a + twist · r modulo 1, and where each distance lies in its member. Can be
+ * The arms as they stand before they turn: arms · a + bend · r modulo 1, and where each distance lies in its member. Can be
  * shared by threads if nothing in it moves.
  */
 final class ArmPattern {
     private final Polar polar;
     private final Dial arms;
-    private final Dial twist;
+    private final Dial bend;
     private final float[] fractions;
     private final float[] radii;
 
-    private ArmPattern(Polar polar, Dial arms, Dial twist, int pixelCount) {
+    private ArmPattern(Polar polar, Dial arms, Dial bend, int pixelCount) {
         this.polar = polar;
         this.arms = arms;
-        this.twist = twist;
+        this.bend = bend;
         fractions = new float[pixelCount];
         radii = new float[pixelCount];
         compute(0);
@@ -30,12 +30,12 @@ final class ArmPattern {
         return new ArmPattern(
                 Polar.of(canvas, settings),
                 Dial.of(settings, Spin.ARMS),
-                Dial.of(settings, Spin.TWIST),
+                Dial.of(settings, Spin.BEND),
                 canvas.pixelCount());
     }
 
     boolean isConstant() {
-        return polar.isConstant() && arms.isConstant() && twist.isConstant();
+        return polar.isConstant() && arms.isConstant() && bend.isConstant();
     }
 
     void begin(double seconds) {
@@ -57,7 +57,7 @@ final class ArmPattern {
 
     private void compute(double seconds) {
         double armsNow = arms.at(seconds);
-        double twistNow = twist.at(seconds);
+        double twistNow = bend.at(seconds);
         double[] angles = polar.angleTurns();
         double[] distances = polar.radii();
         for (int pixel = 0; pixel < fractions.length; pixel++) {

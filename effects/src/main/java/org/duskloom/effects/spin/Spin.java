@@ -21,13 +21,13 @@ import org.duskloom.engine.effect.Settings;
  * the centre in canvas units:
  *
  * <pre>
- * u = frac(arms · (a − φ) + twist · r)
+ * u = frac(arms · (a − φ) + bend · r)
  * colour = palette(u / width) · band(u, width, soft)
  * </pre>
  *
  * <p>One pass is one turn, counter-clockwise. Settings: {@code palette}; {@code along} ({@code "width"}: the palette lies
  * across an arm; {@code "radius"}: it runs outward, over the distances in the member); {@code arms} (whole, 1 to 100, default
- * 3); {@code width} (share lit, 0 to 1, default 0.5); {@code soft} (share of the arm, 0 to 0.5, default 0); {@code twist} (gaps
+ * 3); {@code width} (share lit, 0 to 1, default 0.5); {@code soft} (share of the arm, 0 to 0.5, default 0); {@code bend} (gaps
  * between arms per canvas unit, -100 to 100, default 0); the centre {@code x} and {@code y} (canvas units, default 0); those
  * of {@link Motion}.
  */
@@ -36,13 +36,13 @@ public final class Spin implements Effect {
     static final ChoiceSetting ALONG = ChoiceSetting.of(
             "along", "whether the palette lies across the width of an arm or runs outward", "width", "radius");
     static final NumberSetting ARMS = NumberSetting.whole("arms", "arms", 1, 100, 3, "how many arms there are");
-    static final NumberSetting TWIST = NumberSetting.of(
-            "twist", "gaps per canvas unit", -100, 100, 0, "how far the arms bend back on the way outward");
+    static final NumberSetting BEND = NumberSetting.of(
+            "bend", "gaps per canvas unit", -100, 100, 0, "how far the arms bend back on the way outward");
 
     private static final List<Setting<?>> SETTINGS = Stream.of(
                     List.of(PALETTE, ALONG, ARMS),
                     BandLook.SETTINGS,
-                    List.of(TWIST, Polar.CENTRE_X, Polar.CENTRE_Y),
+                    List.of(BEND, Polar.CENTRE_X, Polar.CENTRE_Y),
                     Motion.SETTINGS)
             .<Setting<?>>flatMap(List::stream)
             .toList();
@@ -62,7 +62,7 @@ public final class Spin implements Effect {
 
     @Override
     public String formula() {
-        return "a = angle in turns, r = distance from the centre; u = frac(arms * (a - passes gone by) + twist * r);"
+        return "a = angle in turns, r = distance from the centre; u = frac(arms * (a - passes gone by) + bend * r);"
                 + " palette at u / width, or at r, where u < width, softened at both edges";
     }
 

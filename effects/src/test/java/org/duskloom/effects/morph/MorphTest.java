@@ -35,7 +35,7 @@ class MorphTest {
      */
     @Test
     void travelsFromPixelToPixel() throws SettingException {
-        Look look = leftToRight().with("swell", 1);
+        Look look = leftToRight().with("bulge", 1);
         assertThat(Painting.of(look, ROW, 0).alpha()).containsExactly(1, 0, 0, 0, 0);
         assertThat(Painting.of(look, ROW, 0.5).alpha()).containsExactly(0, 1, 0, 0, 0);
         assertThat(Painting.of(look, ROW, 1).alpha()).containsExactly(0, 0, 1, 0, 0);
@@ -45,7 +45,7 @@ class MorphTest {
     /** At 1/4 s of 2 s the dot is at -3/4, half a spacing from two pixels: (1 - 1/4)² = 9/16. */
     @Test
     void lightsWhatItIsBetween() throws SettingException {
-        assertThat(Painting.of(leftToRight().with("swell", 1), ROW, 0.25).alpha())
+        assertThat(Painting.of(leftToRight().with("bulge", 1), ROW, 0.25).alpha())
                 .containsExactly(0.5625f, 0.5625f, 0, 0, 0);
     }
 
@@ -56,7 +56,7 @@ class MorphTest {
         assertThat(alpha).containsExactly(new float[] {1, 64 / 81f, 25 / 81f, 0, 0}, ROUNDING);
     }
 
-    /** Half way a swell of 2 doubles the reach to 1: neighbours at 1/2 have (1 - 1/4)² = 9/16. At the ends nothing swells. */
+    /** Half way a bulge of 2 doubles the reach to 1: neighbours at 1/2 have (1 - 1/4)² = 9/16. At the ends nothing swells. */
     @Test
     void swellsHalfWay() throws SettingException {
         assertThat(Painting.of(leftToRight(), ROW, 1).alpha()).containsExactly(0, 0.5625f, 1, 0.5625f, 0);
@@ -92,7 +92,7 @@ class MorphTest {
                 .part("left", 0)
                 .part("right", 2)
                 .build();
-        Look look = leftToRight().with("swell", 1).with("easing", easing);
+        Look look = leftToRight().with("bulge", 1).with("easing", easing);
 
         float[] alpha = Painting.of(look, canvas, 0.5).alpha();
         assertThat(alpha[4]).isCloseTo(1, within(1e-6f));
@@ -102,14 +102,14 @@ class MorphTest {
     /** The curve (.42, 0, .58, 1) is symmetric: half way at half time. It is the standard. */
     @Test
     void isHalfWayAtHalfTime() throws SettingException {
-        Look look = leftToRight().without("easing").with("swell", 1);
+        Look look = leftToRight().without("easing").with("bulge", 1);
         assertThat(Painting.of(look, ROW, 1).alpha()[2]).isCloseTo(1, ROUNDING);
     }
 
     /** Out beyond the start and the end by a curve that overshoots: from -1 the dot backs off, and nothing is lit there. */
     @Test
     void goesBeyondItsEndsWhereTheEasingDoes() throws SettingException {
-        Look look = leftToRight().with("easing", "linear(0, -1, 2, 1)").with("swell", 1);
+        Look look = leftToRight().with("easing", "linear(0, -1, 2, 1)").with("bulge", 1);
         assertThat(Painting.of(look, ROW, 2 / 3.0).alpha()).containsOnly(0);
         assertThat(Painting.of(look, ROW, 4 / 3.0).alpha()).containsOnly(0);
         assertThat(Painting.of(look, ROW, 1).alpha()[2]).isCloseTo(1, ROUNDING);
@@ -119,18 +119,18 @@ class MorphTest {
     @Test
     void repeats() throws SettingException {
         assertThat(Painting.of(leftToRight(), ROW, 2).alpha()).containsExactly(1, 0, 0, 0, 0);
-        Look reversed = leftToRight().flag("reverse").with("swell", 1);
+        Look reversed = leftToRight().flag("reverse").with("bulge", 1);
         assertThat(Painting.of(reversed, ROW, 0).alpha()).containsExactly(0, 0, 0, 0, 1);
         assertThat(Painting.of(reversed, ROW, 0.5).alpha()).containsExactly(0, 0, 0, 1, 0);
         assertThat(Painting.of(reversed, ROW, 2).alpha()).containsExactly(0, 0, 0, 0, 1);
-        Look ahead = leftToRight().with("phase", 0.5).with("swell", 1);
+        Look ahead = leftToRight().with("phase", 0.5).with("bulge", 1);
         assertThat(Painting.of(ahead, ROW, 0).alpha()).containsExactly(0, 0, 1, 0, 0);
     }
 
     /** With back, half of a pass goes there and the other half back. */
     @Test
     void goesThereAndBack() throws SettingException {
-        Look look = leftToRight().flag("back").with("swell", 1);
+        Look look = leftToRight().flag("back").with("bulge", 1);
         assertThat(Painting.of(look, ROW, 0).alpha()).containsExactly(1, 0, 0, 0, 0);
         assertThat(Painting.of(look, ROW, 0.5).alpha()).containsExactly(0, 0, 1, 0, 0);
         assertThat(Painting.of(look, ROW, 1).alpha()).containsExactly(0, 0, 0, 0, 1);
@@ -139,7 +139,7 @@ class MorphTest {
 
     @Test
     void lightsOnlyThePartsIfItShall() throws SettingException {
-        Look look = leftToRight().with("to", "middle").with("swell", 1);
+        Look look = leftToRight().with("to", "middle").with("bulge", 1);
         assertThat(Painting.of(look, ROW, 1).alpha()).containsExactly(0, 1, 0, 0, 0);
         // Now the nearest pixel that may be lit is 1 away: so far the light reaches, and (1 - 1/4)² = 9/16.
         assertThat(Painting.of(look.flag("only-parts"), ROW, 1).alpha()).containsExactly(0.5625f, 0, 0.5625f, 0, 0);
@@ -269,7 +269,7 @@ class MorphTest {
                 .seconds("every", 2)
                 .with("from", "a")
                 .with("to", "b")
-                .with("swell", 1)
+                .with("bulge", 1)
                 .with("easing", "linear");
         assertThat(Painting.of(look, two.build(), 0.5).alpha())
                 .containsExactly(new float[] {0, 1, 0, 0, 0, 0, 0, 0, 0.5625f, 0.5625f}, ROUNDING);
@@ -298,7 +298,7 @@ class MorphTest {
     void staysWhereItIs() throws SettingException {
         Look look = leftToRight().with("to", "left");
         for (double second : new double[] {0, 0.3, 1, 1.7}) {
-            assertThat(Painting.of(look.with("swell", 1), ROW, second).alpha()).containsExactly(1, 0, 0, 0, 0);
+            assertThat(Painting.of(look.with("bulge", 1), ROW, second).alpha()).containsExactly(1, 0, 0, 0, 0);
         }
     }
 

@@ -26,7 +26,7 @@ class ArmPatternTest {
     private static final Canvas FOUR =
             Canvases.of(new double[] {0, 1}, new double[] {-2, 0}, new double[] {0, -0.5}, new double[] {0, 0});
 
-    /** arms · a + twist · r without its whole part. */
+    /** arms · a + bend · r without its whole part. */
     @ParameterizedTest
     @CsvSource({
         "1, 0, 0.25, 0.5, 0.75, 0",
@@ -36,8 +36,8 @@ class ArmPatternTest {
         // 1/2 - 1/4, 1 - 1/2, 3/2 - 1/8.
         "2, -0.25, 0.25, 0.5, 0.375, 0"
     })
-    void windsItsArms(double arms, double twist, float up, float left, float down, float centre) {
-        ArmPattern pattern = ArmPattern.of(FOUR, settings(arms, NumberTrack.constant(twist)));
+    void windsItsArms(double arms, double bend, float up, float left, float down, float centre) {
+        ArmPattern pattern = ArmPattern.of(FOUR, settings(arms, NumberTrack.constant(bend)));
         assertThat(pattern.fractions()).containsExactly(new float[] {up, left, down, centre}, ROUNDING);
         assertThat(pattern.isConstant()).isTrue();
     }
@@ -49,12 +49,12 @@ class ArmPatternTest {
         assertThat(pattern.radii()).containsExactly(0.5f, SharePlane.LAST, 0.25f, 0);
     }
 
-    /** A twist from 0 to 1/2 in 4 s is 1/8 after one: 1/4 + 1/8, 1/2 + 1/4, 3/4 + 1/16. */
+    /** A bend from 0 to 1/2 in 4 s is 1/8 after one: 1/4 + 1/8, 1/2 + 1/4, 3/4 + 1/16. */
     @Test
-    void followsATwistThatMoves() {
-        NumberTrack twist =
+    void followsABendThatMoves() {
+        NumberTrack bend =
                 NumberTrack.keyed(List.of(new NumberKey(0, 0, Easing.LINEAR), new NumberKey(4, 0.5, Easing.LINEAR)));
-        ArmPattern pattern = ArmPattern.of(FOUR, settings(1, twist));
+        ArmPattern pattern = ArmPattern.of(FOUR, settings(1, bend));
         assertThat(pattern.isConstant()).isFalse();
         pattern.begin(1);
         assertThat(pattern.fractions()).containsExactly(new float[] {0.375f, 0.75f, 0.8125f, 0}, ROUNDING);
@@ -67,7 +67,7 @@ class ArmPatternTest {
     void isWoundAboutItsCentre() {
         Map<Setting<?>, Object> given = new HashMap<>();
         given.put(Spin.ARMS, NumberTrack.constant(1));
-        given.put(Spin.TWIST, NumberTrack.constant(0));
+        given.put(Spin.BEND, NumberTrack.constant(0));
         given.put(Polar.CENTRE_Y, NumberTrack.constant(1));
         float[] fractions = ArmPattern.of(FOUR, Settings.of(given)).fractions();
         assertThat(fractions[0]).isZero();
@@ -77,10 +77,10 @@ class ArmPatternTest {
         assertThat(fractions[1]).isCloseTo(0.5f + 26.565051f / 360, ROUNDING);
     }
 
-    private static Settings settings(double arms, NumberTrack twist) {
+    private static Settings settings(double arms, NumberTrack bend) {
         Map<Setting<?>, Object> given = new HashMap<>();
         given.put(Spin.ARMS, NumberTrack.constant(arms));
-        given.put(Spin.TWIST, twist);
+        given.put(Spin.BEND, bend);
         return Settings.of(given);
     }
 }

@@ -42,10 +42,10 @@ class SpinTest {
         assertThat(Painting.of(spin().with("arms", 2), CROSS, 0).alpha()).containsExactly(1, 0, 1, 0, 1);
     }
 
-    /** Twist 1/2: outside, at r = 1, u = frac(a + 1/2): lit on the left and below; the centre stays. */
+    /** Bend 1/2: outside, at r = 1, u = frac(a + 1/2): lit on the left and below; the centre stays. */
     @Test
-    void twists() throws SettingException {
-        assertThat(Painting.of(spin().with("twist", 0.5), CROSS, 0).alpha()).containsExactly(0, 0, 1, 1, 1);
+    void bends() throws SettingException {
+        assertThat(Painting.of(spin().with("bend", 0.5), CROSS, 0).alpha()).containsExactly(0, 0, 1, 1, 1);
     }
 
     /** A centre at (1, 0) sees the pixel there at a = 0; up and left and down and the middle lie at 3/8, 1/2, 5/8 and 1/2. */

@@ -83,7 +83,7 @@ final class CanvasBuilder {
         private double fitted(double fromCentre, double half, Box box) {
             double scale = switch (layout.fit()) {
                 case CONTAIN -> box.longestHalf();
-                case FILL -> half;
+                case STRETCH -> half;
                 case NONE -> 1;
             };
             return layout.fit() != Fit.NONE && half == 0 ? 0 : fromCentre / scale;

@@ -5,7 +5,7 @@ public enum Fit implements Word {
     /** Centred on the bounding box; the longer half-side becomes 1, the aspect stays. */
     CONTAIN("contain"),
     /** Each axis by itself from -1 to 1. */
-    FILL("fill"),
+    STRETCH("stretch"),
     /** Stage units, from the centre of the bounding box. */
     NONE("none");
 

@@ -35,7 +35,7 @@ class CanvasTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             "fit": "contain" | -1 0 1   | -0.5 0 0.5
-            "fit": "fill"    | -1 0 1   | -1 0 1
+            "fit": "stretch"    | -1 0 1   | -1 0 1
             "fit": "none"    | -4 0 4   | -2 0 2
             "spread": "each" | -1 0 1   | -0.5 0 0.5
             """)
@@ -77,7 +77,7 @@ class CanvasTest {
 
     /** A straight line has no width, a point neither: 0, never NaN, whatever the fit. */
     @ParameterizedTest
-    @CsvSource({"contain", "fill"})
+    @CsvSource({"contain", "stretch"})
     void givesZeroAlongADegenerateSide(String fit) {
         PixelMap map = Maps.map("prop,pixel,x,y\nmast,1,7,0\nmast,2,7,5\nmast,3,7,10\nlamp,1,3,4\nlamp,2,3,4\n");
         Canvas mast = canvas(map, "\"on\": \"mast\", \"fit\": \"" + fit + "\"");

@@ -20,7 +20,7 @@ class ShowMutationTest {
              "layers": [{"name": "n", "blend": "screen", "opacity": 0.5, "cues": [
                {"at": "1s", "for": "90f", "on": ["g", "*"], "look": "l", "spread": "each", "stagger": "80ms",
                 "repeat": {"count": 2, "every": "1.5s", "change": {"arms": [1, 2]}}},
-               {"on": "a/r", "effect": "probe", "order": "clockwise", "fit": "fill", "fade": {"in": "1s", "out": "2s"},
+               {"on": "a/r", "effect": "probe", "order": "clockwise", "fit": "stretch", "fade": {"in": "1s", "out": "2s"},
                 "with": {"color": {"keys": [["0s", "red"], ["2s", "#12f"]], "mix": "oklch"}, "every": "0:01.5", "arms": 3}},
                {"on": "b", "effect": "probe", "axes": "own", "spread": "each", "until": "0:08", "name": "z",
                 "stagger": {"by": "outward", "time": "1s"}, "opacity": 0.3, "blend": "multiply", "with": {"palette": "q"}}]},

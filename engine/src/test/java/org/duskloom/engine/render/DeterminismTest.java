@@ -27,7 +27,7 @@ class DeterminismTest {
                {"on": "*", "effect": "weave"},
                {"on": "rims", "effect": "rank", "at": "500ms", "for": "3s", "spread": "each", "stagger": "70ms",
                 "order": "clockwise", "blend": "hard-light", "fade": {"in": "1s", "out": "1s", "easing": "ease-in"}},
-               {"on": ["daisies", "rims"], "effect": "weave", "spread": "each", "opacity": 0.4, "fit": "fill"}]},
+               {"on": ["daisies", "rims"], "effect": "weave", "spread": "each", "opacity": 0.4, "fit": "stretch"}]},
              {"blend": "color-dodge", "opacity": 0.5, "cues": [
                {"on": "daisies", "effect": "rank", "order": "members", "for": "400ms", "repeat": {"until": "8s", "every": "1s"}}]},
              {"mask": true, "opacity": 0.6, "cues": [{"on": "*", "effect": "place", "order": "outward"}]}]""";

@@ -42,7 +42,7 @@ class TurnedPropTest {
         PixelMap placed = placed(SHAPES[shape], turnDegrees);
         PixelMap bare = bare(SHAPES[shape], turnDegrees);
         int last = placed.pixelCount() - 1;
-        for (String fit : List.of("contain", "fill", "none")) {
+        for (String fit : List.of("contain", "stretch", "none")) {
             for (String order : List.of("right", "up", "outward", "clockwise", "members")) {
                 for (String effect : List.of("place", "rank")) {
                     byte[] expected = frame(bare, effect, fit, order);

@@ -20,7 +20,7 @@ class CueReaderTest {
     void readsEveryField() {
         Cue cue = Timelines.cues("""
                 {"name": "first light", "at": "1s", "for": "90f", "on": ["daisy-1", "fence/top"], "effect": "chase",
-                 "with": {"palette": "dusk", "tail": 0.4}, "spread": "each", "axes": "own", "fit": "fill",
+                 "with": {"palette": "dusk", "tail": 0.4}, "spread": "each", "axes": "own", "fit": "stretch",
                  "order": "outward", "stagger": {"by": "clockwise", "time": "1500ms"}, "opacity": 0.5,
                  "blend": "plus-lighter", "fade": {"in": "250ms", "out": "1s", "easing": "ease-in"}}""").get(0);
         assertThat(cue.location()).hasToString("show.json:5:1");
@@ -33,7 +33,7 @@ class CueReaderTest {
         Layout layout = cue.layout();
         assertThat(layout.spread()).isEqualTo(Spread.EACH);
         assertThat(layout.axes()).isEqualTo(Axes.OWN);
-        assertThat(layout.fit()).isEqualTo(Fit.FILL);
+        assertThat(layout.fit()).isEqualTo(Fit.STRETCH);
         assertThat(layout.order()).isEqualTo(PixelOrder.OUTWARD);
         assertThat(layout.stagger().orElseThrow().by()).isEqualTo(StaggerBy.CLOCKWISE);
         assertThat(layout.stagger().orElseThrow().time()).isEqualTo(ExactTime.ofMilliseconds(1500));

@@ -13,7 +13,7 @@ class LookBookTest {
             {"duskloom": "timeline/1", "map": "m.csv", "length": "9s",
              "looks": {
                "turn": {"effect": "spin", "with": {"arms": 3, "every": "4s"}, "spread": "each", "blend": "screen",
-                        "fade": {"in": "1s", "out": "2s"}, "opacity": 0.5, "fit": "fill", "order": "up"},
+                        "fade": {"in": "1s", "out": "2s"}, "opacity": 0.5, "fit": "stretch", "order": "up"},
                "plain": {"effect": "wash"},
                "fitted": {"fit": "none"}},
              "layers": [{"cues": [
