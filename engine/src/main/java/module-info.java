@@ -9,19 +9,24 @@ module org.duskloom.engine {
     exports org.duskloom.engine.color;
     exports org.duskloom.engine.display;
     exports org.duskloom.engine.document;
+    exports org.duskloom.engine.effect;
+    exports org.duskloom.engine.file;
     exports org.duskloom.engine.font;
+    exports org.duskloom.engine.format;
+    exports org.duskloom.engine.frame;
     exports org.duskloom.engine.group;
     exports org.duskloom.engine.map;
-    exports org.duskloom.engine.effect;
-    exports org.duskloom.engine.output;
-    exports org.duskloom.engine.preview;
     exports org.duskloom.engine.plan;
+    exports org.duskloom.engine.png;
+    exports org.duskloom.engine.preview;
     exports org.duskloom.engine.problem;
     exports org.duskloom.engine.proof;
     exports org.duskloom.engine.random;
     exports org.duskloom.engine.render;
     exports org.duskloom.engine.sheet;
+    exports org.duskloom.engine.show;
     exports org.duskloom.engine.survey;
+    exports org.duskloom.engine.text;
     exports org.duskloom.engine.time;
     exports org.duskloom.engine.timeline;
 

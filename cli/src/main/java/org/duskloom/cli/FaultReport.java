@@ -2,7 +2,7 @@ package org.duskloom.cli;
 
 import java.io.IOException;
 import java.util.Locale;
-import org.duskloom.engine.output.OutputRefusedException;
+import org.duskloom.engine.file.OutputRefusedException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;

@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.StringJoiner;
-import org.duskloom.engine.output.FrameManifest;
-import org.duskloom.engine.output.OutputRefusedException;
-import org.duskloom.engine.output.StagedFile;
-import org.duskloom.engine.plan.InputFile;
+import org.duskloom.engine.file.OutputRefusedException;
+import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.format.FrameManifest;
+import org.duskloom.engine.show.InputFile;
 
 /** What outputs need to know of the files that were read. */
 final class InputNames {

@@ -5,12 +5,12 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.display.Display;
+import org.duskloom.engine.format.FrameManifest;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.map.PixelMap;
-import org.duskloom.engine.output.FrameManifest;
-import org.duskloom.engine.plan.InputFile;
-import org.duskloom.engine.plan.ShowReader;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.show.InputFile;
+import org.duskloom.engine.show.ShowReader;
 
 /**
  * A display that was read without errors.

@@ -5,14 +5,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.effect.EffectRegistry;
-import org.duskloom.engine.output.FrameManifest;
-import org.duskloom.engine.output.PropSpan;
+import org.duskloom.engine.format.FrameManifest;
+import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlanCompiler;
-import org.duskloom.engine.plan.Show;
-import org.duskloom.engine.plan.ShowReader;
 import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.show.Show;
+import org.duskloom.engine.show.ShowReader;
 
 /**
  * A show that was read and compiled without errors.

@@ -1,6 +1,6 @@
 package org.duskloom.cli;
 
-import org.duskloom.engine.output.StagedFiles;
+import org.duskloom.engine.file.StagedFiles;
 
 /** Entry point of the program. */
 public final class Main {

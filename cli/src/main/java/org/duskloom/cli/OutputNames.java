@@ -1,7 +1,7 @@
 package org.duskloom.cli;
 
 import java.nio.file.Path;
-import org.duskloom.engine.output.IfExists;
+import org.duskloom.engine.file.IfExists;
 
 /** What the options that name outputs mean, for every command alike. */
 final class OutputNames {

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongFunction;
 import java.util.function.LongToDoubleFunction;
+import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.map.PixelMap;
-import org.duskloom.engine.output.PropSpan;
 import org.duskloom.engine.preview.PreviewScene;
 
 /** What pictures and manifests need of a pixel map. */

@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.duskloom.engine.output.IfExists;
+import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.proof.Proof;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

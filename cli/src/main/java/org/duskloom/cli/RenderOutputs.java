@@ -6,17 +6,17 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import org.duskloom.engine.output.FrameManifest;
-import org.duskloom.engine.output.IfExists;
-import org.duskloom.engine.output.OutputGroup;
-import org.duskloom.engine.output.RawFrameSink;
-import org.duskloom.engine.output.StagedFile;
-import org.duskloom.engine.output.TeeSink;
+import org.duskloom.engine.file.IfExists;
+import org.duskloom.engine.file.OutputGroup;
+import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.format.FrameManifest;
+import org.duskloom.engine.format.RawFrameSink;
+import org.duskloom.engine.frame.FrameSink;
+import org.duskloom.engine.frame.TeeSink;
 import org.duskloom.engine.preview.ContactStrip;
 import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.preview.StripOptions;
 import org.duskloom.engine.preview.TimeStrip;
-import org.duskloom.engine.render.FrameSink;
 import org.duskloom.engine.time.FrameSpan;
 
 /** The files of one rendering, all begun before the first frame, so that what cannot be written is known by then. */

@@ -1,10 +1,10 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
+import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.render.FrameList;
 import org.duskloom.engine.render.FrameRenderer;
-import org.duskloom.engine.render.FrameSink;
 import org.duskloom.engine.render.Progress;
 
 /**

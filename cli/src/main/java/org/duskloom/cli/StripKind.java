@@ -1,13 +1,13 @@
 package org.duskloom.cli;
 
 import java.util.Locale;
-import org.duskloom.engine.output.OutputRefusedException;
-import org.duskloom.engine.output.StagedFile;
+import org.duskloom.engine.file.OutputRefusedException;
+import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.preview.ContactStrip;
 import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.preview.StripOptions;
 import org.duskloom.engine.preview.TimeStrip;
-import org.duskloom.engine.render.FrameSink;
 import org.duskloom.engine.time.FrameSpan;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;

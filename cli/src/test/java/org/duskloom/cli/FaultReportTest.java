@@ -7,7 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
-import org.duskloom.engine.output.OutputRefusedException;
+import org.duskloom.engine.file.OutputRefusedException;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 

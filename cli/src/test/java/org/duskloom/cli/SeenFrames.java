@@ -1,7 +1,7 @@
 package org.duskloom.cli;
 
 import java.util.function.Consumer;
-import org.duskloom.engine.render.FrameSink;
+import org.duskloom.engine.frame.FrameSink;
 
 /**
  * Shows every frame to a test.

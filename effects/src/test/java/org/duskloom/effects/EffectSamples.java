@@ -8,20 +8,20 @@ import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
 import org.duskloom.engine.effect.EffectRegistry;
+import org.duskloom.engine.file.IfExists;
+import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.map.PixelMap;
-import org.duskloom.engine.output.IfExists;
-import org.duskloom.engine.output.PropSpan;
-import org.duskloom.engine.output.StagedFile;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlanCompiler;
-import org.duskloom.engine.plan.Show;
-import org.duskloom.engine.plan.ShowReader;
 import org.duskloom.engine.preview.ContactStrip;
 import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.preview.StripOptions;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.render.FrameList;
 import org.duskloom.engine.render.FrameRenderer;
+import org.duskloom.engine.show.Show;
+import org.duskloom.engine.show.ShowReader;
 
 /**
  * Draws contact strips of cues, to look at: whether they please, no assertion can say. Arguments: a pixel map, a file

@@ -10,10 +10,10 @@ import java.util.stream.IntStream;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlanCompiler;
-import org.duskloom.engine.plan.Show;
-import org.duskloom.engine.plan.ShowReader;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.render.FramePainter;
+import org.duskloom.engine.show.Show;
+import org.duskloom.engine.show.ShowReader;
 
 /**
  * Twelve daisies of 32 pixels, four across and three up, one metre apart, and what a cue shows on them at 100 frames a

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.regex.Pattern;
 import org.duskloom.engine.css.AsciiCase;
 import org.duskloom.engine.css.CssFunction;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Reads a colour as W3C CSS Color Module Level 4 writes it: a name, {@code transparent}, {@code #rgb}, {@code #rgba},

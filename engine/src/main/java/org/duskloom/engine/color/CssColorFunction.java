@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import org.duskloom.engine.css.CssFunction;
 import org.duskloom.engine.css.CssValue;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 
 /** One colour function with its values, in the older syntax with commas or the newer one with white space. */
 final class CssColorFunction {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * One CSS function with plain values, such as {@code steps(4, jump-end)}.

@@ -1,6 +1,6 @@
 package org.duskloom.engine.css;
 
-import org.duskloom.engine.document.Quoted;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * One value between the brackets of a CSS function.

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.map.Overlaps;
@@ -15,6 +14,7 @@ import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Looks for what is allowed in a display, but mostly is a slip. Everything it finds is a warning. */
 public final class DisplayChecks {

@@ -17,12 +17,12 @@ import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.Part;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Works out the parts that a shape's field {@code parts} defines: pixel ranges, or a list of parts whose pixels

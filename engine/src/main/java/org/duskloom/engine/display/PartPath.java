@@ -1,10 +1,10 @@
 package org.duskloom.engine.display;
 
 import java.util.Optional;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.map.Names;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** The path of a part within its shape: names with slashes between them, the outer first. */
 final class PartPath {

@@ -8,10 +8,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
 import java.util.function.Function;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.map.Part;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Puts parts that are known by path into each other. */
 final class PartTree {

@@ -5,9 +5,9 @@ import java.util.BitSet;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Reads pixel ranges such as {@code 1-6, 9, 14-10}: pixel numbers from 1, in the order written; a falling range runs

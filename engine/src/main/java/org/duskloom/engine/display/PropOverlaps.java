@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.BiPredicate;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Finds props that hang in the same space. Boxes would not do: a fence runs through many boxes, and flowers hang

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.map.Part;
 import org.duskloom.engine.map.PixelMap;
@@ -15,6 +14,7 @@ import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Makes the pixel map of a display: places the shape of every prop, and turns its wiring round where it is fed from

@@ -6,12 +6,12 @@ import java.util.Optional;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.Names;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Reads the props of a display, one after the other. */
 final class PropReader {

@@ -10,7 +10,6 @@ import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.map.Names;
@@ -19,6 +18,7 @@ import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Reads the shapes of a display. */
 final class ShapeReader {

@@ -4,12 +4,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.map.Part;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Finds names that differ by upper and lower case only, of which one mostly is a slip. */
 final class SimilarNames {

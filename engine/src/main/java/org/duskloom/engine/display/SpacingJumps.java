@@ -4,14 +4,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
-import org.duskloom.engine.document.Quoted;
-import org.duskloom.engine.document.ShortestDecimal;
 import org.duskloom.engine.map.Part;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
+import org.duskloom.engine.text.ShortestDecimal;
 
 /**
  * Finds pixels that were probably typed wrong: far from the pixel before and from the one behind, while those two are

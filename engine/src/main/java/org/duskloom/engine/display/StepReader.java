@@ -9,11 +9,11 @@ import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Reads one item of a {@code build} list: an object with the word of a step and, where wanted, {@code part}. */
 final class StepReader {

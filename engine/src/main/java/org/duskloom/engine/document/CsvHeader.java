@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Judges the header row of a CSV file. */
 final class CsvHeader {

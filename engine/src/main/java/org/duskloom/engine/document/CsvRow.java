@@ -3,6 +3,7 @@ package org.duskloom.engine.document;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.text.Quoted;
 
 /** One row of a CSV file. Where its cells stand is worked out only when asked for. */
 public final class CsvRow {

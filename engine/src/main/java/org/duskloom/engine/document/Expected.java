@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Takes a value as the type that is expected. Where it is another type or out of range, an error says what was expected

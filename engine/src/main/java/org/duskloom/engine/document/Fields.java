@@ -12,6 +12,7 @@ import java.util.Set;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * One object while it is bound to a record. Every method that asks for a field remembers its name; {@link #finish()} then

@@ -2,6 +2,7 @@ package org.duskloom.engine.document;
 
 import java.util.Optional;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Checks the field that says what kind of file this is, and of which version. */
 public final class Format {

@@ -2,6 +2,7 @@ package org.duskloom.engine.document;
 
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Says in words for people what is wrong where the text is not JSON: what was found, what should stand there, and where

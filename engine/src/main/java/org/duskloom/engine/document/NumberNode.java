@@ -1,6 +1,7 @@
 package org.duskloom.engine.document;
 
 import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.text.ShortestDecimal;
 
 /**
  * A JSON number.

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Gets the bytes of an input file, and refuses early what is too large to be meant. */
 final class SourceBytes {

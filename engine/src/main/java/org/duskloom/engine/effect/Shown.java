@@ -1,8 +1,8 @@
 package org.duskloom.engine.effect;
 
 import java.util.List;
-import org.duskloom.engine.document.Quoted;
-import org.duskloom.engine.document.ShortestDecimal;
+import org.duskloom.engine.text.Quoted;
+import org.duskloom.engine.text.ShortestDecimal;
 
 /** How effects show numbers and names in their messages. */
 public final class Shown {

@@ -2,10 +2,10 @@ package org.duskloom.engine.group;
 
 import java.util.List;
 import java.util.Optional;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * One address as written, taken apart.

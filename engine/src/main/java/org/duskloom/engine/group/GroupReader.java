@@ -12,12 +12,12 @@ import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.Names;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Reads groups: an object that holds for each name a list of addresses, or {@code {"all": [...], "except": [...]}}, which

@@ -5,11 +5,11 @@ import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Says of a wrong address what was probably meant. */
 final class Suggestions {

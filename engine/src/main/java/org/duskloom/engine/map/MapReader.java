@@ -14,10 +14,10 @@ import java.util.Set;
 import org.duskloom.engine.document.CsvReader;
 import org.duskloom.engine.document.CsvRow;
 import org.duskloom.engine.document.CsvTable;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Reads a pixel map: CSV with the columns {@code prop,pixel,x,y} and, where wanted, {@code z}, {@code part}, {@code ownx},

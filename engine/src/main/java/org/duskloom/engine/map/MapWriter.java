@@ -3,7 +3,7 @@ package org.duskloom.engine.map;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.duskloom.engine.document.ShortestDecimal;
+import org.duskloom.engine.text.ShortestDecimal;
 
 /**
  * Writes a pixel map as CSV that {@link MapReader} reads back as the same map: the same props, parts and, bit for bit, the

@@ -3,8 +3,8 @@ package org.duskloom.engine.map;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * One entry of a part cell: a path and, where the part's order is not the rising one, the pixel's rank in it, from 1; 0

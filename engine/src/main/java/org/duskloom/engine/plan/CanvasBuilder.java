@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.map.Positions;
+import org.duskloom.engine.show.Show;
 import org.duskloom.engine.timeline.Fit;
 import org.duskloom.engine.timeline.Layout;
 

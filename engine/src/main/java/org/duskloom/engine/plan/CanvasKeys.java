@@ -5,6 +5,7 @@ import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.random.StableHash;
+import org.duskloom.engine.show.Show;
 
 /** The random keys of a play of a cue: from the seed, the play, and the names and numbers of members and pixels. */
 final class CanvasKeys {

@@ -12,6 +12,7 @@ import org.duskloom.engine.map.Part;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.show.Show;
 
 /** Finds the parts that a setting names among the pixels of a canvas. */
 final class CanvasParts implements PartFinder {

@@ -2,6 +2,7 @@ package org.duskloom.engine.plan;
 
 import java.util.List;
 import org.duskloom.engine.group.Member;
+import org.duskloom.engine.show.Show;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.timeline.Layout;
 

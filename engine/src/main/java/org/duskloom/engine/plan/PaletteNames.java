@@ -6,11 +6,11 @@ import java.util.Set;
 import org.duskloom.engine.color.CssColor;
 import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.color.PaletteStyle;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 
 /** A word where a palette is expected: the name of none, so it must be a colour. */
 final class PaletteNames {

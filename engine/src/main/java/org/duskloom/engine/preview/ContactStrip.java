@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.util.Arrays;
 import java.util.Optional;
 import org.duskloom.engine.color.Srgb;
+import org.duskloom.engine.file.OutputRefusedException;
+import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.font.PixelFont;
-import org.duskloom.engine.output.OutputRefusedException;
-import org.duskloom.engine.output.StagedFile;
-import org.duskloom.engine.render.FrameSink;
+import org.duskloom.engine.frame.FrameSink;
 
 /**
  * Chosen moments side by side in one PNG: every pixel a glowing dot where it hangs, seen from the front, each moment with

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.LongFunction;
 import java.util.function.LongToDoubleFunction;
 import org.duskloom.engine.font.PixelFont;
-import org.duskloom.engine.output.PropSpan;
+import org.duskloom.engine.frame.PropSpan;
 
 /**
  * What a picture needs to know of a display and its timeline, without their types.

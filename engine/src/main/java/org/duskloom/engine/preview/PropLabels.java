@@ -5,13 +5,13 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.font.PixelFont;
+import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.label.Area;
 import org.duskloom.engine.label.LabelFinder;
 import org.duskloom.engine.label.LabelPlace;
 import org.duskloom.engine.label.LabelWish;
 import org.duskloom.engine.label.PixelField;
 import org.duskloom.engine.label.Span;
-import org.duskloom.engine.output.PropSpan;
 
 /**
  * Names of props in a panel: each beside its prop, best under it, where it covers no pixel and is nearer to its own prop

@@ -1,8 +1,9 @@
 package org.duskloom.engine.preview;
 
 import java.io.IOException;
+import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.font.PixelFont;
-import org.duskloom.engine.output.StagedFile;
+import org.duskloom.engine.png.PngWriter;
 
 /**
  * A picture in memory, 8 bits each of red, green and blue. Colours are sRGB as {@code 0xRRGGBB}. What is drawn outside

@@ -1,7 +1,7 @@
 package org.duskloom.engine.preview;
 
 import java.util.Locale;
-import org.duskloom.engine.output.OutputRefusedException;
+import org.duskloom.engine.file.OutputRefusedException;
 
 /** The largest picture that is made. It is held in memory, and few programs open a larger one. */
 final class SheetSize {

@@ -1,7 +1,7 @@
 package org.duskloom.engine.preview;
 
+import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.font.PixelFont;
-import org.duskloom.engine.output.OutputRefusedException;
 
 /**
  * Where things stand on a contact strip, in dots of the picture: a head with the title, then panels in rows, each with a

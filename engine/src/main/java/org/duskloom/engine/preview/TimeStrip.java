@@ -2,11 +2,12 @@ package org.duskloom.engine.preview;
 
 import java.io.IOException;
 import java.util.OptionalInt;
+import org.duskloom.engine.file.OutputRefusedException;
+import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.font.PixelFont;
-import org.duskloom.engine.output.OutputRefusedException;
-import org.duskloom.engine.output.PropSpan;
-import org.duskloom.engine.output.StagedFile;
-import org.duskloom.engine.render.FrameSink;
+import org.duskloom.engine.frame.FrameSink;
+import org.duskloom.engine.frame.PropSpan;
+import org.duskloom.engine.png.PngWriter;
 
 /**
  * A whole run in one PNG: a row per pixel in wiring order, a column per frame or, for long runs, per n-th frame, each cell in exactly the colour of the frame's bytes. Title, times and names stand round that field, not in it. Holds all frames in memory, which is why its

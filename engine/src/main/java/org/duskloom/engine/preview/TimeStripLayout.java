@@ -2,9 +2,9 @@ package org.duskloom.engine.preview;
 
 import java.util.Locale;
 import java.util.OptionalInt;
+import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.font.PixelFont;
-import org.duskloom.engine.output.OutputRefusedException;
-import org.duskloom.engine.output.PropSpan;
+import org.duskloom.engine.frame.PropSpan;
 
 /**
  * Where things stand on a time strip, in dots of the picture: a head with title and times, names at the left, and the

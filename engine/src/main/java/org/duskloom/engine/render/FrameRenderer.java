@@ -7,6 +7,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.plan.Plan;
 
 /**

@@ -1,9 +1,9 @@
 package org.duskloom.engine.sheet;
 
 import java.io.IOException;
+import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.label.Area;
-import org.duskloom.engine.output.StagedFile;
 import org.duskloom.engine.preview.Raster;
 
 /** Draws a drawing as dots. Edges are smoothed by how much of a dot a stroke covers. */

@@ -1,6 +1,6 @@
 package org.duskloom.engine.sheet;
 
-import org.duskloom.engine.document.ShortestDecimal;
+import org.duskloom.engine.text.ShortestDecimal;
 
 /**
  * What a person may choose about sheets.

@@ -12,13 +12,13 @@ import java.util.TreeMap;
 import org.duskloom.engine.document.CsvReader;
 import org.duskloom.engine.document.CsvRow;
 import org.duskloom.engine.document.CsvTable;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Reads measurements: CSV with the columns {@code prop,pixel,x,y} and, where depth was measured, {@code z}. A row for each

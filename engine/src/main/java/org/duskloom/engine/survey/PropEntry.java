@@ -4,7 +4,7 @@ import org.duskloom.engine.display.Mirror;
 import org.duskloom.engine.display.PlacedProp;
 import org.duskloom.engine.display.Placement;
 import org.duskloom.engine.display.Units;
-import org.duskloom.engine.document.ShortestDecimal;
+import org.duskloom.engine.text.ShortestDecimal;
 
 /**
  * The entry of a prop in a display, on one line of JSON. What differs from the description is rounded to tenths of a

@@ -7,9 +7,9 @@ import java.util.Map;
 import org.duskloom.engine.css.AsciiCase;
 import org.duskloom.engine.css.CssFunction;
 import org.duskloom.engine.css.CssValue;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 
 /** Reads the words and functions of W3C CSS Easing Functions Level 1 and 2. */
 final class EasingText {

@@ -4,8 +4,8 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Frames per second as an exact, reduced ratio above 0 and at most {@value #FASTEST}. Frame n is the instant

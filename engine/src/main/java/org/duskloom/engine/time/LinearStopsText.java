@@ -3,8 +3,8 @@ package org.duskloom.engine.time;
 import java.util.ArrayList;
 import java.util.List;
 import org.duskloom.engine.css.CssValue;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Makes the points of {@code linear(stop, ...)}: a stop is an output with no, one or two percentages of input, in front

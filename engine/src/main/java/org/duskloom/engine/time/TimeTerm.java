@@ -3,8 +3,8 @@ package org.duskloom.engine.time;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 
 /** Reads one unsigned number with its unit, or one clock time. */
 final class TimeTerm {

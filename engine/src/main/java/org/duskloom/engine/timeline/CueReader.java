@@ -12,9 +12,9 @@ import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.time.ExactTime;
 

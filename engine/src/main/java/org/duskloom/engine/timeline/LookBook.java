@@ -10,10 +10,10 @@ import java.util.Set;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ObjectNode;
-import org.duskloom.engine.document.Quoted;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** The looks of a timeline. A look holds any field of a cue that says what is seen, not where or when. */
 final class LookBook {

@@ -13,6 +13,7 @@ class ArchitectureTest {
     /** Each package may use only those before it. */
     static final List<String> ORDER = List.of(
             "problem",
+            "text",
             "document",
             "random",
             "css",
@@ -26,9 +27,13 @@ class ArchitectureTest {
             "survey",
             "timeline",
             "effect",
+            "show",
+            "frame",
             "plan",
             "render",
-            "output",
+            "file",
+            "png",
+            "format",
             "label",
             "preview",
             "sheet");
@@ -68,7 +73,7 @@ class ArchitectureTest {
     @Test
     void nothingIsLeftToChance() {
         // Temporary files of two runs side by side must not share a name; no frame depends on it.
-        Rules.noRandomGenerators("org.duskloom.engine.output.PartFiles").check(ENGINE);
+        Rules.noRandomGenerators("org.duskloom.engine.file.PartFiles").check(ENGINE);
     }
 
     @Test

@@ -16,6 +16,8 @@ import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.problem.Problem;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.show.Show;
+import org.duskloom.engine.show.ShowReader;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;

@@ -8,6 +8,10 @@ import java.nio.file.Path;
 import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.show.DisplayFile;
+import org.duskloom.engine.show.InputFile;
+import org.duskloom.engine.show.Show;
+import org.duskloom.engine.show.ShowReader;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

@@ -13,6 +13,8 @@ import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.map.Maps;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.show.Show;
+import org.duskloom.engine.show.ShowFiles;
 import org.duskloom.engine.timeline.Timeline;
 import org.duskloom.engine.timeline.TimelineReader;
 

@@ -2,7 +2,7 @@ package org.duskloom.engine.preview;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.duskloom.engine.output.PropSpan;
+import org.duskloom.engine.frame.PropSpan;
 
 /** An allotment garden on midsummer night: daisies on an arch, a fence, a trellis and a pond. Millimetres. */
 final class Garden {

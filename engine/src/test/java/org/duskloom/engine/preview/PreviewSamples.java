@@ -5,8 +5,8 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.OptionalInt;
 import java.util.stream.LongStream;
-import org.duskloom.engine.output.IfExists;
-import org.duskloom.engine.output.StagedFile;
+import org.duskloom.engine.file.IfExists;
+import org.duskloom.engine.file.StagedFile;
 
 /** Draws pictures to look at into the folder given: whether they please, no assertion can say. */
 final class PreviewSamples {

@@ -6,8 +6,8 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
-import org.duskloom.engine.output.IfExists;
-import org.duskloom.engine.output.StagedFile;
+import org.duskloom.engine.file.IfExists;
+import org.duskloom.engine.file.StagedFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 

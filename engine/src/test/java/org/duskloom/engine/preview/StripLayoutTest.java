@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Rectangle;
 import java.util.OptionalInt;
+import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.font.PixelFont;
-import org.duskloom.engine.output.OutputRefusedException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

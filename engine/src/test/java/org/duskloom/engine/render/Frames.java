@@ -3,6 +3,7 @@ package org.duskloom.engine.render;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.plan.Plan;
 
 /** Renders frames in tests, and says what is expected of them. */

@@ -8,7 +8,7 @@ import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.color.PaletteStyle;
-import org.duskloom.engine.document.ShortestDecimal;
+import org.duskloom.engine.text.ShortestDecimal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -1,0 +1,136 @@
+package org.duskloom.engine.png;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.zip.CRC32;
+import java.util.zip.Deflater;
+
+/**
+ * Writes a PNG of 8-bit red, green and blue, row by row, so that no more than a row need be in memory. Follows W3C
+ * Portable Network Graphics, Third Edition. Every row is filtered with type 2 (Up), which suits drawings and is quick;
+ * the pixels are lossless and marked as sRGB, the compressed bytes may differ between versions of zlib.
+ */
+public final class PngWriter implements Closeable {
+    /** zlib's fastest level: noisy pictures grow by some 40 % against level 6, and take a quarter of its time. */
+    public static final int FAST = 1;
+
+    private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
+    private static final byte FILTER_UP = 2;
+    private static final int CHUNK_BYTES = 1 << 16;
+
+    private final OutputStream out;
+    private final Deflater deflater;
+    private final byte[] previous;
+    private final byte[] filtered;
+    private final byte[] compressed = new byte[CHUNK_BYTES];
+    private int compressedLength;
+    private int rowsLeft;
+
+    /**
+     * Writes what comes before the pixels.
+     *
+     * @param out takes the file; not closed by this writer
+     * @param width dots in a row, from 1
+     * @param height rows, from 1
+     * @param level zlib's, 0 (stored) to 9 (smallest); {@link #FAST} for drawings
+     * @throws IOException if {@code out} does
+     */
+    public PngWriter(OutputStream out, int width, int height, int level) throws IOException {
+        if (width < 1 || height < 1) {
+            throw new IllegalArgumentException("a picture of " + width + " by " + height);
+        }
+        this.out = out;
+        this.deflater = new Deflater(level);
+        this.previous = new byte[Math.multiplyExact(3, width)];
+        this.filtered = new byte[previous.length + 1];
+        this.rowsLeft = height;
+        filtered[0] = FILTER_UP;
+        out.write(SIGNATURE);
+        chunk("IHDR", header(width, height), 13);
+        chunk("sRGB", new byte[] {0}, 1);
+    }
+
+    /**
+     * Appends the next row.
+     *
+     * @param rgb holds red, green and blue of each dot from {@code offset} on
+     * @throws IOException if {@code out} does
+     */
+    public void row(byte[] rgb, int offset) throws IOException {
+        if (rowsLeft == 0) {
+            throw new IllegalStateException("the picture has all its rows");
+        }
+        rowsLeft--;
+        for (int i = 0; i < previous.length; i++) {
+            byte value = rgb[offset + i];
+            filtered[i + 1] = (byte) (value - previous[i]);
+            previous[i] = value;
+        }
+        deflater.setInput(filtered);
+        while (!deflater.needsInput()) {
+            compress();
+        }
+    }
+
+    /**
+     * Writes what comes after the pixels.
+     *
+     * @throws IllegalStateException if rows are missing
+     * @throws IOException if {@code out} does
+     */
+    public void finish() throws IOException {
+        if (rowsLeft > 0) {
+            throw new IllegalStateException(rowsLeft + " rows are missing");
+        }
+        deflater.finish();
+        while (!deflater.finished()) {
+            compress();
+        }
+        chunk("IDAT", compressed, compressedLength);
+        compressedLength = 0;
+        chunk("IEND", new byte[0], 0);
+    }
+
+    /** Frees the compressor. */
+    @Override
+    public void close() {
+        deflater.end();
+    }
+
+    private void compress() throws IOException {
+        compressedLength += deflater.deflate(compressed, compressedLength, CHUNK_BYTES - compressedLength);
+        if (compressedLength == CHUNK_BYTES) {
+            chunk("IDAT", compressed, compressedLength);
+            compressedLength = 0;
+        }
+    }
+
+    private static byte[] header(int width, int height) {
+        byte bitDepth = 8;
+        byte trueColour = 2;
+        return ByteBuffer.allocate(13)
+                .putInt(width)
+                .putInt(height)
+                .put(bitDepth)
+                .put(trueColour)
+                .array();
+    }
+
+    private void chunk(String type, byte[] data, int length) throws IOException {
+        byte[] name = type.getBytes(StandardCharsets.US_ASCII);
+        CRC32 crc = new CRC32();
+        crc.update(name);
+        crc.update(data, 0, length);
+        out.write(bigEndian(length));
+        out.write(name);
+        out.write(data, 0, length);
+        out.write(bigEndian((int) crc.getValue()));
+    }
+
+    private static byte[] bigEndian(int value) {
+        return ByteBuffer.allocate(Integer.BYTES).putInt(value).array();
+    }
+}

@@ -1,0 +1,82 @@
+package org.duskloom.engine.show;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.duskloom.engine.display.Display;
+import org.duskloom.engine.display.DisplayReader;
+import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.group.GroupReader;
+import org.duskloom.engine.group.GroupTree;
+import org.duskloom.engine.map.MapReader;
+import org.duskloom.engine.plan.PlanCompiler;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.timeline.PixelSource;
+import org.duskloom.engine.timeline.Timeline;
+import org.duskloom.engine.timeline.TimelineReader;
+
+/** Reads a timeline and the pixels that it names. */
+public final class ShowReader {
+    private ShowReader() {}
+
+    /**
+     * Reads a show.
+     *
+     * @param file the timeline
+     * @param problems where errors and warnings of all files go
+     * @return the show as far as it could be read, so that {@link PlanCompiler} can find what else is wrong; nothing if
+     *     its pixels could not be read. Use it only if there are no errors.
+     */
+    public static Optional<Show> read(Path file, Problems problems) {
+        ShowFiles files = ShowFiles.beside(file);
+        Optional<Timeline> timeline = files.json(file, file.toString(), problems)
+                .filter(root -> DocumentKind.TIMELINE.accepts(root, file.toString(), files, problems))
+                .flatMap(root -> TimelineReader.read(root, problems));
+        if (timeline.isEmpty()) {
+            return Optional.empty();
+        }
+        PixelSource source = timeline.get().pixels();
+        return switch (source.kind()) {
+            case DISPLAY ->
+                namedDisplay(source, files, problems)
+                        .map(display -> new Show(timeline.get(), display.groups(), Optional.of(display), files));
+            case MAP ->
+                mapGroups(source, files, problems)
+                        .map(groups -> new Show(timeline.get(), groups, Optional.empty(), files));
+        };
+    }
+
+    /**
+     * Reads a display without a timeline.
+     *
+     * @param file the display
+     * @param problems where errors and warnings of all files go
+     * @return the display and the files it was read from, or nothing if an error was added
+     */
+    public static Optional<DisplayFile> readDisplay(Path file, Problems problems) {
+        ShowFiles files = ShowFiles.beside(file);
+        return display(file, file.toString(), files, problems).map(display -> new DisplayFile(display, files.inputs()));
+    }
+
+    private static Optional<Display> namedDisplay(PixelSource source, ShowFiles files, Problems problems) {
+        return files.locate(source.file(), problems)
+                .flatMap(path -> display(path, files.shown(source.file().value()), files, problems));
+    }
+
+    private static Optional<Display> display(Path path, String shownName, ShowFiles files, Problems problems) {
+        int errorsBefore = problems.errorCount();
+        ShowFiles named = files.namedIn(path, shownName);
+        Optional<Display> display = files.json(path, shownName, problems)
+                .filter(root -> DocumentKind.DISPLAY.accepts(root, shownName, named, problems))
+                .flatMap(root -> DisplayReader.read(root, named::text, problems));
+        return problems.errorCount() > errorsBefore ? Optional.empty() : display;
+    }
+
+    /** Groups with errors are known by their names, so that the cues that name them are checked all the same. */
+    private static Optional<GroupTree> mapGroups(PixelSource source, ShowFiles files, Problems problems) {
+        Optional<SourceText> text = files.text(source.file(), problems);
+        return text.flatMap(csv -> MapReader.read(csv, problems))
+                .map(map -> source.groups()
+                        .map(node -> GroupReader.read(node, map, problems))
+                        .orElseGet(() -> GroupTree.of(map)));
+    }
+}

@@ -1,0 +1,30 @@
+package org.duskloom.engine.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class QuotedTest {
+    /** General categories from the Unicode Character Database: Cc, Cf, Zs, Zl, Cs. */
+    @ParameterizedTest
+    @CsvSource({"0, \\u0000", "a, \\u000a", "200b, \\u200b", "a0, \\u00a0", "2028, \\u2028", "d83c, \\ud83c"})
+    void escapesWhatCannotBeSeen(String hex, String shown) {
+        String text = "a" + Character.toString(Integer.parseInt(hex, 16)) + "b";
+        assertThat(Quoted.of(text)).isEqualTo("\"a" + shown + "b\"");
+    }
+
+    @Test
+    void leavesLettersAlone() {
+        String text = "Gänseblümchen \ud83c\udf3c 5 m²";
+        assertThat(Quoted.of(text)).isEqualTo('"' + text + '"');
+    }
+
+    @Test
+    void cutsBehindSixtyCodePoints() {
+        String daisies = "\ud83c\udf3c".repeat(60);
+        assertThat(Quoted.of(daisies)).isEqualTo('"' + daisies + '"');
+        assertThat(Quoted.of(daisies + "x")).isEqualTo('"' + daisies + "…\"");
+    }
+}
