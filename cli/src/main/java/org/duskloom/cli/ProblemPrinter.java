@@ -1,6 +1,8 @@
 package org.duskloom.cli;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.duskloom.engine.problem.Problem;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.Severity;
@@ -23,9 +25,7 @@ final class ProblemPrinter {
         for (Problem problem : listed) {
             text.append(line(problem, streams.traits().errColored())).append(System.lineSeparator());
         }
-        if (problems.omitted() > 0) {
-            text.append("and ").append(problems.omitted()).append(" more").append(System.lineSeparator());
-        }
+        more(problems).ifPresent(line -> text.append(line).append(System.lineSeparator()));
         streams.tell(text.append(count(listed, problems)).toString());
     }
 
@@ -38,13 +38,23 @@ final class ProblemPrinter {
         return problem.location() + ": " + color + problem.severity().word() + PLAIN + ": " + problem.message() + hint;
     }
 
-    /** Repeats are not listed, so they are not counted either, as far as they are known. */
+    private static Optional<String> more(Problems problems) {
+        List<String> parts = new ArrayList<>();
+        if (problems.omittedErrors() > 0) {
+            parts.add(Words.counted(problems.omittedErrors(), "more error"));
+        }
+        if (problems.omittedWarnings() > 0) {
+            parts.add(Words.counted(problems.omittedWarnings(), "more warning"));
+        }
+        return parts.isEmpty() ? Optional.empty() : Optional.of("and " + String.join(" and ", parts));
+    }
+
+    /** Repeats are not listed, so they are not counted either. */
     private static String count(List<Problem> listed, Problems problems) {
-        boolean all = problems.omitted() == 0;
         long listedErrors =
                 listed.stream().filter(p -> p.severity() == Severity.ERROR).count();
-        long errors = all ? listedErrors : problems.errorCount();
-        long warnings = all ? listed.size() - listedErrors : problems.warningCount();
+        long errors = listedErrors + problems.omittedErrors();
+        long warnings = listed.size() - listedErrors + problems.omittedWarnings();
         String counted = Words.counted(warnings, "warning");
         if (errors == 0) {
             return counted;

@@ -46,7 +46,29 @@ class ProblemPrinterTest {
         }
         String[] lines = printed(false).split("\n");
         assertThat(lines).hasSize(Problems.LIMIT + 2);
-        assertThat(lines).endsWith("and 34 more", "234 errors");
+        assertThat(lines).endsWith("and 34 more errors", "234 errors");
+    }
+
+    @Test
+    void saysHowManyWarningsMadeRoomForErrors() {
+        for (int line = 1; line <= Problems.LIMIT; line++) {
+            problems.warn(new Location("map.csv", line, 1), "the pixel is far away", "");
+        }
+        problems.error(Location.ofFile("show.json"), "the file is empty");
+        String[] lines = printed(false).split("\n");
+        assertThat(lines).hasSize(Problems.LIMIT + 2);
+        assertThat(lines)
+                .endsWith("show.json: error: the file is empty", "and 1 more warning", "1 error, 200 warnings");
+    }
+
+    @Test
+    void saysHowManyOfBothAreLeftOut() {
+        for (int line = 1; line <= Problems.LIMIT + 2; line++) {
+            problems.error(new Location("map.csv", line, 1), "x is missing");
+            problems.warn(new Location("map.csv", line, 2), "the pixel is far away", "");
+        }
+        assertThat(printed(false).split("\n"))
+                .endsWith("and 2 more errors and 202 more warnings", "202 errors, 202 warnings");
     }
 
     /** ECMA-48 select graphic rendition: 31 red, 33 yellow, 0 as it was. */

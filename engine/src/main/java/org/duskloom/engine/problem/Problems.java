@@ -4,19 +4,19 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
- * The problems of one run, collected while reading goes on. Not safe for use by several threads. Keeps each problem once,
- * and at most {@link #LIMIT} of them; the rest is counted, so that a file of a million bad rows stays readable.
+ * The problems of one run, collected while reading goes on. Not safe for use by several threads. Keeps each problem once, and
+ * at most {@link #LIMIT} of them, so that a file of a million bad rows stays readable; the rest is counted. Where there are
+ * more, warnings make room for errors, whichever came first: no number of warnings hides what stops the run.
  */
 public final class Problems {
     /** How many problems are kept word for word. */
     public static final int LIMIT = 200;
 
-    private final Set<Problem> kept = new LinkedHashSet<>();
-    private int errors;
-    private int warnings;
-    private int omitted;
+    private final Kept errors = new Kept();
+    private final Kept warnings = new Kept();
 
     /** An empty list. */
     public Problems() {}
@@ -28,37 +28,45 @@ public final class Problems {
 
     /** Adds an error with what is allowed or the nearest name. */
     public void error(Location location, String message, String hint) {
-        add(new Problem(Severity.ERROR, location, message, hint));
+        errors.add(new Problem(Severity.ERROR, location, message, hint));
     }
 
     /** Adds a warning with what could be done about it. */
     public void warn(Location location, String message, String hint) {
-        add(new Problem(Severity.WARNING, location, message, hint));
+        warnings.add(new Problem(Severity.WARNING, location, message, hint));
     }
 
     /** How many errors were added, kept or not, repeats too. */
     public int errorCount() {
-        return errors;
+        return errors.count;
     }
 
     /** How many warnings were added, kept or not, repeats too. */
     public int warningCount() {
-        return warnings;
+        return warnings.count;
     }
 
     /** Whether anything was added that stops the run. */
     public boolean hasErrors() {
-        return errors > 0;
+        return errors.count > 0;
     }
 
-    /** How many problems are not in {@link #inFileOrder()}, because the limit was reached. */
-    public int omitted() {
-        return omitted;
+    /** How many errors are not in {@link #inFileOrder()}, because the limit was reached. */
+    public int omittedErrors() {
+        return errors.omitted;
     }
 
-    /** The problems kept, by file, line and column. */
+    /** How many warnings are not in {@link #inFileOrder()}, because the limit was reached or errors took their place. */
+    public int omittedWarnings() {
+        return warnings.omitted + warnings.problems.size() - warningsShown();
+    }
+
+    /** The problems kept, by file, line and column; of the warnings those that came first. */
     public List<Problem> inFileOrder() {
-        return kept.stream().sorted(Comparator.comparing(Problem::location)).toList();
+        return Stream.concat(
+                        errors.problems.stream(), warnings.problems.stream().limit(warningsShown()))
+                .sorted(Comparator.comparing(Problem::location))
+                .toList();
     }
 
     /**
@@ -68,20 +76,27 @@ public final class Problems {
      */
     public void throwIfErrors() throws InputException {
         if (hasErrors()) {
-            throw new InputException(inFileOrder(), omitted());
+            throw new InputException(inFileOrder(), omittedErrors() + omittedWarnings());
         }
     }
 
-    private void add(Problem problem) {
-        if (problem.severity() == Severity.ERROR) {
-            errors++;
-        } else {
-            warnings++;
-        }
-        if (kept.size() < LIMIT) {
-            kept.add(problem);
-        } else if (!kept.contains(problem)) {
-            omitted++;
+    private int warningsShown() {
+        return Math.min(warnings.problems.size(), LIMIT - errors.problems.size());
+    }
+
+    /** Problems of one severity, each once, up to the limit. */
+    private static final class Kept {
+        private final Set<Problem> problems = new LinkedHashSet<>();
+        private int count;
+        private int omitted;
+
+        private void add(Problem problem) {
+            count++;
+            if (problems.size() < LIMIT) {
+                problems.add(problem);
+            } else if (!problems.contains(problem)) {
+                omitted++;
+            }
         }
     }
 }

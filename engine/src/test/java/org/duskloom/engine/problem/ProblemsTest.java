@@ -3,6 +3,7 @@ package org.duskloom.engine.problem;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Comparator;
 import org.junit.jupiter.api.Test;
 
 class ProblemsTest {
@@ -17,7 +18,7 @@ class ProblemsTest {
                 .extracting(Problem::toString)
                 .containsExactly("show.json:4:2: error: there is no look \"glwo\"; did you mean \"glow\"?");
         assertThat(problems.errorCount()).isEqualTo(3);
-        assertThat(problems.omitted()).isZero();
+        assertThat(problems.omittedErrors()).isZero();
     }
 
     @Test
@@ -27,7 +28,8 @@ class ProblemsTest {
         }
         problems.warn(new Location("map.csv", 1, 1), "another", "");
         assertThat(problems.inFileOrder()).extracting(Problem::message).containsExactly("another", "the same");
-        assertThat(problems.omitted()).isZero();
+        assertThat(problems.omittedErrors()).isZero();
+        assertThat(problems.omittedWarnings()).isZero();
     }
 
     @Test
@@ -37,8 +39,39 @@ class ProblemsTest {
         }
         problems.error(new Location("map.csv", 7, 1), "wrong");
         assertThat(problems.inFileOrder()).hasSize(Problems.LIMIT);
-        assertThat(problems.omitted()).isEqualTo(5);
+        assertThat(problems.omittedErrors()).isEqualTo(5);
         assertThat(problems.errorCount()).isEqualTo(Problems.LIMIT + 6);
+    }
+
+    /** Warnings make room for errors, whichever come first, and what is listed stands in the order of the files. */
+    @Test
+    void noNumberOfWarningsHidesAnError() {
+        int many = 3 * Problems.LIMIT;
+        for (int line = 1; line <= many; line++) {
+            problems.warn(new Location("map.csv", line, 1), "odd", "");
+        }
+        problems.error(new Location("show.json", 9, 5), "wrong");
+        problems.error(new Location("map.csv", 2, 7), "wrong too");
+        assertThat(problems.inFileOrder())
+                .hasSize(Problems.LIMIT)
+                .isSortedAccordingTo(Comparator.comparing(Problem::location))
+                .extracting(Problem::message)
+                .contains("wrong", "wrong too");
+        assertThat(problems.inFileOrder().get(2).message()).isEqualTo("wrong too");
+        assertThat(problems.omittedErrors()).isZero();
+        assertThat(problems.omittedWarnings()).isEqualTo(many - (Problems.LIMIT - 2));
+        assertThat(problems.warningCount()).isEqualTo(many);
+    }
+
+    @Test
+    void noWarningIsListedWhereErrorsFillTheList() {
+        problems.warn(new Location("map.csv", 1, 1), "odd", "");
+        for (int line = 1; line <= Problems.LIMIT; line++) {
+            problems.error(new Location("map.csv", line, 1), "wrong");
+        }
+        assertThat(problems.inFileOrder()).extracting(Problem::message).containsOnly("wrong");
+        assertThat(problems.omittedErrors()).isZero();
+        assertThat(problems.omittedWarnings()).isEqualTo(1);
     }
 
     @Test
