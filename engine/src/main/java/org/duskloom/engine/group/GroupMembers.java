@@ -1,27 +1,21 @@
 package org.duskloom.engine.group;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import org.duskloom.engine.document.TextNode;
-import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 
-/** The members of every group, worked out once; finds circles. */
+/** The members of every group, worked out once. */
 final class GroupMembers {
-    private static final int MAX_DEPTH = 64;
-
     private final Map<String, GroupDefinition> definitions;
     private final BiFunction<TextNode, Problems, Optional<List<Member>>> expand;
     private final Map<String, Optional<List<Member>>> done = new HashMap<>();
-    private final LinkedHashSet<String> open = new LinkedHashSet<>();
-    private String innermost;
+    private String current;
 
     GroupMembers(
             Map<String, GroupDefinition> definitions, BiFunction<TextNode, Problems, Optional<List<Member>>> expand) {
@@ -29,43 +23,28 @@ final class GroupMembers {
         this.expand = expand;
     }
 
+    /** Works out groups, each after those that it names. */
+    void workOut(List<String> innermostFirst, Problems problems) {
+        for (String name : innermostFirst) {
+            current = name;
+            done.put(name, members(definitions.get(name), problems));
+        }
+        current = null;
+    }
+
     /** Whether no group is just being worked out. */
     boolean isIdle() {
-        return open.isEmpty();
+        return current == null;
     }
 
     /** Whether this is the group whose addresses are just being resolved. */
-    boolean isInnermost(String name) {
-        return name.equals(innermost);
+    boolean isCurrent(String name) {
+        return name.equals(current);
     }
 
-    /** The members of a group; empty if it has errors, which are reported once. */
-    Optional<List<Member>> of(String name, Problems problems) {
-        return from(name, definitions.get(name).location(), problems);
-    }
-
-    /** The same, asked for by an address that is written there. */
-    Optional<List<Member>> from(String name, Location place, Problems problems) {
-        Optional<List<Member>> known = done.get(name);
-        if (known != null) {
-            return known;
-        }
-        if (open.contains(name)) {
-            reportCircle(name, place, problems);
-            return Optional.empty();
-        }
-        if (open.size() >= MAX_DEPTH) {
-            problems.error(place, "groups are nested deeper than " + MAX_DEPTH, "name the props themselves");
-            return Optional.empty();
-        }
-        String outer = innermost;
-        innermost = name;
-        open.add(name);
-        Optional<List<Member>> members = members(definitions.get(name), problems);
-        open.remove(name);
-        innermost = outer;
-        done.put(name, members);
-        return members;
+    /** The members of a group; empty if it has errors, of which going in a circle is one. They are reported elsewhere. */
+    Optional<List<Member>> of(String name) {
+        return done.getOrDefault(name, Optional.empty());
     }
 
     private Optional<List<Member>> members(GroupDefinition group, Problems problems) {
@@ -101,13 +80,5 @@ final class GroupMembers {
             taken.or(pixels);
         }
         return complete ? Optional.of(taken) : Optional.empty();
-    }
-
-    private void reportCircle(String name, Location place, Problems problems) {
-        List<String> circle = new ArrayList<>(open);
-        circle = new ArrayList<>(circle.subList(circle.indexOf(name), circle.size()));
-        circle.add(name);
-        problems.error(
-                place, "groups go in a circle: " + String.join(" -> ", circle), "take one of them out of the circle");
     }
 }

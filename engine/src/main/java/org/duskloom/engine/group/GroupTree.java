@@ -41,7 +41,7 @@ public final class GroupTree {
         this.definitions = new LinkedHashMap<>(definitions);
         this.suggestions = new Suggestions(map, this.definitions.keySet(), Set.copyOf(incompleteProps));
         this.groupMembers = new GroupMembers(this.definitions, this::expand);
-        this.definitions.keySet().forEach(name -> groupMembers.of(name, problems));
+        groupMembers.workOut(GroupOrder.innermostFirst(this.definitions, this::groupsNamedBy, problems), problems);
     }
 
     /** A map without groups. */
@@ -154,7 +154,7 @@ public final class GroupTree {
             return orElse(found, () -> suggestions.noneHasPart(address, matched, problems));
         }
         List<String> groups = groupsMatching(address.head()).stream()
-                .filter(name -> !groupMembers.isInnermost(name))
+                .filter(name -> !groupMembers.isCurrent(name))
                 .toList();
         return groups.isEmpty() ? unknown(address, problems) : ofGroups(address, groups, problems);
     }
@@ -165,7 +165,7 @@ public final class GroupTree {
         }
         Set<Member> all = new LinkedHashSet<>();
         for (String name : names) {
-            Optional<List<Member>> members = groupMembers.from(name, address.location(), problems);
+            Optional<List<Member>> members = groupMembers.of(name);
             if (members.isEmpty()) {
                 return Optional.empty();
             }

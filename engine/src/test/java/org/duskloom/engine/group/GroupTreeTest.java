@@ -282,13 +282,31 @@ class GroupTreeTest {
                         "show.json:7:9: error: there is no prop and no group \"four\"");
     }
 
+    /** Whichever end the file begins with, and in between: 5,000 groups, each in the next. */
+    @ParameterizedTest
+    @CsvSource({"1", "-1", "1999"})
+    void resolvesGroupsNestedDeeplyInAnyOrder(int step) {
+        int count = 5_000;
+        StringBuilder groups = new StringBuilder("{");
+        for (int i = 0; i < count; i++) {
+            int group = Math.floorMod(i * step, count);
+            String inside = group == 0 ? "pond" : "g" + (group - 1);
+            groups.append("\"g").append(group).append("\": [\"").append(inside).append("\"],\n");
+        }
+        assertThat(members(tree(groups + "\"last\": [\"g4999\"]}"), "last")).isEqualTo("[pond [9]]");
+    }
+
     @Test
-    void refusesGroupsNestedWithoutEnd() {
+    void findsALongCircle() {
         StringBuilder groups = new StringBuilder("{");
         for (int i = 0; i < 5_000; i++) {
             groups.append("\"g").append(i).append("\": [\"g").append(i + 1).append("\"],\n");
         }
-        tree(groups + "\"g5000\": [\"pond\"]}");
-        assertThat(Inputs.shown(problems)).first().asString().contains("groups are nested deeper than 64");
+        tree(groups + "\"g5000\": [\"g0\"]}");
+        assertThat(Inputs.shown(problems))
+                .singleElement()
+                .asString()
+                .startsWith("in.json:5001:11: error: groups go in a circle: g0 -> g1 -> g2")
+                .contains("-> g4999 -> g5000 -> g0; take one");
     }
 }
