@@ -37,6 +37,11 @@ final class SourceBytes {
                                     () -> "looked for " + file.toAbsolutePath().normalize()));
             return Optional.empty();
         }
+        // Opening a pipe would wait until somebody writes into it.
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            problems.error(whole, "is a pipe or a device, not a file", "save what it gives and name that file");
+            return Optional.empty();
+        }
         try (InputStream in = Files.newInputStream(file)) {
             return drain(in, Files.size(file), shownName, problems);
         } catch (AccessDeniedException denied) {

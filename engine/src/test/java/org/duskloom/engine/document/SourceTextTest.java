@@ -1,6 +1,7 @@
 package org.duskloom.engine.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
@@ -12,6 +13,7 @@ import java.util.Arrays;
 import java.util.Optional;
 import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -57,6 +59,19 @@ class SourceTextTest {
     void refusesAFolder() {
         assertThat(SourceText.read(folder, "plot", problems)).isEmpty();
         assertThat(Inputs.shown(problems)).singleElement().asString().startsWith("plot: error: is a folder");
+    }
+
+    /** Nobody writes into the pipe: whoever opened it would wait for ever. */
+    @Test
+    @Timeout(value = 20, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void refusesAPipeWithoutOpeningIt() throws Exception {
+        Path pipe = folder.resolve("pipe");
+        assumeThat(new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor())
+                .isZero();
+        assertThat(SourceText.read(pipe, "pipe", problems)).isEmpty();
+        assertThat(Inputs.shown(problems))
+                .containsExactly(
+                        "pipe: error: is a pipe or a device, not a file; save what it gives and name that file");
     }
 
     @Test
