@@ -3,6 +3,7 @@ package org.duskloom.engine.survey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.duskloom.engine.display.Placement;
 
 /** Turns a finished study into a finding. */
@@ -93,9 +94,23 @@ final class FindingBuilder {
                 rivals,
                 subject.isMuddled() ? Optional.empty() : readings.estimate(study.preferred()),
                 unclear ? Optional.of(Shortages.of(subject, study.sigma())) : Optional.empty(),
-                subject.slips(),
+                slips(reading),
                 subject.muddles(),
                 placeOf);
+    }
+
+    /** How far they are from where the others put them: by the reading that is told, or the nearest one where none explains. */
+    private List<Slip> slips(Reading reading) {
+        if (subject.slips().isEmpty()) {
+            return List.of();
+        }
+        boolean explained = study.verdict() == Verdict.AS_DESCRIBED || study.verdict() == Verdict.DIFFERENT;
+        Reading others = explained ? reading : readings.reading(subject.freest(), subject.prop());
+        Misfits misfits = new Misfits(others.places(subject.prop()), subject.everyOne(), subject.dimensions());
+        return IntStream.range(0, subject.everyOne().count())
+                .filter(i -> subject.slips().contains(subject.everyOne().pixel(i)))
+                .mapToObj(i -> new Slip(subject.everyOne().pixel(i), misfits.distance(i)))
+                .toList();
     }
 
     private Misfits asDescribed() {

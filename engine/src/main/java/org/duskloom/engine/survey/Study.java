@@ -18,6 +18,7 @@ final class Study {
     Study(Subject subject, Criterion criterion) {
         this.subject = subject;
         this.criterion = criterion;
+        subject.leaveOutSlip(criterion);
         this.selection = new Selection(subject, criterion);
         this.isLimited =
                 Shortages.rankOfMeasured(subject, criterion.sigma()) < Shortages.rankOfAll(subject, criterion.sigma());

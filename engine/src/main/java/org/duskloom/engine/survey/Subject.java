@@ -23,15 +23,17 @@ final class Subject {
     private final PlacedProp prop;
     private final Dimensions dimensions;
     private final Stance stance;
-    private final List<Slip> slips = new ArrayList<>();
+    private final List<Integer> slips = new ArrayList<>();
     private final List<Muddle> muddles = new ArrayList<>();
     private boolean isMuddled;
+    private final MeasuredProp everyOne;
     private MeasuredProp measured;
     private List<Wiring> wirings;
     private List<Candidate> candidates;
 
     Subject(PlacedProp prop, MeasuredProp measured, Dimensions dimensions) {
         this.prop = prop;
+        this.everyOne = measured;
         this.measured = measured;
         this.dimensions = dimensions;
         this.stance = new Stance(prop, prop.placement(), dimensions);
@@ -54,9 +56,14 @@ final class Subject {
         return stance;
     }
 
-    /** The measurements that were left out. */
-    List<Slip> slips() {
+    /** The pixels of which the measurements were left out, from 0. */
+    List<Integer> slips() {
         return slips;
+    }
+
+    /** All of its measurements, with those that were left out. */
+    MeasuredProp everyOne() {
+        return everyOne;
     }
 
     /** Measurements that were mixed up and left out. */
@@ -121,10 +128,12 @@ final class Subject {
      */
     void leaveOutSlips(double least, double good) {
         leaveOutHeaps();
-        settle();
         int count = measured.count();
-        // Of six pixels two may be exchanged; beyond that no more may be wrong than in any case.
         int most = count / SLIP_IN;
+        // Before wirings are tried: of few measurements with a slip among them one of the many fits nearly as well.
+        while (count - measured.count() < most && leaveOutOneOfPlain(least, good)) {}
+        settle();
+        // Of six pixels two may be exchanged; beyond that no more may be wrong than in any case.
         while (count - measured.count() + 2 <= Math.max(2, most) && leaveOutExchanged(least, good)) {
             settle();
         }
@@ -156,6 +165,62 @@ final class Subject {
         look();
     }
 
+    /** The one without which the wiring that is described, or that from the other end, leaves least. */
+    private boolean leaveOutOneOfPlain(double least, double good) {
+        SlipSearch search = new SlipSearch(this);
+        double before = search.squaredError();
+        int exponent = spareCoordinates() - dimensions.count();
+        if (isMuddled || exponent < 2 || before <= least * least) {
+            return false;
+        }
+        SlipSearch.One one = search.one();
+        boolean isWrong = one.squaredError() <= good * good * exponent
+                && isUnlikely(one.squaredError(), before, measured.count(), exponent);
+        if (isWrong) {
+            leaveOut(one.index());
+        }
+        return isWrong;
+    }
+
+    /**
+     * Leaves out the one measurement that alone keeps the prop from being wired as described, where the measuring error is
+     * known. Another wiring that rests on a single reading is less likely than a slip of the pen.
+     */
+    void leaveOutSlip(Criterion criterion) {
+        int left = slips.size()
+                + muddles.stream().mapToInt(muddle -> muddle.pixels().size()).sum();
+        boolean tooMany = SLIP_IN * (left + 1) > measured.count() + left;
+        if (isMuddled || tooMany || spareCoordinates() <= dimensions.count() || explains(plain(), criterion)) {
+            return;
+        }
+        SlipSearch search = new SlipSearch(this);
+        SlipSearch.One one = search.one();
+        double choices = criterion.variance() * 2 * StrictMath.log(measured.count());
+        if (search.squaredError() - one.squaredError() <= criterion.clearly(dimensions.count()) + choices) {
+            return;
+        }
+        MeasuredProp all = measured;
+        List<Candidate> before = candidates;
+        leaveOut(one.index());
+        if (!explains(candidates, criterion)) {
+            slips.remove(slips.size() - 1);
+            measured = all;
+            candidates = before;
+        }
+    }
+
+    private List<Candidate> plain() {
+        return candidates.stream()
+                .filter(candidate -> candidate.form().wiring() == WiringKind.AS_DESCRIBED)
+                .toList();
+    }
+
+    private boolean explains(List<Candidate> readings, Criterion criterion) {
+        Selection selection = new Selection(this, criterion);
+        List<Candidate> tenable = selection.choose(readings);
+        return !tenable.isEmpty() && selection.fits(tenable.get(0));
+    }
+
     /** Two exchanged measurements fit as they are, and use up no coordinates. */
     private boolean leaveOutExchanged(double least, double good) {
         double before = freest().squaredError();
@@ -163,13 +228,14 @@ final class Subject {
         if (isMuddled || count < PIXELS_FOR_AN_EXCHANGE || before <= least * least) {
             return false;
         }
-        Optional<PairSearch.Pair> pair = new PairSearch(this)
+        Optional<SlipSearch.Two> pair = new SlipSearch(this)
                 .exchanged()
                 .filter(found -> found.squaredError() <= good * good * spareCoordinates())
-                .filter(found -> isUnlikely(found, before, PairSearch.pairs(count), spareCoordinates()));
+                .filter(found -> isUnlikely(found.squaredError(), before, SlipSearch.pairs(count), spareCoordinates()));
         pair.ifPresent(found -> {
             muddles.add(new Muddle.Exchanged(List.of(measured.pixel(found.first()), measured.pixel(found.second()))));
-            leaveOut(found);
+            measured = measured.without(found.second()).without(found.first());
+            look();
         });
         return pair.isPresent();
     }
@@ -182,27 +248,25 @@ final class Subject {
         if (isMuddled || exponent < 2 || before <= least * least) {
             return false;
         }
-        Optional<PairSearch.Pair> pair = new PairSearch(this)
-                .leftOut()
+        Optional<SlipSearch.Two> pair = new SlipSearch(this)
+                .two()
                 .filter(found -> found.squaredError() <= good * good * exponent)
-                .filter(found -> isUnlikely(found, before, PairSearch.pairs(count), exponent));
+                .filter(found -> isUnlikely(found.squaredError(), before, SlipSearch.pairs(count), exponent));
         pair.ifPresent(found -> {
-            MeasuredProp all = measured;
-            leaveOut(found);
-            Misfits misfits = new Misfits(freest(), freest().similarity(measured), all);
-            slips.add(new Slip(all.pixel(found.first()), misfits.distance(found.first())));
-            slips.add(new Slip(all.pixel(found.second()), misfits.distance(found.second())));
+            leaveOut(found.second());
+            leaveOut(found.first());
         });
         return pair.isPresent();
     }
 
     /** Whether chance would leave so little in one of so many choices once in 10,000 times. */
-    private static boolean isUnlikely(PairSearch.Pair pair, double before, double choices, int coordinates) {
-        return choices * StrictMath.pow(pair.squaredError() / before, coordinates / 2.0) < CHANCE_OF_A_SLIP;
+    private static boolean isUnlikely(double squaredError, double before, double choices, int coordinates) {
+        return choices * StrictMath.pow(squaredError / before, coordinates / 2.0) < CHANCE_OF_A_SLIP;
     }
 
-    private void leaveOut(PairSearch.Pair pair) {
-        measured = measured.without(pair.second()).without(pair.first());
+    private void leaveOut(int index) {
+        slips.add(measured.pixel(index));
+        measured = measured.without(index);
         look();
     }
 
@@ -224,14 +288,15 @@ final class Subject {
         }
         MeasuredProp others = measured.without(worst);
         Candidate again = reading.fittedTo(others);
-        double share = again.squaredError() / reading.squaredError();
-        if (measured.count() * StrictMath.pow(share, exponent / 2.0) >= CHANCE_OF_A_SLIP) {
+        // The wiring was chosen as well, perhaps so that it makes one pixel stand out.
+        double choices = (double) measured.count()
+                * (reading.form().wiring() == WiringKind.AS_DESCRIBED
+                        ? 1
+                        : wirings().size());
+        if (!isUnlikely(again.squaredError(), reading.squaredError(), choices, exponent)) {
             return false;
         }
-        slips.add(new Slip(
-                measured.pixel(worst), new Misfits(again, again.similarity(others), measured).distance(worst)));
-        measured = others;
-        look();
+        leaveOut(worst);
         return true;
     }
 

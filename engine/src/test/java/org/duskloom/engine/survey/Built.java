@@ -158,6 +158,11 @@ final class Built {
         return this;
     }
 
+    /** Where a pixel hangs, counted from 0: x, y and z. */
+    double[] place(String name, int pixel) {
+        return places.get(name)[pixel].clone();
+    }
+
     /** Only these pixels are measured, counted from 1; none if none are given. */
     Built measure(String name, int... pixels) {
         measured.put(name, IntStream.of(pixels).map(pixel -> pixel - 1).toArray());

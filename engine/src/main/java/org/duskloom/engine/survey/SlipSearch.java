@@ -7,15 +7,23 @@ import java.util.stream.IntStream;
 import org.duskloom.engine.map.Positions;
 
 /**
- * Looks for two measurements of one prop that spoil all others: because each was written down for the other one, or because
- * both are wrong. One wrong measurement hides another one as long as they are looked at one by one. Looks among the pixels
- * that fit worst, wired as described or from the other end.
+ * Looks for one or two measurements of a prop that spoil all others: one that is wrong, two that were each written down for the
+ * other one, or two that are wrong. One wrong measurement hides another one as long as they are looked at one by one. Looks
+ * among the pixels that fit worst, wired as described or from the other end.
  */
-final class PairSearch {
+final class SlipSearch {
     private static final int PIXELS_TRIED = 12;
 
     private final Subject subject;
     private final List<Wiring> plain;
+
+    /**
+     * A measured pixel.
+     *
+     * @param index index into the measured pixels
+     * @param squaredError what the best plain reading leaves over without it
+     */
+    record One(int index, double squaredError) {}
 
     /**
      * Two measured pixels.
@@ -24,22 +32,38 @@ final class PairSearch {
      * @param second the same, larger
      * @param squaredError what the best plain reading leaves over without what is wrong with them
      */
-    record Pair(int first, int second, double squaredError) {}
+    record Two(int first, int second, double squaredError) {}
 
-    PairSearch(Subject subject) {
+    SlipSearch(Subject subject) {
         this.subject = subject;
         int count = subject.prop().shape().pixelCount();
         this.plain = List.of(Wiring.AS_DESCRIBED, new Wiring(WiringKind.FROM_OTHER_END, 0, count, count - 1, true));
     }
 
     /** The two that leave least if their measurements are exchanged. */
-    Optional<Pair> exchanged() {
+    Optional<Two> exchanged() {
         MeasuredProp measured = subject.measured();
         return best((first, second) -> exchanged(measured, first, second));
     }
 
+    /** What the best plain reading leaves over. */
+    double squaredError() {
+        return plainest(subject.measured()).squaredError();
+    }
+
+    /** The one that leaves least if it is left out; there must be two at least. */
+    One one() {
+        MeasuredProp measured = subject.measured();
+        One best = null;
+        for (int index : worst()) {
+            double left = plainest(measured.without(index)).squaredError();
+            best = best == null || left < best.squaredError() ? new One(index, left) : best;
+        }
+        return best;
+    }
+
     /** The two that leave least if they are left out. */
-    Optional<Pair> leftOut() {
+    Optional<Two> two() {
         MeasuredProp measured = subject.measured();
         return best((first, second) -> measured.without(second).without(first));
     }
@@ -53,14 +77,14 @@ final class PairSearch {
         MeasuredProp without(int first, int second);
     }
 
-    private Optional<Pair> best(Mend mend) {
+    private Optional<Two> best(Mend mend) {
         int[] worst = worst();
-        Pair best = null;
+        Two best = null;
         for (int second : worst) {
             for (int first : worst) {
                 if (first < second) {
                     double left = plainest(mend.without(first, second)).squaredError();
-                    best = best == null || left < best.squaredError() ? new Pair(first, second, left) : best;
+                    best = best == null || left < best.squaredError() ? new Two(first, second, left) : best;
                 }
             }
         }
