@@ -1,59 +1,89 @@
 package org.duskloom.effects.pile;
 
-import org.duskloom.effects.kit.Fractions;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Patch;
 
-/** One colour for each light, from the first to the last. For one thread. */
+/**
+ * One colour for each light, from the first to the last. A pixel that several resting lights share shows the mean of their
+ * colours, each by how much of the pixel's step it fills: the difference of two sums, which cost the same however many lights
+ * lie between them. For one thread.
+ */
 final class LightColors implements PileColors {
-    private final Ramp ramp;
-    private final float[] place = new float[1];
-    private final float[] red = new float[1];
-    private final float[] green = new float[1];
-    private final float[] blue = new float[1];
-    private final float[] alpha = new float[1];
-    private float lightsNow;
-    private float perLight;
+    private static final int MOST_LIGHTS = (int) Pile.LIGHTS.max();
 
-    LightColors(Ramp ramp) {
+    private final Steps steps;
+    private final Ramp ramp;
+    private final float[] place = new float[MOST_LIGHTS];
+    private final Channel red = new Channel();
+    private final Channel green = new Channel();
+    private final Channel blue = new Channel();
+    private final Channel alpha = new Channel();
+    private int lightsNow;
+    private int runningNow;
+    private int restsFrom;
+    private int restsTo;
+
+    LightColors(Steps steps, Ramp ramp) {
+        this.steps = steps;
         this.ramp = ramp;
     }
 
     @Override
-    public void begin(int lights, int running) {
+    public void begin(int lights, int running, int firstResting, int arrived) {
         lightsNow = lights;
-        perLight = lights > 1 ? 1f / (lights - 1) : 0;
-        place[0] = Math.min(1f, Math.max(0, running) * perLight);
-        ramp.fill(place, 0, 1, red, green, blue, alpha);
+        runningNow = Math.min(lights - 1, Math.max(0, running));
+        restsFrom = firstResting;
+        restsTo = firstResting + arrived;
+        float perLight = lights > 1 ? 1f / (lights - 1) : 0;
+        for (int light = 0; light < lights; light++) {
+            place[light] = Math.min(1f, light * perLight);
+        }
+        ramp.fill(place, 0, lights, red.light, green.light, blue.light, alpha.light);
+        red.addUp(lights);
+        green.addUp(lights);
+        blue.addUp(lights);
+        alpha.addUp(lights);
     }
 
     @Override
-    public void paint(float[] running, Patch patch) {
-        int from = patch.from();
-        int to = patch.to();
-        Fractions.ofLine(patch.first, lightsNow, 0, from, to, patch.second);
-        number(patch.second, lightsNow, perLight, from, to, patch.first);
-        ramp.paint(patch.first, patch);
-        patch.dimBy(patch.third);
-        patch.fill();
-        add(running, patch.third, red[0], from, to, patch.red);
-        add(running, patch.third, green[0], from, to, patch.green);
-        add(running, patch.third, blue[0], from, to, patch.blue);
-        add(running, patch.third, alpha[0], from, to, patch.alpha);
+    public void paint(int firstPixel, float[] running, Patch patch) {
+        patch.load(steps.position(), firstPixel, patch.first);
+        patch.load(steps.count(), firstPixel, patch.second);
+        paint(red, running, patch, patch.red);
+        paint(green, running, patch, patch.green);
+        paint(blue, running, patch, patch.blue);
+        paint(alpha, running, patch, patch.alpha);
     }
 
-    /** The place in the palette of the light that rests where each pixel is. */
-    private static void number(float[] fraction, float lights, float perLight, int from, int to, float[] place) {
-        for (int i = from; i < to; i++) {
-            float number = place[i] * lights - fraction[i];
-            place[i] = Math.min(1f, Math.max(0f, number * perLight));
+    /** What rests on each step, and the running light, as far as the resting ones leave room. */
+    private void paint(Channel channel, float[] running, Patch patch, float[] plane) {
+        float lit = channel.light[runningNow];
+        for (int i = patch.from(); i < patch.to(); i++) {
+            double lightsOfAStep = lightsNow / (double) patch.second[i];
+            double from = Math.max(restsFrom, patch.first[i] * lightsOfAStep);
+            double to = Math.min(restsTo, (patch.first[i] + 1.0) * lightsOfAStep);
+            double rests = to > from ? channel.between(from, to) / lightsOfAStep : 0;
+            plane[i] = (float) Math.min(1, rests + lit * Math.min(running[i], 1f - patch.third[i]));
         }
     }
 
-    /** Adds the running light, as far as the resting ones leave room. */
-    private static void add(float[] running, float[] resting, float light, int from, int to, float[] plane) {
-        for (int i = from; i < to; i++) {
-            plane[i] += light * Math.min(running[i], 1f - resting[i]);
+    /** A channel of all lights, and the sums of it that the lights before each have. */
+    private static final class Channel {
+        private final float[] light = new float[MOST_LIGHTS + 1];
+        private final double[] sums = new double[MOST_LIGHTS + 1];
+
+        private void addUp(int lights) {
+            light[lights] = 0;
+            for (int i = 0; i < lights; i++) {
+                sums[i + 1] = sums[i] + light[i];
+            }
+        }
+
+        /** The light between two places, counted in lights from the ground. */
+        private double between(double from, double to) {
+            int first = (int) from;
+            int last = (int) to;
+            return sums[last] - sums[first] + (to - last) * light[last] - (from - first) * light[first];
         }
     }
 }

@@ -4,14 +4,15 @@ import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Patch;
 
 /** Colours along the order, whichever light shows them. */
-record OrderColors(Ramp ramp) implements PileColors {
+record OrderColors(Steps steps, Ramp ramp) implements PileColors {
     @Override
-    public void begin(int lights, int running) {
+    public void begin(int lights, int running, int firstResting, int arrived) {
         // The colours stay where they are.
     }
 
     @Override
-    public void paint(float[] running, Patch patch) {
+    public void paint(int firstPixel, float[] running, Patch patch) {
+        patch.load(steps.place(), firstPixel, patch.first);
         ramp.paint(patch.first, patch);
         add(running, patch.from(), patch.to(), patch.third);
         patch.dimBy(patch.third);

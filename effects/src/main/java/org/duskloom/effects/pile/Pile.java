@@ -30,7 +30,8 @@ import org.duskloom.engine.effect.TextSetting;
  * </pre>
  *
  * <p>D(m) is how far the first m lights run, E is the easing. A pixel is as bright as the share of its own step that is lit, so
- * lights glide from pixel to pixel. With {@code reverse} all of this runs backward in time.
+ * lights glide from pixel to pixel; what lights of several colours share has the mean of them by their shares of the step. With
+ * {@code reverse} all of this runs backward in time.
  *
  * <p>Settings: {@code palette}; {@code along} ({@code "order"}: along the order; {@code "light"}: one colour for each light,
  * from the first to the last); {@code lights} (whole, 1 to 1000, default 12); {@code steady} ({@code "speed"} or {@code
@@ -108,7 +109,12 @@ public final class Pile implements Effect {
         return () -> {
             Ramp ramp = palette.open();
             return new PileBrush(
-                    steps, passing, rule, lights, ramp, byLight ? new LightColors(ramp) : new OrderColors(ramp));
+                    steps,
+                    passing,
+                    rule,
+                    lights,
+                    ramp,
+                    byLight ? new LightColors(steps, ramp) : new OrderColors(steps, ramp));
         };
     }
 }

@@ -45,7 +45,7 @@ final class PileBrush implements Brush {
         top = (float) (mirrored ? 1 - rest : rest);
         runsFrom = (float) (mirrored ? 1 - high : low);
         runsTo = (float) (mirrored ? 1 - low : high);
-        colors.begin(count, mirrored ? count - 1 - arrived : arrived);
+        colors.begin(count, mirrored ? count - 1 - arrived : arrived, mirrored ? count - arrived : 0, arrived);
     }
 
     @Override
@@ -62,7 +62,6 @@ final class PileBrush implements Brush {
         Steps.below(patch.first, patch.second, runsTo, from, to, running);
         Steps.below(patch.first, patch.second, runsFrom, from, to, patch.second);
         Steps.subtract(patch.second, from, to, running);
-        patch.load(steps.place(), firstPixel, patch.first);
-        colors.paint(running, patch);
+        colors.paint(firstPixel, running, patch);
     }
 }

@@ -150,6 +150,59 @@ class PileTest {
         assertThat(painting.alpha()).containsExactly(1, 1, 1, 1, 0, 0, 1, 1);
     }
 
+    /**
+     * Three lights on eight pixels are 8/3 of a pixel long, so pixel 2 has 2/3 of the first and 1/3 of the second, pixel 5 1/3 of
+     * the second and 2/3 of the third: the mean of red, of half red and half blue, and of blue by those shares, in linear light.
+     */
+    @Test
+    void sharesAPixelBetweenTwoLights() throws SettingException {
+        Look look = pile().with("lights", 3).palette("red", "blue").with("along", "light");
+        Painting full = Painting.of(look.with("then", "stay"), ROW, 9);
+        assertThat(full.blue()).containsExactly(new float[] {0, 0, 1 / 6f, 0.5f, 0.5f, 5 / 6f, 1, 1}, within(2e-5f));
+        assertThat(full.red()).containsExactly(new float[] {1, 1, 5 / 6f, 0.5f, 0.5f, 1 / 6f, 0, 0}, within(2e-5f));
+        assertThat(full.alpha()).containsOnly(1);
+    }
+
+    /** More lights than pixels: 16 on 8, of which pixel i shows the lights 2i and 2i + 1, whose places are 2i/15 and (2i + 1)/15. */
+    @Test
+    void gathersManyLightsInAPixel() throws SettingException {
+        Look look = pile().with("lights", 16).palette("red", "blue").with("along", "light");
+        float[] blue = Painting.of(look.with("then", "stay"), ROW, 9).blue();
+        for (int i = 0; i < 8; i++) {
+            assertThat(blue[i]).isCloseTo((4 * i + 1) / 30f, within(2e-5f));
+        }
+    }
+
+    /**
+     * A light that rests in a part of a pixel only lights that part with its own colour: of three lights after 4 s of 12 the first
+     * rests, 2/3 of pixel 2; the second, half of the way from red to blue, is still outside.
+     */
+    @Test
+    void lightsAPartOfAPixelInItsOwnColour() throws SettingException {
+        Look look = pile().with("lights", 3)
+                .palette("red", "blue")
+                .with("along", "light")
+                .seconds("every", 12);
+        Painting painting = Painting.of(look, ROW, 4);
+        assertThat(painting.red()).containsExactly(new float[] {1, 1, 2 / 3f, 0, 0, 0, 0, 0}, within(2e-5f));
+        assertThat(painting.blue()).containsOnly(0);
+    }
+
+    /**
+     * What is still to come: with the phase -1 a pile that stays is dark for its first pass. Backward it is that pile with time
+     * turned round, and so stands full for a pass, goes within the next one, and is gone.
+     */
+    @Test
+    void staysBackwardFromThePhaseOn() throws SettingException {
+        Look backward = pile().with("then", "stay").with("phase", -1).flag("reverse");
+        assertThat(at(backward, 0)).containsOnly(1);
+        assertThat(at(backward, 7.9)).containsOnly(1);
+        assertThat(at(backward, 8 + 3)).containsExactly(at(pile(), 5));
+        assertThat(at(backward, 8 + 7)).containsExactly(at(pile(), 1));
+        assertThat(at(backward, 16)).containsOnly(0);
+        assertThat(at(backward, 100)).containsOnly(0);
+    }
+
     /** Along the order, the places are 1/16, 3/16, ... whichever light shows them. */
     @Test
     void laysThePaletteAlongTheOrder() throws SettingException {
