@@ -38,7 +38,7 @@ final class RunClock implements ReelClock {
 
     @Override
     public int imageAt(CueTime time) {
-        double share = motion.phiFraction(time) + ROUNDING;
+        double share = motion.passed(time) + (motion.isReversed() ? -ROUNDING : ROUNDING);
         int low = 0;
         int high = ends.length;
         while (low < high) {

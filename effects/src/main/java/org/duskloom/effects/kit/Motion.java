@@ -85,6 +85,21 @@ public final class Motion {
     }
 
     /**
+     * How far into its pass the effect is, for what looks different at the two ends of a pass: in [0, 1), and backward in (0, 1],
+     * so that a pass that runs backward begins with the end of it from its very first frame on.
+     */
+    public double passed(CueTime time) {
+        double forward = fraction(sign * phi(time));
+        return sign < 0 ? 1 - forward : forward;
+    }
+
+    /** The number of the pass that {@link #passed} goes through: 0 is the first, and backward -1 is. */
+    public double pass(CueTime time) {
+        double forward = Math.floor(sign * phi(time));
+        return sign < 0 ? -1 - forward : forward;
+    }
+
+    /**
      * When {@link #phi} has a value, if the phase stays as it is at the start of the cue. Not finite if nothing passes.
      *
      * @param time says how long the cue is; its instant does not matter

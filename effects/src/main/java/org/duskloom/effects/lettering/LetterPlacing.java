@@ -104,7 +104,7 @@ final class LetterPlacing implements Placing {
         pose.zoom(zoom);
         pose.turn(turn.at(seconds));
         double degrees = toward.at(seconds);
-        double passed = still ? 0 : (2 * motion.phiFraction(time) - 1) * wayOut(field, width, height, degrees, seconds);
+        double passed = still ? 0 : (2 * motion.passed(time) - 1) * wayOut(field, width, height, degrees, seconds);
         double right = passed * Direction.cosine(degrees);
         double upward = passed * Direction.cosine(degrees - 90) + up.at(seconds) * field.height();
         if (snapped) {

@@ -47,8 +47,7 @@ final class Way {
 
     /** 0 at the start, 1 at the end; beyond them where the easing goes beyond. */
     double progress(CueTime time) {
-        double phi = motion.phi(time);
-        double pass = motion.isReversed() ? 1 - Motion.fraction(-phi) : Motion.fraction(phi);
+        double pass = motion.passed(time);
         return easing.at(back ? 1 - Math.abs(2 * pass - 1) : pass);
     }
 }

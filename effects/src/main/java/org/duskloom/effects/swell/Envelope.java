@@ -40,24 +40,26 @@ record Envelope(Dial attack, Dial hold, Dial decay, Easing easing) {
     }
 
     /**
-     * The level at a share of the pass.
+     * The level at a share of the pass. Each of its stretches of time holds its first instant and not its last one; run backward,
+     * it is the last that comes first.
      *
-     * @param passed in [0, 1)
+     * @param passed in [0, 1), backward in (0, 1]
      * @return in [0, 1]
      */
-    double at(double passed, double seconds) {
+    double at(double passed, double seconds, boolean backward) {
+        double last = backward ? ROUNDING : 0;
         double stretch = Math.max(1, length(seconds));
         double inAttack = passed * stretch;
         double inHold = inAttack - attack.at(seconds);
-        if (inHold < 0) {
+        if (inHold < last && attack.at(seconds) > 0) {
             return eased(inAttack / attack.at(seconds));
         }
         double inDecay = inHold - hold.at(seconds);
-        if (inDecay < 0) {
+        if (inDecay < last && hold.at(seconds) > 0) {
             return 1;
         }
         double toDark = decay.at(seconds) - inDecay;
-        return toDark > 0 ? eased(toDark / decay.at(seconds)) : 0;
+        return toDark > -last && decay.at(seconds) > 0 ? eased(toDark / decay.at(seconds)) : 0;
     }
 
     private double eased(double share) {

@@ -33,12 +33,11 @@ final class SwellBrush implements Brush {
 
     @Override
     public void begin(CueTime time) {
-        double phi = motion.phi(time);
-        double passed = Motion.fraction(phi);
-        double bright = envelope.at(passed, time.seconds());
+        double passed = motion.passed(time);
+        double bright = envelope.at(passed, time.seconds(), motion.isReversed());
         double least = low.at(time.seconds());
         level = (float) (least + (1 - least) * bright);
-        place[0] = colors.place(Math.floor(phi), passed, bright);
+        place[0] = colors.place(motion.pass(time), passed, bright);
         ramp.begin(time.seconds());
         ramp.fill(place, 0, 1, red, green, blue, alpha);
     }

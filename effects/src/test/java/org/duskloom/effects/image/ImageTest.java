@@ -260,7 +260,8 @@ class ImageTest {
         // Five runs in the ten seconds of the cue.
         assertThat(imagesAt(animation(1, 2, 1).with("passes", 5), 0.4, 0.5, 1.6, 2))
                 .containsExactly(0, 1, 2, 0);
-        assertThat(imagesAt(animation(1, 2, 1).flag("reverse"), 0, 0.1, 0.5)).containsExactly(0, 2, 1);
+        assertThat(imagesAt(animation(1, 2, 1).flag("reverse"), 0, 0.1, 0.25, 0.5, 0.75, 1))
+                .containsExactly(2, 2, 1, 1, 0, 2);
         assertThat(imagesAt(animation(1, 2, 1).with("phase", 0.75), 0, 0.25)).containsExactly(2, 0);
     }
 

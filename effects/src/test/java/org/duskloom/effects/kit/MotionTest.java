@@ -33,6 +33,25 @@ class MotionTest {
         assertThat(motion().phiFraction(new CueTime().set(3, 10))).isEqualTo(0.75);
     }
 
+    /** Backward, a pass begins with its end, and the first pass is number -1: φ = -0.5 is its middle. */
+    @ParameterizedTest
+    @CsvSource({
+        "false, 0, 0, 0",
+        "false, 3, 1, 0.5",
+        "false, 4, 2, 0",
+        "true, 0, -1, 1",
+        "true, 1, -1, 0.5",
+        "true, 2, -2, 1",
+        "true, 3, -2, 0.5"
+    })
+    void knowsThePassAndThePlaceInIt(boolean reverse, double second, double pass, double passed)
+            throws SettingException {
+        given.put(Motion.REVERSE, reverse);
+        CueTime time = new CueTime().set(second, 100);
+        assertThat(motion().pass(time)).isEqualTo(pass);
+        assertThat(motion().passed(time)).isEqualTo(passed);
+    }
+
     /** Whole passes are whole, however odd the time of one: 49 times 1/49 is not 1 in floating point, 49/49 is. */
     @ParameterizedTest
     @CsvSource({"49, 49", "0.1, 0.1", "0.3, 0.9"})

@@ -122,6 +122,55 @@ class SwellTest {
         }
     }
 
+    /**
+     * Backward, the first frame of a pass shows the end of it, and no flash of its other end: a hit ends dark, so backward it
+     * begins dark; a light held to the end begins held, also where rounding makes attack and hold a little less than 1.
+     */
+    @Test
+    void beginsBackwardWithTheEnd() throws SettingException {
+        Look hit = straight().with("attack", 0).with("hold", 0).with("decay", 1).flag("reverse");
+        assertThat(level(hit, 0)).isZero();
+        assertThat(level(hit, 0.8)).isCloseTo(0.1f, ROUNDING);
+        assertThat(level(hit, 8)).isZero();
+
+        Look held = straight()
+                .with("attack", 0.7)
+                .with("hold", 0.3)
+                .with("decay", 0)
+                .flag("reverse");
+        assertThat(level(held, 0)).isEqualTo(1);
+        assertThat(level(held, 8)).isEqualTo(1);
+    }
+
+    /** Backward, colours take turns from the last to the first; along the pass, the first frame has the last colour. */
+    @Test
+    void beginsBackwardWithTheLastColour() throws SettingException {
+        Look turns = held().palette("red", "lime", "blue").with("along", "turn").flag("reverse");
+        assertThat(Painting.of(turns, THREE, 0).blue()[0]).isCloseTo(1, within(2e-5f));
+        assertThat(Painting.of(turns, THREE, 7.9).blue()[0]).isCloseTo(1, within(2e-5f));
+        assertThat(Painting.of(turns, THREE, 8).green()[0]).isCloseTo(1, within(2e-5f));
+
+        Look along = held().palette("red", "blue").flag("reverse");
+        assertThat(Painting.of(along, THREE, 0).blue()[0]).isCloseTo(1, within(2e-5f));
+    }
+
+    private static Look held() {
+        return straight().with("attack", 0).with("hold", 1).with("decay", 0);
+    }
+
+    /**
+     * The decay is the attack's curve mirrored in time, E(1 − p), and not upside down, 1 − E(p). That of a curve that is not
+     * symmetric tells the two apart: W3C CSS Easing Functions Level 1, ease-in, computed from its definition, is 0.093465 at 0.25
+     * and 0.315357 at 0.5. After a quarter of a decay of 4 s the level is ease-in at 0.75, 0.621861; after half 0.315357, and
+     * not 0.684643.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 0.093465", "2, 0.315357", "5, 0.621861", "6, 0.315357", "7, 0.093465"})
+    void mirrorsTheAttackInTheDecay(double second, float level) throws SettingException {
+        Look look = Look.of("swell").seconds("every", 8).with("easing", "ease-in");
+        assertThat(level(look, second)).isCloseTo(level, within(2e-6f));
+    }
+
     /** Two passes within a cue of ten seconds: each has 5 s, a quarter of it 1.25 s. */
     @Test
     void countsPasses() throws SettingException {
