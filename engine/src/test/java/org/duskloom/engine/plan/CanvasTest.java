@@ -51,7 +51,7 @@ class CanvasTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             contain | -1 -0.636363636364 -0.272727272727 | 1 | -0.409090909091 -0.227272727273 -0.045454545455 | 0.5
-            fill    | -1 -0.636363636364 -0.272727272727 | 1 | -0.818181818182 -0.454545454545 -0.090909090909 | 1
+            stretch | -1 -0.636363636364 -0.272727272727 | 1 | -0.818181818182 -0.454545454545 -0.090909090909 | 1
             none    | -11 -7 -3                          | 11 | -4.5 -2.5 -0.5                               | 5.5
             """)
     void laysOneCanvasRoundAll(String fit, String fenceX, double daisyTipX, String fenceY, double pondY) {
@@ -110,7 +110,7 @@ class CanvasTest {
                     .append(turnedY)
                     .append('\n');
         }
-        Canvas canvas = canvas(Maps.map(csv.toString()), "\"on\": \"mast\", \"fit\": \"fill\", \"order\": \"right\"");
+        Canvas canvas = canvas(Maps.map(csv.toString()), "\"on\": \"mast\", \"fit\": \"stretch\", \"order\": \"right\"");
         assertThat(canvas.x()).containsOnly(0);
         assertThat(canvas.position()).containsOnly(5);
         assertThat(shown(canvas.y())).isEqualTo("-1 -0.8 -0.6 -0.4 -0.2 0 0.2 0.4 0.6 0.8 1");
@@ -123,7 +123,7 @@ class CanvasTest {
         assertThat(shown(contain.x())).isEqualTo("0.1 -0.1 0");
         assertThat(shown(contain.y())).isEqualTo("-0.25 0.25 -0.25");
         assertThat(shown(contain.z())).isEqualTo("-1 1 0.6");
-        Canvas fill = canvas(map, "\"on\": \"pole\", \"fit\": \"fill\"");
+        Canvas fill = canvas(map, "\"on\": \"pole\", \"fit\": \"stretch\"");
         assertThat(shown(fill.x())).isEqualTo("1 -1 0");
         assertThat(shown(fill.y())).isEqualTo("-1 1 -1");
         assertThat(shown(fill.z())).isEqualTo("-1 1 0.6");

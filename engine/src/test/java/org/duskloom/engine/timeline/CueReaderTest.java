@@ -178,7 +178,7 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "axes": "ow", "spread": "each"}
                     show.json:5:36: error: "axes" of a cue is "ow"; did you mean "own"? allowed: stage, own
                 {"on": "x", "effect": "e", "fit": "contin"}
-                    show.json:5:35: error: "fit" of a cue is "contin"; did you mean "contain"? allowed: contain, fill, none
+                    show.json:5:35: error: "fit" of a cue is "contin"; did you mean "contain"? allowed: contain, stretch, none
                 {"on": "x", "effect": "e", "order": "clockwize"}
                     show.json:5:37: error: "order" of a cue is "clockwize"; did you mean "clockwise"? allowed: wiring, right, up, outward, clockwise, members
                 {"on": "x", "effect": "e", "order": "left"}

@@ -22,12 +22,12 @@ class LookBookTest {
     /** The cue's own fields win; its settings win one by one, unless it names an effect of its own. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            "look": "turn"                                | spin  | arms every      | EACH  | FILL    | SCREEN
-            "look": "turn", "with": {"every": "1s"}       | spin  | arms every      | EACH  | FILL    | SCREEN
-            "look": "turn", "with": {"soft": 0.5}         | spin  | arms every soft | EACH  | FILL    | SCREEN
-            "look": "turn", "effect": "chase"             | chase |                 | EACH  | FILL    | SCREEN
-            "look": "turn", "effect": "chase", "with": {"tail": 1} | chase | tail   | EACH  | FILL    | SCREEN
-            "look": "turn", "spread": "whole"             | spin  | arms every      | WHOLE | FILL    | SCREEN
+            "look": "turn"                                | spin  | arms every      | EACH  | STRETCH | SCREEN
+            "look": "turn", "with": {"every": "1s"}       | spin  | arms every      | EACH  | STRETCH | SCREEN
+            "look": "turn", "with": {"soft": 0.5}         | spin  | arms every soft | EACH  | STRETCH | SCREEN
+            "look": "turn", "effect": "chase"             | chase |                 | EACH  | STRETCH | SCREEN
+            "look": "turn", "effect": "chase", "with": {"tail": 1} | chase | tail   | EACH  | STRETCH | SCREEN
+            "look": "turn", "spread": "whole"             | spin  | arms every      | WHOLE | STRETCH | SCREEN
             "look": "turn", "blend": "normal", "fit": "contain" | spin | arms every | EACH  | CONTAIN | NORMAL
             "look": "plain", "with": {"color": "red"}     | wash  | color           | WHOLE | CONTAIN | NORMAL
             "look": "fitted", "effect": "chase"           | chase |                 | WHOLE | NONE    | NORMAL
@@ -65,14 +65,14 @@ class LookBookTest {
         String cue = "{\"on\": \"x\", \"look\": \"bad\"}";
         assertThat(Timelines.problems("""
                 {"duskloom": "timeline/1", "map": "m.csv", "length": "9s",
-                 "looks": {"bad": {"effect": "spin", "fit": "fil", "at": "1s", "colour": 1}},
+                 "looks": {"bad": {"effect": "spin", "fit": "stretc", "at": "1s", "colour": 1}},
                  "layers": [{"cues": [%s, %s]}, {"cues": [%s]}]}""".formatted(cue, cue, cue)))
                 .containsExactly(
-                        "show.json:2:45: error: \"fit\" of a cue is \"fil\"; did you mean \"fill\"?"
-                                + " allowed: contain, fill, none",
-                        "show.json:2:52: error: look \"bad\" has the field \"at\";"
+                        "show.json:2:45: error: \"fit\" of a cue is \"stretc\"; did you mean \"stretch\"?"
+                                + " allowed: contain, stretch, none",
+                        "show.json:2:55: error: look \"bad\" has the field \"at\";"
                                 + " that belongs to the cues that use the look",
-                        "show.json:2:64: error: look \"bad\" has no field \"colour\"; allowed: effect, with, spread, axes,"
+                        "show.json:2:67: error: look \"bad\" has no field \"colour\"; allowed: effect, with, spread, axes,"
                                 + " fit, order, stagger, fade, opacity, blend, at");
     }
 
