@@ -1,6 +1,5 @@
 package org.duskloom.engine.plan;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -20,7 +19,6 @@ import org.duskloom.engine.effect.ChoiceSetting;
 import org.duskloom.engine.effect.ColorSetting;
 import org.duskloom.engine.effect.DurationSetting;
 import org.duskloom.engine.effect.Effect;
-import org.duskloom.engine.effect.FileSetting;
 import org.duskloom.engine.effect.FlagSetting;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.NumberTrack;
@@ -140,7 +138,7 @@ final class SettingsReader {
         if (setting instanceof FlagSetting) {
             return Expected.flag(node, what, problems);
         }
-        return setting instanceof TextSetting text ? text(text, node, what) : file((FileSetting) setting, node, what);
+        return setting instanceof TextSetting text ? text(text, node, what) : file(node, what);
     }
 
     private KeyReader keys(Cue cue) {
@@ -177,16 +175,9 @@ final class SettingsReader {
         return text;
     }
 
-    private Optional<Optional<Path>> file(FileSetting setting, Node node, String what) {
+    private Optional<Optional<Path>> file(Node node, String what) {
         Optional<TextNode> text = Expected.text(node, what, problems);
         Optional<Path> path = text.flatMap(name -> show.files().locate(name, problems));
-        if (path.isPresent() && !Files.isRegularFile(path.get())) {
-            problems.error(
-                    node.location(),
-                    what + ": " + Quoted.of(text.orElseThrow().value()) + " is not a plain file",
-                    "allowed: " + setting.range());
-            return Optional.empty();
-        }
         return path.filter(found -> show.files().remember(text.orElseThrow(), found, problems))
                 .map(Optional::of);
     }

@@ -60,7 +60,7 @@ public final class ShowFiles {
         return List.copyOf(inputs);
     }
 
-    /** Where a file is that another one names; an error if that is no path, or leads to a folder or to nothing. */
+    /** Where a file is that another one names; an error if that is no path, or leads to no plain file. */
     public Optional<Path> locate(TextNode written, Problems problems) {
         try {
             if (!written.value().isEmpty()) {
@@ -85,6 +85,13 @@ public final class ShowFiles {
         if (Files.notExists(path)) {
             problems.error(
                     written.location(), "there is no file " + Quoted.of(written.value()), hint(path, written.value()));
+            return false;
+        }
+        if (Files.exists(path) && !Files.isRegularFile(path)) {
+            problems.error(
+                    written.location(),
+                    Quoted.of(written.value()) + " is a pipe or a device, not a file",
+                    "save what it gives and name that file");
             return false;
         }
         return true;

@@ -1,6 +1,7 @@
 package org.duskloom.engine.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -20,6 +21,7 @@ import org.duskloom.engine.show.Show;
 import org.duskloom.engine.show.ShowReader;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A file that an effect reads counts among the inputs of the show. */
@@ -60,6 +62,19 @@ class FileSettingInputsTest {
         assertThat(problem.location().line()).isEqualTo(2);
         assertThat(problem.message()).contains("no file \"bee\"");
         assertThat(show.inputs()).hasSize(2);
+    }
+
+    @Test
+    @Timeout(value = 20, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void arePlainFiles() throws Exception {
+        assumeThat(new ProcessBuilder("mkfifo", folder.resolve("bee").toString())
+                        .start()
+                        .waitFor())
+                .isZero();
+        compiled("\"bee\"");
+        assertThat(problems.inFileOrder())
+                .extracting(Problem::message)
+                .containsExactly("\"bee\" is a pipe or a device, not a file");
     }
 
     private Show compiled(String... files) throws IOException {

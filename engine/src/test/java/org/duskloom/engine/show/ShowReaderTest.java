@@ -1,6 +1,7 @@
 package org.duskloom.engine.show;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -11,9 +12,11 @@ import java.util.Optional;
 import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class ShowReaderTest {
     private static final String MAP = "prop,pixel,x,y\ndaisy,1,0,0\ndaisy,2,1,0\n";
@@ -77,6 +80,23 @@ class ShowReaderTest {
         assertThat(read()).isEmpty();
         assertThat(Inputs.shown(problems))
                 .containsExactly(folder + "/show.json:1:35: error: " + message.replace("FOLDER", folder.toString()));
+    }
+
+    /** Nobody writes into the pipe: whoever opened it would wait for ever. */
+    @ParameterizedTest
+    @ValueSource(strings = {"map", "display"})
+    @Timeout(value = 20, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void refusesAPipeWhereItIsNamed(String field) throws Exception {
+        assumeThat(new ProcessBuilder("mkfifo", folder.resolve("pipe").toString())
+                        .start()
+                        .waitFor())
+                .isZero();
+        write("show.json", timeline("\"" + field + "\": \"pipe\"", ""));
+        assertThat(read()).isEmpty();
+        assertThat(lines())
+                .singleElement()
+                .asString()
+                .endsWith("error: \"pipe\" is a pipe or a device, not a file");
     }
 
     @Test
