@@ -93,10 +93,7 @@ class ShowReaderTest {
                 .isZero();
         write("show.json", timeline("\"" + field + "\": \"pipe\"", ""));
         assertThat(read()).isEmpty();
-        assertThat(lines())
-                .singleElement()
-                .asString()
-                .endsWith("error: \"pipe\" is a pipe or a device, not a file");
+        assertThat(lines()).singleElement().asString().endsWith("error: \"pipe\" is a pipe or a device, not a file");
     }
 
     @Test
