@@ -7,7 +7,7 @@ import org.duskloom.engine.time.Easing;
 /**
  * A colour at a time.
  *
- * @param seconds from the start of the cue
+ * @param seconds from the start of the cue, or of the member where members start one after the other
  * @param color the colour
  * @param easing how it gets there from the key before
  */

@@ -6,7 +6,7 @@ import org.duskloom.engine.time.Easing;
 /**
  * A value that a number has at a time.
  *
- * @param seconds from the start of the cue
+ * @param seconds from the start of the cue, or of the member where members start one after the other
  * @param value the number
  * @param easing how it gets there from the key before
  */

@@ -7,7 +7,7 @@ import org.duskloom.engine.time.Easing;
 /**
  * A palette at a time.
  *
- * @param seconds from the start of the cue
+ * @param seconds from the start of the cue, or of the member where members start one after the other
  * @param palette the palette
  * @param easing how it gets there from the key before
  */

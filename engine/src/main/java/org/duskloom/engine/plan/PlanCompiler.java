@@ -190,7 +190,6 @@ public final class PlanCompiler {
         Timeline timeline = show.timeline();
         return new PlannedCue.CueSpan(
                 FrameSpan.of(timeline.rate(), cue.at(), cue.seenUntil()),
-                new FrameClock(timeline.rate(), cue.at()),
                 cue.length().seconds());
     }
 

@@ -8,7 +8,6 @@ import org.duskloom.engine.time.FrameSpan;
 /** A cue as it runs: frame numbers, kernels and where they paint. Immutable. */
 public final class PlannedCue {
     private final FrameSpan frames;
-    private final FrameClock clock;
     private final double lengthSeconds;
     private final NumberTrack opacity;
     private final PlannedFade fade;
@@ -18,7 +17,6 @@ public final class PlannedCue {
 
     PlannedCue(CueSpan span, NumberTrack opacity, PlannedFade fade, BlendMode blend, CanvasSet canvases) {
         this.frames = span.frames();
-        this.clock = span.clock();
         this.lengthSeconds = span.lengthSeconds();
         this.opacity = opacity;
         this.fade = fade;
@@ -28,7 +26,7 @@ public final class PlannedCue {
     }
 
     /** When a cue holds. */
-    record CueSpan(FrameSpan frames, FrameClock clock, double lengthSeconds) {}
+    record CueSpan(FrameSpan frames, double lengthSeconds) {}
 
     /** The canvases of a cue, and whether a pixel is in more than one of them. */
     record CanvasSet(List<PlannedCanvas> canvases, boolean overlapping) {}
@@ -48,9 +46,12 @@ public final class PlannedCue {
         return lengthSeconds;
     }
 
-    /** Its own opacity times its fade, 0 to 1. */
-    public float opacityAt(long frame) {
-        double seconds = clock.secondsAt(frame);
+    /**
+     * How much of one of its canvases is seen: its opacity times its fade, 0 to 1, both by the clock of the canvas. Before the
+     * members of the canvas begin it is what it will be when they do.
+     */
+    public float opacityAt(PlannedCanvas canvas, long frame) {
+        double seconds = Math.max(0, canvas.secondsAt(frame));
         // An easing may overshoot between two keys.
         double own = Math.min(1, Math.max(0, opacity.at(seconds)));
         return (float) (own * fade.at(seconds, lengthSeconds));

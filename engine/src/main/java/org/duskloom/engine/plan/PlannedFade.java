@@ -3,7 +3,8 @@ package org.duskloom.engine.plan;
 import org.duskloom.engine.time.Easing;
 
 /**
- * How a cue comes and goes, in seconds. The two do not overlap.
+ * How a cue comes and goes, in seconds. The two do not overlap. Where members start one after the other, each comes and goes
+ * by its own clock; what a late member has not played when the cue ends is cut, its going too.
  *
  * @param inSeconds from its start to full
  * @param outSeconds from full to its end

@@ -24,6 +24,8 @@ public final class FramePainter {
     private final Brush[] brushes;
     /** What each brush was opened on. */
     private final Kernel[] kernels;
+    /** How much is seen in the current frame of what each brush paints. */
+    private final float[] opacities;
 
     private final CueTime time = new CueTime();
     private final Patch stage = new Patch();
@@ -41,6 +43,7 @@ public final class FramePainter {
         this.plan = plan;
         this.brushes = new Brush[plan.brushCount()];
         this.kernels = new Kernel[plan.brushCount()];
+        this.opacities = new float[plan.brushCount()];
         plan.layers().forEach(layer -> active.add(new ArrayList<>(layer.cues().size())));
     }
 
@@ -85,6 +88,7 @@ public final class FramePainter {
     private void begin(PlannedCue cue, long frame) {
         for (int i = 0; i < cue.canvasCount(); i++) {
             PlannedCanvas canvas = cue.canvas(i);
+            opacities[canvas.brush()] = cue.opacityAt(canvas, frame);
             if (frame >= canvas.firstFrame()) {
                 brush(canvas).begin(time.set(canvas.secondsAt(frame), cue.lengthSeconds()));
             }
@@ -106,13 +110,13 @@ public final class FramePainter {
             paintGroup(cues, frame, tile, cells);
             reach.clear(cells);
             for (int i = 0; i < cues.size(); i++) {
-                reach.add(cues.get(i), cues.get(i).opacityAt(frame), tile);
+                addReach(cues.get(i), tile);
             }
             Compositor.gate(group, reach.plane(), layer.opacity(), stage);
         } else if (cues.size() == 1 && !cues.get(0).isOverlapping()) {
             // A group of one is that one: it goes straight to the stage.
             PlannedCue cue = cues.get(0);
-            paintCue(cue, layer.blend(), cue.opacityAt(frame) * layer.opacity(), frame, tile, stage);
+            paintCue(cue, layer.blend(), layer.opacity(), frame, tile, stage);
         } else if (!cues.isEmpty()) {
             paintGroup(cues, frame, tile, cells);
             Compositor.paint(layer.blend(), group, layer.opacity(), stage);
@@ -124,20 +128,25 @@ public final class FramePainter {
         group.clear();
         for (int i = 0; i < cues.size(); i++) {
             PlannedCue cue = cues.get(i);
-            paintCue(cue, cue.blend(), cue.opacityAt(frame), frame, tile, group);
+            paintCue(cue, cue.blend(), 1f, frame, tile, group);
         }
     }
 
-    private void paintCue(PlannedCue cue, BlendMode blend, float opacity, long frame, int tile, Patch backdrop) {
-        if (opacity == 0f) {
-            return;
-        }
+    private void addReach(PlannedCue cue, int tile) {
         for (int i = 0; i < cue.canvasCount(); i++) {
             PlannedCanvas canvas = cue.canvas(i);
+            reach.add(canvas.runs(), opacities[canvas.brush()], tile);
+        }
+    }
+
+    private void paintCue(PlannedCue cue, BlendMode blend, float layerOpacity, long frame, int tile, Patch backdrop) {
+        for (int i = 0; i < cue.canvasCount(); i++) {
+            PlannedCanvas canvas = cue.canvas(i);
+            float opacity = opacities[canvas.brush()] * layerOpacity;
             PixelRuns runs = canvas.runs();
             int firstRun = runs.firstRun(tile);
             int endRun = runs.endRun(tile);
-            if (firstRun < endRun && frame >= canvas.firstFrame()) {
+            if (opacity > 0 && firstRun < endRun && frame >= canvas.firstFrame()) {
                 Patch painted = painted(brushes[canvas.brush()], runs, firstRun, endRun);
                 Compositor.paint(blend, painted, opacity, backdrop);
             }

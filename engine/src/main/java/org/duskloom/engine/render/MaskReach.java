@@ -3,7 +3,6 @@ package org.duskloom.engine.render;
 import java.util.Arrays;
 import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.plan.PixelRuns;
-import org.duskloom.engine.plan.PlannedCue;
 
 /**
  * How far the cues of a mask reach into each cell of a tile: 0 where there is none of them, so that what is under the mask
@@ -16,14 +15,11 @@ final class MaskReach {
         Arrays.fill(plane, 0, cells, 0f);
     }
 
-    /** Adds a cue that is seen: source-over of W3C Compositing, for alpha alone. */
-    void add(PlannedCue cue, float opacity, int tile) {
-        for (int i = 0; i < cue.canvasCount(); i++) {
-            PixelRuns runs = cue.canvas(i).runs();
-            for (int run = runs.firstRun(tile); run < runs.endRun(tile); run++) {
-                int from = runs.cell(run);
-                add(opacity, from, from + runs.length(run));
-            }
+    /** Adds a canvas of a cue that is seen: source-over of W3C Compositing, for alpha alone. */
+    void add(PixelRuns runs, float opacity, int tile) {
+        for (int run = runs.firstRun(tile); run < runs.endRun(tile); run++) {
+            int from = runs.cell(run);
+            add(opacity, from, from + runs.length(run));
         }
     }
 

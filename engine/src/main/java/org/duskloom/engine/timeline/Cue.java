@@ -26,7 +26,7 @@ import org.duskloom.engine.time.ExactTime;
  *     defaults
  * @param layout how the effect is laid over the members
  * @param fade how it comes and goes
- * @param opacity 0 to 1, a number or keys; absent means 1
+ * @param opacity 0 to 1, a number or keys, whose times count as those of the fade do; absent means 1
  * @param blend how it is mixed with the earlier cues of its layer
  */
 public record Cue(

@@ -5,7 +5,7 @@ import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.time.ExactTime;
 
 /**
- * How a cue comes and goes.
+ * How a cue comes and goes; where it is staggered, how each of its members does, by the member's own clock.
  *
  * @param in from its start to full
  * @param out from full to its end

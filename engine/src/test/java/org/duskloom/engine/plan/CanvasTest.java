@@ -110,7 +110,8 @@ class CanvasTest {
                     .append(turnedY)
                     .append('\n');
         }
-        Canvas canvas = canvas(Maps.map(csv.toString()), "\"on\": \"mast\", \"fit\": \"stretch\", \"order\": \"right\"");
+        Canvas canvas =
+                canvas(Maps.map(csv.toString()), "\"on\": \"mast\", \"fit\": \"stretch\", \"order\": \"right\"");
         assertThat(canvas.x()).containsOnly(0);
         assertThat(canvas.position()).containsOnly(5);
         assertThat(shown(canvas.y())).isEqualTo("-1 -0.8 -0.6 -0.4 -0.2 0 0.2 0.4 0.6 0.8 1");

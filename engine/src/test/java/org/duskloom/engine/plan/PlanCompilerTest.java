@@ -144,7 +144,7 @@ class PlanCompilerTest {
                 .get(0)
                 .cues()
                 .get(0);
-        assertThat(cue.opacityAt(frame)).isEqualTo(opacity, within(1e-6f));
+        assertThat(cue.opacityAt(cue.canvas(0), frame)).isEqualTo(opacity, within(1e-6f));
     }
 
     @Test
@@ -159,11 +159,11 @@ class PlanCompilerTest {
                 .cues()
                 .get(0);
         for (long frame = 0; frame < 400; frame++) {
-            assertThat(cue.opacityAt(frame)).isBetween(0f, 1f);
+            assertThat(cue.opacityAt(cue.canvas(0), frame)).isBetween(0f, 1f);
         }
         // The curve gives -0.0927 at a fifth and 1.0921 at four fifths of the way (W3C CSS Easing Functions Level 1).
-        assertThat(cue.opacityAt(32)).isZero();
-        assertThat(cue.opacityAt(128)).isEqualTo(1);
+        assertThat(cue.opacityAt(cue.canvas(0), 32)).isZero();
+        assertThat(cue.opacityAt(cue.canvas(0), 128)).isEqualTo(1);
     }
 
     static Stream<Object[]> faults() {

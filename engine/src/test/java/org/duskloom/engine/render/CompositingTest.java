@@ -215,6 +215,34 @@ class CompositingTest {
         assertThat(gated(grey(0, 1) + "," + grey(1, 1, half))).isEqualTo(Frames.code(0.8 * 0.5));
     }
 
+    /** A member of a mask that has not begun is dark, so it hides; how far, its opacity and fade at its beginning say. */
+    @Test
+    void gatesLateMembersByTheirOwnClocks() {
+        Plan white = staggeredMask(grey(1, 1, "\"spread\": \"each\", \"stagger\": \"1s\""));
+        assertThat(reds(white, 0)).containsExactly(Frames.code(0.8), 0);
+        assertThat(reds(white, 39)).containsExactly(Frames.code(0.8), 0);
+        assertThat(reds(white, 40)).containsExactly(Frames.code(0.8), Frames.code(0.8));
+        Plan black = staggeredMask(grey(0, 1, "\"spread\": \"each\", \"stagger\": \"1s\", \"fade\": {\"in\": \"1s\"}"));
+        assertThat(reds(black, 20)).containsExactly(Frames.code(0.4), Frames.code(0.8));
+        assertThat(reds(black, 60)).containsExactly(0, Frames.code(0.4));
+        assertThat(reds(black, 80)).containsExactly(0, 0);
+    }
+
+    private static Plan staggeredMask(String cue) {
+        PixelMap two = Maps.map("prop,pixel,x,y\na,1,0,0\nb,1,1,0\n");
+        String everywhere = "\"*\"]";
+        return TestShow.of(
+                        two,
+                        "\"layers\": [" + layer(grey(0.8, 1).replace("\"a\"]", everywhere))
+                                + ", {\"mask\": true, \"cues\": [" + cue.replace("\"a\"]", everywhere) + "]}]")
+                .plan();
+    }
+
+    private static int[] reds(Plan plan, long frame) {
+        byte[] rgb = Frames.frame(plan, frame);
+        return new int[] {Frames.codes(rgb, 0)[0], Frames.codes(rgb, 1)[0]};
+    }
+
     private static int gated(String maskCues) {
         Plan plan = plan(layer(grey(0.8, 1)), "{\"mask\": true, \"cues\": [" + maskCues + "]}");
         return Frames.codes(Frames.frame(plan, 0), 0)[0];

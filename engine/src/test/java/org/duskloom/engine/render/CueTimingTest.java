@@ -91,6 +91,38 @@ class CueTimingTest {
         assertThat(Frames.frame(plan, 160)).containsOnly(0);
     }
 
+    /**
+     * Members begin 500 ms apart; each comes and goes, and has its keys, by its own clock. The cue ends for all after 4 s: of the
+     * going of member k, which takes a second, k half seconds are cut.
+     */
+    @Test
+    void fadesLateMembersByTheirOwnClocks() {
+        Plan plan = plan("{\"on\": [\"a\", \"b\", \"c\"], \"effect\": \"solid\", \"for\": \"4s\", \"spread\": \"each\","
+                + " \"stagger\": \"500ms\", \"fade\": {\"in\": \"1s\", \"out\": \"1s\"}}");
+        for (int member = 0; member < 3; member++) {
+            for (int frame = 0; frame < 160; frame++) {
+                double seconds = frame / 40.0 - member * 0.5;
+                double share = Math.max(0, Math.min(1, Math.min(seconds, 4 - seconds)));
+                assertThat(Frames.codes(Frames.frame(plan, frame), member)[0])
+                        .as("member %s, frame %s", member, frame)
+                        .isEqualTo(Frames.code(share));
+            }
+        }
+        assertThat(Frames.codes(Frames.frame(plan, 159), 2)[0]).isEqualTo(255);
+        assertThat(Frames.frame(plan, 160)).containsOnly(0);
+    }
+
+    @Test
+    void movesTheOpacityOfLateMembersByTheirOwnClocks() {
+        Plan plan = plan("{\"on\": [\"a\", \"b\"], \"effect\": \"solid\", \"spread\": \"each\", \"stagger\": \"1s\","
+                + " \"opacity\": {\"keys\": [[\"0s\", 0.2], [\"2s\", 1]]}}");
+        byte[] frame = Frames.frame(plan, 60);
+        assertThat(Frames.codes(frame, 0)[0]).isEqualTo(Frames.code(0.8));
+        assertThat(Frames.codes(frame, 1)[0]).isEqualTo(Frames.code(0.4));
+        assertThat(Frames.codes(Frames.frame(plan, 40), 1)[0]).isEqualTo(Frames.code(0.2));
+        assertThat(Frames.codes(Frames.frame(plan, 39), 1)[0]).isZero();
+    }
+
     @Test
     void playsRepeatsWithTheirOwnClocks() {
         Plan plan = plan("{\"on\": \"a\", \"effect\": \"clock\", \"for\": \"500ms\","
