@@ -15,10 +15,11 @@ import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.file.OutputGroup;
 import org.duskloom.engine.file.StagedFile;
-import org.duskloom.engine.preview.ContactStrip;
+import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.frame.FrameSink;
+import org.duskloom.engine.preview.ContactStripKind;
 import org.duskloom.engine.preview.StripOptions;
 import org.duskloom.engine.problem.Problems;
-import org.duskloom.engine.render.FrameList;
 
 /**
  * The gallery: a page on all effects, with a strip of each. The shows that it draws are those of {@code demos/firsts}, which
@@ -69,10 +70,8 @@ final class Gallery implements AutoCloseable {
                 .mapToLong(twelfths -> Math.round(show.plan().frameCount() * twelfths / 12))
                 .toArray();
         StripOptions options = new StripOptions(OptionalInt.of(moments.length), OptionalInt.of(PANEL_DOTS), false);
-        try (StagedFile file = group.open(picture);
-                ContactStrip strip = new ContactStrip(file, show.scene(), moments, options)) {
-            new Rendering(show.plan(), FrameList.of(moments), Rendering.usualThreads()).into(strip, streams);
-            strip.finish();
+        try (FrameSink strip = new ContactStripKind(options, moments.length).into(group.open(picture))) {
+            new Rendering(show.frames(), FrameList.of(moments)).into(List.of(strip), streams);
         }
     }
 

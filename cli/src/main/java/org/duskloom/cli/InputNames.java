@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.StringJoiner;
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
-import org.duskloom.engine.format.FrameManifest;
+import org.duskloom.engine.format.Origin;
 import org.duskloom.engine.show.InputFile;
 
 /** What outputs need to know of the files that were read. */
@@ -28,11 +28,12 @@ final class InputNames {
     }
 
     /** For a manifest: named as seen from the first file's folder, so that a manifest does not tell where that is. */
-    static List<FrameManifest.InputFile> asSeenFrom(Path first, List<InputFile> inputs) {
+    static Origin origin(Path first, List<InputFile> inputs) throws IOException {
         Path home = first.toAbsolutePath().normalize().getParent();
-        return inputs.stream()
-                .map(input -> new FrameManifest.InputFile(nameFrom(home, input.path()), input.sha256Hex()))
+        List<Origin.Input> named = inputs.stream()
+                .map(input -> new Origin.Input(nameFrom(home, input.path()), input.sha256Hex()))
                 .toList();
+        return new Origin(Version.number(), named);
     }
 
     private static String nameFrom(Path home, Path input) {

@@ -5,7 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.display.Display;
-import org.duskloom.engine.format.FrameManifest;
+import org.duskloom.engine.format.Origin;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.problem.Problems;
@@ -39,7 +39,8 @@ record LoadedDisplay(Path file, Display display, List<InputFile> inputs) {
         InputNames.refuseAsOutput(target, inputs);
     }
 
-    List<FrameManifest.InputFile> manifestInputs() {
-        return InputNames.asSeenFrom(file, inputs);
+    /** What frames of it are made from. */
+    Origin origin() throws IOException {
+        return InputNames.origin(file, inputs);
     }
 }

@@ -2,15 +2,15 @@ package org.duskloom.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.effect.EffectRegistry;
-import org.duskloom.engine.format.FrameManifest;
-import org.duskloom.engine.frame.PropSpan;
+import org.duskloom.engine.format.Origin;
+import org.duskloom.engine.frame.FramePixels;
+import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlanCompiler;
-import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.render.FrameRenderer;
 import org.duskloom.engine.show.Show;
 import org.duskloom.engine.show.ShowReader;
 
@@ -29,19 +29,15 @@ record LoadedShow(Path file, Show show, Plan plan) {
                         .map(plan -> new LoadedShow(file, show, plan)));
     }
 
-    /** What previews draw. */
-    PreviewScene scene() {
-        return PixelViews.scene(title(), show.map(), plan.rate()::secondsOf, Optional.empty());
+    /** Its frames, rendered when they are asked for. */
+    FrameSource frames() {
+        return new FrameRenderer(plan, title(), FramePixels.of(show.map()));
     }
 
     /** The timeline's title; its file's name if it has none. */
     String title() {
         String title = show.timeline().title();
         return title.isBlank() ? file.getFileName().toString() : title;
-    }
-
-    List<PropSpan> propSpans() {
-        return PixelViews.propSpans(show.map());
     }
 
     /**
@@ -54,8 +50,8 @@ record LoadedShow(Path file, Show show, Plan plan) {
         InputNames.refuseAsOutput(target, show.files().inputs());
     }
 
-    /** The inputs for a manifest. */
-    List<FrameManifest.InputFile> manifestInputs() {
-        return InputNames.asSeenFrom(file, show.files().inputs());
+    /** What its frames are made from. */
+    Origin origin() throws IOException {
+        return InputNames.origin(file, show.files().inputs());
     }
 }

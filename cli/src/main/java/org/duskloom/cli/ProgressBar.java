@@ -2,7 +2,7 @@ package org.duskloom.cli;
 
 import java.io.PrintStream;
 import java.util.function.LongSupplier;
-import org.duskloom.engine.render.Progress;
+import org.duskloom.engine.frame.Progress;
 
 /**
  * One line on a terminal that shows how far a rendering is, how fast it goes and how long it will still take. Written

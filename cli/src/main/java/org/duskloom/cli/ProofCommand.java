@@ -2,10 +2,16 @@ package org.duskloom.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.duskloom.engine.file.IfExists;
+import java.util.stream.Stream;
+import org.duskloom.engine.format.FrameOutputs;
+import org.duskloom.engine.format.OutputFolder;
+import org.duskloom.engine.format.OutputKind;
+import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.proof.Proof;
+import org.duskloom.engine.proof.ProofFrames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -53,19 +59,29 @@ final class ProofCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
+    public Integer call() throws IOException, InterruptedException {
         OutputNames.requireFolder("-o", output);
         Optional<LoadedDisplay> loaded = display.load(streams);
         if (loaded.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
         Proof proof = Proof.of(loaded.get().groups());
-        IfExists ifExists = OutputNames.ifExists(force);
-        try (ProofOutputs outputs = new ProofOutputs(loaded.get(), proof, output, ifExists)) {
-            outputs.render();
-        }
+        render(loaded.get(), proof);
         streams.tell(output + ": " + Words.counted(proof.steps().size(), "step") + ", "
                 + Words.counted(proof.frameCount(), "frame"));
         return ExitCode.DONE;
+    }
+
+    private void render(LoadedDisplay loaded, Proof proof) throws IOException, InterruptedException {
+        String title = "Proof of " + loaded.file().getFileName();
+        ProofFrames source = new ProofFrames(proof, title, FramePixels.of(loaded.map()));
+        Rendering rendering = new Rendering(source, source.info().frames());
+        List<OutputKind> kinds =
+                Stream.of("rgb", "steps", "strip").map(OutputKinds.ALL::kind).toList();
+        OutputFolder folder = new OutputFolder(output, OutputNames.ifExists(force), loaded::refuseAsOutput);
+        try (FrameOutputs outputs = new FrameOutputs(folder, kinds, rendering.info(), loaded.origin())) {
+            rendering.into(outputs.sinks(), streams);
+            outputs.publish();
+        }
     }
 }

@@ -3,12 +3,18 @@ package org.duskloom.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.file.StagedFile;
-import org.duskloom.engine.format.RawFrameSink;
-import org.duskloom.engine.render.FrameList;
+import org.duskloom.engine.format.FrameOutputs;
+import org.duskloom.engine.format.OutputFolder;
+import org.duskloom.engine.format.OutputKind;
+import org.duskloom.engine.format.RgbKind;
+import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.frame.FrameSink;
+import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.time.FrameSpan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -93,43 +99,52 @@ final class RenderCommand implements Callable<Integer> {
         if (loaded.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
-        FrameSpan span = span(loaded.get().plan().frameCount());
-        Rendering rendering = new Rendering(loaded.get().plan(), FrameList.of(span), usedThreads);
+        FrameSource source = loaded.get().frames();
+        FrameSpan span = span(source.info().showFrames());
+        Rendering rendering = new Rendering(source, FrameList.of(span), usedThreads);
         if (OutputNames.isStandardOutput(output)) {
-            pour(span, rendering);
+            pour(rendering);
         } else {
-            render(loaded.get(), span, rendering);
+            render(loaded.get(), rendering);
         }
         return ExitCode.DONE;
     }
 
-    private void pour(FrameSpan span, Rendering rendering) throws IOException, InterruptedException {
-        int pixels = rendering.plan().pixelCount();
-        try (RawFrameSink sink = new RawFrameSink(StagedFile.standardOutput(), span.firstFrame(), pixels)) {
-            rendering.into(sink, streams);
-            sink.finish();
+    private void pour(Rendering rendering) throws IOException, InterruptedException {
+        try (FrameSink sink = new RgbKind().into(StagedFile.standardOutput())) {
+            rendering.into(List.of(sink), streams);
         }
     }
 
-    private void render(LoadedShow loaded, FrameSpan span, Rendering rendering)
-            throws IOException, InterruptedException {
+    private void render(LoadedShow loaded, Rendering rendering) throws IOException, InterruptedException {
         long start = System.nanoTime();
-        IfExists ifExists = OutputNames.ifExists(force);
-        try (RenderOutputs outputs = new RenderOutputs(loaded, span, output, strip, ifExists)) {
-            rendering.into(outputs.sink(), streams);
+        List<OutputKind> kinds = kinds();
+        OutputFolder folder = new OutputFolder(output, OutputNames.ifExists(force), loaded::refuseAsOutput);
+        try (FrameOutputs outputs = new FrameOutputs(folder, kinds, rendering.info(), loaded.origin())) {
+            Room.require(folder, kinds, rendering.info());
+            rendering.into(outputs.sinks(), streams);
             outputs.publish();
         }
         streams.tell(rendering.summary(output, System.nanoTime() - start));
-        if (!strip) {
-            tellOfOlderPictures();
-        }
+        tellOfOlder(folder, kinds);
     }
 
-    private void tellOfOlderPictures() {
-        for (String name : RenderOutputs.PICTURES) {
-            Path picture = output.resolve(name);
-            if (Files.exists(picture)) {
-                streams.tell(picture + " is of an earlier rendering; --strip draws it anew");
+    private List<OutputKind> kinds() {
+        List<OutputKind> kinds = new ArrayList<>(List.of(OutputKinds.ALL.kind("rgb")));
+        if (strip) {
+            kinds.add(OutputKinds.ALL.kind("strip"));
+            kinds.add(OutputKinds.ALL.kind("time"));
+        }
+        return kinds;
+    }
+
+    private void tellOfOlder(OutputFolder folder, List<OutputKind> written) {
+        for (OutputKind kind : OutputKinds.ALL.kinds()) {
+            for (String name : written.contains(kind) ? List.<String>of() : kind.files()) {
+                Path older = folder.path(name);
+                if (Files.exists(older)) {
+                    streams.tell(older + " is of an earlier rendering; --strip draws it anew");
+                }
             }
         }
     }

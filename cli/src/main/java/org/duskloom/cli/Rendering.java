@@ -1,41 +1,56 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
+import java.util.List;
+import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.frame.FrameRun;
 import org.duskloom.engine.frame.FrameSink;
-import org.duskloom.engine.plan.Plan;
-import org.duskloom.engine.render.FrameList;
-import org.duskloom.engine.render.FrameRenderer;
-import org.duskloom.engine.render.Progress;
+import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.frame.Progress;
+import org.duskloom.engine.frame.RunInfo;
 
 /**
  * Renders and says so: a bar on a terminal while it goes on, and a line when the results are final.
  *
- * @param plan what is rendered
+ * @param source where the frames come from
  * @param frames which frames
  * @param threads on how many threads
  */
-record Rendering(Plan plan, FrameList frames, int threads) {
+record Rendering(FrameSource source, FrameList frames, int threads) {
     /** The threads that a machine runs at a time. */
     static int usualThreads() {
         return Runtime.getRuntime().availableProcessors();
     }
 
-    /** Hands all frames to a sink, which is neither finished nor closed. */
-    void into(FrameSink sink, Streams streams) throws IOException, InterruptedException {
-        FrameRenderer renderer = new FrameRenderer(plan, threads);
+    /** On the usual threads. */
+    Rendering(FrameSource source, FrameList frames) {
+        this(source, frames, usualThreads());
+    }
+
+    /** What the sinks are told. */
+    RunInfo info() {
+        return run().info();
+    }
+
+    /** Hands all frames to sinks, which are finished then but not closed. */
+    void into(List<FrameSink> sinks, Streams streams) throws IOException, InterruptedException {
         if (!streams.traits().errLive()) {
-            renderer.render(frames, sink, Progress.SILENT);
+            run().into(sinks, Progress.SILENT);
             return;
         }
         try (ProgressBar bar = new ProgressBar(streams.err(), System::nanoTime)) {
             Runtime.getRuntime().addShutdownHook(new Thread(bar::close));
-            renderer.render(frames, sink, bar);
+            run().into(sinks, bar);
         }
     }
 
     /** {@code out: 1920 frames, 1234 pixels, 0.8 s}. */
     String summary(Object output, long nanos) {
-        return output + ": " + Words.counted(frames.count(), "frame") + ", " + Words.counted(plan.pixelCount(), "pixel")
-                + ", " + Words.duration(nanos / 1e9);
+        return output + ": " + Words.counted(frames.count(), "frame") + ", "
+                + Words.counted(source.info().pixelCount(), "pixel") + ", " + Words.duration(nanos / 1e9);
+    }
+
+    private FrameRun run() {
+        return new FrameRun(source, frames, threads);
     }
 }

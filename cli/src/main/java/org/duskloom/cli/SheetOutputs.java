@@ -8,8 +8,8 @@ import java.util.List;
 import org.duskloom.engine.display.PlacedProp;
 import org.duskloom.engine.display.Shape;
 import org.duskloom.engine.file.IfExists;
-import org.duskloom.engine.file.OutputGroup;
 import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.format.OutputFolder;
 import org.duskloom.engine.sheet.Drawing;
 import org.duskloom.engine.sheet.PngSheet;
 import org.duskloom.engine.sheet.ShapeSheet;
@@ -23,15 +23,13 @@ import org.duskloom.engine.sheet.View;
 final class SheetOutputs implements AutoCloseable {
     private final LoadedDisplay display;
     private final SheetOptions options;
-    private final Path folder;
-    private final OutputGroup group;
+    private final OutputFolder folder;
     private int files;
 
     SheetOutputs(LoadedDisplay display, SheetOptions options, Path folder, IfExists ifExists) {
         this.display = display;
         this.options = options;
-        this.folder = folder;
-        this.group = new OutputGroup(ifExists);
+        this.folder = new OutputFolder(folder, ifExists, display::refuseAsOutput);
     }
 
     /** Draws everything; gives how many files there are. */
@@ -47,7 +45,7 @@ final class SheetOutputs implements AutoCloseable {
             }
         }
         write("stage", StageSheet.draw(display.display()), StageSheet.picture(display.display()));
-        group.publish();
+        folder.publish();
         return files;
     }
 
@@ -64,21 +62,15 @@ final class SheetOutputs implements AutoCloseable {
 
     private void write(String name, Drawing toPrint, SheetPicture toLookAt) throws IOException {
         byte[] svg = SvgSheet.of(toPrint, name).getBytes(StandardCharsets.UTF_8);
-        StagedFile file = open(name + ".svg");
+        StagedFile file = folder.open(name + ".svg");
         file.write(svg, 0, svg.length);
         file.finish();
-        PngSheet.write(toLookAt, open(name + ".png"));
+        PngSheet.write(toLookAt, folder.open(name + ".png"));
         files += 2;
-    }
-
-    private StagedFile open(String name) throws IOException {
-        Path target = folder.resolve(name);
-        display.refuseAsOutput(target);
-        return group.open(target);
     }
 
     @Override
     public void close() {
-        group.close();
+        folder.close();
     }
 }

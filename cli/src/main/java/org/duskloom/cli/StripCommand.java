@@ -3,17 +3,19 @@ package org.duskloom.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
+import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.preview.StripOptions;
 import org.duskloom.engine.problem.TextFormatException;
-import org.duskloom.engine.render.FrameList;
 import org.duskloom.engine.time.FrameSpan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -130,13 +132,19 @@ final class StripCommand implements Callable<Integer> {
 
     private void draw(LoadedShow loaded, FrameSpan span) throws IOException, InterruptedException {
         long start = System.nanoTime();
-        PreviewScene scene = loaded.scene();
-        long[] frames = kind.frames(scene, span, count);
-        Rendering rendering = new Rendering(loaded.plan(), FrameList.of(frames), Rendering.usualThreads());
-        try (StagedFile file = file(loaded);
-                FrameSink picture = picture(file, scene, frames)) {
-            rendering.into(picture, streams);
-            picture.finish();
+        FrameSource source = loaded.frames();
+        long[] frames = kind.frames(PreviewScene.of(source.info()), FrameList.of(span), count);
+        Rendering rendering = new Rendering(source, FrameList.of(frames));
+        StripOptions options = new StripOptions(optional(columns), OptionalInt.empty(), optional(pixelSize), names);
+        StagedFile file = file(loaded);
+        try (FrameSink picture = kind.picture(options, frames.length).into(file)) {
+            rendering.into(List.of(picture), streams);
+        } catch (OutputRefusedException refused) {
+            if (refused.isReplaceable()) {
+                throw refused;
+            }
+            // A picture that would be too large is a matter of the options.
+            throw new MisuseException(refused.getMessage());
         }
         streams.tell(rendering.summary(output, System.nanoTime() - start));
     }
@@ -147,16 +155,6 @@ final class StripCommand implements Callable<Integer> {
         }
         loaded.refuseAsOutput(output);
         return StagedFile.open(output, OutputNames.ifExists(force));
-    }
-
-    /** A picture that would be too large is a matter of the options. */
-    private FrameSink picture(StagedFile file, PreviewScene scene, long[] frames) {
-        StripOptions options = new StripOptions(optional(columns), OptionalInt.empty(), optional(pixelSize), names);
-        try {
-            return kind.sink(file, scene, frames, options);
-        } catch (OutputRefusedException tooLarge) {
-            throw new MisuseException(tooLarge.getMessage());
-        }
     }
 
     private FrameSpan span(LoadedShow loaded) {

@@ -11,10 +11,15 @@ final class Version implements IVersionProvider {
 
     @Override
     public String[] getVersion() throws IOException {
+        return new String[] {"duskloom " + number()};
+    }
+
+    /** The number alone. */
+    static String number() throws IOException {
         Properties properties = new Properties();
         try (InputStream file = Version.class.getResourceAsStream("version.properties")) {
             properties.load(file);
         }
-        return new String[] {"duskloom " + properties.getProperty("version")};
+        return properties.getProperty("version");
     }
 }

@@ -15,11 +15,11 @@ import javax.imageio.ImageIO;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.effect.Setting;
+import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.frame.FrameRun;
 import org.duskloom.engine.frame.FrameSink;
+import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.problem.Problems;
-import org.duskloom.engine.render.FrameList;
-import org.duskloom.engine.render.FrameRenderer;
-import org.duskloom.engine.render.Progress;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -79,7 +79,7 @@ class GalleryTest {
             Set<String> seen = new HashSet<>();
             FrameSink sink = new SeenFrames(rgb -> seen.add(HexFormat.of().formatHex(rgb)));
             // The moments of the strip: 0.5, 1.8, 3.1 and 4.4 seconds, at 40 frames a second.
-            new FrameRenderer(show.plan(), 1).render(FrameList.of(20, 72, 124, 176), sink, Progress.SILENT);
+            new FrameRun(show.frames(), FrameList.of(20, 72, 124, 176), 1).into(sink, Progress.SILENT);
             assertThat(seen).as(name).hasSize(4).noneMatch(frame -> frame.matches("0*"));
         }
     }

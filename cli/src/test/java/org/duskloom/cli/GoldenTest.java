@@ -11,11 +11,10 @@ import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.duskloom.engine.frame.FrameRun;
+import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.problem.Problems;
-import org.duskloom.engine.render.FrameList;
-import org.duskloom.engine.render.FrameRenderer;
-import org.duskloom.engine.render.Progress;
-import org.duskloom.engine.time.FrameSpan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -71,11 +70,9 @@ class GoldenTest {
         Problems problems = new Problems();
         LoadedShow show = LoadedShow.load(Project.file(name), problems).orElseThrow();
         MessageDigest digest = sha256();
-        new FrameRenderer(show.plan(), Runtime.getRuntime().availableProcessors())
-                .render(
-                        FrameList.of(new FrameSpan(0, show.plan().frameCount())),
-                        new SeenFrames(digest::update),
-                        Progress.SILENT);
+        FrameSource frames = show.frames();
+        new FrameRun(frames, frames.info().frames(), Runtime.getRuntime().availableProcessors())
+                .into(new SeenFrames(digest::update), Progress.SILENT);
         return HexFormat.of().formatHex(digest.digest());
     }
 

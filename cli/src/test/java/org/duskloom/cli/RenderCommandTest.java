@@ -33,6 +33,8 @@ class RenderCommandTest {
         assertThat(Files.readString(out.resolve("frames.json"))).isEqualTo("""
                 {
                   "duskloom": "frames/1",
+                  "version": "%s",
+                  "title": "Longest day",
                   "rate": {"num": 40, "den": 1},
                   "frames": 80,
                   "pixels": 20,
@@ -40,6 +42,10 @@ class RenderCommandTest {
                   "encoding": "srgb",
                   "sha256": "%s",
                   "firstFrame": 0,
+                  "showFrames": 80,
+                  "files": [
+                    {"file": "frames.rgb", "bytes": 4800}
+                  ],
                   "props": [
                     {"name": "daisy-1", "first": 0, "count": 6},
                     {"name": "daisy-2", "first": 6, "count": 6},
@@ -51,6 +57,7 @@ class RenderCommandTest {
                   ]
                 }
                 """.formatted(
+                        Version.number(),
                         sha256(frames),
                         sha256(Files.readAllBytes(show)),
                         sha256(Files.readAllBytes(show.resolveSibling("map.csv")))));

@@ -10,6 +10,9 @@ import java.util.stream.LongStream;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.frame.FrameRun;
+import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.plan.Plan;
@@ -18,7 +21,6 @@ import org.duskloom.engine.preview.ContactStrip;
 import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.preview.StripOptions;
 import org.duskloom.engine.problem.Problems;
-import org.duskloom.engine.render.FrameList;
 import org.duskloom.engine.render.FrameRenderer;
 import org.duskloom.engine.show.Show;
 import org.duskloom.engine.show.ShowReader;
@@ -57,8 +59,7 @@ final class EffectSamples {
         StagedFile file = StagedFile.open(folder.resolve(name + ".png"), IfExists.REPLACE);
         StripOptions options = new StripOptions(OptionalInt.of(4), OptionalInt.of(380), false);
         try (ContactStrip strip = new ContactStrip(file, scene(cue, show), frames, options)) {
-            new FrameRenderer(plan, 1).render(FrameList.of(frames), strip, (done, all) -> {});
-            strip.finish();
+            new FrameRun(new FrameRenderer(plan), FrameList.of(frames), 1).into(strip, Progress.SILENT);
         }
     }
 

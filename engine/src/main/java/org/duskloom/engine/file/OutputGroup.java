@@ -42,7 +42,7 @@ public final class OutputGroup implements Closeable {
      * @throws IllegalStateException if one of them is not finished
      * @throws IOException if one was abandoned or cannot have its name; then none has, and what stood there before still does
      */
-    public void publish() throws IOException {
+    public synchronized void publish() throws IOException {
         for (StagedFile file : all) {
             if (file.isOpen()) {
                 throw new IllegalStateException(file.target() + " is not finished");
@@ -61,7 +61,8 @@ public final class OutputGroup implements Closeable {
         all.forEach(StagedFile::abandon);
     }
 
-    void finished(StagedFile file) {
+    /** From any thread: files of one group may be written beside each other. */
+    synchronized void finished(StagedFile file) {
         finished.add(file);
     }
 }

@@ -3,58 +3,61 @@ package org.duskloom.engine.format;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Objects;
 import org.duskloom.engine.document.JsonText;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.frame.PropSpan;
-import org.duskloom.engine.time.FrameRate;
+import org.duskloom.engine.frame.RunInfo;
 
 /**
- * What is known about a file of raw frames: a reader needs it to make sense of the bytes, and to see whether they are
- * whole and made from the inputs it expects. Written as JSON, {@code frames/1}.
+ * What is known about finished frames: a reader needs it to make sense of the bytes, and to see whether they are whole and
+ * made from the inputs it expects. Written as JSON, {@code frames/1}.
  *
- * @param rate frames per second
- * @param frames how many frames the file holds
- * @param pixels how many pixels a frame has
- * @param sha256Hex SHA-256 of the file, in lower-case hexadecimal
- * @param firstFrame the number of the file's first frame in the timeline, from 0
- * @param props the props, in wiring order
- * @param inputs the files that the frames were made from
+ * @param run what the frames are; they follow each other without a gap
+ * @param sha256Hex SHA-256 of the bytes of all frames, frame after frame as in {@code frames.rgb}, in lower-case hexadecimal
+ * @param files the files that hold them, in the order of their names
+ * @param origin what they were made by and from
  */
-public record FrameManifest(
-        FrameRate rate,
-        long frames,
-        int pixels,
-        String sha256Hex,
-        long firstFrame,
-        List<PropSpan> props,
-        List<InputFile> inputs) {
+public record FrameManifest(RunInfo run, String sha256Hex, List<WrittenFile> files, Origin origin) {
+    /** The name of the file. */
+    public static final String FILE = "frames.json";
 
-    /**
-     * One file that was read.
-     *
-     * @param file its name as the user would type it
-     * @param sha256Hex SHA-256 of its bytes, in lower-case hexadecimal
-     */
-    public record InputFile(String file, String sha256Hex) {}
+    /** What the file says that it is. */
+    static final String FORMAT = "frames/1";
+
+    static final String ORDER = "RGB";
+    static final String ENCODING = "srgb";
 
     public FrameManifest {
-        props = List.copyOf(props);
-        inputs = List.copyOf(inputs);
+        Objects.requireNonNull(sha256Hex, "sha256Hex");
+        Objects.requireNonNull(origin, "origin");
+        files = List.copyOf(files);
+        if (!run.frames().isSpan()) {
+            throw new IllegalArgumentException(run.frames() + " leave frames out");
+        }
     }
 
     /** The manifest as JSON text, fields in a fixed order, ending with a line feed. */
     public String json() {
         JsonText text = new JsonText();
-        text.field("duskloom", "frames/1");
-        text.field("rate", JsonText.object("num", rate.numerator(), "den", rate.denominator()));
-        text.field("frames", frames);
-        text.field("pixels", pixels);
-        text.field("order", "RGB");
-        text.field("encoding", "srgb");
+        text.field("duskloom", FORMAT);
+        text.field("version", origin.version());
+        text.field("title", run.title());
+        text.field(
+                "rate",
+                JsonText.object("num", run.rate().numerator(), "den", run.rate().denominator()));
+        text.field("frames", run.frames().count());
+        text.field("pixels", run.pixelCount());
+        text.field("order", ORDER);
+        text.field("encoding", ENCODING);
         text.field("sha256", sha256Hex);
-        text.field("firstFrame", firstFrame);
-        text.field("props", props.stream().map(FrameManifest::inline).toList());
-        text.field("inputs", inputs.stream().map(FrameManifest::inline).toList());
+        text.field("firstFrame", run.frames().first());
+        text.field("showFrames", run.showFrames());
+        text.field("files", files.stream().map(FrameManifest::inline).toList());
+        text.field(
+                "props",
+                run.pixels().props().stream().map(FrameManifest::inline).toList());
+        text.field("inputs", origin.inputs().stream().map(FrameManifest::inline).toList());
         return text.end();
     }
 
@@ -71,11 +74,15 @@ public record FrameManifest(
         }
     }
 
+    private static JsonText.Inline inline(WrittenFile file) {
+        return JsonText.object("file", file.file(), "bytes", file.bytes());
+    }
+
     private static JsonText.Inline inline(PropSpan prop) {
         return JsonText.object("name", prop.name(), "first", prop.firstPixel(), "count", prop.pixelCount());
     }
 
-    private static JsonText.Inline inline(InputFile input) {
+    private static JsonText.Inline inline(Origin.Input input) {
         return JsonText.object("file", input.file(), "sha256", input.sha256Hex());
     }
 }

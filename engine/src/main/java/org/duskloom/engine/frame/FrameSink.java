@@ -3,29 +3,42 @@ package org.duskloom.engine.frame;
 import java.io.IOException;
 
 /**
- * Takes finished frames, in rising order, from one thread at a time. A sink sees each frame once and may keep what it
- * likes of it, but not the array.
+ * Takes finished frames, in rising order, from one thread at a time. A sink sees each frame once. Several sinks of one run
+ * work beside each other, each on a thread of its own; the slowest holds the others back.
  *
- * <p>The life of a sink: {@link #frame} for each frame, then {@link #finish}, then {@link #close}. Closing without
- * having finished throws away what was begun, so that a failed run leaves no half-made result.
+ * <p>The life of a sink: {@link #begin}, then {@link #take} for a few frames at a time, then {@link #finish}, then {@link
+ * #close}. Closing without having finished throws away what was begun, so that a failed run leaves no half-made result.
+ *
+ * <p>A sink that turns frames into other bytes before it writes them is an {@link EncodingSink}: that work is then shared
+ * among the threads that render.
  */
 public interface FrameSink extends AutoCloseable {
     /**
-     * Takes one frame.
+     * Called once, before the first frame of any sink of the run: the time to refuse what cannot be done.
      *
-     * @param frameNumber the frame's number in the timeline, from 0; greater than that of the frame before
-     * @param rgb one byte each of red, green and blue for every pixel in wiring order, as sRGB code values; holds these
-     *     values only during the call, and must not be changed
-     * @throws IOException if the frame cannot be kept; the run then ends
+     * @throws IOException if the run cannot be kept; it then ends
      */
-    void frame(long frameNumber, byte[] rgb) throws IOException;
+    default void begin(RunInfo run) throws IOException {}
 
     /**
-     * Called once, after the last frame: makes the results final.
+     * Takes the next frames.
+     *
+     * @param frames hold their values only during the call, and must not be changed
+     * @throws IOException if the frames cannot be kept; the run then ends
+     */
+    void take(FrameBatch frames) throws IOException;
+
+    /** Takes one frame; see {@link #take}. */
+    default void frame(long frameNumber, byte[] rgb) throws IOException {
+        take(FrameBatch.of(frameNumber, rgb));
+    }
+
+    /**
+     * Called once, after the last frame: completes the results.
      *
      * @throws IOException if that cannot be done
      */
-    void finish() throws IOException;
+    default void finish() throws IOException {}
 
     /**
      * Throws away what is not finished, and frees what the sink holds. May be called more than once.
@@ -33,5 +46,5 @@ public interface FrameSink extends AutoCloseable {
      * @throws IOException if something cannot be put away
      */
     @Override
-    void close() throws IOException;
+    default void close() throws IOException {}
 }

@@ -7,6 +7,7 @@ import org.duskloom.engine.color.Srgb;
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.font.PixelFont;
+import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.FrameSink;
 
 /**
@@ -83,7 +84,13 @@ public final class ContactStrip implements FrameSink {
      * <p>Frames that are not among the chosen ones are passed over.
      */
     @Override
-    public void frame(long frameNumber, byte[] rgb) {
+    public void take(FrameBatch batch) {
+        for (int i = 0; i < batch.count(); i++) {
+            frame(batch.frame(i), batch.rgb(), batch.offset(i));
+        }
+    }
+
+    private void frame(long frameNumber, byte[] rgb, int offset) {
         if (drawn == frames.length || frameNumber < frames[drawn]) {
             return;
         }
@@ -96,7 +103,7 @@ public final class ContactStrip implements FrameSink {
         names.ifPresent(labels -> labels.draw(sheet, left, top));
         light.clear();
         for (int pixel = 0; pixel < scene.pixelCount(); pixel++) {
-            addPixel(pixel, rgb);
+            addPixel(pixel, rgb, offset + 3 * pixel);
         }
         light.develop(sheet, left, top);
         drawLabel(frameNumber);
@@ -143,12 +150,12 @@ public final class ContactStrip implements FrameSink {
         }
     }
 
-    private void addPixel(int pixel, byte[] rgb) {
+    private void addPixel(int pixel, byte[] rgb, int at) {
         double x = panelX[pixel];
         double y = panelY[pixel];
-        float red = Srgb.decode(rgb[3 * pixel] & 0xFF);
-        float green = Srgb.decode(rgb[3 * pixel + 1] & 0xFF);
-        float blue = Srgb.decode(rgb[3 * pixel + 2] & 0xFF);
+        float red = Srgb.decode(rgb[at] & 0xFF);
+        float green = Srgb.decode(rgb[at + 1] & 0xFF);
+        float blue = Srgb.decode(rgb[at + 2] & 0xFF);
         float brightest = Math.max(red, Math.max(green, blue));
         if (brightest < UNLIT_BLUE) {
             float missing = 1 - brightest / UNLIT_BLUE;

@@ -8,6 +8,8 @@ import java.util.function.LongFunction;
 import java.util.function.LongToDoubleFunction;
 import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.frame.PropSpan;
+import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.map.Positions;
 
 /**
  * What a picture needs to know of a display and its timeline, without their types.
@@ -47,6 +49,29 @@ public record PreviewScene(
     public PreviewScene(
             String title, double[] x, double[] y, List<PropSpan> props, LongToDoubleFunction secondsOfFrame) {
         this(title, x, y, props, secondsOfFrame, Optional.empty());
+    }
+
+    /**
+     * The pixels of a run as they hang, seen from the front.
+     *
+     * @throws IllegalArgumentException if it is not known where they hang
+     */
+    static PreviewScene of(RunInfo run, LongToDoubleFunction secondsOfFrame, Optional<LongFunction<String>> captions) {
+        Positions places = run.pixels()
+                .places()
+                .orElseThrow(() -> new IllegalArgumentException("it is not known where the pixels hang"));
+        double[] x = new double[run.pixelCount()];
+        double[] y = new double[run.pixelCount()];
+        for (int pixel = 0; pixel < x.length; pixel++) {
+            x[pixel] = places.x(pixel);
+            y[pixel] = places.y(pixel);
+        }
+        return new PreviewScene(run.title(), x, y, run.pixels().props(), secondsOfFrame, captions);
+    }
+
+    /** The same, with the times of the frames and their numbers. */
+    public static PreviewScene of(RunInfo run) {
+        return of(run, run.rate()::secondsOf, Optional.empty());
     }
 
     /** What stands beside the time of a frame, within so many dots; may be empty. */

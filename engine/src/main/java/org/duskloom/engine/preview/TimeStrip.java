@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.font.PixelFont;
+import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.png.PngWriter;
@@ -82,7 +83,13 @@ public final class TimeStrip implements FrameSink {
     }
 
     @Override
-    public void frame(long frameNumber, byte[] rgb) {
+    public void take(FrameBatch batch) {
+        for (int i = 0; i < batch.count(); i++) {
+            frame(batch.frame(i), batch.rgb(), batch.offset(i));
+        }
+    }
+
+    private void frame(long frameNumber, byte[] rgb, int offset) {
         long expected = firstFrame + arrived * framesPerColumn;
         if (arrived > 0 && frameNumber < expected && frameNumber > expected - framesPerColumn) {
             return;
@@ -92,7 +99,7 @@ public final class TimeStrip implements FrameSink {
         }
         int rowBytes = 3 * frames;
         int to = 3 * arrived;
-        for (int from = 0; from < 3 * scene.pixelCount(); from += 3) {
+        for (int from = offset; from < offset + 3 * scene.pixelCount(); from += 3) {
             field[to] = rgb[from];
             field[to + 1] = rgb[from + 1];
             field[to + 2] = rgb[from + 2];

@@ -14,20 +14,26 @@ final class ProofLight {
     static final int BLUE = 0x1020C0;
 
     private final byte[] rgb;
+    private final int from;
+    private final int to;
 
-    ProofLight(byte[] rgb) {
+    /** A frame that stands in an array, from one byte up to but not including another. */
+    ProofLight(byte[] rgb, int from, int to) {
         this.rgb = rgb;
+        this.from = from;
+        this.to = to;
     }
 
     /** Gives a pixel a colour, written 0xRRGGBB. */
     void set(int pixel, int color) {
-        rgb[3 * pixel] = (byte) (color >> 16);
-        rgb[3 * pixel + 1] = (byte) (color >> 8);
-        rgb[3 * pixel + 2] = (byte) color;
+        int at = from + 3 * pixel;
+        rgb[at] = (byte) (color >> 16);
+        rgb[at + 1] = (byte) (color >> 8);
+        rgb[at + 2] = (byte) color;
     }
 
     /** Gives all pixels a colour whose three channels are the same. */
     void fill(int grey) {
-        Arrays.fill(rgb, (byte) grey);
+        Arrays.fill(rgb, from, to, (byte) grey);
     }
 }

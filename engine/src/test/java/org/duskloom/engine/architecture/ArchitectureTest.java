@@ -22,7 +22,6 @@ class ArchitectureTest {
             "color",
             "map",
             "group",
-            "proof",
             "display",
             "survey",
             "timeline",
@@ -36,7 +35,8 @@ class ArchitectureTest {
             "format",
             "label",
             "preview",
-            "sheet");
+            "sheet",
+            "proof");
 
     private static final JavaClasses ENGINE = new ClassFileImporter().importPath(Path.of("target", "classes"));
 

@@ -6,11 +6,16 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.file.StagedFile;
-import org.duskloom.engine.format.FrameManifest.InputFile;
+import org.duskloom.engine.format.Origin.Input;
+import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.frame.PropSpan;
+import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.time.FrameRate;
+import org.duskloom.engine.time.FrameSpan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,17 +31,17 @@ class FrameManifestTest {
 
     @Test
     void readsWell() {
-        FrameManifest manifest = new FrameManifest(
-                new FrameRate(30000, 1001),
-                1440,
-                78,
-                "00ff",
-                60,
-                List.of(new PropSpan("daisy-1", 0, 61), new PropSpan("fence", 61, 17)),
-                List.of(new InputFile("garden.json", "aa"), new InputFile("shapes/fence.csv", "bb")));
+        FramePixels pixels = new FramePixels(
+                78, List.of(new PropSpan("daisy-1", 0, 61), new PropSpan("fence", 61, 17)), Optional.empty());
+        RunInfo run = RunInfo.ofWhole("Longest day", new FrameRate(30000, 1001), 2000, pixels)
+                .only(FrameList.of(new FrameSpan(60, 1500)));
+        Origin origin = new Origin("1.2", List.of(new Input("garden.json", "aa"), new Input("shapes/fence.csv", "bb")));
+        FrameManifest manifest = new FrameManifest(run, "00ff", List.of(new WrittenFile("frames.rgb", 336960)), origin);
         assertThat(manifest.json()).isEqualTo("""
                 {
                   "duskloom": "frames/1",
+                  "version": "1.2",
+                  "title": "Longest day",
                   "rate": {"num": 30000, "den": 1001},
                   "frames": 1440,
                   "pixels": 78,
@@ -44,6 +49,10 @@ class FrameManifestTest {
                   "encoding": "srgb",
                   "sha256": "00ff",
                   "firstFrame": 60,
+                  "showFrames": 2000,
+                  "files": [
+                    {"file": "frames.rgb", "bytes": 336960}
+                  ],
                   "props": [
                     {"name": "daisy-1", "first": 0, "count": 61},
                     {"name": "fence", "first": 61, "count": 17}
@@ -58,7 +67,9 @@ class FrameManifestTest {
 
     @Test
     void emptyListsAreStillLists() {
-        assertThat(manifest(List.of()).json()).contains("\"props\": [],\n").endsWith("\"inputs\": []\n}\n");
+        assertThat(manifest(List.of()).json())
+                .contains("\"files\": [],\n", "\"props\": [],\n")
+                .endsWith("\"inputs\": []\n}\n");
     }
 
     /** RFC 8259, section 7: what must be escaped comes back from an independent reader as it went in. */
@@ -85,7 +96,8 @@ class FrameManifestTest {
     }
 
     private static FrameManifest manifest(List<PropSpan> props) {
-        return new FrameManifest(FrameRate.of(40), 0, 0, "", 0, props, List.of());
+        RunInfo run = RunInfo.ofWhole("", FrameRate.of(40), 1, new FramePixels(1, props, Optional.empty()));
+        return new FrameManifest(run, "", List.of(), new Origin("", List.of()));
     }
 
     private static List<String> texts(String json) {

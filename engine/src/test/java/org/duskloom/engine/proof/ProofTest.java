@@ -58,7 +58,7 @@ class ProofTest {
         ProofStep step = step(caption);
         byte[] rgb = new byte[21];
         Arrays.fill(rgb, (byte) 99);
-        step.paint((int) Math.round(share * step.frames()), rgb);
+        step.paint((int) Math.round(share * step.frames()), rgb, 0, 21);
         return java.util.stream.IntStream.range(0, 7)
                 .mapToObj(i -> (rgb[3 * i] & 255) << 16 | (rgb[3 * i + 1] & 255) << 8 | rgb[3 * i + 2] & 255)
                 .toList();

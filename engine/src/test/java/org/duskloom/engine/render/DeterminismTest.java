@@ -9,6 +9,9 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.LongStream;
+import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.frame.FrameRun;
+import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.map.Maps;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
@@ -140,7 +143,7 @@ class DeterminismTest {
 
     private static Frames.Kept rendered(FrameList frames, int threads) throws IOException, InterruptedException {
         Frames.Kept kept = new Frames.Kept();
-        new FrameRenderer(PLAN, threads).render(frames, kept, Progress.SILENT);
+        new FrameRun(new FrameRenderer(PLAN), frames, threads).into(kept, Progress.SILENT);
         return kept;
     }
 

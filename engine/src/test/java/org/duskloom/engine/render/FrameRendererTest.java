@@ -17,6 +17,9 @@ import org.duskloom.engine.effect.Kernel;
 import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.frame.FrameRun;
+import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.map.Maps;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.TestShow;
@@ -44,15 +47,15 @@ class FrameRendererTest {
     @Test
     void tellsHowFarItIs() throws Exception {
         List<String> progress = new ArrayList<>();
-        new FrameRenderer(plan, 3)
-                .render(FrameList.of(2, 5, 11), new Frames.Kept(), (done, total) -> progress.add(done + "/" + total));
+        new FrameRun(new FrameRenderer(plan), FrameList.of(2, 5, 11), 3)
+                .into(new Frames.Kept(), (done, total) -> progress.add(done + "/" + total));
         assertThat(progress).containsExactly("1/3", "2/3", "3/3");
     }
 
     @Test
     void rendersNothingWhereNothingIsAsked() throws Exception {
         Frames.Kept kept = new Frames.Kept();
-        new FrameRenderer(plan, 2).render(FrameList.of(new FrameSpan(3, 3)), kept, Progress.SILENT);
+        new FrameRun(new FrameRenderer(plan), FrameList.of(new FrameSpan(3, 3)), 2).into(kept, Progress.SILENT);
         assertThat(kept.numbers).isEmpty();
     }
 
@@ -64,14 +67,14 @@ class FrameRendererTest {
         AtomicLong ahead = new AtomicLong();
         Frames.Kept slow = new Frames.Kept() {
             @Override
-            public void frame(long frameNumber, byte[] rgb) {
+            void keep(long frameNumber, byte[] rgb) {
                 if (frameNumber % 40 == 0) {
                     pause(2);
                 }
                 ahead.accumulateAndGet(counting.frames.get() - frameNumber, Math::max);
             }
         };
-        new FrameRenderer(plan, threads).render(FrameList.of(new FrameSpan(0, 4_000)), slow, Progress.SILENT);
+        new FrameRun(new FrameRenderer(plan), FrameList.of(new FrameSpan(0, 400)), threads).into(slow, Progress.SILENT);
         assertThat(counting.frames.get()).isEqualTo(400);
         assertThat(ahead.get()).isBetween(1L, most);
     }
@@ -80,7 +83,8 @@ class FrameRendererTest {
     @Test
     void sharesFewFramesAmongAllThreads() throws Exception {
         counting.pauseMillis = 20;
-        new FrameRenderer(plan, 4).render(FrameList.of(new FrameSpan(0, 8)), new Frames.Kept(), Progress.SILENT);
+        new FrameRun(new FrameRenderer(plan), FrameList.of(new FrameSpan(0, 8)), 4)
+                .into(new Frames.Kept(), Progress.SILENT);
         assertThat(counting.threads).hasSizeGreaterThan(1);
     }
 
@@ -89,15 +93,14 @@ class FrameRendererTest {
         IOException full = new IOException("no space left on device");
         Frames.Kept failing = new Frames.Kept() {
             @Override
-            public void frame(long frameNumber, byte[] rgb) throws IOException {
-                super.frame(frameNumber, rgb);
+            void keep(long frameNumber, byte[] rgb) throws IOException {
+                super.keep(frameNumber, rgb);
                 if (frameNumber == 40) {
                     throw full;
                 }
             }
         };
-        FrameRenderer renderer = new FrameRenderer(plan, 2);
-        assertThatThrownBy(() -> renderer.render(FrameList.of(new FrameSpan(0, 400)), failing, Progress.SILENT))
+        assertThatThrownBy(() -> run(FrameList.of(new FrameSpan(0, 400)), 2).into(failing, Progress.SILENT))
                 .isSameAs(full);
         assertThat(failing.numbers).hasSize(41);
         assertNoThreadsAreLeft();
@@ -107,26 +110,24 @@ class FrameRendererTest {
     void stopsWhenItIsInterruptedAlthoughFramesAreReady() {
         Frames.Kept interrupting = new Frames.Kept() {
             @Override
-            public void frame(long frameNumber, byte[] rgb) throws IOException {
-                super.frame(frameNumber, rgb);
+            void keep(long frameNumber, byte[] rgb) throws IOException {
+                super.keep(frameNumber, rgb);
                 if (frameNumber == 5) {
                     Thread.currentThread().interrupt();
                 }
             }
         };
-        FrameRenderer renderer = new FrameRenderer(plan, 2);
-        assertThatThrownBy(() -> renderer.render(FrameList.of(new FrameSpan(0, 400)), interrupting, Progress.SILENT))
+        assertThatThrownBy(() -> run(FrameList.of(new FrameSpan(0, 400)), 2).into(interrupting, Progress.SILENT))
                 .isInstanceOf(InterruptedException.class);
-        assertThat(interrupting.numbers).containsExactly(0L, 1L, 2L, 3L, 4L, 5L);
+        assertThat(interrupting.numbers).hasSize(MOST_FRAMES_IN_CHUNK);
         assertNoThreadsAreLeft();
     }
 
     @Test
     void saysWhyAFrameCouldNotBeRendered() {
         counting.failure = new ArithmeticException("in the brush");
-        FrameRenderer renderer = new FrameRenderer(plan, 2);
         Frames.Kept kept = new Frames.Kept();
-        assertThatThrownBy(() -> renderer.render(FrameList.of(0, 1), kept, Progress.SILENT))
+        assertThatThrownBy(() -> run(FrameList.of(0, 1), 2).into(kept, Progress.SILENT))
                 .isInstanceOf(IllegalStateException.class)
                 .hasCause(counting.failure);
         assertThat(kept.numbers).isEmpty();
@@ -135,13 +136,18 @@ class FrameRendererTest {
 
     @Test
     void leavesNoThreadsBehind() throws Exception {
-        new FrameRenderer(plan, 5).render(FrameList.of(new FrameSpan(0, 100)), new Frames.Kept(), Progress.SILENT);
+        new FrameRun(new FrameRenderer(plan), FrameList.of(new FrameSpan(0, 100)), 5)
+                .into(new Frames.Kept(), Progress.SILENT);
         assertNoThreadsAreLeft();
     }
 
     @Test
     void needsAThread() {
-        assertThatThrownBy(() -> new FrameRenderer(plan, 0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> run(FrameList.of(0), 0)).isInstanceOf(IllegalArgumentException.class);
+    }
+
+    private FrameRun run(FrameList frames, int threads) {
+        return new FrameRun(new FrameRenderer(plan), frames, threads);
     }
 
     /** Waits for threads that are just ending; fails if one goes on. */

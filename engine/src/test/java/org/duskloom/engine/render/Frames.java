@@ -2,7 +2,9 @@ package org.duskloom.engine.render;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.plan.Plan;
 
@@ -39,19 +41,22 @@ final class Frames {
         final List<byte[]> frames = new ArrayList<>();
 
         @Override
-        public void frame(long frameNumber, byte[] rgb) throws IOException {
-            numbers.add(frameNumber);
-            frames.add(rgb.clone());
+        public void take(FrameBatch batch) throws IOException {
+            for (int i = 0; i < batch.count(); i++) {
+                int from = batch.offset(i);
+                keep(batch.frame(i), Arrays.copyOfRange(batch.rgb(), from, from + batch.frameBytes()));
+            }
         }
 
-        @Override
-        public void finish() {
-            throw new AssertionError("the renderer finishes no sink");
+        /** Keeps one frame. */
+        void keep(long frameNumber, byte[] rgb) throws IOException {
+            numbers.add(frameNumber);
+            frames.add(rgb);
         }
 
         @Override
         public void close() {
-            throw new AssertionError("the renderer closes no sink");
+            throw new AssertionError("a run closes no sink");
         }
     }
 }

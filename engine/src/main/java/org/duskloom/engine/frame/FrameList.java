@@ -1,4 +1,4 @@
-package org.duskloom.engine.render;
+package org.duskloom.engine.frame;
 
 import org.duskloom.engine.time.FrameSpan;
 
@@ -41,5 +41,30 @@ public final class FrameList {
     /** The number of the frame at a place in the list, from 0. */
     public long frame(long place) {
         return singles == null ? first + place : singles[(int) place];
+    }
+
+    /** Whether it is a span: no frame between its first and its last is left out. */
+    public boolean isSpan() {
+        return singles == null || count == 0 || singles[(int) count - 1] - singles[0] == count - 1;
+    }
+
+    /** The first frame; of a span that holds none, where it would be. */
+    public long first() {
+        return singles == null ? first : singles[0];
+    }
+
+    /** The last frame. There must be one. */
+    public long last() {
+        return frame(count - 1);
+    }
+
+    /** {@code frames A..B}, B not included, with a number where some are left out. */
+    @Override
+    public String toString() {
+        if (count == 0) {
+            return "no frames";
+        }
+        String span = "frames " + first() + ".." + (last() + 1);
+        return isSpan() ? span : count + " of the " + span;
     }
 }

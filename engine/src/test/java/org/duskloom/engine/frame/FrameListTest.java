@@ -1,4 +1,4 @@
-package org.duskloom.engine.render;
+package org.duskloom.engine.frame;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

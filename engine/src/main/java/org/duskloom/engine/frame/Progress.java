@@ -1,4 +1,4 @@
-package org.duskloom.engine.render;
+package org.duskloom.engine.frame;
 
 /** Is told how far a rendering is. */
 @FunctionalInterface

@@ -1,19 +1,19 @@
-package org.duskloom.cli;
+package org.duskloom.engine.preview;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import org.duskloom.engine.preview.PreviewScene;
+import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.time.FrameSpan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class MomentsTest {
+class ShownFramesTest {
     /** 48 seconds at 40 frames per second, 24 moments: one every two seconds, which is 80 frames. */
     @Test
     void standAtRoundTimes() {
-        long[] frames = Moments.evenly(new FrameSpan(0, 1920), 24);
+        long[] frames = ShownFrames.evenly(span(0, 1920), 24);
         assertThat(frames).hasSize(24);
         for (int i = 0; i < 24; i++) {
             assertThat(frames[i]).isEqualTo(80L * i);
@@ -23,14 +23,14 @@ class MomentsTest {
     /** 7 frames in 3 parts of 2 1/3. */
     @Test
     void startInsideTheSpan() {
-        assertThat(Moments.evenly(new FrameSpan(100, 107), 3)).containsExactly(100, 102, 104);
-        assertThat(Moments.evenly(new FrameSpan(5, 9), 1)).containsExactly(5);
+        assertThat(ShownFrames.evenly(span(100, 107), 3)).containsExactly(100, 102, 104);
+        assertThat(ShownFrames.evenly(span(5, 9), 1)).containsExactly(5);
     }
 
     @ParameterizedTest
     @CsvSource({"0, 1, 24", "3, 7, 4", "10, 33, 24", "0, 86400000, 100000"})
     void riseAndStayInside(long first, long end, int count) {
-        long[] frames = Moments.evenly(new FrameSpan(first, end), count);
+        long[] frames = ShownFrames.evenly(span(first, end), count);
         assertThat(frames).hasSize((int) Math.min(count, end - first));
         assertThat(frames[0]).isEqualTo(first);
         for (int i = 1; i < frames.length; i++) {
@@ -41,22 +41,26 @@ class MomentsTest {
     @ParameterizedTest
     @CsvSource({"1920, 4800, 1", "4800, 4800, 1", "4801, 4800, 2", "9600, 4800, 2", "9601, 4800, 3", "100, 1, 100"})
     void aColumnStandsForSoManyFrames(long frames, int most, long expected) {
-        assertThat(Moments.framesPerColumn(scene(1), new FrameSpan(7, 7 + frames), most))
+        assertThat(ShownFrames.framesPerColumn(scene(1), span(7, 7 + frames), most))
                 .isEqualTo(expected);
     }
 
     /** 100 million dots, 100,000 rows and less than 130 dots round them: above 850 columns fit, but no 1000. */
     @Test
     void manyPixelsLeaveRoomForFewColumns() {
-        long distance = Moments.framesPerColumn(scene(100_000), new FrameSpan(0, 4800), 4800);
+        long distance = ShownFrames.framesPerColumn(scene(100_000), span(0, 4800), 4800);
         assertThat(4800 / distance).isBetween(800L, 1000L);
     }
 
     @Test
     void everyNthBeginsWithTheFirst() {
-        assertThat(Moments.everyNth(new FrameSpan(3, 12), 4)).containsExactly(3, 7, 11);
-        assertThat(Moments.everyNth(new FrameSpan(3, 11), 4)).containsExactly(3, 7);
-        assertThat(Moments.everyNth(new FrameSpan(3, 5), 1)).containsExactly(3, 4);
+        assertThat(ShownFrames.everyNth(span(3, 12), 4)).containsExactly(3, 7, 11);
+        assertThat(ShownFrames.everyNth(span(3, 11), 4)).containsExactly(3, 7);
+        assertThat(ShownFrames.everyNth(span(3, 5), 1)).containsExactly(3, 4);
+    }
+
+    private static FrameList span(long first, long end) {
+        return FrameList.of(new FrameSpan(first, end));
     }
 
     private static PreviewScene scene(int pixels) {

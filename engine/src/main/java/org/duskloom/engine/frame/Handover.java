@@ -1,0 +1,134 @@
+package org.duskloom.engine.frame;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+
+/** The threads of one run, and the memory that goes round between them. */
+final class Handover implements AutoCloseable {
+    private static final int CHUNK_BYTES = 2 << 20;
+    private static final int MOST_FRAMES_IN_CHUNK = 32;
+
+    /** How long a thread that was interrupted may take to notice. Only one that waits for a dead device takes long. */
+    private static final long PATIENCE_SECONDS = 10;
+
+    private final FrameSource source;
+    private final List<FrameSink> sinks;
+    private final RunState state;
+    private final List<RunChunk> chunks = new ArrayList<>();
+    private final List<Lane> lanes = new ArrayList<>();
+    private final ExecutorService renderers;
+    private final List<ExecutorService> sinkThreads = new ArrayList<>();
+    private final Queue<Worker> idleWorkers = new ConcurrentLinkedQueue<>();
+
+    Handover(FrameSource source, RunInfo run, List<FrameSink> sinks, int threads, Progress progress) {
+        this.source = source;
+        this.sinks = sinks;
+        int chunkFrames = chunkFrames(run, threads);
+        this.state = new RunState(run.frames(), chunkFrames, sinks.size(), progress);
+        long needed = (run.frames().count() + chunkFrames - 1) / chunkFrames;
+        long most = Math.min(2L * threads + sinks.size(), needed);
+        for (int i = 0; i < most; i++) {
+            chunks.add(new RunChunk(new FrameBatch(run.frames(), chunkFrames, run.frameBytes()), sinks));
+        }
+        this.renderers = Executors.newFixedThreadPool(threads, task -> daemon(task, "frames"));
+        for (int i = 0; i < sinks.size(); i++) {
+            lanes.add(new Lane(sinks.get(i), i, thread(sinks.size()), state, this::render));
+        }
+    }
+
+    /** Few enough to fit into a chunk, and for every thread to have work where there are few frames. */
+    private static int chunkFrames(RunInfo run, int threads) {
+        long fitting = CHUNK_BYTES / (long) run.frameBytes();
+        long shared = (run.frames().count() + threads - 1) / threads;
+        return (int) Math.max(1, Math.min(MOST_FRAMES_IN_CHUNK, Math.min(fitting, shared)));
+    }
+
+    private Executor thread(int sinkCount) {
+        if (sinkCount == 1) {
+            return Runnable::run;
+        }
+        ExecutorService thread = Executors.newSingleThreadExecutor(task -> daemon(task, "sink"));
+        sinkThreads.add(thread);
+        return thread;
+    }
+
+    private static Thread daemon(Runnable task, String name) {
+        Thread thread = new Thread(task, name);
+        thread.setDaemon(true);
+        return thread;
+    }
+
+    void handOver() throws IOException, InterruptedException {
+        chunks.forEach(this::render);
+        for (RunChunk chunk = state.next(); chunk != null; chunk = state.next()) {
+            for (Lane lane : lanes) {
+                lane.take(chunk);
+            }
+        }
+        lanes.forEach(Lane::finish);
+        state.awaitFinished();
+        rethrow(state.failure());
+    }
+
+    /** Has a free chunk filled with the next frames, if there are any. */
+    private void render(RunChunk chunk) {
+        if (state.assign(chunk)) {
+            renderers.execute(() -> fill(chunk));
+        }
+    }
+
+    private void fill(RunChunk chunk) {
+        try {
+            Worker idle = idleWorkers.poll();
+            Worker worker = idle == null ? new Worker(source, sinks) : idle;
+            try {
+                worker.fill(chunk, state);
+            } finally {
+                idleWorkers.add(worker);
+            }
+            state.markReady(chunk);
+        } catch (IOException fault) {
+            state.fail(fault);
+        } catch (RuntimeException | Error fault) {
+            state.fail(new IllegalStateException("a frame could not be rendered", fault));
+        }
+    }
+
+    private static void rethrow(Throwable failure) throws IOException {
+        if (failure instanceof IOException fault) {
+            throw fault;
+        }
+        if (failure instanceof Error fault) {
+            throw fault;
+        }
+        if (failure != null) {
+            throw (RuntimeException) failure;
+        }
+    }
+
+    /** Stops all threads and waits for them, so that sinks can be closed safely. */
+    @Override
+    public void close() throws IOException {
+        List<ExecutorService> all = new ArrayList<>(sinkThreads);
+        all.add(renderers);
+        all.forEach(ExecutorService::shutdownNow);
+        for (ExecutorService threads : all) {
+            try {
+                threads.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
+            } catch (InterruptedException inHaste) {
+                Thread.currentThread().interrupt();
+                return;
+            }
+        }
+        for (Worker worker : idleWorkers) {
+            worker.close();
+        }
+    }
+}
