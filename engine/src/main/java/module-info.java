@@ -16,6 +16,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.frame;
     exports org.duskloom.engine.group;
     exports org.duskloom.engine.map;
+    exports org.duskloom.engine.packet;
     exports org.duskloom.engine.plan;
     exports org.duskloom.engine.png;
     exports org.duskloom.engine.preview;
@@ -29,6 +30,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.text;
     exports org.duskloom.engine.time;
     exports org.duskloom.engine.timeline;
+    exports org.duskloom.engine.wire;
 
     uses org.duskloom.engine.effect.Effect;
 }

@@ -1,0 +1,53 @@
+package org.duskloom.engine.wire;
+
+import java.util.BitSet;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The ports of a display.
+ *
+ * @param ports in the order of the file; no two of one name, and no two with a pixel or a slot in common
+ */
+public record Ports(List<Port> ports) {
+    /** A display that says nothing of ports. */
+    public static final Ports NONE = new Ports(List.of());
+
+    /**
+     * @throws IllegalArgumentException if two have one name
+     */
+    public Ports {
+        ports = List.copyOf(ports);
+        Set<String> names = new HashSet<>();
+        for (Port port : ports) {
+            if (!names.add(port.name())) {
+                throw new IllegalArgumentException("two ports are called \"" + port.name() + "\"");
+            }
+        }
+    }
+
+    /** Whether there is none. */
+    public boolean isEmpty() {
+        return ports.isEmpty();
+    }
+
+    /** The port of that name. */
+    public Optional<Port> port(String name) {
+        return ports.stream().filter(port -> port.name().equals(name)).findFirst();
+    }
+
+    /** The global indices of the pixels that are on a port. */
+    public BitSet pixels() {
+        BitSet pixels = new BitSet();
+        for (Port port : ports) {
+            for (int pixel : port.pixels()) {
+                if (pixel != Link.DARK) {
+                    pixels.set(pixel);
+                }
+            }
+        }
+        return pixels;
+    }
+}
