@@ -33,11 +33,6 @@ final class ImagePlacing implements Placing {
     }
 
     @Override
-    public boolean isTurning() {
-        return !turn.isConstant();
-    }
-
-    @Override
     public double width(LightField field) {
         return fit.equals(Image.STRETCH) ? field.width() : film.width() * unitsOfAPixel(field);
     }

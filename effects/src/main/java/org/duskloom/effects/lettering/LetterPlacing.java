@@ -53,11 +53,6 @@ final class LetterPlacing implements Placing {
     }
 
     @Override
-    public boolean isTurning() {
-        return !turn.isConstant();
-    }
-
-    @Override
     public double width(LightField field) {
         return picture.columns() * dot(field, lying ? field.cellHeight() : field.cellWidth());
     }

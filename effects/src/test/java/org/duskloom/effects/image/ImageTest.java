@@ -231,6 +231,63 @@ class ImageTest {
         }
     }
 
+    /**
+     * A checkerboard of 48 by 48 pixels in squares of three, on 9 by 7 lights whose cells are some seven pixels wide: while it moves,
+     * each light is within a code of the mean of its cell, which the test samples; turned, where the cell lies askew on the
+     * picture and counts as an upright one of the same variance, within eight.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.3, 0.2, 0, 1", "-0.17, 0.4, 0, 0.7", "0.05, -0.1, 90, 1.3", "0.1, 0.1, 17, 1", "0, -0.2, 45, 0.8"})
+    void showsTheMeanOfACellWhileItMoves(double right, double up, double degrees, double zoom) throws Exception {
+        int side = 48;
+        int[] checker = pixels(side, side, i -> (i % side / 3 + i / side / 3) % 2 == 0 ? WHITE : 0xFF002040);
+        Canvas canvas = grid(9, 7);
+        Look moving = picture(side, side, checker)
+                .flag("tile")
+                .moving("right", right - 0.5, right + 0.5, 1)
+                .moving("up", up + 0.5, up - 0.5, 1)
+                .moving("turn", degrees - 30, degrees + 30, 1)
+                .moving("zoom", zoom - 0.2, zoom + 0.2, 1);
+        int[] shown = codes(Painting.of(moving, canvas, 0.5));
+        int[] still = codes(Painting.of(
+                picture(side, side, checker)
+                        .flag("tile")
+                        .with("right", right)
+                        .with("up", up)
+                        .with("turn", degrees)
+                        .with("zoom", zoom),
+                canvas,
+                0));
+        double cell = canvas.x()[1] - canvas.x()[0];
+        double pixel = 7 * cell / side * zoom;
+        double middleX = right * (9 * cell + side * pixel) / 2;
+        double middleY = up * (7 * cell + side * pixel) / 2;
+        int within = degrees % 90 == 0 ? 1 : 8;
+        for (int light = 0; light < shown.length; light++) {
+            double[] mean = new double[3];
+            int samples = 300;
+            for (int sample = 0; sample < samples * samples; sample++) {
+                double x = canvas.x()[light] + ((sample % samples + 0.5) / samples - 0.5) * cell - middleX;
+                double y = canvas.y()[light] + ((sample / samples + 0.5) / samples - 0.5) * cell - middleY;
+                double cos = StrictMath.cos(StrictMath.toRadians(degrees));
+                double sin = StrictMath.sin(StrictMath.toRadians(degrees));
+                int column = Math.floorMod((int) Math.floor(side / 2.0 + (x * cos + y * sin) / pixel), side);
+                int row = Math.floorMod((int) Math.floor(side / 2.0 - (y * cos - x * sin) / pixel), side);
+                int code = checker[row * side + column];
+                for (int channel = 0; channel < 3; channel++) {
+                    mean[channel] += Srgb.decode(code >> (16 - 8 * channel) & 255) / ((double) samples * samples);
+                }
+            }
+            for (int channel = 0; channel < 3; channel++) {
+                int shift = 16 - 8 * channel;
+                assertThat(shown[light] >> shift & 255)
+                        .as("light %d, channel %d", light, channel)
+                        .isCloseTo(code((float) mean[channel]), within(within))
+                        .isCloseTo(still[light] >> shift & 255, within(1));
+            }
+        }
+    }
+
     /** Each member has a picture of its own: two grids of different size show the same. */
     @Test
     void liesOnEachMember() throws Exception {

@@ -4,149 +4,106 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.duskloom.engine.effect.Canvas;
-import org.duskloom.engine.effect.CueTime;
 
-/** What a reel that moves over a canvas is painted from. Immutable; the arrays are shared. */
+/**
+ * What a reel that moves over a canvas is painted from: its pictures, each reduced to no more pixels than matter, with their sums.
+ * Immutable.
+ */
 final class MovingLight {
-    /** The lattices together have no more pixels than this, else they are made coarser; 256 MB. */
-    private static final double MOST_PIXELS = 1 << 24;
+    /** The pictures together have no more pixels than this, else they are reduced; 192 MB. */
+    private static final double MOST_PIXELS = 1 << 22;
+
+    /**
+     * The smallest box that is taken over a picture has at most so many of its pixels along a side. Finer ones would change the mean
+     * over a box by less than 1/32, the half of a pixel at its edge.
+     */
+    private static final int PIXELS_OF_A_BOX = 16;
 
     private static final double COARSER = 1.25;
 
+    private final Canvas canvas;
+    private final List<LightField> fields;
     private final Reel reel;
     private final Placing placing;
     private final AreaKernel.Style style;
-    private final List<LightField> fields;
-    private final LatticeStack.Need[] needs;
-    private final LatticeStack[] stacks;
-    private final int[] memberOf;
-    /** For each pixel the next pixel that belongs to another member. */
-    private final int[] runEnd;
-    /** Right of the middle of the member's field, as a share of the field's longer side. */
-    private final float[] right;
+    /** For each member its pictures, which members whose lights are as far apart share. */
+    private final SummedLight[][] pictures;
 
-    private final float[] up;
     private final boolean opaque;
 
     private MovingLight(Canvas canvas, List<LightField> fields, Reel reel, Placing placing, AreaKernel.Style style) {
+        this.canvas = canvas;
+        this.fields = fields;
         this.reel = reel;
         this.placing = placing;
         this.style = style;
-        this.fields = fields;
-        memberOf = canvas.memberOf();
-        runEnd = runEnds(memberOf);
-        right = new float[memberOf.length];
-        up = new float[memberOf.length];
-        for (int pixel = 0; pixel < memberOf.length; pixel++) {
-            LightField field = fields.get(memberOf[pixel]);
-            right[pixel] = (float) ((canvas.x()[pixel] - field.centreX()) / field.longerSide());
-            up[pixel] = (float) ((canvas.y()[pixel] - field.centreY()) / field.longerSide());
-        }
-        needs = fields.stream().map(this::need).toArray(LatticeStack.Need[]::new);
-        stacks = new LatticeStack[needs.length];
-        opaque = fillStacks() && style.repeats();
+        pictures = new SummedLight[fields.size()][];
+        opaque = fillPictures() && style.repeats();
     }
 
     static MovingLight of(Canvas canvas, List<LightField> fields, Reel reel, Placing placing, AreaKernel.Style style) {
         return new MovingLight(canvas, fields, reel, placing, style);
     }
 
-    private static int[] runEnds(int[] memberOf) {
-        int[] runEnd = new int[memberOf.length];
-        int end = memberOf.length;
-        for (int pixel = memberOf.length - 1; pixel >= 0; pixel--) {
-            if (pixel + 1 < memberOf.length && memberOf[pixel + 1] != memberOf[pixel]) {
-                end = pixel + 1;
-            }
-            runEnd[pixel] = end;
-        }
-        return runEnd;
-    }
-
-    private LatticeStack.Need need(LightField field) {
-        double[] range = placing.zoomRange(field);
-        Pose pose = new Pose();
-        placing.pose(new CueTime(), field, pose);
-        pose.zoom(range[1]);
-        return LatticeStack.Need.of(Footprint.of(reel, placing, field, pose), range[0], range[1]);
-    }
-
-    /** Makes the stacks; tells whether all pictures are opaque. */
-    private boolean fillStacks() {
-        Map<LatticeStack.Key, LatticeStack> byKey = new HashMap<>();
-        double coarsest = coarsest();
-        for (int member = 0; member < stacks.length; member++) {
-            stacks[member] = byKey.computeIfAbsent(needs[member].key(), key -> new LatticeStack(key, reel, coarsest));
+    /** Makes the pictures; tells whether all are opaque. */
+    private boolean fillPictures() {
+        Reduction[] needs = fields.stream().map(this::need).toArray(Reduction[]::new);
+        double coarser = coarser(List.of(needs));
+        Map<Reduction, SummedLight[]> shared = new HashMap<>();
+        for (int member = 0; member < needs.length; member++) {
+            pictures[member] = shared.computeIfAbsent(needs[member], need -> new SummedLight[reel.count()]);
         }
         boolean allOpaque = true;
         for (int image = 0; image < reel.count(); image++) {
             LightImage light = reel.image(image);
             allOpaque &= light.isOpaque();
-            for (LatticeStack stack : byKey.values()) {
-                stack.add(image, light, style.repeats());
+            for (Map.Entry<Reduction, SummedLight[]> entry : shared.entrySet()) {
+                LightImage reduced = entry.getKey().by(coarser).apply(light, style.repeats());
+                entry.getValue()[image] = SummedLight.withTable(reduced, style.repeats());
             }
         }
         return allOpaque;
     }
 
-    private double coarsest() {
-        List<LatticeStack.Key> keys =
-                List.of(needs).stream().map(LatticeStack.Need::key).distinct().toList();
-        double coarsest = 1;
-        while (pixels(keys, coarsest) > MOST_PIXELS) {
-            coarsest *= COARSER;
+    /** What a member needs: by the smallest cells that its lights ever have on the picture, whatever its turn. */
+    private Reduction need(LightField field) {
+        double zoom = placing.zoomRange(field)[1];
+        double cell = Math.min(field.cellWidth(), field.cellHeight());
+        double ofWidth = cell * reel.width() / (placing.width(field) * zoom);
+        double ofHeight = cell * reel.height() / (placing.height(field) * zoom);
+        return Reduction.of(ofWidth / PIXELS_OF_A_BOX, ofHeight / PIXELS_OF_A_BOX);
+    }
+
+    private double coarser(List<Reduction> needs) {
+        List<Reduction> different = needs.stream().distinct().toList();
+        double coarser = 1;
+        while (pixels(different, coarser) > MOST_PIXELS) {
+            coarser *= COARSER;
         }
-        return coarsest > 1 ? coarsest : 0;
+        return coarser;
     }
 
-    private double pixels(List<LatticeStack.Key> keys, double coarsest) {
-        return keys.stream()
-                .mapToDouble(key -> LatticeStack.pixels(key, reel, coarsest))
-                .sum();
+    private double pixels(List<Reduction> needs, double coarser) {
+        return needs.stream()
+                        .mapToDouble(need -> need.by(coarser).pixels(reel.width(), reel.height()))
+                        .sum()
+                * reel.count();
     }
 
-    int memberCount() {
-        return stacks.length;
+    Canvas canvas() {
+        return canvas;
     }
 
-    int memberOf(int pixel) {
-        return memberOf[pixel];
+    /** A picture of the reel as a member needs it. */
+    SummedLight picture(int member, int image) {
+        return pictures[member][image];
     }
 
-    int runEnd(int pixel) {
-        return runEnd[pixel];
-    }
-
-    float[] right() {
-        return right;
-    }
-
-    float[] up() {
-        return up;
-    }
-
-    LightField field(int member) {
-        return fields.get(member);
-    }
-
-    LatticeStack.Need need(int member) {
-        return needs[member];
-    }
-
-    LatticeStack stack(int member) {
-        return stacks[member];
-    }
-
-    Reel reel() {
-        return reel;
-    }
-
-    Placing placing() {
-        return placing;
-    }
-
-    AreaKernel.Style style() {
-        return style;
+    /** How each member sees the pictures, for one thread. */
+    Sight[] sights() {
+        return fields.stream()
+                .map(field -> new Sight(reel, placing, style, field))
+                .toArray(Sight[]::new);
     }
 
     /** Whether no light shines through anywhere. */

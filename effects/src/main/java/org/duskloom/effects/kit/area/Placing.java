@@ -7,9 +7,6 @@ public interface Placing {
     /** Whether the pose is the same at all times. */
     boolean isStill();
 
-    /** Whether the turn changes with time. */
-    boolean isTurning();
-
     /** How wide the picture is at zoom 1, in canvas units; above 0. */
     double width(LightField field);
 

@@ -77,7 +77,7 @@ class AreaMeanTest {
     /**
      * 1000 pixels that rise evenly, (i + 1/2)/1000: the mean of a cell is the value at its middle, but for the steps that its
      * edges cut. Over a share f of a step of length p the steps are f(1 - f)p²/2 short of the slope, so at most p²/8, of a cell
-     * of the length c: p²/8c. A step is a pixel, or an eighth of the cell where the picture is reduced before.
+     * of the length c: p²/8c.
      */
     @ParameterizedTest
     @CsvSource({"1", "3.7", "8", "8.5", "50", "100", "333"})
@@ -86,8 +86,7 @@ class AreaMeanTest {
         for (int i = 0; i < rising.length; i++) {
             rising[i] = (i + 0.5f) / 1000;
         }
-        double step = Math.max(1, cell / 8);
-        double most = step * step / (8 * cell) / 1000;
+        double most = 1 / (8 * cell) / 1000;
         for (double shareX = 0.2; shareX < 0.8; shareX += 0.0371) {
             float red = light(row(rising), new Footprint(cell, 1), SHARP, shareX)[0];
             assertThat((double) red).isCloseTo(shareX, within(most + 1e-6));
@@ -99,13 +98,17 @@ class AreaMeanTest {
     void countsRowsFromTheTop() {
         LightImage column = new LightImage(1, 4, ROW.light());
         float[] light = new float[4];
-        AreaMean.of(column, new Footprint(1, 1), SHARP).light(0.5, 0.8125, light);
+        AreaMean mean = new AreaMean(1, 4, SHARP);
+        mean.begin(1, 1);
+        mean.light(SummedLight.plain(column, false), 0.5, 0.8125, light);
         assertThat(light[0]).isCloseTo(0.875f, ROUNDING);
     }
 
     private static float[] light(LightImage image, Footprint footprint, Style style, double shareX) {
         float[] light = {9, 9, 9, 9};
-        AreaMean.of(image, footprint, style).light(shareX, 0.5, light);
+        AreaMean mean = new AreaMean(image.width(), image.height(), style);
+        mean.begin(footprint.cellWidth(), footprint.cellHeight());
+        mean.light(SummedLight.withTable(image, style.repeats()), shareX, 0.5, light);
         return light;
     }
 

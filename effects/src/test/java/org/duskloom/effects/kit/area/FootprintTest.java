@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.assertj.core.data.Offset;
-import org.duskloom.engine.effect.CueTime;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -36,73 +34,5 @@ class FootprintTest {
         Footprint footprint = Footprint.of(REEL, laid, FIELD, laid.pose(FIELD));
         assertThat(footprint.cellWidth()).isCloseTo(cellWidth, ROUNDING);
         assertThat(footprint.cellHeight()).isCloseTo(cellHeight, ROUNDING);
-    }
-
-    /** While it turns a cell is a square of the same area: sqrt(0.12) = 0.34641 units, whatever the turn. */
-    @ParameterizedTest
-    @CsvSource({"0", "45", "90"})
-    void isASquareWhereThePictureTurns(double degrees) {
-        Placing turning = new Turning(LAID.turned(degrees));
-        Footprint footprint =
-                Footprint.of(REEL, turning, FIELD, LAID.turned(degrees).pose(FIELD));
-        assertThat(footprint.cellWidth()).isCloseTo(6.9282032, ROUNDING);
-        assertThat(footprint.cellHeight()).isCloseTo(6.9282032, ROUNDING);
-    }
-
-    /** 4 units are 13.3 cells of 0.3, and 3 units 7.5 of 0.4. */
-    @Test
-    void countsTheCellsOfThePicture() {
-        assertThat(Footprint.cellsAcross(LAID, FIELD, LAID.pose(FIELD))).isCloseTo(40 / 3.0, ROUNDING);
-        assertThat(Footprint.cellsDown(LAID, FIELD, LAID.pose(FIELD))).isCloseTo(7.5, ROUNDING);
-    }
-
-    /** Two members that differ by rounding share what is made for one. */
-    @Test
-    void isTheSameButForRounding() {
-        LightField near = new LightField(5, 5, 4, 3, Math.nextUp(0.3), Math.nextDown(0.4));
-        assertThat(Footprint.of(REEL, LAID, near, LAID.pose(near)))
-                .isEqualTo(Footprint.of(REEL, LAID, FIELD, LAID.pose(FIELD)));
-    }
-
-    private record Turning(Laid laid) implements Placing {
-        @Override
-        public boolean isStill() {
-            return false;
-        }
-
-        @Override
-        public boolean isTurning() {
-            return true;
-        }
-
-        @Override
-        public double width(LightField field) {
-            return laid.width(field);
-        }
-
-        @Override
-        public double height(LightField field) {
-            return laid.height(field);
-        }
-
-        @Override
-        public double[] zoomRange(LightField field) {
-            return laid.zoomRange(field);
-        }
-
-        @Override
-        public double anchorX() {
-            return laid.anchorX();
-        }
-
-        @Override
-        public double anchorY() {
-            return laid.anchorY();
-        }
-
-        @Override
-        public void pose(CueTime time, LightField field, Pose pose) {
-            laid.pose(time, field, pose);
-        }
     }
 }

@@ -49,11 +49,6 @@ record Laid(double wide, double high, double zoom, double degrees, double right,
     }
 
     @Override
-    public boolean isTurning() {
-        return false;
-    }
-
-    @Override
     public double width(LightField field) {
         return wide;
     }

@@ -1,0 +1,145 @@
+package org.duskloom.effects.kit.area;
+
+import java.util.Arrays;
+
+/**
+ * A picture whose light over any box is found in as much time whatever the size of the box. A box of few pixels is added up
+ * pixel by pixel; a larger one is found from sums over all that lies left of and above each pixel's corner, of which it takes the
+ * four at its own corners (F. C. Crow, "Summed-area tables for texture mapping", SIGGRAPH 1984). Between corners of pixels these
+ * sums are bilinear, since pixels are squares of even light, so both ways are exact. Immutable.
+ */
+final class SummedLight {
+    private static final int CHANNELS = LightImage.CHANNELS;
+
+    /** A box of no more pixels than this, in parts too, is added up; that costs as much as four corners of a table. */
+    private static final int FEW_PIXELS = 16;
+
+    private final LightImage image;
+    private final boolean repeats;
+    private final int rowOfTable;
+    /** Sums at the corners of pixels, row by row; null where all boxes are added up. */
+    private final double[] sums;
+
+    private SummedLight(LightImage image, boolean repeats, double[] sums) {
+        this.image = image;
+        this.repeats = repeats;
+        this.rowOfTable = (image.width() + 1) * CHANNELS;
+        this.sums = sums;
+    }
+
+    /** A picture whose boxes are added up, however large: it takes no more memory. */
+    static SummedLight plain(LightImage image, boolean repeats) {
+        return new SummedLight(image, repeats, null);
+    }
+
+    /** A picture for boxes of any size. */
+    static SummedLight withTable(LightImage image, boolean repeats) {
+        int row = (image.width() + 1) * CHANNELS;
+        double[] sums = new double[row * (image.height() + 1)];
+        double[] left = new double[CHANNELS];
+        int pixel = 0;
+        for (int above = CHANNELS; above < row * image.height(); above += CHANNELS) {
+            Arrays.fill(left, 0);
+            for (int column = 0; column < image.width(); column++, above += CHANNELS, pixel += CHANNELS) {
+                for (int channel = 0; channel < CHANNELS; channel++) {
+                    left[channel] += image.light()[pixel + channel];
+                    sums[above + row + channel] = sums[above + channel] + left[channel];
+                }
+            }
+        }
+        return new SummedLight(image, repeats, sums);
+    }
+
+    int width() {
+        return image.width();
+    }
+
+    int height() {
+        return image.height();
+    }
+
+    /** What a table takes, in bytes, for a pixel of a picture. */
+    static int bytesOfAPixel() {
+        return CHANNELS * (Float.BYTES + Double.BYTES);
+    }
+
+    /**
+     * Adds up the light in a box, each pixel by how much of it lies within. Where the picture does not repeat, no box may reach
+     * over its edges; where it does, none may be larger than it.
+     *
+     * @param left in pixels from the left edge
+     * @param top in pixels from the upper edge
+     * @param light takes the sums, which are not below 0; must be 0 before
+     * @return how many pixels the box has
+     */
+    double add(double left, double top, double right, double bottom, double[] light) {
+        int columns = (int) (Math.ceil(right) - Math.floor(left));
+        int rows = (int) (Math.ceil(bottom) - Math.floor(top));
+        if (sums == null || (long) columns * rows <= FEW_PIXELS) {
+            return addUp(left, top, right, bottom, light);
+        }
+        addTiles(left, top, right, bottom, light);
+        for (int channel = 0; channel < CHANNELS; channel++) {
+            light[channel] = Math.max(0, light[channel]);
+        }
+        return (right - left) * (bottom - top);
+    }
+
+    private double addUp(double left, double top, double right, double bottom, double[] light) {
+        double all = 0;
+        for (int row = (int) Math.floor(top); row < bottom; row++) {
+            double rowShare = Math.min(bottom, row + 1.0) - Math.max(top, row);
+            int first = (repeats ? Math.floorMod(row, image.height()) : row) * image.width();
+            for (int column = (int) Math.floor(left); column < right; column++) {
+                double share = rowShare * (Math.min(right, column + 1.0) - Math.max(left, column));
+                int pixel = first + (repeats ? Math.floorMod(column, image.width()) : column);
+                for (int channel = 0; channel < CHANNELS; channel++) {
+                    light[channel] += share * image.light()[pixel * CHANNELS + channel];
+                }
+                all += share;
+            }
+        }
+        return all;
+    }
+
+    /** Adds what of the box lies on each repetition of the picture. */
+    private void addTiles(double left, double top, double right, double bottom, double[] light) {
+        int width = image.width();
+        int height = image.height();
+        for (double y = top; y < bottom; ) {
+            double tileTop = Math.floor(y / height) * height;
+            double tileBottom = Math.min(bottom, tileTop + height);
+            for (double x = left; x < right; ) {
+                double tileLeft = Math.floor(x / width) * width;
+                double tileRight = Math.min(right, tileLeft + width);
+                addCorner(tileRight - tileLeft, tileBottom - tileTop, 1, light);
+                addCorner(x - tileLeft, tileBottom - tileTop, -1, light);
+                addCorner(tileRight - tileLeft, y - tileTop, -1, light);
+                addCorner(x - tileLeft, y - tileTop, 1, light);
+                x = tileRight;
+            }
+            y = tileBottom;
+        }
+    }
+
+    /** Adds the sum over all that lies left of and above a place. */
+    private void addCorner(double x, double y, int sign, double[] light) {
+        int column = Math.min(image.width() - 1, (int) x);
+        int row = Math.min(image.height() - 1, (int) y);
+        double right = x - column;
+        double below = (y - row) * sign;
+        double above = sign - below;
+        double c = (1 - right) * above;
+        double d = right * above;
+        double e = (1 - right) * below;
+        double f = right * below;
+        int p = row * rowOfTable + column * CHANNELS;
+        int q = p + rowOfTable;
+        for (int channel = 0; channel < CHANNELS; channel++) {
+            light[channel] += sums[p + channel] * c
+                    + sums[p + CHANNELS + channel] * d
+                    + sums[q + channel] * e
+                    + sums[q + CHANNELS + channel] * f;
+        }
+    }
+}
