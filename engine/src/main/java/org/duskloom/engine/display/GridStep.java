@@ -1,28 +1,27 @@
 package org.duskloom.engine.display;
 
-import java.util.List;
 import java.util.Optional;
+import org.duskloom.engine.document.DeclaredField;
+import org.duskloom.engine.document.DeclaredObject;
+import org.duskloom.engine.document.Node;
 
 /**
  * {@code grid}: pixels in rows and columns.
  *
  * <p>The wire runs along one row after the other, or along one column after the other. Those lines are numbered parts: 1 is the
  * one at the first corner, and all of them run the way the first one does, however the wire snakes.
- *
- * <table>
- * <caption>Fields</caption>
- * <tr><td>{@code rows}, {@code columns}</td><td>how many; required, 1 to 10,000</td></tr>
- * <tr><td>{@code spacing}</td><td>distance between neighbours, one number or {@code [across, up]}; required, above 0</td></tr>
- * <tr><td>{@code corner}</td><td>where the wire begins: {@code "top-left"} (default), {@code "top-right"}, {@code "bottom-left"},
- *     {@code "bottom-right"}</td></tr>
- * <tr><td>{@code along}</td><td>what the wire runs along: {@code "rows"} (default) or {@code "columns"}</td></tr>
- * <tr><td>{@code path}</td><td>{@code "straight"} (default): every line runs the same way; {@code "serpentine"}: every second one
- *     runs back</td></tr>
- * <tr><td>{@code centre}</td><td>the middle of the grid; {@code [0, 0]}</td></tr>
- * </table>
  */
 record GridStep(int rows, int columns, double across, double up, Wiring wiring, Point centre) implements Step {
-    private static final List<String> CORNERS = List.of("top-left", "top-right", "bottom-left", "bottom-right");
+    static final DeclaredField<Long> ROWS = StepFields.count("rows", 1, MOST_LINES, "how many rows");
+    static final DeclaredField<Long> COLUMNS = StepFields.count("columns", 1, MOST_LINES, "how many columns");
+    static final DeclaredField<Node> SPACING = DeclaredField.required(
+            "spacing", StepFields.lengths(StepFields.LENGTH, "across, up"), "distance between neighbours");
+    static final DeclaredField<String> CORNER =
+            StepFields.word("corner", "where the wire begins", "top-left", "top-right", "bottom-left", "bottom-right");
+    static final DeclaredField<String> ALONG =
+            StepFields.word("along", "what the wire runs along, one line after the other", "rows", "columns");
+    static final DeclaredObject FIELDS =
+            DeclaredObject.of("grid", ROWS, COLUMNS, SPACING, CORNER, ALONG, StepFields.PATH, StepFields.CENTRE);
 
     /** How the wire runs through the grid. */
     record Wiring(String corner, boolean alongColumns, boolean serpentine) {
@@ -38,14 +37,12 @@ record GridStep(int rows, int columns, double across, double up, Wiring wiring, 
     }
 
     static Optional<Step> read(StepFields fields) {
-        fields.require("rows", "columns", "spacing");
-        int rows = fields.count("rows", 1, MOST_LINES);
-        int columns = fields.count("columns", 1, MOST_LINES);
-        double[] spacing = fields.lengths("spacing", StepFields.SMALLEST_LENGTH);
-        String corner = fields.word("corner", CORNERS);
-        boolean alongColumns = fields.word("along", List.of("rows", "columns")).equals("columns");
-        Wiring wiring = new Wiring(corner, alongColumns, fields.serpentine());
-        Point centre = fields.point("centre");
+        int rows = fields.count(ROWS);
+        int columns = fields.count(COLUMNS);
+        double[] spacing = fields.lengths(SPACING, StepFields.LENGTH);
+        boolean alongColumns = fields.value(ALONG).equals("columns");
+        Wiring wiring = new Wiring(fields.value(CORNER), alongColumns, fields.serpentine());
+        Point centre = fields.point(StepFields.CENTRE);
         return fields.finish(() -> new GridStep(rows, columns, spacing[0], spacing[1], wiring, centre));
     }
 

@@ -1,6 +1,10 @@
 package org.duskloom.engine.display;
 
 import java.util.Optional;
+import org.duskloom.engine.document.DeclaredField;
+import org.duskloom.engine.document.DeclaredObject;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.ValueKind;
 
 /**
  * {@code helix}: pixels wound round an upright axis, as on a mast or a cone, from the bottom up, evenly along the wire.
@@ -8,43 +12,48 @@ import java.util.Optional;
  * <p>Height and radius grow in proportion to the angle. With {@code turns} the pixels are spread over so many turns; with {@code
  * spacing} the wire has that much length between pixels, and the turns follow from it. y is up; angles are seen from above: 0 to
  * the audience's right, 90 away from the audience. The turns are numbered parts, from the bottom.
- *
- * <table>
- * <caption>Fields</caption>
- * <tr><td>{@code count}</td><td>how many pixels; required, 2 to 1,000,000; one is at each end</td></tr>
- * <tr><td>{@code radius}</td><td>one number for a mast, {@code [bottom, top]} for a cone; required, from 0, not 0 twice</td></tr>
- * <tr><td>{@code height}</td><td>from the first pixel to the last; required, above 0</td></tr>
- * <tr><td>{@code turns}</td><td>how often it goes round, above 0 to 10,000; this or {@code spacing}</td></tr>
- * <tr><td>{@code spacing}</td><td>length of wire between pixels, above 0; this or {@code turns}</td></tr>
- * <tr><td>{@code start}</td><td>angle of the first pixel in degrees; 0</td></tr>
- * <tr><td>{@code direction}</td><td>{@code "counter-clockwise"} (default) or {@code "clockwise"}, seen from above</td></tr>
- * <tr><td>{@code centre}</td><td>the middle of the bottom; {@code [0, 0]}</td></tr>
- * </table>
  */
 record HelixStep(int count, HelixWire wire, double startDegrees, Turning turning, Point centre) implements Step {
+    static final DeclaredField<Long> COUNT =
+            StepFields.count("count", 2, MOST_PIXELS, "how many pixels, one at each end among them");
+    static final DeclaredField<Node> RADIUS = DeclaredField.required(
+            "radius",
+            StepFields.lengths(StepFields.DISTANCE, "bottom, top"),
+            "one for a mast, two for a cone; not 0 twice");
+    static final DeclaredField<Double> HEIGHT =
+            DeclaredField.required("height", StepFields.LENGTH, "from the first pixel to the last");
+    static final DeclaredField<Double> TURNS = DeclaredField.optional(
+            "turns",
+            new ValueKind.Number("turns", StepFields.SMALLEST_LENGTH, MOST_LINES),
+            "",
+            "how often it goes round; this or `spacing`");
+    static final DeclaredField<Double> SPACING =
+            DeclaredField.optional("spacing", StepFields.LENGTH, "", "length of wire between pixels; this or `turns`");
+    static final DeclaredField<Double> START = DeclaredField.of(
+            "start",
+            StepFields.DEGREES,
+            0.0,
+            "angle of the first pixel, seen from above: 90 is away from the audience");
+    static final DeclaredObject FIELDS = DeclaredObject.of(
+                    "helix", COUNT, RADIUS, HEIGHT, TURNS, SPACING, START, StepFields.DIRECTION, StepFields.CENTRE)
+            .needsOne("give one of them", TURNS, SPACING);
+
     /** The share of a turn that is taken for rounding. */
     private static final double SLACK = 1e-9;
 
     static Optional<Step> read(StepFields fields) {
-        fields.require("count", "radius", "height");
-        int count = fields.count("count", 2, MOST_PIXELS);
-        double[] radius = fields.lengths("radius", 0);
-        double height = fields.length("height");
+        int count = fields.count(COUNT);
+        double[] radius = fields.lengths(RADIUS, StepFields.DISTANCE);
+        double height = fields.length(HEIGHT);
         if (fields.sound() && Math.max(radius[0], radius[1]) < StepFields.SMALLEST_LENGTH) {
-            fields.error("radius", "a helix has no radius", "for a straight line use \"line\"");
+            fields.error(RADIUS, "a helix has no radius", "for a straight line use \"line\"");
         }
-        boolean spaced = fields.has("spacing");
-        if (spaced == fields.has("turns")) {
-            fields.error(
-                    spaced ? "spacing" : "",
-                    "a helix has " + (spaced ? "both \"turns\" and \"spacing\"" : "neither \"turns\" nor \"spacing\""),
-                    "give one of them");
-        }
-        double turns = fields.number("turns", StepFields.SMALLEST_LENGTH, MOST_LINES, 1);
-        double length = fields.length("spacing") * (count - 1);
-        double start = fields.angle("start");
-        Turning turning = fields.turning();
-        Point centre = fields.point("centre");
+        boolean spaced = fields.has(SPACING);
+        double turns = fields.value(TURNS, 1.0);
+        double length = fields.length(SPACING) * (count - 1);
+        double start = fields.value(START);
+        Turning turning = fields.value(StepFields.DIRECTION);
+        Point centre = fields.point(StepFields.CENTRE);
         HelixWire wire = new HelixWire(radius[0], radius[1], height, turns);
         if (spaced && fields.sound()) {
             wire = wire.withLength(length);
@@ -57,11 +66,11 @@ record HelixStep(int count, HelixWire wire, double startDegrees, Turning turning
     private static void checkTurns(StepFields fields, HelixWire wire) {
         if (wire.turns() <= 0) {
             fields.error(
-                    "spacing",
+                    SPACING,
                     "the wire of a helix is too short to reach its top",
                     "raise \"count\" or \"spacing\", or lower \"height\"");
         } else if (wire.turns() > MOST_LINES) {
-            fields.error("spacing", "a helix has more than " + MOST_LINES + " turns", "lower \"count\" or \"spacing\"");
+            fields.error(SPACING, "a helix has more than " + MOST_LINES + " turns", "lower \"count\" or \"spacing\"");
         }
     }
 

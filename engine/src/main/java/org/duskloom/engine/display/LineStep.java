@@ -1,25 +1,27 @@
 package org.duskloom.engine.display;
 
 import java.util.Optional;
+import org.duskloom.engine.document.DeclaredField;
+import org.duskloom.engine.document.DeclaredObject;
+import org.duskloom.engine.document.Node;
 
 /**
  * {@code line}: pixels evenly on a straight line, one at each end.
- *
- * <table>
- * <caption>Fields</caption>
- * <tr><td>{@code from}, {@code to}</td><td>places of the first and the last pixel, {@code [x, y]} or {@code [x, y, z]};
- *     required, different</td></tr>
- * <tr><td>{@code count}</td><td>how many pixels; required, 2 to 1,000,000</td></tr>
- * </table>
  */
 record LineStep(int count, Point from, Point to) implements Step {
+    static final DeclaredField<Node> FROM = DeclaredField.required("from", PointList.PLACE, "where the first pixel is");
+    static final DeclaredField<Node> TO =
+            DeclaredField.required("to", PointList.PLACE, "where the last pixel is, at another place");
+    static final DeclaredField<Long> COUNT =
+            StepFields.count("count", 2, MOST_PIXELS, "how many pixels, one at each end among them");
+    static final DeclaredObject FIELDS = DeclaredObject.of("line", FROM, TO, COUNT);
+
     static Optional<Step> read(StepFields fields) {
-        fields.require("from", "to", "count");
-        Point from = fields.point("from");
-        Point to = fields.point("to");
-        int count = fields.count("count", 2, MOST_PIXELS);
+        Point from = fields.point(FROM);
+        Point to = fields.point(TO);
+        int count = fields.count(COUNT);
         if (fields.sound() && from.distance(to) == 0) {
-            fields.error("to", "a line begins and ends at the same place", "for a single pixel use \"points\"");
+            fields.error(TO, "a line begins and ends at the same place", "for a single pixel use \"points\"");
         }
         return fields.finish(() -> new LineStep(count, from, to));
     }

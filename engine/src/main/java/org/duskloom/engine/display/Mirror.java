@@ -1,8 +1,5 @@
 package org.duskloom.engine.display;
 
-import java.util.Arrays;
-import java.util.List;
-
 /** How a prop is built the other way round than its shape is drawn. */
 public enum Mirror {
     /** As drawn. */
@@ -33,16 +30,5 @@ public enum Mirror {
 
     double signY() {
         return signY;
-    }
-
-    static Mirror of(String word) {
-        return Arrays.stream(values())
-                .filter(mirror -> mirror.word.equals(word))
-                .findFirst()
-                .orElseThrow();
-    }
-
-    static List<String> words() {
-        return List.of(X.word, Y.word);
     }
 }

@@ -7,12 +7,27 @@ import java.util.OptionalDouble;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.problem.Problems;
 
 /** Reads places: {@code [x, y]} or {@code [x, y, z]}, and lists of them. */
 final class PointList {
+    private static final ValueKind<?> COORDINATE =
+            new ValueKind.Number("", -MapReader.MAX_COORDINATE, MapReader.MAX_COORDINATE);
+
+    /** One place. */
+    static final ValueKind.Own PLACE =
+            ValueKind.Own.of("place: `[x, y]` or `[x, y, z]`", new ValueKind.Items(COORDINATE, 2, 3, ""));
+
     private PointList() {}
+
+    /** Places, at least so many. */
+    static ValueKind.Own places(int atLeast) {
+        return ValueKind.Own.of(
+                "list of places: `[x, y]` or `[x, y, z]`",
+                new ValueKind.Items(PLACE, atLeast, Integer.MAX_VALUE, "each a place such as [0, 100]"));
+    }
 
     /** A list of places, at least so many; nothing if one of them is wrong. */
     static Optional<List<Point>> read(Node node, String what, int atLeast, Problems problems) {

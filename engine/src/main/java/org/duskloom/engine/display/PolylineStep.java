@@ -3,6 +3,10 @@ package org.duskloom.engine.display;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.duskloom.engine.document.DeclaredField;
+import org.duskloom.engine.document.DeclaredObject;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.ValueKind;
 
 /**
  * {@code polyline}: pixels evenly along a line with corners, measured along the line.
@@ -10,16 +14,19 @@ import java.util.Optional;
  * <p>With {@code count} the first pixel is at the first point and the last at the last; on a closed line the last stands one step
  * before the first. With {@code spacing} pixels follow each other at that distance from the first point on, as long as there
  * is line; on a closed line none comes back to the first point.
- *
- * <table>
- * <caption>Fields</caption>
- * <tr><td>{@code points}</td><td>the corners, each {@code [x, y]} or {@code [x, y, z]}; required, at least 2</td></tr>
- * <tr><td>{@code count}</td><td>how many pixels, 2 to 1,000,000; this or {@code spacing}</td></tr>
- * <tr><td>{@code spacing}</td><td>distance between pixels, above 0; this or {@code count}</td></tr>
- * <tr><td>{@code closed}</td><td>whether the line goes back to its first point; false</td></tr>
- * </table>
  */
 record PolylineStep(List<Point> corners, long pixelCount, double stepLength) implements Step {
+    static final DeclaredField<Node> POINTS =
+            DeclaredField.required("points", PointList.places(2), "the corners, two at least");
+    static final DeclaredField<Long> COUNT = DeclaredField.optional(
+            "count", new ValueKind.Whole("", 2, MOST_PIXELS), "", "how many pixels; this or `spacing`");
+    static final DeclaredField<Double> SPACING = DeclaredField.optional(
+            "spacing", StepFields.LENGTH, "", "distance between pixels along the line; this or `count`");
+    static final DeclaredField<Boolean> CLOSED =
+            DeclaredField.of("closed", new ValueKind.Flag(), false, "true: the line goes back to its first point");
+    static final DeclaredObject FIELDS =
+            DeclaredObject.of("polyline", POINTS, COUNT, SPACING, CLOSED).needsOne("give one of them", COUNT, SPACING);
+
     /** The share of a step or side that is taken for rounding. */
     private static final double SLACK = 1e-9;
 
@@ -28,23 +35,15 @@ record PolylineStep(List<Point> corners, long pixelCount, double stepLength) imp
     }
 
     static Optional<Step> read(StepFields fields) {
-        fields.require("points");
-        List<Point> points = fields.points("points", 2);
-        boolean closed = fields.flag("closed");
-        boolean counted = fields.has("count");
-        if (counted == fields.has("spacing")) {
-            fields.error(
-                    counted ? "spacing" : "",
-                    "a polyline has "
-                            + (counted ? "both \"count\" and \"spacing\"" : "neither \"count\" nor \"spacing\""),
-                    "give one of them");
-        }
-        int count = fields.count("count", 2, MOST_PIXELS);
-        double spacing = fields.length("spacing");
+        List<Point> points = fields.points(POINTS, 2);
+        boolean closed = fields.value(CLOSED);
+        boolean counted = fields.has(COUNT);
+        int count = fields.count(COUNT);
+        double spacing = fields.length(SPACING);
         List<Point> corners = corners(points, closed);
         double length = length(corners);
         if (fields.sound() && length == 0) {
-            fields.error("points", "all points of a polyline are the same", "for a single pixel use \"points\"");
+            fields.error(POINTS, "all points of a polyline are the same", "for a single pixel use \"points\"");
         }
         return fields.finish(() -> counted
                 ? new PolylineStep(corners, count, length / (closed ? count : count - 1))

@@ -15,10 +15,6 @@ import org.duskloom.engine.text.Quoted;
 
 /** Reads the props of a display, one after the other. */
 final class PropReader {
-    private static final double MOST_DEGREES = 3600;
-    private static final double SMALLEST_SCALE = 0.001;
-    private static final double LARGEST_SCALE = 1000;
-
     private final Map<String, ShapeReader.ReadShape> shapes;
     private final Problems problems;
     private final Map<String, Location> firstByName = new HashMap<>();
@@ -47,21 +43,20 @@ final class PropReader {
     /** The prop, in spite of errors too, as long as it has a name of its own. */
     Optional<Written> read(Node node, int number) {
         String name = node instanceof ObjectNode object
-                ? object.value("name")
+                ? object.value(DisplayFields.NAME.name())
                         .filter(TextNode.class::isInstance)
                         .map(text -> Quoted.of(((TextNode) text).value()))
                         .orElse(String.valueOf(number))
                 : String.valueOf(number);
-        return Fields.of(node, "prop " + name, problems).flatMap(this::bound);
+        return Fields.of(node, DisplayFields.PROP, "prop " + name, problems).flatMap(this::bound);
     }
 
     private Optional<Written> bound(Fields fields) {
-        fields.require("name", "shape", "at");
-        Optional<TextNode> name = fields.textNode("name").filter(this::isFree);
-        Optional<ShapeReader.ReadShape> shape = fields.textNode("shape").flatMap(this::shape);
+        Optional<TextNode> name = fields.given(DisplayFields.NAME).filter(this::isFree);
+        Optional<ShapeReader.ReadShape> shape =
+                fields.given(DisplayFields.SHAPE_NAME).flatMap(this::shape);
         Placement placement = placement(fields);
-        boolean reversed = fields.flag("reverse").orElse(false);
-        fields.finish();
+        boolean reversed = fields.value(DisplayFields.REVERSE);
         return name.map(text -> new Written(text.value(), shape, placement, reversed, text.location()));
     }
 
@@ -91,18 +86,17 @@ final class PropReader {
     }
 
     private Placement placement(Fields fields) {
-        Point at = fields.node("at")
-                .flatMap(node -> PointList.point(node, "\"at\" of " + fields.what(), problems))
+        Point at = fields.node(DisplayFields.AT)
+                .flatMap(node -> PointList.point(node, fields.label(DisplayFields.AT), problems))
                 .orElse(Point.ORIGIN);
-        Mirror mirror = fields.choice("mirror", Mirror.words()).map(Mirror::of).orElse(Mirror.NONE);
-        double scale = fields.number("scale", SMALLEST_SCALE, LARGEST_SCALE).orElse(1);
-        double turn = angle(fields, "turn");
-        double tilt = angle(fields, "tilt");
-        double yaw = angle(fields, "yaw");
-        return new Placement(mirror, scale, turn, tilt, yaw, at.x(), at.y(), at.z());
-    }
-
-    private static double angle(Fields fields, String name) {
-        return fields.number(name, -MOST_DEGREES, MOST_DEGREES).orElse(0);
+        return new Placement(
+                fields.given(DisplayFields.MIRROR).orElse(Mirror.NONE),
+                fields.value(DisplayFields.SCALE),
+                fields.value(DisplayFields.TURN),
+                fields.value(DisplayFields.TILT),
+                fields.value(DisplayFields.YAW),
+                at.x(),
+                at.y(),
+                at.z());
     }
 }

@@ -1,29 +1,28 @@
 package org.duskloom.engine.display;
 
 import java.util.Optional;
+import org.duskloom.engine.document.DeclaredField;
+import org.duskloom.engine.document.DeclaredObject;
 
 /**
  * {@code ring}: pixels evenly on a full circle.
  *
  * <p>Pixel i of n, from 0, is at the angle {@code start ± 360·i/n}.
- *
- * <table>
- * <caption>Fields</caption>
- * <tr><td>{@code count}</td><td>how many pixels; required, 1 to 1,000,000</td></tr>
- * <tr><td>{@code radius}</td><td>required, above 0</td></tr>
- * <tr><td>{@code start}</td><td>angle of the first pixel in degrees, 0 right, 90 up; 0</td></tr>
- * <tr><td>{@code direction}</td><td>{@code "counter-clockwise"} (default) or {@code "clockwise"}</td></tr>
- * <tr><td>{@code centre}</td><td>{@code [x, y]} or {@code [x, y, z]}; {@code [0, 0]}</td></tr>
- * </table>
  */
 record RingStep(int count, double radius, double startDegrees, Turning turning, Point centre) implements Step {
+    static final DeclaredField<Long> COUNT = StepFields.count("count", 1, MOST_PIXELS, "how many pixels");
+    static final DeclaredField<Double> RADIUS =
+            DeclaredField.required("radius", StepFields.LENGTH, "radius of the circle");
+    static final DeclaredField<Double> START = StepFields.start("the first pixel");
+    static final DeclaredObject FIELDS =
+            DeclaredObject.of("ring", COUNT, RADIUS, START, StepFields.DIRECTION, StepFields.CENTRE);
+
     static Optional<Step> read(StepFields fields) {
-        fields.require("count", "radius");
-        int count = fields.count("count", 1, MOST_PIXELS);
-        double radius = fields.length("radius");
-        double start = fields.angle("start");
-        Turning turning = fields.turning();
-        Point centre = fields.point("centre");
+        int count = fields.count(COUNT);
+        double radius = fields.length(RADIUS);
+        double start = fields.value(START);
+        Turning turning = fields.value(StepFields.DIRECTION);
+        Point centre = fields.point(StepFields.CENTRE);
         return fields.finish(() -> new RingStep(count, radius, start, turning, centre));
     }
 

@@ -4,12 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
-import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.map.Names;
@@ -47,7 +45,7 @@ final class ShapeReader {
                 problems.error(field.nameLocation(), "the shape name " + Quoted.of(field.name()) + " " + wrong));
         String what = "shape " + Quoted.of(field.name());
         ShapeDraft draft = new ShapeDraft(what, fault.isEmpty() ? field.name() : "shape", allowance, problems);
-        List<Part> parts = Fields.of(field.value(), what, problems)
+        List<Part> parts = Fields.of(field.value(), DisplayFields.SHAPE, what, problems)
                 .map(fields -> bound(fields, draft))
                 .orElse(List.of());
         Positions pixels = draft.positions();
@@ -59,10 +57,7 @@ final class ShapeReader {
         int errorsBefore = problems.errorCount();
         TreeMap<String, int[]> made = pixels(fields, draft);
         boolean complete = problems.errorCount() == errorsBefore;
-        Optional<List<Field>> definitions = fields.node("parts")
-                .flatMap(node -> Expected.object(node, "\"parts\" of " + fields.what(), problems))
-                .map(ObjectNode::fields);
-        fields.finish();
+        Optional<List<Field>> definitions = fields.given(DisplayFields.PARTS);
         int count = complete ? draft.pixelCount() : PixelMap.MAX_PIXELS;
         PartBook.Pixels pixels = new PartBook.Pixels(fields.what(), count, made, complete);
         List<Part> parts = new PartBook(pixels, allowance, problems).parts(definitions.orElse(List.of()));
@@ -71,23 +66,13 @@ final class ShapeReader {
 
     /** Makes or loads the pixels; gives the parts that come with them. */
     private TreeMap<String, int[]> pixels(Fields fields, ShapeDraft draft) {
-        Optional<ListNode> build = fields.list("build");
-        Optional<TextNode> file = fields.textNode("pixels");
-        if (fields.has("build") == fields.has("pixels")) {
-            String which = fields.has("build") ? "both \"build\" and \"pixels\"" : "neither \"build\" nor \"pixels\"";
-            problems.error(
-                    fields.location(fields.has("build") ? "pixels" : ""),
-                    fields.what() + " has " + which,
-                    "give a list of steps in \"build\", or the name of a CSV file in \"pixels\"");
-        }
+        Optional<ListNode> build = fields.given(DisplayFields.BUILD);
+        Optional<TextNode> file = fields.given(DisplayFields.PIXELS);
         build.ifPresent(steps -> build(steps, draft));
         return build.isPresent() || file.isEmpty() ? draft.madeParts() : load(file.get(), draft);
     }
 
     private void build(ListNode steps, ShapeDraft draft) {
-        if (steps.items().isEmpty()) {
-            problems.error(steps.location(), "\"build\" of " + draft.what() + " is empty", "put steps in it");
-        }
         StepReader reader = new StepReader(problems);
         int number = 1;
         for (Node item : steps.items()) {

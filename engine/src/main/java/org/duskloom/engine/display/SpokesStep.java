@@ -1,25 +1,14 @@
 package org.duskloom.engine.display;
 
 import java.util.Optional;
+import org.duskloom.engine.document.DeclaredField;
+import org.duskloom.engine.document.DeclaredObject;
 
 /**
  * {@code spokes}: straight lines of pixels from a middle outwards, evenly round it.
  *
  * <p>Spoke k of n, from 0, is at the angle {@code start ± 360·k/n}; its pixels stand evenly between the two radii, one at each.
  * The spokes are numbered parts, and all of them run from {@code from} to {@code to}, however the wire snakes.
- *
- * <table>
- * <caption>Fields</caption>
- * <tr><td>{@code count}</td><td>how many spokes; required, 1 to 10,000</td></tr>
- * <tr><td>{@code pixels}</td><td>how many pixels each has; required, 1 to 10,000</td></tr>
- * <tr><td>{@code from}</td><td>distance of a spoke's first pixel from the middle; required, from 0</td></tr>
- * <tr><td>{@code to}</td><td>distance of its last pixel; required with 2 pixels or more, different from {@code from}</td></tr>
- * <tr><td>{@code start}</td><td>angle of the first spoke in degrees, 0 right, 90 up; 0</td></tr>
- * <tr><td>{@code direction}</td><td>{@code "counter-clockwise"} (default) or {@code "clockwise"}</td></tr>
- * <tr><td>{@code path}</td><td>{@code "straight"} (default): the wire enters every spoke at {@code from}; {@code "serpentine"}: every
- *     second one at {@code to}</td></tr>
- * <tr><td>{@code centre}</td><td>{@code [x, y]} or {@code [x, y, z]}; {@code [0, 0]}</td></tr>
- * </table>
  */
 record SpokesStep(
         int count,
@@ -31,29 +20,41 @@ record SpokesStep(
         boolean serpentine,
         Point centre)
         implements Step {
+    static final DeclaredField<Long> COUNT = StepFields.count("count", 1, MOST_LINES, "how many spokes");
+    static final DeclaredField<Long> PIXELS =
+            StepFields.count("pixels", 1, MOST_LINES, "how many pixels each spoke has");
+    static final DeclaredField<Double> FROM =
+            DeclaredField.required("from", StepFields.DISTANCE, "distance of a spoke's first pixel from the middle");
+    static final DeclaredField<Double> TO = DeclaredField.optional(
+            "to",
+            StepFields.DISTANCE,
+            "only with 1 pixel to a spoke",
+            "distance of a spoke's last pixel from the middle, another than `from`");
+    static final DeclaredField<Double> START = StepFields.start("the first spoke");
+    static final DeclaredObject FIELDS = DeclaredObject.of(
+            "spokes", COUNT, PIXELS, FROM, TO, START, StepFields.DIRECTION, StepFields.PATH, StepFields.CENTRE);
+
     static Optional<Step> read(StepFields fields) {
-        fields.require("count", "pixels", "from");
-        int count = fields.count("count", 1, MOST_LINES);
-        int pixels = fields.count("pixels", 1, MOST_LINES);
-        double from = fields.number("from", 0, StepFields.LARGEST_LENGTH, 0);
+        int count = fields.count(COUNT);
+        int pixels = fields.count(PIXELS);
+        double from = fields.value(FROM, 0.0);
         if (pixels > 1) {
-            fields.require("to");
+            fields.require(TO);
         }
-        double to = fields.number("to", 0, StepFields.LARGEST_LENGTH, from);
+        double to = fields.value(TO, from);
         checkLength(fields, pixels, from == to);
-        double start = fields.angle("start");
-        Turning turning = fields.turning();
+        double start = fields.value(START);
+        Turning turning = fields.value(StepFields.DIRECTION);
         boolean serpentine = fields.serpentine();
-        Point centre = fields.point("centre");
+        Point centre = fields.point(StepFields.CENTRE);
         return fields.finish(() -> new SpokesStep(count, pixels, from, to, start, turning, serpentine, centre));
     }
 
     private static void checkLength(StepFields fields, int pixels, boolean endsWhereItBegins) {
         if (fields.sound() && pixels > 1 && endsWhereItBegins) {
-            fields.error(
-                    "to", "spokes begin and end at the same distance", "make \"to\" another distance than \"from\"");
+            fields.error(TO, "spokes begin and end at the same distance", "make \"to\" another distance than \"from\"");
         } else if (fields.sound() && pixels == 1 && !endsWhereItBegins) {
-            fields.error("to", "spokes of 1 pixel have one distance only", "leave \"to\" out, or raise \"pixels\"");
+            fields.error(TO, "spokes of 1 pixel have one distance only", "leave \"to\" out, or raise \"pixels\"");
         }
     }
 

@@ -1,7 +1,5 @@
 package org.duskloom.engine.display;
 
-import java.util.List;
-
 /** Which way a step goes round. */
 enum Turning {
     COUNTER_CLOCKWISE("counter-clockwise", 1),
@@ -20,11 +18,8 @@ enum Turning {
         return sign;
     }
 
-    static Turning of(String word) {
-        return word.equals(CLOCKWISE.word) ? CLOCKWISE : COUNTER_CLOCKWISE;
-    }
-
-    static List<String> words() {
-        return List.of(COUNTER_CLOCKWISE.word, CLOCKWISE.word);
+    /** The word that stands in the file. */
+    String word() {
+        return word;
     }
 }

@@ -1,9 +1,5 @@
 package org.duskloom.engine.display;
 
-import java.util.Arrays;
-import java.util.List;
-import java.util.Optional;
-
 /** The unit in which a display is measured. Frames do not depend on it; drawings to scale and lists of lengths do. */
 public enum Units {
     /** Millimetres. */
@@ -31,14 +27,5 @@ public enum Units {
     /** How many millimetres one of it is. */
     public double millimetres() {
         return millimetres;
-    }
-
-    /** The unit of that word. */
-    public static Optional<Units> of(String word) {
-        return Arrays.stream(values()).filter(unit -> unit.word.equals(word)).findFirst();
-    }
-
-    static List<String> words() {
-        return Arrays.stream(values()).map(Units::word).toList();
     }
 }

@@ -1,48 +1,48 @@
 package org.duskloom.engine.document;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalLong;
-import java.util.Set;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * One object while it is bound to a record. Every method that asks for a field remembers its name; {@link #finish()} then
- * turns every field nobody asked for into an error with the nearest name. A field that is absent gives an empty result;
- * one of a wrong type or out of range adds an error and gives an empty result too. {@link #require(String...)} makes
- * absence an error. Not safe for use by several threads.
+ * One object while it is bound to a record. What it may hold is declared: fields that are not, those that are required and
+ * absent, and those that exclude each other are errors as soon as it is opened. A field that is absent gives an empty
+ * result or its default; one of a wrong type or out of range adds an error and does the same. Not safe for use by several
+ * threads.
  */
 public final class Fields {
     private final ObjectNode object;
+    private final DeclaredObject declared;
     private final String what;
     private final Problems problems;
     private final Map<String, Field> byName = new LinkedHashMap<>();
-    private final Set<String> asked = new LinkedHashSet<>();
 
-    private Fields(ObjectNode object, String what, Problems problems) {
+    private Fields(ObjectNode object, DeclaredObject declared, String what, Problems problems) {
         this.object = object;
+        this.declared = declared;
         this.what = what;
         this.problems = problems;
         object.fields().forEach(field -> byName.put(field.name(), field));
     }
 
     /**
-     * The fields of an object.
+     * The fields of an object, which is checked against what is declared of it.
      *
      * @param node the value; anything but an object is an error
+     * @param declared what it may hold
      * @param what what the object is, for messages: {@code "a ring"}, {@code "prop \"fence\""}
      * @param problems where errors go
      */
-    public static Optional<Fields> of(Node node, String what, Problems problems) {
-        return Expected.object(node, what, problems).map(object -> new Fields(object, what, problems));
+    public static Optional<Fields> of(Node node, DeclaredObject declared, String what, Problems problems) {
+        Optional<Fields> fields =
+                Expected.object(node, what, problems).map(object -> new Fields(object, declared, what, problems));
+        fields.ifPresent(Fields::check);
+        return fields;
     }
 
     /** What the object is, for messages. */
@@ -55,121 +55,111 @@ public final class Fields {
         return object.location();
     }
 
-    /** Where the field's value starts; where the object opens if there is no such field. Does not count as asking. */
-    public Location location(String name) {
-        Field field = byName.get(name);
-        return field == null ? object.location() : field.value().location();
+    /** What the field holds; nothing if it is absent or wrong. */
+    public <T> Optional<T> given(DeclaredField<T> field) {
+        return node(field).flatMap(node -> field.kind().read(node, label(field), problems));
     }
 
-    /** Whether the field is there. Counts as asking for it. */
-    public boolean has(String name) {
-        asked.add(name);
-        return byName.containsKey(name);
+    /** What the field holds; its default if it is absent or wrong. */
+    public <T> T value(DeclaredField<T> field) {
+        return given(field).orElseGet(field::standard);
     }
 
-    /** Adds an error for each of the fields that is absent; gives whether all are there. */
-    public boolean require(String... names) {
+    /** What the field holds, as it is written. */
+    public Optional<Node> node(DeclaredField<?> field) {
+        return has(field) ? Optional.of(byName.get(field.name()).value()) : Optional.empty();
+    }
+
+    /** A list of numbers between the two bounds, with at least and at most so many items. */
+    public Optional<double[]> numbers(DeclaredField<?> field, int minCount, int maxCount, double min, double max) {
+        return node(field)
+                .flatMap(node -> Expected.list(node, label(field), problems))
+                .flatMap(list -> Numbers.of(list, label(field), minCount, maxCount, min, max, problems));
+    }
+
+    /** Whether the field is there. */
+    public boolean has(DeclaredField<?> field) {
+        if (!declared.fields().contains(field)) {
+            throw new IllegalArgumentException(declared.name() + " has no field " + field);
+        }
+        return byName.containsKey(field.name());
+    }
+
+    /** Adds an error for each of the fields that is absent; gives whether all are there. For what is not always required. */
+    public boolean require(DeclaredField<?>... fields) {
         boolean complete = true;
-        for (String name : names) {
-            if (!has(name)) {
+        for (DeclaredField<?> field : fields) {
+            if (!has(field)) {
                 complete = false;
-                problems.error(object.location(), what + " lacks the field \"" + name + "\"", misspelt(name));
+                problems.error(
+                        object.location(), what + " lacks the field " + Quoted.of(field.name()), insteadOf(field));
             }
         }
         return complete;
     }
 
-    /** The value of any type. */
-    public Optional<Node> node(String name) {
-        return has(name) ? Optional.of(byName.get(name).value()) : Optional.empty();
+    /** Where the field's value starts; where the object opens if it is absent. */
+    public Location location(DeclaredField<?> field) {
+        return node(field).map(Node::location).orElse(object.location());
     }
 
-    /** A text. */
-    public Optional<String> text(String name) {
-        return textNode(name).map(TextNode::value);
+    /** What the field is, for messages: {@code "count" of a ring}. */
+    public String label(DeclaredField<?> field) {
+        return "\"" + field.name() + "\" of " + what;
     }
 
-    /** A text with its place. */
-    public Optional<TextNode> textNode(String name) {
-        return node(name).flatMap(node -> Expected.text(node, label(name), problems));
+    /** Whether there is a field that is not declared. */
+    public boolean hasUnknown() {
+        return !unknown().isEmpty();
     }
 
-    /** A number between the two bounds, both allowed. */
-    public OptionalDouble number(String name, double min, double max) {
-        return node(name)
-                .map(node -> Expected.number(node, label(name), min, max, problems))
-                .orElse(OptionalDouble.empty());
+    private List<String> unknown() {
+        return byName.keySet().stream()
+                .filter(name -> declared.field(name).isEmpty())
+                .toList();
     }
 
-    /** A whole number between the two bounds, both allowed. */
-    public OptionalLong whole(String name, long min, long max) {
-        return node(name)
-                .map(node -> Expected.whole(node, label(name), min, max, problems))
-                .orElse(OptionalLong.empty());
-    }
-
-    /** true or false. */
-    public Optional<Boolean> flag(String name) {
-        return node(name).flatMap(node -> Expected.flag(node, label(name), problems));
-    }
-
-    /** One of the words. */
-    public Optional<String> choice(String name, List<String> words) {
-        return node(name).flatMap(node -> Expected.choice(node, label(name), words, problems));
-    }
-
-    /** A list. */
-    public Optional<ListNode> list(String name) {
-        return node(name).flatMap(node -> Expected.list(node, label(name), problems));
-    }
-
-    /** An object, ready to be bound in its turn; its {@code what} is this field's name and this object's. */
-    public Optional<Fields> fields(String name) {
-        return node(name).flatMap(node -> Fields.of(node, label(name), problems));
-    }
-
-    /** A text or a list of texts; items of another type are errors and are left out. */
-    public Optional<List<TextNode>> texts(String name) {
-        Optional<List<Node>> written = node(name).flatMap(node -> Expected.texts(node, label(name), problems));
-        return written.map(items -> {
-            List<TextNode> texts = new ArrayList<>();
-            items.forEach(item ->
-                    Expected.text(item, "an item of " + label(name), problems).ifPresent(texts::add));
-            return List.copyOf(texts);
-        });
-    }
-
-    /** A list of numbers between the two bounds, with at least and at most so many items. */
-    public Optional<double[]> numbers(String name, int minCount, int maxCount, double min, double max) {
-        return list(name).flatMap(list -> Numbers.of(list, label(name), minCount, maxCount, min, max, problems));
-    }
-
-    /** Whether there is a field that was not asked for. */
-    public boolean hasUnasked() {
-        return !asked.containsAll(byName.keySet());
-    }
-
-    /** Turns every field that was not asked for into an error with the nearest name. */
-    public void finish() {
-        for (Field field : object.fields()) {
-            if (!asked.contains(field.name())) {
-                List<String> unused =
-                        asked.stream().filter(name -> !byName.containsKey(name)).toList();
-                String hint = NearestName.of(field.name(), unused)
-                        .map(near -> "did you mean \"" + near + "\"?")
-                        .orElse("allowed: " + String.join(", ", asked));
-                problems.error(field.nameLocation(), what + " has no field " + Quoted.of(field.name()), hint);
-            }
+    private void check() {
+        declared.fields().stream().filter(DeclaredField::isRequired).forEach(this::require);
+        declared.choices().forEach(this::check);
+        for (String name : unknown()) {
+            problems.error(byName.get(name).nameLocation(), what + " has no field " + Quoted.of(name), insteadOf(name));
         }
     }
 
-    private String label(String name) {
-        return "\"" + name + "\" of " + what;
+    private void check(DeclaredObject.Choice choice) {
+        List<String> names = choice.fields().stream().map(DeclaredField::name).toList();
+        List<Field> present = object.fields().stream()
+                .filter(field -> names.contains(field.name()))
+                .toList();
+        if (present.size() > 1) {
+            List<String> both = names.stream().filter(byName::containsKey).toList();
+            problems.error(
+                    present.get(1).value().location(), what + " has both " + joined(both, " and "), choice.hint());
+        } else if (present.isEmpty() && choice.needed()) {
+            problems.error(object.location(), what + " has neither " + joined(names, " nor "), choice.hint());
+        }
     }
 
-    private String misspelt(String name) {
-        return NearestName.of(name, byName.keySet())
+    private static String joined(List<String> names, String between) {
+        return String.join(between, names.stream().map(Quoted::of).toList());
+    }
+
+    /** What was probably meant by a name that is not declared. */
+    private String insteadOf(String wrong) {
+        List<String> free = declared.names().stream()
+                .filter(name -> !byName.containsKey(name))
+                .toList();
+        return NearestName.of(wrong, free)
+                .map(near -> "did you mean \"" + near + "\"?")
+                .orElse("allowed: " + String.join(", ", declared.names()));
+    }
+
+    /** What probably was meant for a field that is absent. */
+    private String insteadOf(DeclaredField<?> absent) {
+        String line = absent.kind() instanceof ValueKind.Format format ? "add " + format.line() : "";
+        return NearestName.of(absent.name(), unknown())
                 .map(near -> "is " + Quoted.of(near) + " meant for it?")
-                .orElse("");
+                .orElse(line);
     }
 }

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
 import java.util.Set;
 import java.util.function.Function;
+import org.duskloom.engine.document.DeclaredField;
+import org.duskloom.engine.document.DeclaredObject;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FramePixels;
@@ -23,13 +25,6 @@ import org.duskloom.engine.time.FrameSpan;
 
 /** Reads a {@link FrameManifest} back, and believes nothing of it that it can check. */
 final class ManifestReader {
-    /** More frames than two years have at a thousand frames a second. */
-    private static final long MOST_FRAMES = 1L << 36;
-
-    /** As many pixels as fit into an array of bytes. */
-    private static final int MOST_PIXELS = (Integer.MAX_VALUE - 8) / 3;
-
-    private static final long MOST_BYTES = 1L << 53;
     private static final String SHA256 = "[0-9a-f]{64}";
 
     private final Fields fields;
@@ -52,34 +47,34 @@ final class ManifestReader {
 
     /** The manifest; nothing if an error was added. */
     static Optional<Located> read(Node root, Problems problems) {
-        return Fields.of(root, "a description of frames", problems)
-                .flatMap(fields -> new ManifestReader(fields, problems).located());
-    }
-
-    private Optional<Located> located() {
-        int errorsBefore = problems.errorCount();
-        if (!isOfThisFormat()) {
+        if (!isOfThisFormat(root, problems)) {
             return Optional.empty();
         }
-        requireAll();
-        String title = fields.text("title").orElse("");
-        Optional<FrameRate> rate = fields.fields("rate").flatMap(this::rate);
-        OptionalLong pixels = fields.whole("pixels", 1, MOST_PIXELS);
-        fields.choice("order", List.of(FrameManifest.ORDER));
-        fields.choice("encoding", List.of(FrameManifest.ENCODING));
-        Optional<String> digest = digest(fields, "sha256");
+        int errorsBefore = problems.errorCount();
+        return Fields.of(root, ManifestFields.MANIFEST, "a description of frames", problems)
+                .flatMap(fields -> new ManifestReader(fields, problems).located(errorsBefore));
+    }
+
+    private Optional<Located> located(int errorsBefore) {
+        Optional<FrameRate> rate = fields.given(ManifestFields.RATE).flatMap(this::rate);
+        Optional<Long> pixels = fields.given(ManifestFields.PIXELS);
+        fields.given(ManifestFields.ORDER);
+        fields.given(ManifestFields.ENCODING);
+        Optional<String> digest = digest(fields, ManifestFields.SHA256);
         Optional<FrameSpan> span = span();
-        OptionalLong showFrames = fields.whole("showFrames", 0, MOST_FRAMES);
-        List<WrittenFile> files = items("files", "a file", this::file);
-        List<PropSpan> props = items("props", "a prop", this::prop);
-        Origin origin = new Origin(fields.text("version").orElse(""), items("inputs", "an input", this::input));
-        fields.finish();
+        Optional<Long> showFrames = fields.given(ManifestFields.SHOW_FRAMES);
+        List<WrittenFile> files = items(ManifestFields.FILES, ManifestFields.FILE, "a file", this::file);
+        List<PropSpan> props = items(ManifestFields.PROPS, ManifestFields.PROP, "a prop", this::prop);
+        Origin origin = new Origin(
+                text(fields, ManifestFields.VERSION),
+                items(ManifestFields.INPUTS, ManifestFields.INPUT, "an input", this::input));
+        String title = text(fields, ManifestFields.TITLE);
         if (problems.errorCount() > errorsBefore) {
             return Optional.empty();
         }
-        boolean sound = isWithin(span.orElseThrow(), showFrames.getAsLong())
-                && isCovered(props, (int) pixels.getAsLong())
-                && isBearable(span.orElseThrow(), pixels.getAsLong());
+        boolean sound = isWithin(span.orElseThrow(), showFrames.orElseThrow())
+                && isCovered(props, pixels.orElseThrow().intValue())
+                && isBearable(span.orElseThrow(), pixels.orElseThrow());
         if (!sound) {
             return Optional.empty();
         }
@@ -87,64 +82,63 @@ final class ManifestReader {
                 title,
                 rate.orElseThrow(),
                 FrameList.of(span.orElseThrow()),
-                showFrames.getAsLong(),
-                new FramePixels((int) pixels.getAsLong(), props, Optional.empty()),
+                showFrames.orElseThrow(),
+                new FramePixels(pixels.orElseThrow().intValue(), props, Optional.empty()),
                 List.of());
         FrameManifest manifest = new FrameManifest(run, digest.orElseThrow(), files, origin);
-        return Optional.of(
-                new Located(manifest, fields.location("frames"), fields.location("sha256"), fields.location("files")));
+        return Optional.of(new Located(
+                manifest,
+                fields.location(ManifestFields.FRAMES),
+                fields.location(ManifestFields.SHA256),
+                fields.location(ManifestFields.FILES)));
     }
 
     /** A file of another kind would make an error of each of its fields. */
-    private boolean isOfThisFormat() {
-        if (!fields.require("duskloom")) {
-            return false;
+    private static boolean isOfThisFormat(Node root, Problems problems) {
+        Node format = root instanceof ObjectNode object
+                ? object.value(ManifestFields.FORMAT.name()).orElse(null)
+                : null;
+        if (!(format instanceof TextNode text) || text.value().equals(FrameManifest.FORMAT)) {
+            return true;
         }
-        Optional<TextNode> format = fields.textNode("duskloom");
-        if (format.isPresent() && !format.get().value().equals(FrameManifest.FORMAT)) {
-            problems.error(
-                    format.get().location(),
-                    "this is no description of frames: \"duskloom\" is "
-                            + Quoted.of(format.get().value()),
-                    "allowed: \"" + FrameManifest.FORMAT + "\"");
-            return false;
-        }
-        return format.isPresent();
+        problems.error(
+                format.location(),
+                "this is no description of frames: \"duskloom\" is " + Quoted.of(text.value()),
+                "allowed: \"" + FrameManifest.FORMAT + "\"");
+        return false;
     }
 
-    private void requireAll() {
-        fields.require("version", "title", "rate", "frames", "pixels", "order", "encoding", "sha256");
-        fields.require("firstFrame", "showFrames", "files", "props", "inputs");
+    private static String text(Fields holder, DeclaredField<TextNode> field) {
+        return holder.given(field).map(TextNode::value).orElse("");
     }
 
     private Optional<FrameRate> rate(Fields rate) {
-        rate.require("num", "den");
-        OptionalLong numerator = rate.whole("num", 1, Integer.MAX_VALUE);
-        OptionalLong denominator = rate.whole("den", 1, Integer.MAX_VALUE);
-        rate.finish();
+        Optional<Long> numerator = rate.given(ManifestFields.NUMERATOR);
+        Optional<Long> denominator = rate.given(ManifestFields.DENOMINATOR);
         if (numerator.isEmpty() || denominator.isEmpty()) {
             return Optional.empty();
         }
-        if (numerator.getAsLong() > FrameRate.FASTEST * denominator.getAsLong()) {
+        if (numerator.get() > FrameRate.FASTEST * denominator.get()) {
             problems.error(
                     rate.location(),
-                    numerator.getAsLong() + "/" + denominator.getAsLong() + " frames per second are too many",
+                    numerator.get() + "/" + denominator.get() + " frames per second are too many",
                     "allowed: at most " + FrameRate.FASTEST);
             return Optional.empty();
         }
-        return Optional.of(new FrameRate((int) numerator.getAsLong(), (int) denominator.getAsLong()));
+        return Optional.of(
+                new FrameRate(numerator.get().intValue(), denominator.get().intValue()));
     }
 
     private Optional<FrameSpan> span() {
-        OptionalLong first = fields.whole("firstFrame", 0, MOST_FRAMES);
-        OptionalLong count = fields.whole("frames", 1, MOST_FRAMES);
+        Optional<Long> first = fields.given(ManifestFields.FIRST_FRAME);
+        Optional<Long> count = fields.given(ManifestFields.FRAMES);
         return first.isEmpty() || count.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new FrameSpan(first.getAsLong(), first.getAsLong() + count.getAsLong()));
+                : Optional.of(new FrameSpan(first.get(), first.get() + count.get()));
     }
 
-    private Optional<String> digest(Fields holder, String name) {
-        Optional<TextNode> digest = holder.textNode(name);
+    private Optional<String> digest(Fields holder, DeclaredField<TextNode> field) {
+        Optional<TextNode> digest = holder.given(field);
         if (digest.isPresent() && !digest.get().value().matches(SHA256)) {
             problems.error(
                     digest.get().location(),
@@ -156,22 +150,21 @@ final class ManifestReader {
     }
 
     /** What every item of a list is bound to; those with errors are left out. */
-    private <T> List<T> items(String name, String what, Function<Fields, Optional<T>> binding) {
+    private <T> List<T> items(
+            DeclaredField<ListNode> field, DeclaredObject item, String what, Function<Fields, Optional<T>> binding) {
         List<T> bound = new ArrayList<>();
-        for (Node item : fields.list(name).map(ListNode::items).orElse(List.of())) {
-            Fields.of(item, what, problems).flatMap(binding).ifPresent(bound::add);
+        for (Node node : fields.given(field).map(ListNode::items).orElse(List.of())) {
+            Fields.of(node, item, what, problems).flatMap(binding).ifPresent(bound::add);
         }
         return bound;
     }
 
     private Optional<WrittenFile> file(Fields item) {
-        item.require("file", "bytes");
-        Optional<TextNode> name = item.textNode("file").filter(this::isInside);
-        OptionalLong bytes = item.whole("bytes", 0, MOST_BYTES);
-        item.finish();
+        Optional<TextNode> name = item.given(ManifestFields.FILE_NAME).filter(this::isInside);
+        Optional<Long> bytes = item.given(ManifestFields.FILE_BYTES);
         return name.isEmpty() || bytes.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new WrittenFile(name.get().value(), bytes.getAsLong()));
+                : Optional.of(new WrittenFile(name.get().value(), bytes.get()));
     }
 
     /** Frames stand beside their manifest; it must not lead a reader to other places. */
@@ -188,30 +181,27 @@ final class ManifestReader {
     }
 
     private Optional<PropSpan> prop(Fields item) {
-        item.require("name", "first", "count");
-        Optional<String> name = item.text("name");
-        OptionalLong first = item.whole("first", 0, MOST_PIXELS);
-        OptionalLong count = item.whole("count", 1, MOST_PIXELS);
-        item.finish();
+        Optional<TextNode> name = item.given(ManifestFields.PROP_NAME);
+        Optional<Long> first = item.given(ManifestFields.PROP_FIRST);
+        Optional<Long> count = item.given(ManifestFields.PROP_COUNT);
         return name.isEmpty() || first.isEmpty() || count.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new PropSpan(name.get(), (int) first.getAsLong(), (int) count.getAsLong()));
+                : Optional.of(new PropSpan(
+                        name.get().value(), first.get().intValue(), count.get().intValue()));
     }
 
     private Optional<Origin.Input> input(Fields item) {
-        item.require("file", "sha256");
-        Optional<String> file = item.text("file");
-        Optional<String> digest = digest(item, "sha256");
-        item.finish();
+        Optional<TextNode> file = item.given(ManifestFields.INPUT_FILE);
+        Optional<String> digest = digest(item, ManifestFields.INPUT_SHA256);
         return file.isEmpty() || digest.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Origin.Input(file.get(), digest.get()));
+                : Optional.of(new Origin.Input(file.get().value(), digest.get()));
     }
 
     private boolean isWithin(FrameSpan span, long showFrames) {
         if (span.endFrameExclusive() > showFrames) {
             problems.error(
-                    fields.location("showFrames"),
+                    fields.location(ManifestFields.SHOW_FRAMES),
                     "frames " + span + " are not in a show of " + showFrames + " frames",
                     "\"firstFrame\" and \"frames\" add up to at most \"showFrames\"");
             return false;
@@ -237,14 +227,17 @@ final class ManifestReader {
     }
 
     private boolean refuseProps(String message) {
-        problems.error(fields.location("props"), message, "props follow each other and have all pixels of a frame");
+        problems.error(
+                fields.location(ManifestFields.PROPS),
+                message,
+                "props follow each other and have all pixels of a frame");
         return false;
     }
 
     private boolean isBearable(FrameSpan span, long pixels) {
-        if (span.count() > MOST_BYTES / (3 * pixels)) {
+        if (span.count() > ManifestFields.MOST_BYTES / (3 * pixels)) {
             problems.error(
-                    fields.location("frames"),
+                    fields.location(ManifestFields.FRAMES),
                     span.count() + " frames of " + pixels + " pixels are more than a file can hold",
                     "");
             return false;

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.duskloom.engine.document.DeclaredField;
+import org.duskloom.engine.document.DeclaredObject;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
@@ -13,6 +15,7 @@ import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.map.Names;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
@@ -24,6 +27,20 @@ import org.duskloom.engine.text.Quoted;
  * takes the pixels of the excepted addresses away from the members of the others. An address alone may stand for a list.
  */
 public final class GroupReader {
+    private static final DeclaredField<List<TextNode>> ALL =
+            DeclaredField.required("all", new ValueKind.Texts("address"), "whose pixels the group has");
+    private static final DeclaredField<List<TextNode>> EXCEPT = DeclaredField.optional(
+            "except", new ValueKind.Texts("address"), "none", "whose pixels are taken away from them");
+    private static final DeclaredObject GROUP = DeclaredObject.of("group", ALL, EXCEPT);
+    private static final ValueKind<Node> ONE = ValueKind.Own.of(
+            "address, list of addresses, or object: " + GROUP.name(),
+            new ValueKind.Texts("address"),
+            new ValueKind.Nested(GROUP));
+
+    /** All groups, by name. */
+    public static final ValueKind.Own GROUPS =
+            ValueKind.Own.of("object; for each name of a group: " + ONE.phrase(), new ValueKind.Named("group", ONE));
+
     private final PixelMap map;
     private final Problems problems;
 
@@ -82,12 +99,10 @@ public final class GroupReader {
         List<TextNode> all = List.of();
         List<TextNode> except = List.of();
         if (field.value() instanceof ObjectNode) {
-            Fields fields = Fields.of(field.value(), what, problems).orElseThrow();
-            fields.require("all");
-            all = fields.texts("all").orElse(List.of());
-            except = fields.texts("except").orElse(List.of());
-            fields.finish();
-            fields.node("all").ifPresent(node -> reportIfEmpty(node, what));
+            Fields fields = Fields.of(field.value(), GROUP, what, problems).orElseThrow();
+            all = fields.given(ALL).orElse(List.of());
+            except = fields.given(EXCEPT).orElse(List.of());
+            fields.node(ALL).ifPresent(node -> reportIfEmpty(node, what));
         } else {
             all = addresses(field.value(), what);
         }

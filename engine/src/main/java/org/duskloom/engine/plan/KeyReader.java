@@ -24,7 +24,7 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.TimeContext;
-import org.duskloom.engine.timeline.PaletteReader;
+import org.duskloom.engine.timeline.KeyFields;
 import org.duskloom.engine.timeline.Values;
 
 /**
@@ -57,13 +57,12 @@ final class KeyReader {
             return plain.isPresent() ? Optional.of(NumberTrack.constant(plain.getAsDouble())) : Optional.empty();
         }
         int errorsBefore = problems.errorCount();
-        Fields fields = Fields.of(node, what, problems).orElseThrow();
+        Fields fields = Fields.of(node, KeyFields.NUMBER, what, problems).orElseThrow();
         List<NumberKey> keys = new ArrayList<>();
         for (Key key : keys(fields, what)) {
             OptionalDouble value = plain(setting, key.value(), "a key of " + what);
             value.ifPresent(number -> keys.add(new NumberKey(key.time().seconds(), number, key.easing())));
         }
-        fields.finish();
         return problems.errorCount() > errorsBefore || keys.isEmpty()
                 ? Optional.empty()
                 : Optional.of(NumberTrack.keyed(keys));
@@ -75,14 +74,13 @@ final class KeyReader {
             return Values.color(node, what, problems).map(ColorTrack::constant);
         }
         int errorsBefore = problems.errorCount();
-        Fields fields = Fields.of(node, what, problems).orElseThrow();
-        ColorMix mix = PaletteReader.mix(fields).orElse(ColorMix.OKLAB);
+        Fields fields = Fields.of(node, KeyFields.COLOR, what, problems).orElseThrow();
+        ColorMix mix = fields.value(KeyFields.MIX);
         List<ColorKey> keys = new ArrayList<>();
         for (Key key : keys(fields, what)) {
             Optional<LinearColor> value = Values.color(key.value(), "a key of " + what, problems);
             value.ifPresent(color -> keys.add(new ColorKey(key.time().seconds(), color, key.easing())));
         }
-        fields.finish();
         return problems.errorCount() > errorsBefore ? Optional.empty() : Optional.of(ColorTrack.keyed(keys, mix));
     }
 
@@ -96,21 +94,20 @@ final class KeyReader {
             return plain.apply(node, what).map(PaletteTrack::constant);
         }
         int errorsBefore = problems.errorCount();
-        Fields fields = Fields.of(node, what, problems).orElseThrow();
-        ColorMix mix = PaletteReader.mix(fields).orElse(ColorMix.OKLAB);
+        Fields fields = Fields.of(node, KeyFields.COLOR, what, problems).orElseThrow();
+        ColorMix mix = fields.value(KeyFields.MIX);
         List<PaletteKey> keys = new ArrayList<>();
         for (Key key : keys(fields, what)) {
             Optional<Palette> value = plain.apply(key.value(), "a key of " + what);
             value.ifPresent(palette -> keys.add(new PaletteKey(key.time().seconds(), palette, key.easing())));
         }
-        fields.finish();
         return problems.errorCount() > errorsBefore ? Optional.empty() : Optional.of(PaletteTrack.keyed(keys, mix));
     }
 
     /** Whether a value is written as keys. */
     static boolean isKeyed(Node node) {
         return node instanceof ObjectNode object
-                && object.fields().stream().anyMatch(field -> field.name().equals("keys"));
+                && object.fields().stream().anyMatch(field -> field.name().equals(KeyFields.KEYS.name()));
     }
 
     private OptionalDouble plain(NumberSetting setting, Node node, String what) {
@@ -122,12 +119,7 @@ final class KeyReader {
     }
 
     private List<Key> keys(Fields fields, String what) {
-        fields.require("keys");
-        Optional<List<Node>> items = fields.list("keys").map(ListNode::items);
-        if (items.isPresent() && items.get().isEmpty()) {
-            problems.error(
-                    fields.location("keys"), "\"keys\" of " + what + " is empty", "such as [[\"0s\", 0], [\"2s\", 1]]");
-        }
+        Optional<List<Node>> items = fields.given(KeyFields.KEYS).map(ListNode::items);
         List<Key> keys = new ArrayList<>();
         for (Node item : items.orElse(List.of())) {
             Optional<Key> key = key(item, what);

@@ -6,7 +6,9 @@ import java.util.Optional;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.timeline.TimelineFields;
 
 /** The kinds of files that carry the field {@code duskloom}, to tell one from another. */
 public enum DocumentKind {
@@ -35,7 +37,7 @@ public enum DocumentKind {
 
     /** What a file says that it is, word for word; nothing if it says nothing. */
     public static Optional<TextNode> format(Node root) {
-        return text(root, "duskloom");
+        return text(root, ValueKind.Format.FIELD);
     }
 
     /**
@@ -57,9 +59,9 @@ public enum DocumentKind {
     /** What to give instead of a file of this kind. */
     private String instead(DocumentKind wanted, Node root, String shownName, ShowFiles files) {
         if (this == TIMELINE && wanted == DISPLAY) {
-            return text(root, "display")
+            return text(root, TimelineFields.DISPLAY.name())
                     .map(display -> "its display is " + files.shown(display.value()))
-                    .orElseGet(() -> text(root, "map")
+                    .orElseGet(() -> text(root, TimelineFields.MAP.name())
                             .map(map -> "it has no display, only the map " + files.shown(map.value()))
                             .orElse(""));
         }

@@ -40,7 +40,7 @@ final class CueReader {
             return CuePlays.NONE;
         }
         int errorsBefore = problems.errorCount();
-        Fields fields = Fields.of(looks.filledIn(written.get(), problems), "a cue", problems)
+        Fields fields = Fields.of(looks.filledIn(written.get(), problems), CueFields.CUE, "a cue", problems)
                 .orElseThrow();
         Seen seen = seen(fields);
         List<Cue> cues = List.of();
@@ -64,8 +64,6 @@ final class CueReader {
     private Seen seen(Fields fields) {
         int errorsBefore = problems.errorCount();
         Optional<TextNode> effect = effect(fields);
-        // Asked for early, so that the hint about unknown fields lists them where a cue usually has them.
-        List.of("at", "for", "until").forEach(fields::has);
         List<TextNode> on = on(fields);
         List<Field> with = with(fields);
         Layout layout = new LayoutReader(fields, context).read();
@@ -75,13 +73,11 @@ final class CueReader {
     private List<Cue> played(Fields fields, Seen seen) {
         Optional<CueTimes> times = CueTimes.read(fields, context);
         Fade fade = fade(fields, times);
-        Optional<Node> opacity = fields.node("opacity");
-        BlendMode blend =
-                fields.choice("blend", BlendMode.words()).flatMap(BlendMode::of).orElse(BlendMode.NORMAL);
-        Optional<String> name = fields.text("name");
-        Optional<Node> repeatNode = fields.node("repeat");
+        Optional<Node> opacity = fields.node(CueFields.OPACITY);
+        BlendMode blend = fields.value(CueFields.BLEND);
+        Optional<String> name = fields.given(CueFields.NAME).map(TextNode::value);
+        Optional<Node> repeatNode = fields.node(CueFields.REPEAT);
         Optional<Repeat> repeat = repeatNode.flatMap(node -> Repeat.read(node, context));
-        fields.finish();
         if (seen.effect().isEmpty() || times.isEmpty() || repeatNode.isPresent() != repeat.isPresent()) {
             return List.of();
         }
@@ -118,10 +114,11 @@ final class CueReader {
                 List.of(),
                 seen.layout(),
                 Fade.NONE,
-                fields.node("opacity"),
+                fields.node(CueFields.OPACITY),
                 BlendMode.NORMAL);
-        boolean canBePrepared = seen.complete() && !fields.hasUnasked();
-        SettingSteps change = fields.node("repeat").map(SettingSteps::in).orElse(SettingSteps.NONE);
+        boolean canBePrepared = seen.complete() && !fields.hasUnknown();
+        SettingSteps change =
+                fields.node(CueFields.REPEAT).map(SettingSteps::in).orElse(SettingSteps.NONE);
         List<UnsoundCue> cues = new ArrayList<>();
         for (int play = 0; play < change.playsToSeeAll(); play++) {
             Cue cue = standIn.repeated(
@@ -132,11 +129,11 @@ final class CueReader {
     }
 
     private Optional<TextNode> effect(Fields fields) {
-        Optional<TextNode> look = fields.textNode("look");
-        Optional<TextNode> effect = fields.textNode("effect");
-        if (!fields.has("effect") && !fields.has("look")) {
+        Optional<TextNode> look = fields.given(CueFields.LOOK);
+        Optional<TextNode> effect = fields.given(CueFields.EFFECT);
+        if (!fields.has(CueFields.EFFECT) && !fields.has(CueFields.LOOK)) {
             problems.error(fields.location(), "the cue has neither \"effect\" nor \"look\"", "name one of them");
-        } else if (!fields.has("effect")
+        } else if (!fields.has(CueFields.EFFECT)
                 && look.isPresent()
                 && looks.knows(look.get().value())) {
             problems.error(
@@ -161,9 +158,8 @@ final class CueReader {
     }
 
     private List<TextNode> on(Fields fields) {
-        fields.require("on");
-        Optional<List<TextNode>> on = fields.texts("on");
-        if (fields.node("on").orElse(null) instanceof ListNode list
+        Optional<List<TextNode>> on = fields.given(CueFields.ON);
+        if (fields.node(CueFields.ON).orElse(null) instanceof ListNode list
                 && list.items().isEmpty()) {
             problems.error(list.location(), "\"on\" of a cue is empty", "name props, parts or groups");
         }
@@ -171,24 +167,20 @@ final class CueReader {
     }
 
     private List<Field> with(Fields fields) {
-        return fields.node("with")
-                .flatMap(node -> Expected.object(node, "\"with\" of a cue", problems))
-                .map(ObjectNode::fields)
-                .orElse(List.of());
+        return fields.given(CueFields.WITH).orElse(List.of());
     }
 
     private Fade fade(Fields fields, Optional<CueTimes> times) {
-        Optional<Fields> written = fields.fields("fade");
+        Optional<Fields> written = fields.given(CueFields.FADE);
         if (written.isEmpty()) {
             return Fade.NONE;
         }
         Fields fade = written.get();
-        ExactTime in = context.orZero(fade, "in").orElse(ExactTime.ZERO);
-        ExactTime out = context.orZero(fade, "out").orElse(ExactTime.ZERO);
-        Easing easing = fade.node("easing")
+        ExactTime in = context.orZero(fade, CueFields.FADE_IN).orElse(ExactTime.ZERO);
+        ExactTime out = context.orZero(fade, CueFields.FADE_OUT).orElse(ExactTime.ZERO);
+        Easing easing = fade.node(CueFields.FADE_EASING)
                 .flatMap(node -> Values.easing(node, "\"easing\" of a fade", problems))
                 .orElse(Easing.LINEAR);
-        fade.finish();
         Optional<ExactTime> length = times.map(CueTimes::length);
         if (length.isPresent() && in.plus(out).compareTo(length.get()) > 0) {
             problems.error(fade.location(), "the fades take " + in.plus(out), "the cue lasts " + length.get());

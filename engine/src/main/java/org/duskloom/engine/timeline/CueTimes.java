@@ -16,7 +16,8 @@ record CueTimes(ExactTime at, ExactTime length) {
      * others it ends with it.
      */
     static Optional<CueTimes> read(Fields fields, CueContext context) {
-        Optional<ExactTime> at = fields.has("at") ? context.instant(fields, "at") : Optional.of(ExactTime.ZERO);
+        Optional<ExactTime> at =
+                fields.has(CueFields.AT) ? context.instant(fields, CueFields.AT) : Optional.of(ExactTime.ZERO);
         // Where the start is wrong, the earliest one stands for it: what is too long from there is so from anywhere.
         Optional<ExactTime> length = length(fields, at.orElse(ExactTime.ZERO), context);
         return at.isPresent() && length.isPresent()
@@ -25,17 +26,15 @@ record CueTimes(ExactTime at, ExactTime length) {
     }
 
     private static Optional<ExactTime> length(Fields fields, ExactTime at, CueContext context) {
-        boolean hasLength = fields.has("for");
-        boolean hasEnd = fields.has("until");
+        boolean hasLength = fields.has(CueFields.FOR);
+        boolean hasEnd = fields.has(CueFields.UNTIL);
         if (hasLength && hasEnd) {
-            context.problems()
-                    .error(fields.location("until"), "the cue has both \"for\" and \"until\"", "leave one of them out");
             return Optional.empty();
         }
         if (hasLength) {
-            return context.length(fields, "for").filter(length -> endsInTime(fields, at.plus(length), context));
+            return context.length(fields, CueFields.FOR).filter(length -> endsInTime(fields, at.plus(length), context));
         }
-        Optional<ExactTime> end = hasEnd ? context.instant(fields, "until") : Optional.of(context.end());
+        Optional<ExactTime> end = hasEnd ? context.instant(fields, CueFields.UNTIL) : Optional.of(context.end());
         return end.filter(instant -> endsLater(fields, at, instant, context)).map(instant -> instant.minus(at));
     }
 
@@ -44,7 +43,10 @@ record CueTimes(ExactTime at, ExactTime length) {
             return true;
         }
         context.problems()
-                .error(fields.location("for"), "the cue ends at " + end, "the timeline ends at " + context.end());
+                .error(
+                        fields.location(CueFields.FOR),
+                        "the cue ends at " + end,
+                        "the timeline ends at " + context.end());
         return false;
     }
 
@@ -54,7 +56,7 @@ record CueTimes(ExactTime at, ExactTime length) {
         }
         context.problems()
                 .error(
-                        fields.location(fields.has("until") ? "until" : "at"),
+                        fields.location(fields.has(CueFields.UNTIL) ? CueFields.UNTIL : CueFields.AT),
                         "the cue starts at " + at + " and ends at " + end,
                         "it must end after it starts");
         return false;

@@ -18,23 +18,23 @@ final class LayoutReader {
     }
 
     Layout read() {
-        Spread spread = word("spread", Spread.class, Spread.WHOLE);
-        Axes axes = word("axes", Axes.class, Axes.STAGE);
-        Fit fit = word("fit", Fit.class, Fit.CONTAIN);
-        PixelOrder order = word("order", PixelOrder.class, PixelOrder.WIRING);
-        Optional<Stagger> stagger = fields.node("stagger").flatMap(this::stagger);
-        boolean whole = !fields.has("spread") || saysWhole();
+        Spread spread = fields.value(CueFields.SPREAD);
+        Axes axes = fields.value(CueFields.AXES);
+        Fit fit = fields.value(CueFields.FIT);
+        PixelOrder order = fields.value(CueFields.ORDER);
+        Optional<Stagger> stagger = fields.node(CueFields.STAGGER).flatMap(this::stagger);
+        boolean whole = !fields.has(CueFields.SPREAD) || saysWhole();
         if (whole && stagger.isPresent()) {
             context.problems()
                     .error(
-                            fields.location("stagger"),
+                            fields.location(CueFields.STAGGER),
                             "\"stagger\" needs members with clocks of their own",
                             "add \"spread\": \"each\"");
         }
         if (whole && axes == Axes.OWN) {
             context.problems()
                     .error(
-                            fields.location("axes"),
+                            fields.location(CueFields.AXES),
                             "\"axes\" is \"own\", but one canvas for all has the axes of the stage",
                             "add \"spread\": \"each\"");
         }
@@ -43,27 +43,19 @@ final class LayoutReader {
 
     /** Where the word is wrong, another one may have been meant. */
     private boolean saysWhole() {
-        return fields.node("spread").orElse(null) instanceof TextNode text
+        return fields.node(CueFields.SPREAD).orElse(null) instanceof TextNode text
                 && text.value().equals(Spread.WHOLE.word());
     }
 
     private Optional<Stagger> stagger(Node node) {
         if (!(node instanceof ObjectNode)) {
-            return context.orZero(fields, "stagger").map(time -> new Stagger(StaggerBy.MEMBERS, time, node.location()));
+            return context.orZero(fields, CueFields.STAGGER)
+                    .map(time -> new Stagger(StaggerBy.MEMBERS, time, node.location()));
         }
-        Fields written = fields.fields("stagger").orElseThrow();
-        StaggerBy by = written.choice("by", Word.allOf(StaggerBy.class))
-                .map(word -> Word.find(StaggerBy.class, word))
-                .orElse(StaggerBy.MEMBERS);
-        written.require("time");
-        Optional<ExactTime> time = context.orZero(written, "time");
-        written.finish();
+        Fields written = Fields.of(node, CueFields.STAGGER_OBJECT, fields.label(CueFields.STAGGER), context.problems())
+                .orElseThrow();
+        StaggerBy by = written.value(CueFields.STAGGER_BY);
+        Optional<ExactTime> time = context.orZero(written, CueFields.STAGGER_TIME);
         return time.map(length -> new Stagger(by, length, node.location()));
-    }
-
-    private <E extends Enum<E> & Word> E word(String name, Class<E> choice, E standard) {
-        return fields.choice(name, Word.allOf(choice))
-                .map(word -> Word.find(choice, word))
-                .orElse(standard);
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ObjectNode;
@@ -17,12 +18,6 @@ import org.duskloom.engine.text.Quoted;
 
 /** The looks of a timeline. A look holds any field of a cue that says what is seen, not where or when. */
 final class LookBook {
-    private static final List<String> FIELDS =
-            List.of("effect", "with", "spread", "axes", "fit", "order", "stagger", "fade", "opacity", "blend");
-
-    /** The fields of a cue that say where and when it is seen. */
-    private static final List<String> ONLY_IN_CUES = List.of("at", "for", "until", "on", "name", "repeat", "look");
-
     private final Map<String, ObjectNode> looks = new LinkedHashMap<>();
     private final Map<String, Field> places = new LinkedHashMap<>();
     private final Set<String> used = new LinkedHashSet<>();
@@ -30,25 +25,28 @@ final class LookBook {
     /** Adds a look as written. */
     void add(Field look, Problems problems) {
         String what = "look " + Quoted.of(look.name());
-        Optional<Fields> fields = Fields.of(look.value(), what, problems);
         places.put(look.name(), look);
-        if (fields.isEmpty()) {
+        Optional<ObjectNode> written = Expected.object(look.value(), what, problems);
+        if (written.isEmpty()) {
             return;
         }
-        FIELDS.forEach(fields.get()::has);
-        List<Field> usable = new ArrayList<>();
-        for (Field field : ((ObjectNode) look.value()).fields()) {
-            if (FIELDS.contains(field.name())) {
-                usable.add(field);
-            } else if (ONLY_IN_CUES.contains(field.name()) && fields.get().has(field.name())) {
-                problems.error(
-                        field.nameLocation(),
-                        what + " has the field \"" + field.name() + "\"",
-                        "that belongs to the cues that use the look");
-            }
-        }
-        fields.get().finish();
+        List<Field> usable = new ArrayList<>(written.get().fields());
+        usable.removeIf(field -> belongsToCues(field, what, problems));
+        ObjectNode seen = new ObjectNode(look.value().location(), usable);
+        Fields.of(seen, CueFields.LOOK_OBJECT, what, problems);
+        usable.removeIf(field -> CueFields.LOOK_OBJECT.field(field.name()).isEmpty());
         looks.put(look.name(), new ObjectNode(look.value().location(), usable));
+    }
+
+    private static boolean belongsToCues(Field field, String what, Problems problems) {
+        boolean only = CueFields.NOT_IN_LOOKS.contains(field.name());
+        if (only) {
+            problems.error(
+                    field.nameLocation(),
+                    what + " has the field \"" + field.name() + "\"",
+                    "that belongs to the cues that use the look");
+        }
+        return only;
     }
 
     /** Whether there is a look of that name that could be read. */
@@ -61,17 +59,20 @@ final class LookBook {
      * name, unless it names an effect of its own, which takes only its own settings.
      */
     ObjectNode filledIn(ObjectNode cue, Problems problems) {
-        if (!(cue.value("look").orElse(null) instanceof TextNode name) || !isKnown(name, problems)) {
+        if (!(cue.value(CueFields.LOOK.name()).orElse(null) instanceof TextNode name) || !isKnown(name, problems)) {
             return cue;
         }
         used.add(name.value());
         Map<String, Field> merged = new LinkedHashMap<>();
         looks.get(name.value()).fields().forEach(field -> merged.put(field.name(), field));
-        if (cue.value("effect").isPresent()) {
-            merged.remove("with");
+        if (cue.value(CueFields.EFFECT.name()).isPresent()) {
+            merged.remove(CueFields.WITH.name());
         }
         for (Field field : cue.fields()) {
-            merged.merge(field.name(), field, (ofLook, own) -> own.name().equals("with") ? joined(ofLook, own) : own);
+            merged.merge(
+                    field.name(),
+                    field,
+                    (ofLook, own) -> own.name().equals(CueFields.WITH.name()) ? joined(ofLook, own) : own);
         }
         return new ObjectNode(cue.location(), List.copyOf(merged.values()));
     }

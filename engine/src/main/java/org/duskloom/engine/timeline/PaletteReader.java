@@ -3,7 +3,6 @@ package org.duskloom.engine.timeline;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.color.PaletteStop;
@@ -22,10 +21,6 @@ import org.duskloom.engine.problem.Problems;
  * between those that have one.
  */
 public final class PaletteReader {
-    private static final int MOST_STOPS = 256;
-    private static final List<String> MIXES =
-            List.of(ColorMix.OKLAB.word(), ColorMix.OKLCH.word(), ColorMix.LINEAR.word());
-
     private final String what;
     private final Problems problems;
 
@@ -44,7 +39,7 @@ public final class PaletteReader {
             return reader.stops(list, PaletteStyle.SMOOTH);
         }
         if (node instanceof ObjectNode) {
-            return Fields.of(node, what, problems).flatMap(reader::styled);
+            return Fields.of(node, PaletteFields.PALETTE, what, problems).flatMap(reader::styled);
         }
         problems.error(
                 node.location(),
@@ -53,28 +48,18 @@ public final class PaletteReader {
         return Optional.empty();
     }
 
-    /** Reads the word of a colour mix in the field {@code mix}. */
-    public static Optional<ColorMix> mix(Fields fields) {
-        return fields.choice("mix", MIXES).flatMap(ColorMix::of);
-    }
-
     private Optional<Palette> styled(Fields fields) {
-        fields.require("stops");
         PaletteStyle style = new PaletteStyle(
-                mix(fields).orElse(ColorMix.OKLAB),
-                fields.flag("step").orElse(false),
-                fields.flag("cyclic").orElse(false));
-        Optional<Palette> palette = fields.list("stops").flatMap(stops -> stops(stops, style));
-        fields.finish();
-        return palette;
+                fields.value(PaletteFields.MIX), fields.value(PaletteFields.STEP), fields.value(PaletteFields.CYCLIC));
+        return fields.node(PaletteFields.STOPS).flatMap(stops -> stops(stops, style));
     }
 
-    private Optional<Palette> stops(ListNode list, PaletteStyle style) {
-        List<Node> items = list.items();
-        if (items.isEmpty() || items.size() > MOST_STOPS) {
-            problems.error(list.location(), what + " has " + items.size() + " colours", "allowed: 1 to " + MOST_STOPS);
-            return Optional.empty();
-        }
+    private Optional<Palette> stops(Node node, PaletteStyle style) {
+        Optional<ListNode> list = PaletteFields.STOPS_KIND.read(node, what, problems);
+        return list.flatMap(stops -> mixed(stops.items(), style));
+    }
+
+    private Optional<Palette> mixed(List<Node> items, PaletteStyle style) {
         int errorsBefore = problems.errorCount();
         List<LinearColor> colors = new ArrayList<>();
         StopPositions positions = new StopPositions(style, items.size());

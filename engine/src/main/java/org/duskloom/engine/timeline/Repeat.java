@@ -4,11 +4,10 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalLong;
-import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.ExactTime;
@@ -25,42 +24,37 @@ import org.duskloom.engine.time.ExactTime;
  */
 record Repeat(
         Location location,
-        OptionalLong count,
+        Optional<Long> count,
         Optional<ExactTime> until,
         Optional<ExactTime> every,
         SettingSteps change) {
-    private static final int MOST = 10_000;
+    private static final String WHAT = "\"repeat\" of a cue";
+    static final int MOST = 10_000;
+    static final ValueKind.Whole COUNT_KIND = new ValueKind.Whole("plays", 1, MOST);
 
-    /** Reads a count, or an object of {@code count} or {@code until}, {@code every} and {@code change}. */
+    /** Reads a count, or an object that says more. */
     static Optional<Repeat> read(Node node, CueContext context) {
         Problems problems = context.problems();
         if (!(node instanceof ObjectNode)) {
-            OptionalLong count = Expected.whole(node, "\"repeat\" of a cue", 1, MOST, problems);
-            return count.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(
-                            new Repeat(node.location(), count, Optional.empty(), Optional.empty(), SettingSteps.NONE));
+            return COUNT_KIND
+                    .read(node, WHAT, problems)
+                    .map(count -> new Repeat(
+                            node.location(),
+                            Optional.of(count),
+                            Optional.empty(),
+                            Optional.empty(),
+                            SettingSteps.NONE));
         }
-        return Fields.of(node, "\"repeat\" of a cue", problems).flatMap(fields -> bound(fields, context));
+        return Fields.of(node, CueFields.REPEAT_OBJECT, WHAT, problems).flatMap(fields -> bound(fields, context));
     }
 
     private static Optional<Repeat> bound(Fields fields, CueContext context) {
         int errorsBefore = context.problems().errorCount();
-        OptionalLong count = fields.whole("count", 1, MOST);
-        Optional<ExactTime> until = context.instant(fields, "until");
-        Optional<ExactTime> every = context.length(fields, "every");
-        SettingSteps change = fields.node("change")
-                .flatMap(node -> Expected.object(node, "\"change\" of \"repeat\" of a cue", context.problems()))
-                .map(steps -> new SettingSteps(steps.fields()))
-                .orElse(SettingSteps.NONE);
-        fields.finish();
-        if (fields.has("count") == fields.has("until")) {
-            context.problems()
-                    .error(
-                            fields.location(),
-                            "\"repeat\" of a cue needs either \"count\" or \"until\"",
-                            "such as {\"count\": 4}");
-        }
+        Optional<Long> count = fields.given(CueFields.REPEAT_COUNT);
+        Optional<ExactTime> until = context.instant(fields, CueFields.REPEAT_UNTIL);
+        Optional<ExactTime> every = context.length(fields, CueFields.REPEAT_EVERY);
+        SettingSteps change =
+                fields.given(CueFields.REPEAT_CHANGE).map(SettingSteps::new).orElse(SettingSteps.NONE);
         boolean known = count.isPresent() != until.isPresent();
         return !known || context.problems().errorCount() > errorsBefore
                 ? Optional.empty()

@@ -30,7 +30,8 @@ record SettingSteps(List<Field> steps) {
 
     /** What a cue's {@code repeat} says of it, right or wrong; nothing where it does not say anything. */
     static SettingSteps in(Node repeat) {
-        return repeat instanceof ObjectNode object && object.value("change").orElse(null) instanceof ObjectNode change
+        return repeat instanceof ObjectNode object
+                        && object.value(CueFields.REPEAT_CHANGE.name()).orElse(null) instanceof ObjectNode change
                 ? new SettingSteps(change.fields())
                 : NONE;
     }

@@ -12,11 +12,9 @@ import org.duskloom.engine.color.PaletteStyle;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
-import org.duskloom.engine.document.Format;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.NumberNode;
-import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
@@ -33,7 +31,6 @@ public final class TimelineReader {
     /** How many frames a timeline may have: 24 hours at 1000 a second. */
     static final long MOST_FRAMES = 86_400_000L;
 
-    private static final long LARGEST_SEED = 1L << 53;
     private static final FrameRate USUAL_RATE = FrameRate.of(40);
     private static final ExactTime PLACEHOLDER_LENGTH = ExactTime.ofSeconds(86_400);
 
@@ -53,22 +50,22 @@ public final class TimelineReader {
      *     errors stand apart; nothing if it is not clear where its pixels come from
      */
     public static Optional<Timeline> read(Node root, Problems problems) {
-        return Fields.of(root, "the timeline", problems).flatMap(new TimelineReader(problems)::bound);
+        return Fields.of(root, TimelineFields.TIMELINE, "the timeline", problems)
+                .flatMap(new TimelineReader(problems)::bound);
     }
 
     private Optional<Timeline> bound(Fields fields) {
         int errorsBefore = problems.errorCount();
-        Format.check(fields, FORMAT, problems);
-        String title = fields.text("title").orElse("");
+        fields.given(TimelineFields.FORMAT);
+        String title = fields.given(TimelineFields.TITLE).map(TextNode::value).orElse("");
         Optional<PixelSource> pixels = pixels(fields);
-        FrameRate rate = fields.node("rate").map(this::rate).orElse(USUAL_RATE);
+        FrameRate rate = fields.node(TimelineFields.RATE).map(this::rate).orElse(USUAL_RATE);
         TimeContext times = TimeContext.NONE.withRate(rate);
         ExactTime length = length(fields, rate, times);
-        long seed = fields.whole("seed", -LARGEST_SEED, LARGEST_SEED).orElse(0);
+        long seed = fields.value(TimelineFields.SEED);
         Map<String, NamedPalette> palettes = palettes(fields);
         LookBook looks = looks(fields);
         List<Layer> layers = layers(fields, looks, new CueContext(times, length, problems));
-        fields.finish();
         if (problems.errorCount() == errorsBefore) {
             looks.warnOfUnused(problems);
             emptyLayers.forEach(layer ->
@@ -78,23 +75,17 @@ public final class TimelineReader {
     }
 
     private ExactTime length(Fields fields, FrameRate rate, TimeContext times) {
-        fields.require("length");
-        Optional<ExactTime> length = new CueContext(times, PLACEHOLDER_LENGTH, problems).length(fields, "length");
+        Optional<ExactTime> length =
+                new CueContext(times, PLACEHOLDER_LENGTH, problems).length(fields, TimelineFields.LENGTH);
         length.ifPresent(time -> checkFrameCount(rate, time, fields));
         return length.orElse(PLACEHOLDER_LENGTH);
     }
 
     private Optional<PixelSource> pixels(Fields fields) {
-        Optional<TextNode> display = fields.textNode("display");
-        Optional<TextNode> map = fields.textNode("map");
-        Optional<Node> groups = fields.node("groups");
-        if (fields.has("display") == fields.has("map")) {
-            problems.error(
-                    fields.location(fields.has("map") ? "map" : "display"),
-                    fields.has("map")
-                            ? "the timeline names both a \"display\" and a \"map\""
-                            : "the timeline names neither a \"display\" nor a \"map\"",
-                    "name one of them, such as \"map\": \"map.csv\"");
+        Optional<TextNode> display = fields.given(TimelineFields.DISPLAY);
+        Optional<TextNode> map = fields.given(TimelineFields.MAP);
+        Optional<Node> groups = fields.node(TimelineFields.GROUPS);
+        if (fields.has(TimelineFields.DISPLAY) == fields.has(TimelineFields.MAP)) {
             return Optional.empty();
         }
         if (display.isPresent() && groups.isPresent()) {
@@ -123,7 +114,7 @@ public final class TimelineReader {
         long frames = rate.firstFrameAtOrAfter(length);
         if (frames > MOST_FRAMES) {
             problems.error(
-                    fields.location("length"),
+                    fields.location(TimelineFields.LENGTH),
                     "the timeline has " + frames + " frames",
                     "allowed: up to " + MOST_FRAMES + "; shorten it or lower the rate");
         }
@@ -132,7 +123,7 @@ public final class TimelineReader {
     /** Those with errors are black, so that a cue that names one does not give rise to another error. */
     private Map<String, NamedPalette> palettes(Fields fields) {
         Map<String, NamedPalette> palettes = new LinkedHashMap<>();
-        for (Field field : named(fields, "palettes")) {
+        for (Field field : fields.given(TimelineFields.PALETTES).orElse(List.of())) {
             Palette palette = PaletteReader.read(field.value(), "palette " + Quoted.of(field.name()), problems)
                     .orElseGet(() -> Palette.evenly(List.of(LinearColor.BLACK), PaletteStyle.SMOOTH));
             palettes.put(field.name(), new NamedPalette(field.nameLocation(), palette));
@@ -142,53 +133,46 @@ public final class TimelineReader {
 
     private LookBook looks(Fields fields) {
         LookBook looks = new LookBook();
-        named(fields, "looks").forEach(field -> looks.add(field, problems));
+        fields.given(TimelineFields.LOOKS).orElse(List.of()).forEach(field -> looks.add(field, problems));
         return looks;
     }
 
-    private List<Field> named(Fields fields, String name) {
-        return fields.node(name)
-                .flatMap(node -> Expected.object(node, "\"" + name + "\" of the timeline", problems))
-                .map(ObjectNode::fields)
-                .orElse(List.of());
-    }
-
     private List<Layer> layers(Fields fields, LookBook looks, CueContext context) {
-        fields.require("layers");
         List<Layer> layers = new ArrayList<>();
-        List<Node> items = fields.list("layers").map(ListNode::items).orElse(List.of());
+        List<Node> items =
+                fields.given(TimelineFields.LAYERS).map(ListNode::items).orElse(List.of());
         for (int i = 0; i < items.size(); i++) {
             String number = String.valueOf(i + 1);
-            Fields.of(items.get(i), "layer " + number, problems)
+            Fields.of(items.get(i), TimelineFields.LAYER, "layer " + number, problems)
                     .ifPresent(layer -> layers.add(layer(layer, number, looks, context)));
         }
         return layers;
     }
 
     private Layer layer(Fields fields, String number, LookBook looks, CueContext context) {
-        String name = fields.text("name").orElse(number);
-        BlendMode blend =
-                fields.choice("blend", BlendMode.words()).flatMap(BlendMode::of).orElse(BlendMode.NORMAL);
-        double opacity = fields.number("opacity", 0, 1).orElse(1);
-        boolean mask = fields.flag("mask").orElse(false);
-        if (mask && fields.has("blend")) {
+        String name =
+                fields.given(TimelineFields.LAYER_NAME).map(TextNode::value).orElse(number);
+        BlendMode blend = fields.value(TimelineFields.BLEND);
+        double opacity = fields.value(TimelineFields.LAYER_OPACITY);
+        boolean mask = fields.value(TimelineFields.MASK);
+        if (mask && fields.has(TimelineFields.BLEND)) {
             problems.error(
-                    fields.location("blend"), "layer " + number + " is a mask and has a \"blend\"", "leave it out");
+                    fields.location(TimelineFields.BLEND),
+                    "layer " + number + " is a mask and has a \"blend\"",
+                    "leave it out");
         }
-        fields.require("cues");
         CueReader reader = new CueReader(name, looks, context);
-        if (fields.node("cues").orElse(null) instanceof ListNode list
+        if (fields.node(TimelineFields.CUES).orElse(null) instanceof ListNode list
                 && list.items().isEmpty()) {
             emptyLayers.add(fields);
         }
         List<Cue> cues = new ArrayList<>();
         List<UnsoundCue> unsound = new ArrayList<>();
-        for (Node cue : fields.list("cues").map(ListNode::items).orElse(List.of())) {
+        for (Node cue : fields.given(TimelineFields.CUES).map(ListNode::items).orElse(List.of())) {
             CuePlays plays = reader.read(cue);
             cues.addAll(plays.sound());
             unsound.addAll(plays.unsound());
         }
-        fields.finish();
         return new Layer(name, blend, opacity, mask, cues, unsound);
     }
 }

@@ -6,6 +6,7 @@ import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.time.Easing;
@@ -15,6 +16,18 @@ import org.duskloom.engine.time.TimeText;
 
 /** Reads the short texts of a timeline at their place: times, colours and easings. */
 public final class Values {
+    /** A time, whatever it counts from. */
+    public static final ValueKind.Own TIME = ValueKind.Own.of("time", new ValueKind.Text("time"));
+
+    /** A colour of CSS. */
+    public static final ValueKind.Own COLOR = ValueKind.Own.of("colour", new ValueKind.Text("colour"));
+
+    /** An easing of CSS. */
+    public static final ValueKind.Own EASING = ValueKind.Own.of("easing", new ValueKind.Text("easing"));
+
+    private static final double SURELY_MILLISECONDS = 100;
+    private static final double SURELY_SECONDS = 10;
+
     private Values() {}
 
     /** A time that is not negative. */
@@ -23,10 +36,22 @@ public final class Values {
             problems.error(
                     node.location(),
                     what + " must be a time, not the number " + number.written(),
-                    "write it with a unit, such as \"" + number.written() + "s\"");
+                    "write it with a unit, such as " + withUnit(number));
             return Optional.empty();
         }
         return parse(node, what, "a time, such as \"3s\"", problems, text -> TimeText.parse(text, context));
+    }
+
+    /** What was probably meant: hundreds count milliseconds, what is under ten counts seconds. */
+    private static String withUnit(NumberNode number) {
+        String seconds = "\"" + number.written() + "s\"";
+        String milliseconds = "\"" + number.written() + "ms\"";
+        if (number.value() >= SURELY_MILLISECONDS) {
+            return milliseconds;
+        }
+        return number.value() < SURELY_SECONDS || number.value() != Math.rint(number.value())
+                ? seconds
+                : seconds + " or " + milliseconds;
     }
 
     /** A colour. */

@@ -1,23 +1,15 @@
 package org.duskloom.engine.timeline;
 
-import java.util.Arrays;
 import java.util.List;
+import org.duskloom.engine.document.ValueKind;
 
 /** One of the words that a field of a cue may hold. */
 public interface Word {
     /** The word as it stands in the file. */
     String word();
 
-    /** All words of a choice. */
-    static <E extends Enum<E> & Word> List<String> allOf(Class<E> choice) {
-        return Arrays.stream(choice.getEnumConstants()).map(Word::word).toList();
-    }
-
-    /** The member of the choice with this word, which must be one of its words. */
-    static <E extends Enum<E> & Word> E find(Class<E> choice, String word) {
-        return Arrays.stream(choice.getEnumConstants())
-                .filter(member -> member.word().equals(word))
-                .findFirst()
-                .orElseThrow();
+    /** A field that holds one of the words of a choice. */
+    static <E extends Enum<E> & Word> ValueKind<E> kind(Class<E> choice) {
+        return ValueKind.Choice.of(List.of(choice.getEnumConstants()), Word::word);
     }
 }

@@ -52,15 +52,15 @@ class DisplayReaderTest {
             {"ring": 7}                                     ~ "ring" must be an object { }, not the number 7
             {"ring": {"count": 4, "radius": 5}, "parts": "rim"} ~ step 1 of shape "s" has no field "parts"; did you mean "part"?
             {"ring": {"count": 4, "radius": 5}, "part": "a*"} ~ the part name "a*" holds *, which is not allowed in names; parts are nested with /, as in petals/1
-            {"ring": {"count": 4, "radius": 5}, "points": [[0, 0]]} ~ step 1 of shape "s" is both "ring" and "points"; make two steps of it, each in its own { }
+            {"ring": {"count": 4, "radius": 5}, "points": [[0, 0]]} ~ step 1 of shape "s" has both "ring" and "points"; make two steps of it, each in its own { }
             {"arc": {"count": 1, "radius": 5, "from": 0, "to": 90}} ~ "count" of "arc" is 1; allowed: a whole number from 2 to 1000000
             {"arc": {"count": 2, "radius": 5, "from": 9, "to": 9}} ~ an arc begins and ends at the same angle; make "to" another angle than "from"
             {"arc": {"count": 2, "radius": 5, "from": 0, "to": -360}} ~ an arc goes round once or more; for a full circle use "ring"
             {"line": {"from": [0, 0], "to": [0, 0], "count": 5}} ~ a line begins and ends at the same place; for a single pixel use "points"
             {"line": {"from": [0, 0, 0, 0], "to": [0, 1], "count": 5}} ~ "from" of "line" has 4 items; allowed: 2 or 3 numbers, [x, y] or [x, y, z]
             {"line": {"from": [0, "a"], "to": [0, 1], "count": 5}} ~ y in "from" of "line" must be a number, not the text "a"
-            {"polyline": {"points": [[0, 0], [1, 0]]}}      ~ a polyline has neither "count" nor "spacing"; give one of them
-            {"polyline": {"points": [[0, 0], [1, 0]], "count": 2, "spacing": 2}} ~ a polyline has both "count" and "spacing"; give one of them
+            {"polyline": {"points": [[0, 0], [1, 0]]}}      ~ "polyline" has neither "count" nor "spacing"; give one of them
+            {"polyline": {"points": [[0, 0], [1, 0]], "count": 2, "spacing": 2}} ~ "polyline" has both "count" and "spacing"; give one of them
             {"polyline": {"points": [[0, 0]], "count": 2}}  ~ "points" of "polyline" has 1 item; allowed: at least 2, each a place such as [0, 100]
             {"polyline": {"points": [[0, 0], [0, 0]], "count": 2}} ~ all points of a polyline are the same; for a single pixel use "points"
             {"polyline": {"points": [[0, 0], [1, 0]], "count": 2, "closed": "yes"}} ~ "closed" of "polyline" must be true or false, not the text "yes"
@@ -74,8 +74,8 @@ class DisplayReaderTest {
             {"spokes": {"count": 3, "pixels": 2, "from": 5, "to": 5}} ~ spokes begin and end at the same distance; make "to" another distance than "from"
             {"spokes": {"count": 3, "pixels": 1, "from": 5, "to": 6}} ~ spokes of 1 pixel have one distance only; leave "to" out, or raise "pixels"
             {"spokes": {"count": 3, "pixels": 1, "from": -5}} ~ "from" of "spokes" is -5; allowed: a number from 0 to 1000000000
-            {"helix": {"count": 9, "radius": 5, "height": 5}} ~ a helix has neither "turns" nor "spacing"; give one of them
-            {"helix": {"count": 9, "radius": 5, "height": 5, "turns": 1, "spacing": 1}} ~ a helix has both "turns" and "spacing"; give one of them
+            {"helix": {"count": 9, "radius": 5, "height": 5}} ~ "helix" has neither "turns" nor "spacing"; give one of them
+            {"helix": {"count": 9, "radius": 5, "height": 5, "turns": 1, "spacing": 1}} ~ "helix" has both "turns" and "spacing"; give one of them
             {"helix": {"count": 9, "radius": [0, 0], "height": 5, "turns": 1}} ~ a helix has no radius; for a straight line use "line"
             {"helix": {"count": 9, "radius": 5, "height": 0, "turns": 1}} ~ "height" of "helix" is 0; allowed: a number from 0.001 to 1000000000
             {"helix": {"count": 9, "radius": 5, "height": 50, "spacing": 1}} ~ the wire of a helix is too short to reach its top; raise "count" or "spacing", or lower "height"

@@ -135,7 +135,7 @@ class SettingsReaderTest {
                     show.json:3:69: error: a key of "palette" of probe: "dsuk" is neither a palette nor a colour; did you mean the palette "dusk"?
                     show.json:3:93: error: a colour of a key of "palette" of probe: "blu" is not a colour; did you mean "blue"?
                 "palette": {"keys": [["0s", "red"]], "step": true}
-                    show.json:3:78: error: "palette" of probe has no field "step"; allowed: mix, keys
+                    show.json:3:78: error: "palette" of probe has no field "step"; allowed: keys, mix
                 "laps": {"keys": [["0s", 1], ["2s", 3]]}
                     show.json:3:49: error: "laps" of probe cannot move; a cue has one number of laps
                 "from": {"keys": [["0s", "edge"]]}
@@ -169,7 +169,7 @@ class SettingsReaderTest {
                 "palette": ["red", "blu"]
                     show.json:3:60: error: a colour of "palette" of probe: "blu" is not a colour; did you mean "blue"?
                 "palette": []
-                    show.json:3:52: error: "palette" of probe has 0 colours; allowed: 1 to 256
+                    show.json:3:52: error: "palette" of probe is empty; such as ["#1b2a6b", "#ff9e5e"]
                 "palette": 3
                     show.json:3:52: error: "palette" of probe must be a colour, a list of colours or an object { }, not a number; such as ["#1b2a6b", "#ff9e5e"]
                 "palette": {"stops": ["red"], "ciclic": true}

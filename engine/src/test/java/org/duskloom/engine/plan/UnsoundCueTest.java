@@ -64,7 +64,7 @@ class UnsoundCueTest {
                     show.json:3:110: error: "from" of probe is "center"; did you mean "centre"? allowed: edge, centre
                     show.json:3:121: error: the change of "color" per repeat cannot be made; give a list of values to go through
                 {"on": "fence", "effect": "probe", "for": "3s", "repeat": {"cont": 5, "change": {"siz": [1]}}}
-                    show.json:3:59: error: "repeat" of a cue needs either "count" or "until"; such as {"count": 4}
+                    show.json:3:59: error: "repeat" of a cue has neither "count" nor "until"; such as {"count": 4}
                     show.json:3:60: error: "repeat" of a cue has no field "cont"; did you mean "count"?
                     show.json:3:82: error: the effect probe has no setting "siz"; did you mean "size"?
                 {"on": "fence", "effect": "probe", "for": "1s", "repeat": {"count": 3, "change": {"zz": 1}}}

@@ -109,7 +109,7 @@ class CueReaderTest {
                 3
                     show.json:5:1: error: a cue must be an object { }, not the number 3
                 {"on": "x", "effect": "e", "efect": 1}
-                    show.json:5:28: error: a cue has no field "efect"; allowed: look, effect, at, for, until, on, with, spread, axes, fit, order, stagger, fade, opacity, blend, name, repeat
+                    show.json:5:28: error: a cue has no field "efect"; allowed: at, for, until, on, effect, with, look, spread, axes, fit, order, stagger, fade, opacity, blend, repeat, name
                 {"effect": "e"}
                     show.json:5:1: error: a cue lacks the field "on"
                 {"on": [], "effect": "e"}
@@ -147,7 +147,7 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "at": "9s", "for": "2s"}
                     show.json:5:47: error: the cue ends at 11s; the timeline ends at 10s
                 {"on": "x", "effect": "e", "for": "2s", "until": "3s"}
-                    show.json:5:50: error: the cue has both "for" and "until"; leave one of them out
+                    show.json:5:50: error: a cue has both "for" and "until"; leave one of them out
                 {"on": "x", "effect": "e", "at": "4s", "until": "4s"}
                     show.json:5:49: error: the cue starts at 4s and ends at 4s; it must end after it starts
                 {"on": "x", "effect": "e", "at": "4s", "until": "3s"}
@@ -188,7 +188,7 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "axes": "own"}
                     show.json:5:36: error: "axes" is "own", but one canvas for all has the axes of the stage; add "spread": "each"
                 {"on": "x", "effect": "e", "spread": "each", "stagger": 80}
-                    show.json:5:57: error: "stagger" of a cue must be a time, not the number 80; write it with a unit, such as "80s"
+                    show.json:5:57: error: "stagger" of a cue must be a time, not the number 80; write it with a unit, such as "80s" or "80ms"
                 {"on": "x", "effect": "e", "spread": "each", "stagger": {"by": "rihgt"}}
                     show.json:5:57: error: "stagger" of a cue lacks the field "time"
                     show.json:5:64: error: "by" of "stagger" of a cue is "rihgt"; did you mean "right"? allowed: members, right, left, up, down, outward, inward, clockwise
@@ -203,9 +203,9 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "for": "2s", "at": "11s", "fade": {"inn": "1s"}, "repeat": {"cont": 1}, "colour": 3}
                     show.json:5:47: error: "at" of a cue is 11s; the timeline ends at 10s
                     show.json:5:63: error: "fade" of a cue has no field "inn"; did you mean "in"?
-                    show.json:5:87: error: "repeat" of a cue needs either "count" or "until"; such as {"count": 4}
+                    show.json:5:87: error: "repeat" of a cue has neither "count" nor "until"; such as {"count": 4}
                     show.json:5:88: error: "repeat" of a cue has no field "cont"; did you mean "count"?
-                    show.json:5:100: error: a cue has no field "colour"; allowed: look, effect, at, for, until, on, with, spread, axes, fit, order, stagger, fade, opacity, blend, name, repeat
+                    show.json:5:100: error: a cue has no field "colour"; allowed: at, for, until, on, effect, with, look, spread, axes, fit, order, stagger, fade, opacity, blend, repeat, name
                 """);
     }
 

@@ -73,7 +73,7 @@ class LookBookTest {
                         "show.json:2:55: error: look \"bad\" has the field \"at\";"
                                 + " that belongs to the cues that use the look",
                         "show.json:2:67: error: look \"bad\" has no field \"colour\"; allowed: effect, with, spread, axes,"
-                                + " fit, order, stagger, fade, opacity, blend, at");
+                                + " fit, order, stagger, fade, opacity, blend");
     }
 
     @Test

@@ -73,7 +73,7 @@ class PaletteReaderTest {
         String stops = String.join(", ", Collections.nCopies(256, "\"red\""));
         assertThat(read("[" + stops + "]").stops()).hasSize(256);
         assertThat(Timelines.problems(Timelines.withFields("\"palettes\": {\"a\": [" + stops + ", \"red\"]}")))
-                .containsExactly("show.json:1:94: error: palette \"a\" has 257 colours; allowed: 1 to 256");
+                .containsExactly("show.json:1:94: error: palette \"a\" has 257 items; allowed: 1 to 256");
     }
 
     private static Palette read(String palette) {

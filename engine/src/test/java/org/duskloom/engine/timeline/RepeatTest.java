@@ -97,13 +97,13 @@ class RepeatTest {
                 {"on": "x", "effect": "e", "for": "3s", "repeat": "4"}
                     show.json:5:51: error: "repeat" of a cue must be a whole number, not the text "4"; write 4 without quotes
                 {"on": "x", "effect": "e", "for": "3s", "repeat": {}}
-                    show.json:5:51: error: "repeat" of a cue needs either "count" or "until"; such as {"count": 4}
+                    show.json:5:51: error: "repeat" of a cue has neither "count" nor "until"; such as {"count": 4}
                 {"on": "x", "effect": "e", "for": "3s", "repeat": {"count": 3, "until": "9s"}}
-                    show.json:5:51: error: "repeat" of a cue needs either "count" or "until"; such as {"count": 4}
+                    show.json:5:73: error: "repeat" of a cue has both "count" and "until"; such as {"count": 4}
                 {"on": "x", "effect": "e", "for": "3s", "repeat": {"count": 10001}}
                     show.json:5:61: error: "count" of "repeat" of a cue is 10001; allowed: a whole number from 1 to 10000
                 {"on": "x", "effect": "e", "for": "3s", "repeat": {"cont": 3}}
-                    show.json:5:51: error: "repeat" of a cue needs either "count" or "until"; such as {"count": 4}
+                    show.json:5:51: error: "repeat" of a cue has neither "count" nor "until"; such as {"count": 4}
                     show.json:5:52: error: "repeat" of a cue has no field "cont"; did you mean "count"?
                 {"on": "x", "effect": "e", "for": "3s", "repeat": {"count": 3, "every": "0s"}}
                     show.json:5:73: error: "every" of "repeat" of a cue is zero; it must be longer

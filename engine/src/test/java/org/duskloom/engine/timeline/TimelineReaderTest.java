@@ -72,7 +72,7 @@ class TimelineReaderTest {
                     show.json:1:1: error: the timeline must be an object { }, not a list
                 {}
                     show.json:1:1: error: the timeline lacks the field "duskloom"; add "duskloom": "timeline/1"
-                    show.json:1:1: error: the timeline names neither a "display" nor a "map"; name one of them, such as "map": "map.csv"
+                    show.json:1:1: error: the timeline has neither "display" nor "map"; name one of them, such as "map": "map.csv"
                     show.json:1:1: error: the timeline lacks the field "length"
                     show.json:1:1: error: the timeline lacks the field "layers"
                 {"duskloom": "timeline/2", "map": "m.csv", "length": "1s", "layers": []}
@@ -80,13 +80,13 @@ class TimelineReaderTest {
                 {"duskloom": "display/1", "map": "m.csv", "length": "1s", "layers": []}
                     show.json:1:14: error: "duskloom" of the timeline is "display/1"; this version reads "duskloom": "timeline/1"
                 {"duskloom": "timeline/1", "map": "m.csv", "display": "d.json", "length": "1s", "layers": []}
-                    show.json:1:35: error: the timeline names both a "display" and a "map"; name one of them, such as "map": "map.csv"
+                    show.json:1:35: error: the timeline has both "display" and "map"; name one of them, such as "map": "map.csv"
                 {"duskloom": "timeline/1", "display": "d.json", "groups": {}, "length": "1s", "layers": []}
                     show.json:1:59: error: "groups" stand beside a "display"; move them into the display
                 {"duskloom": "timeline/1", "map": 3, "length": "1s", "layers": []}
                     show.json:1:35: error: "map" of the timeline must be a text, not the number 3; write "3" in quotes
                 {"duskloom": "timeline/1", "mpa": "m.csv", "length": "1s", "layers": []}
-                    show.json:1:1: error: the timeline names neither a "display" nor a "map"; name one of them, such as "map": "map.csv"
+                    show.json:1:1: error: the timeline has neither "display" nor "map"; name one of them, such as "map": "map.csv"
                     show.json:1:28: error: the timeline has no field "mpa"; did you mean "map"?
                 {"duskloom": "timeline/1", "map": "m.csv", "lenght": "1s", "layers": []}
                     show.json:1:1: error: the timeline lacks the field "length"; is "lenght" meant for it?
@@ -147,7 +147,7 @@ class TimelineReaderTest {
                 "palettes": {"a": "rde"}
                     show.json:1:94: error: palette "a": "rde" is not a colour; did you mean "red"?
                 "palettes": {"a": []}
-                    show.json:1:94: error: palette "a" has 0 colours; allowed: 1 to 256
+                    show.json:1:94: error: palette "a" is empty; such as ["#1b2a6b", "#ff9e5e"]
                 "palettes": {"a": 3}
                     show.json:1:94: error: palette "a" must be a colour, a list of colours or an object { }, not a number; such as ["#1b2a6b", "#ff9e5e"]
                 "palettes": {"a": ["red", ["blue", 1.5]]}
@@ -237,7 +237,7 @@ class TimelineReaderTest {
                  "sed": 7}"""))
                 .extracting(line -> line.replaceAll(";.*", ""))
                 .containsExactly(
-                        "show.json:1:1: error: the timeline names neither a \"display\" nor a \"map\"",
+                        "show.json:1:1: error: the timeline has neither \"display\" nor \"map\"",
                         "show.json:1:37: error: \"title\" of the timeline must be a text, not the number 3",
                         "show.json:2:12: error: \"length\" of the timeline must be a time, not the number 48",
                         "show.json:3:10: error: \"rate\" of the timeline: \"29.97\" is not a frame rate",
