@@ -66,14 +66,19 @@ final class Handover implements AutoCloseable {
     }
 
     void handOver() throws IOException, InterruptedException {
-        chunks.forEach(this::render);
-        for (RunChunk chunk = state.next(); chunk != null; chunk = state.next()) {
-            for (Lane lane : lanes) {
-                lane.take(chunk);
+        try {
+            chunks.forEach(this::render);
+            for (RunChunk chunk = state.next(); chunk != null; chunk = state.next()) {
+                for (Lane lane : lanes) {
+                    lane.take(chunk);
+                }
             }
+            lanes.forEach(Lane::finish);
+            state.awaitFinished();
+        } catch (InterruptedException stopped) {
+            state.fail(stopped);
+            throw stopped;
         }
-        lanes.forEach(Lane::finish);
-        state.awaitFinished();
         rethrow(state.failure());
     }
 
