@@ -170,7 +170,7 @@ final class ManifestReader {
     /** Frames stand beside their manifest; it must not lead a reader to other places. */
     private boolean isInside(TextNode name) {
         boolean inside = name.value().matches("[^\\\\/:]+(/[^\\\\/:]+)*/?")
-                && !Set.of(name.value().split("/")).contains("..");
+                && !List.of(name.value().split("/")).contains("..");
         if (!inside) {
             problems.error(
                     name.location(),
