@@ -27,6 +27,8 @@ module org.duskloom.engine {
     exports org.duskloom.engine.sheet;
     exports org.duskloom.engine.show;
     exports org.duskloom.engine.survey;
+    exports org.duskloom.engine.survey.fit;
+    exports org.duskloom.engine.survey.text;
     exports org.duskloom.engine.text;
     exports org.duskloom.engine.time;
     exports org.duskloom.engine.timeline;

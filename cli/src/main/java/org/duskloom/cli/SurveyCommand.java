@@ -6,13 +6,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.document.SourceText;
-import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.survey.MeasurementReader;
 import org.duskloom.engine.survey.Measurements;
-import org.duskloom.engine.survey.PhotoAlignment;
-import org.duskloom.engine.survey.Survey;
-import org.duskloom.engine.survey.SurveyReport;
+import org.duskloom.engine.survey.fit.Survey;
+import org.duskloom.engine.survey.text.SurveyReport;
 import org.duskloom.engine.text.ShortestDecimal;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -93,9 +91,7 @@ final class SurveyCommand implements Callable<Integer> {
     }
 
     private String report(LoadedDisplay loaded, Measurements measurements, OptionalDouble allowed) {
-        PixelMap map = loaded.map();
-        Optional<PhotoAlignment> alignment = photo ? PhotoAlignment.of(measurements, map) : Optional.empty();
-        return SurveyReport.of(Survey.compare(loaded.display(), measurements, alignment, allowed))
+        return SurveyReport.of(Survey.compare(loaded.display(), measurements, photo, allowed))
                 .replace("\n", System.lineSeparator());
     }
 

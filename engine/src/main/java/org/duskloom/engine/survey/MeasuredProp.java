@@ -49,12 +49,12 @@ public final class MeasuredProp {
     }
 
     /** The same pixels with other places. */
-    MeasuredProp at(Positions otherPlaces) {
+    public MeasuredProp at(Positions otherPlaces) {
         return new MeasuredProp(propIndex, pixels, otherPlaces);
     }
 
     /** All but one of the pixels. */
-    MeasuredProp without(int index) {
+    public MeasuredProp without(int index) {
         int[] kept = new int[pixels.length - 1];
         double[][] at = new double[3][kept.length];
         for (int i = 0; i < kept.length; i++) {

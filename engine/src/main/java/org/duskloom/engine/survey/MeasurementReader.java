@@ -1,6 +1,7 @@
 package org.duskloom.engine.survey;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +16,7 @@ import org.duskloom.engine.document.CsvTable;
 import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
@@ -27,6 +29,9 @@ import org.duskloom.engine.text.Quoted;
  */
 public final class MeasurementReader {
     private static final List<String> REQUIRED = List.of("prop", "pixel", "x", "y");
+    /** Any two points can be brought to any two others. */
+    private static final int LEAST_PIXELS_OF_A_PHOTO = 3;
+
     private static final List<String> OPTIONAL = List.of("z", "part", "ownx", "owny", "ownz");
 
     private final PixelMap map;
@@ -34,9 +39,12 @@ public final class MeasurementReader {
     private final Problems problems;
     private final Dimensions dimensions;
     private final boolean fromPhoto;
-    private final TreeMap<Integer, MeasuredRows> rows = new TreeMap<>();
+    private final TreeMap<Integer, TreeMap<Integer, Row>> rows = new TreeMap<>();
     private final Set<String> unknown = new HashSet<>();
     private List<String> names;
+
+    /** The first row of a pixel, and where it starts in the file. */
+    private record Row(int start, double x, double y, double z) {}
 
     private MeasurementReader(PixelMap map, CsvTable table, boolean fromPhoto, Problems problems) {
         this.map = map;
@@ -82,18 +90,51 @@ public final class MeasurementReader {
             return Optional.empty();
         }
         List<MeasuredProp> measured = new ArrayList<>();
-        rows.forEach((propIndex, ofProp) -> measured.add(ofProp.inOrder(propIndex)));
+        rows.forEach((propIndex, ofProp) -> measured.add(inOrder(propIndex, ofProp)));
         Measurements all = new Measurements(measured, dimensions);
-        if (fromPhoto
-                && problems.errorCount() == errorsBefore
-                && PhotoAlignment.of(all, map).isEmpty()) {
+        if (fromPhoto && problems.errorCount() == errorsBefore && !canLieOnTheStage(all)) {
             problems.error(
                     source.end(),
                     "there are not enough measurements to lay a photo on the stage: " + all.pixelCount(),
-                    "measure " + PhotoAlignment.LEAST_PIXELS + " pixels at different places at least, better many of"
+                    "measure " + LEAST_PIXELS_OF_A_PHOTO + " pixels at different places at least, better many of"
                             + " several props");
         }
         return Optional.of(all);
+    }
+
+    private static MeasuredProp inOrder(int propIndex, TreeMap<Integer, Row> byPixel) {
+        Row[] inOrder = byPixel.values().toArray(Row[]::new);
+        return new MeasuredProp(
+                propIndex,
+                byPixel.keySet().stream().mapToInt(Integer::intValue).toArray(),
+                new Positions(
+                        Arrays.stream(inOrder).mapToDouble(Row::x).toArray(),
+                        Arrays.stream(inOrder).mapToDouble(Row::y).toArray(),
+                        Arrays.stream(inOrder).mapToDouble(Row::z).toArray()));
+    }
+
+    /** Whether there are several places, both in the photo and as described. */
+    private boolean canLieOnTheStage(Measurements all) {
+        boolean isApartInPhoto = false;
+        boolean isApartAsDescribed = false;
+        Positions stage = map.stage();
+        MeasuredProp any = all.props().get(0);
+        int anyPixel = map.props().get(any.propIndex()).firstPixel() + any.pixel(0);
+        for (MeasuredProp prop : all.props()) {
+            int first = map.props().get(prop.propIndex()).firstPixel();
+            for (int i = 0; i < prop.count(); i++) {
+                isApartInPhoto |= isApart(prop.places(), i, any.places(), 0);
+                isApartAsDescribed |= isApart(stage, first + prop.pixel(i), stage, anyPixel);
+            }
+        }
+        return all.pixelCount() >= LEAST_PIXELS_OF_A_PHOTO && isApartInPhoto && isApartAsDescribed;
+    }
+
+    /** Whether there is something left of the distance when it is squared, as in fits. */
+    private static boolean isApart(Positions a, int i, Positions b, int j) {
+        double dx = a.x(i) - b.x(j);
+        double dy = a.y(i) - b.y(j);
+        return dx * dx + dy * dy > 0;
     }
 
     private void take(CsvRow row) {
@@ -111,14 +152,14 @@ public final class MeasurementReader {
         if (number.isEmpty() || x.isEmpty() || y.isEmpty() || z.isEmpty()) {
             return;
         }
-        MeasuredRows ofProp = rows.computeIfAbsent(propIndex.getAsInt(), key -> new MeasuredRows());
+        TreeMap<Integer, Row> ofProp = rows.computeIfAbsent(propIndex.getAsInt(), key -> new TreeMap<>());
         int pixel = (int) number.getAsLong() - 1;
-        OptionalInt first = ofProp.add(pixel, row.start(), x.getAsDouble(), y.getAsDouble(), z.getAsDouble());
-        if (first.isPresent()) {
+        Row first = ofProp.putIfAbsent(pixel, new Row(row.start(), x.getAsDouble(), y.getAsDouble(), z.getAsDouble()));
+        if (first != null) {
             problems.error(
                     row.location(column("pixel")),
                     "pixel " + (pixel + 1) + " of \"" + prop.name() + "\" stands twice",
-                    "first at " + table.location(first.getAsInt(), column("pixel")) + "; keep one row for each pixel");
+                    "first at " + table.location(first.start(), column("pixel")) + "; keep one row for each pixel");
         }
     }
 

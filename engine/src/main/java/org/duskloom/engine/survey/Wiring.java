@@ -15,7 +15,7 @@ import java.util.Objects;
  */
 public record Wiring(WiringKind kind, int firstPixel, int pixelCount, int start, boolean isBackwards) {
     /** The order that is described. */
-    static final Wiring AS_DESCRIBED = new Wiring(WiringKind.AS_DESCRIBED, 0, 0, 0, false);
+    public static final Wiring AS_DESCRIBED = new Wiring(WiringKind.AS_DESCRIBED, 0, 0, 0, false);
 
     public Wiring {
         Objects.requireNonNull(kind, "kind");

@@ -25,6 +25,8 @@ class ArchitectureTest {
             "wire",
             "display",
             "survey",
+            "survey.fit",
+            "survey.text",
             "timeline",
             "effect",
             "show",
@@ -63,7 +65,8 @@ class ArchitectureTest {
                 .check(ENGINE);
         Rules.confined("org.apache.commons.csv", "org.duskloom.engine.document.CsvReader")
                 .check(ENGINE);
-        Rules.confined("org.joml", "org.duskloom.engine.display..").check(ENGINE);
+        Rules.confined("org.joml", "org.duskloom.engine.display..", "org.duskloom.engine.survey.fit..")
+                .check(ENGINE);
         Rules.noBuffersNear("org.joml").check(ENGINE);
     }
 

@@ -39,11 +39,11 @@ final class PackageOrder extends ArchCondition<JavaClass> {
         }
     }
 
-    /** The package's name below the base, without packages inside. */
+    /** The package's name below the base, without packages inside unless these have a place of their own. */
     private String name(JavaClass type) {
         String below =
                 type.getPackageName().startsWith(base) ? type.getPackageName().substring(base.length()) : "";
         int dot = below.indexOf('.');
-        return dot < 0 ? below : below.substring(0, dot);
+        return dot < 0 || order.contains(below) ? below : below.substring(0, dot);
     }
 }

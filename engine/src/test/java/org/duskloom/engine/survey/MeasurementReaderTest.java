@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.survey.fit.Gardens;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
