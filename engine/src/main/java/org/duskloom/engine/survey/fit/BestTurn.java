@@ -1,6 +1,8 @@
 package org.duskloom.engine.survey.fit;
 
 import org.duskloom.engine.survey.Dimensions;
+import org.joml.Matrix3d;
+import org.joml.Matrix3dc;
 
 /**
  * The turn that brings points nearest to others, in the sense of least squares: it maximises the match, the sum of the
@@ -11,22 +13,22 @@ import org.duskloom.engine.survey.Dimensions;
  * @param rank how many directions the points spread in, seen together: 0 to 3
  * @param isUnique whether no other turn brings them as near
  */
-record BestTurn(double match, Linear3 rotation, int rank, boolean isUnique) {
+record BestTurn(double match, Matrix3dc rotation, int rank, boolean isUnique) {
     /** A singular value below this share of the largest one is rounding. */
     private static final double NOTHING = 1e-12;
 
-    static BestTurn of(Linear3 cross, Dimensions dimensions, Handedness handedness) {
+    static BestTurn of(Matrix3dc cross, Dimensions dimensions, Handedness handedness) {
         return dimensions == Dimensions.FLAT ? flat(cross, handedness) : deep(cross, handedness);
     }
 
     /** A turn about z only; z itself is left as it is. In two dimensions this is the closed form of the general fit. */
-    private static BestTurn flat(Linear3 c, Handedness handedness) {
+    private static BestTurn flat(Matrix3dc c, Handedness handedness) {
         int sign = handedness.sign();
-        double along = c.xx() + sign * c.yy();
-        double across = c.yx() - sign * c.xy();
+        double along = c.m00() + sign * c.m11();
+        double across = c.m01() - sign * c.m10();
         double match = Math.sqrt(along * along + across * across);
-        double otherAlong = c.xx() - sign * c.yy();
-        double otherAcross = c.yx() + sign * c.xy();
+        double otherAlong = c.m00() - sign * c.m11();
+        double otherAcross = c.m01() + sign * c.m10();
         double other = Math.sqrt(otherAlong * otherAlong + otherAcross * otherAcross);
         double first = (match + other) / 2;
         double second = Math.abs(match - other) / 2;
@@ -34,16 +36,17 @@ record BestTurn(double match, Linear3 rotation, int rank, boolean isUnique) {
         int rank = first == 0 ? 0 : second <= least ? 1 : 2;
         double cosine = match > 0 ? along / match : 1;
         double sine = match > 0 ? across / match : 0;
-        Linear3 rotation = new Linear3(cosine, -sign * sine, 0, sine, sign * cosine, 0, 0, 0, 1);
+        Matrix3dc rotation = Axes.ofRows(cosine, -sign * sine, 0, sine, sign * cosine, 0, 0, 0, 1);
         return new BestTurn(match, rotation, rank, match > least);
     }
 
     /** S. Umeyama, IEEE Transactions on Pattern Analysis and Machine Intelligence 13(4), 1991, equations 39, 40 and 43. */
-    private static BestTurn deep(Linear3 cross, Handedness handedness) {
+    private static BestTurn deep(Matrix3dc cross, Handedness handedness) {
         Svd3 svd = Svd3.of(cross);
         boolean same = svd.u().determinant() * svd.v().determinant() > 0;
         double last = same ? handedness.sign() : -handedness.sign();
-        Linear3 rotation = svd.u().columnsTimes(1, 1, last).times(svd.v().transposed());
+        Matrix3dc rotation =
+                svd.u().scale(1, 1, last, new Matrix3d()).mul(svd.v().transpose(new Matrix3d()), new Matrix3d());
         double least = NOTHING * svd.first();
         int rank = svd.first() == 0 ? 0 : svd.second() <= least ? 1 : svd.third() <= least ? 2 : 3;
         double lesser = svd.second() + last * svd.third();

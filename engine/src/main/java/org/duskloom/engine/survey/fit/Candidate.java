@@ -3,6 +3,7 @@ package org.duskloom.engine.survey.fit;
 import java.util.Objects;
 import org.duskloom.engine.survey.MeasuredProp;
 import org.duskloom.engine.survey.Wiring;
+import org.joml.Vector3d;
 
 /**
  * The reading of one form that fits best: what it starts from, which wiring of its kind it takes, and what it leaves over. Its
@@ -32,7 +33,7 @@ record Candidate(Form form, Stance stance, Wiring wiring, double squaredError) {
         TurnFit turn = turnFit(spread);
         double scale = spread.scale(turn.match(), form.sizing());
         if (form.move() != Move.FREE) {
-            return new Similarity(turn.rotation(), scale, 0, 0, 0);
+            return new Similarity(turn.rotation(), scale, new Vector3d());
         }
         return Similarity.taking(moments.fromMean(), moments.toMean(), turn.rotation(), scale);
     }

@@ -9,6 +9,9 @@ import org.duskloom.engine.survey.CommonMotion;
 import org.duskloom.engine.survey.Dimensions;
 import org.duskloom.engine.survey.MeasuredProp;
 import org.duskloom.engine.survey.Verdict;
+import org.joml.Matrix3dc;
+import org.joml.Vector3d;
+import org.joml.Vector3dc;
 
 /**
  * Finds props that moved as if they were one thing. Props are put together one by one, as long as one motion of all leaves
@@ -26,7 +29,7 @@ final class CommonMotions {
     private final Dimensions dimensions;
     private final Criterion criterion;
     private final double variance;
-    private final double[] origin;
+    private final Vector3dc origin;
 
     /**
      * A prop that moved.
@@ -37,12 +40,12 @@ final class CommonMotions {
      * @param rotation its own turn
      * @param turnVariance the variance of its turn about the axis that it is known worst about, in squared radians
      */
-    private record Mover(Study study, Moments moments, double left, Linear3 rotation, double turnVariance) {}
+    private record Mover(Study study, Moments moments, double left, Matrix3dc rotation, double turnVariance) {}
 
     /** The props of one motion. */
     record Group(List<Study> studies, Similarity motion, CommonMotion described) {}
 
-    private CommonMotions(Dimensions dimensions, Criterion criterion, double[] origin) {
+    private CommonMotions(Dimensions dimensions, Criterion criterion, Vector3dc origin) {
         this.dimensions = dimensions;
         this.criterion = criterion;
         this.variance = criterion.variance();
@@ -55,7 +58,7 @@ final class CommonMotions {
      * @param studies those that may have moved together
      * @param origin a point near the display
      */
-    static List<Group> of(List<Study> studies, Dimensions dimensions, Criterion criterion, double[] origin) {
+    static List<Group> of(List<Study> studies, Dimensions dimensions, Criterion criterion, Vector3dc origin) {
         CommonMotions search = new CommonMotions(dimensions, criterion, origin);
         List<Mover> movers = new ArrayList<>();
         for (Study study : studies) {
@@ -88,7 +91,7 @@ final class CommonMotions {
     /** Compares the turns by the sum of the squared differences of their matrices: twice the squared angle where it is small. */
     private static boolean turnAlike(Mover a, Mover b) {
         double clear = OTHER_TURN * OTHER_TURN * (a.turnVariance() + b.turnVariance());
-        return a.rotation().squaredDifference(b.rotation()) <= 2 * clear;
+        return Axes.squaredDifference(a.rotation(), b.rotation()) <= 2 * clear;
     }
 
     private static boolean mayBelong(Study study) {
@@ -154,12 +157,12 @@ final class CommonMotions {
         for (int i = 0; i < measured.count(); i++) {
             int pixel = prop.shapePixel(study.preferred().wiring().describedPixel(measured.pixel(i)));
             moments.add(
-                    stage.x(pixel) - origin[0],
-                    stage.y(pixel) - origin[1],
-                    deep ? stage.z(pixel) - origin[2] : 0,
-                    measured.places().x(i) - origin[0],
-                    measured.places().y(i) - origin[1],
-                    deep ? measured.places().z(i) - origin[2] : 0);
+                    stage.x(pixel) - origin.x(),
+                    stage.y(pixel) - origin.y(),
+                    deep ? stage.z(pixel) - origin.z() : 0,
+                    measured.places().x(i) - origin.x(),
+                    measured.places().y(i) - origin.y(),
+                    deep ? measured.places().z(i) - origin.z() : 0);
         }
         return moments;
     }
@@ -174,10 +177,10 @@ final class CommonMotions {
             all = all.plus(mover.moments());
         }
         Spread spread = all.aboutMeans();
-        Linear3 turn = simplest(spread);
+        Matrix3dc turn = simplest(spread);
         double errorRadians = Math.sqrt(variance / spread.from());
         boolean isTurn = StrictMath.toRadians(Axes.angle(turn)) > CLEAR_TURN * errorRadians;
-        Linear3 rotation = isTurn ? turn : Linear3.IDENTITY;
+        Matrix3dc rotation = isTurn ? turn : Axes.IDENTITY;
         Similarity aboutOrigin = Similarity.taking(all.fromMean(), all.toMean(), rotation, 1);
         List<Study> studies = together.stream().map(Mover::study).toList();
         CommonMotion described = MotionParts.of(
@@ -193,17 +196,16 @@ final class CommonMotions {
     }
 
     /** In three dimensions a turn as the audience sees it, unless one in all ways leaves clearly less. */
-    private Linear3 simplest(Spread spread) {
+    private Matrix3dc simplest(Spread spread) {
         BestTurn turn = BestTurn.of(spread.cross(), dimensions, Handedness.PROPER);
         BestTurn seen = BestTurn.of(spread.cross(), Dimensions.FLAT, Handedness.PROPER);
         double more =
-                spread.left(seen.match() + spread.cross().zz(), Sizing.KEPT) - spread.left(turn.match(), Sizing.KEPT);
+                spread.left(seen.match() + spread.cross().m22(), Sizing.KEPT) - spread.left(turn.match(), Sizing.KEPT);
         return more <= criterion.clearly(2) ? seen.rotation() : turn.rotation();
     }
 
     /** The same map for points that are counted from the zero point of the stage. */
     private Similarity aboutStage(Similarity motion) {
-        double[] to = {origin[0] + motion.shiftX(), origin[1] + motion.shiftY(), origin[2] + motion.shiftZ()};
-        return Similarity.taking(origin, to, motion.rotation(), 1);
+        return Similarity.taking(origin, origin.add(motion.shift(), new Vector3d()), motion.rotation(), 1);
     }
 }

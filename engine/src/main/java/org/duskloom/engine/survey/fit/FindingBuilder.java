@@ -13,6 +13,8 @@ import org.duskloom.engine.survey.Rival;
 import org.duskloom.engine.survey.Slip;
 import org.duskloom.engine.survey.Verdict;
 import org.duskloom.engine.survey.Wiring;
+import org.joml.Matrix3d;
+import org.joml.Vector3d;
 
 /** Turns a finished study into a finding. */
 final class FindingBuilder {
@@ -78,17 +80,15 @@ final class FindingBuilder {
     /** The prop's placement after a motion of the stage. */
     private Placement moved(Similarity motion) {
         Placement from = subject.prop().placement();
-        double x = motion.x(from.x(), from.y(), from.z());
-        double y = motion.y(from.x(), from.y(), from.z());
-        double z = motion.z(from.x(), from.y(), from.z());
+        Vector3d to = motion.of(from.x(), from.y(), from.z());
         if (subject.dimensions() == Dimensions.FLAT && subject.stance().turnsInItsOwnPlane()) {
             double turn = Axes.normalized(from.turnDegrees() + motion.turnDegrees());
-            return new Placement(from.mirror(), from.scale(), turn, 0, 0, x, y, from.z());
+            return new Placement(from.mirror(), from.scale(), turn, 0, 0, to.x, to.y, from.z());
         }
-        double[] angles = Axes.angles(
-                motion.rotation().times(Axes.rotation(from.turnDegrees(), from.tiltDegrees(), from.yawDegrees())));
-        double depth = subject.dimensions() == Dimensions.DEEP ? z : from.z();
-        return new Placement(from.mirror(), from.scale(), angles[0], angles[1], angles[2], x, y, depth);
+        double[] angles = Axes.angles(motion.rotation()
+                .mul(Axes.rotation(from.turnDegrees(), from.tiltDegrees(), from.yawDegrees()), new Matrix3d()));
+        double depth = subject.dimensions() == Dimensions.DEEP ? to.z : from.z();
+        return new Placement(from.mirror(), from.scale(), angles[0], angles[1], angles[2], to.x, to.y, depth);
     }
 
     private Finding finding(Reading reading, List<Rival> rivals) {

@@ -3,6 +3,8 @@ package org.duskloom.engine.survey.fit;
 import java.util.Arrays;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.random.SplitMix64;
+import org.joml.Matrix3dc;
+import org.joml.Vector3d;
 
 /**
  * The similarity of the plane with the least median of squared misfits, among those through two of the points.
@@ -17,7 +19,7 @@ record LeastMedian(Similarity similarity, double median) {
     /** Finds it; the same for the same points. Of very few points all pairs might be drawn, of many chance finds good ones. */
     static LeastMedian of(Positions from, Positions to, int[] sample) {
         SplitMix64 draws = new SplitMix64(SEED);
-        LeastMedian best = new LeastMedian(new Similarity(Linear3.IDENTITY, 1, 0, 0, 0), Double.POSITIVE_INFINITY);
+        LeastMedian best = new LeastMedian(new Similarity(Axes.IDENTITY, 1, new Vector3d()), Double.POSITIVE_INFINITY);
         for (int trial = 0; trial < TRIALS; trial++) {
             int a = sample[(int) (draws.nextDouble() * sample.length)];
             int b = sample[(int) (draws.nextDouble() * sample.length)];
@@ -55,8 +57,9 @@ record LeastMedian(Similarity similarity, double median) {
     }
 
     private static double square(Similarity similarity, Positions from, Positions to, int i) {
-        double dx = similarity.x(from.x(i), from.y(i), 0) - to.x(i);
-        double dy = similarity.y(from.x(i), from.y(i), 0) - to.y(i);
+        Vector3d mapped = similarity.of(from.x(i), from.y(i), 0);
+        double dx = mapped.x - to.x(i);
+        double dy = mapped.y - to.y(i);
         return dx * dx + dy * dy;
     }
 
@@ -70,8 +73,8 @@ record LeastMedian(Similarity similarity, double median) {
         double real = (fromX * toX + fromY * toY) / squared;
         double imaginary = (fromX * toY - fromY * toX) / squared;
         double scale = Math.sqrt(real * real + imaginary * imaginary);
-        Linear3 rotation = scale > 0 ? Linear3.aboutZ(real / scale, imaginary / scale) : Linear3.IDENTITY;
+        Matrix3dc rotation = scale > 0 ? Axes.aboutZ(real / scale, imaginary / scale) : Axes.IDENTITY;
         return Similarity.taking(
-                new double[] {from.x(a), from.y(a), 0}, new double[] {to.x(a), to.y(a), 0}, rotation, scale);
+                new Vector3d(from.x(a), from.y(a), 0), new Vector3d(to.x(a), to.y(a), 0), rotation, scale);
     }
 }

@@ -1,5 +1,7 @@
 package org.duskloom.engine.survey.fit;
 
+import org.joml.Vector3d;
+
 /**
  * Sums over pairs of points, from which every fit of the one to the other follows without going through the points again.
  * Flat points have z = 0.
@@ -78,17 +80,17 @@ final class Moments {
         return points;
     }
 
-    double[] fromMean() {
-        return new double[] {fromX / points, fromY / points, fromZ / points};
+    Vector3d fromMean() {
+        return new Vector3d(fromX / points, fromY / points, fromZ / points);
     }
 
-    double[] toMean() {
-        return new double[] {toX / points, toY / points, toZ / points};
+    Vector3d toMean() {
+        return new Vector3d(toX / points, toY / points, toZ / points);
     }
 
     /** For fits that may not move. */
     Spread aboutOrigin() {
-        return new Spread(points, from, to, new Linear3(xx, xy, xz, yx, yy, yz, zx, zy, zz));
+        return new Spread(points, from, to, Axes.ofRows(xx, xy, xz, yx, yy, yz, zx, zy, zz));
     }
 
     /** For fits that may move. */
@@ -100,7 +102,7 @@ final class Moments {
                 points,
                 Math.max(0, from - (fromX * ux + fromY * uy + fromZ * uz)),
                 Math.max(0, to - (toX * toX + toY * toY + toZ * toZ) / points),
-                new Linear3(
+                Axes.ofRows(
                         xx - toX * ux,
                         xy - toX * uy,
                         xz - toX * uz,

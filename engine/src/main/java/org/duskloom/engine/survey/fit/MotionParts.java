@@ -2,6 +2,10 @@ package org.duskloom.engine.survey.fit;
 
 import java.util.List;
 import org.duskloom.engine.survey.CommonMotion;
+import org.joml.Matrix3d;
+import org.joml.Matrix3dc;
+import org.joml.Vector3d;
+import org.joml.Vector3dc;
 
 /** Takes a rigid motion apart: how far it turns, and about what. */
 final class MotionParts {
@@ -23,60 +27,46 @@ final class MotionParts {
             Moments points,
             boolean isTurn,
             double errorDegrees,
-            double[] origin) {
-        double[] from = points.fromMean();
-        double[] to = points.toMean();
-        CommonMotion.Point move = new CommonMotion.Point(to[0] - from[0], to[1] - from[1], to[2] - from[2]);
+            Vector3dc origin) {
+        Vector3d from = points.fromMean();
+        Vector3d to = points.toMean();
+        CommonMotion.Point move = point(to.sub(from, new Vector3d()));
         if (!isTurn) {
-            CommonMotion.Point middle =
-                    new CommonMotion.Point(origin[0] + from[0], origin[1] + from[1], origin[2] + from[2]);
-            return new CommonMotion(props, false, 0, errorDegrees, middle, new CommonMotion.Point(0, 0, 1), move);
+            return new CommonMotion(
+                    props, false, 0, errorDegrees, point(from.add(origin)), new CommonMotion.Point(0, 0, 1), move);
         }
-        double[] axis = axis(motion.rotation());
+        Vector3d axis = axis(motion.rotation());
         double degrees = Axes.angle(motion.rotation());
-        if (axis[2] < 0) {
+        if (axis.z < 0) {
             degrees = 0.0 - degrees;
-            axis = new double[] {0.0 - axis[0], 0.0 - axis[1], 0.0 - axis[2]};
+            axis.negate();
         }
-        double[] pivot = pivot(from, to, axis, StrictMath.toRadians(degrees));
-        return new CommonMotion(
-                props,
-                true,
-                degrees,
-                errorDegrees,
-                new CommonMotion.Point(origin[0] + pivot[0], origin[1] + pivot[1], origin[2] + pivot[2]),
-                new CommonMotion.Point(axis[0], axis[1], axis[2]),
-                move);
+        Vector3d pivot = pivot(from, to, axis, StrictMath.toRadians(degrees)).add(origin);
+        return new CommonMotion(props, true, degrees, errorDegrees, point(pivot), point(axis), move);
+    }
+
+    private static CommonMotion.Point point(Vector3dc at) {
+        return new CommonMotion.Point(at.x(), at.y(), at.z());
     }
 
     /** The direction that stays: from the part of the matrix that changes its sign when transposed, or from its half turn. */
-    private static double[] axis(Linear3 r) {
-        double[] axis = {r.zy() - r.yz(), r.xz() - r.zx(), r.yx() - r.xy()};
-        double length = Math.sqrt(axis[0] * axis[0] + axis[1] * axis[1] + axis[2] * axis[2]);
-        if (length < 1e-9) {
-            Linear3 u = Svd3.of(new Linear3(
-                            r.xx() + 1, r.xy(), r.xz(), r.yx(), r.yy() + 1, r.yz(), r.zx(), r.zy(), r.zz() + 1))
-                    .u();
-            return new double[] {u.xx(), u.yx(), u.zx()};
+    private static Vector3d axis(Matrix3dc r) {
+        Vector3d axis = new Vector3d(r.m12() - r.m21(), r.m20() - r.m02(), r.m01() - r.m10());
+        if (axis.length() < 1e-9) {
+            return Svd3.of(r.add(Axes.IDENTITY, new Matrix3d())).u().getColumn(0, axis);
         }
-        return new double[] {axis[0] / length, axis[1] / length, axis[2] / length};
+        return axis.div(axis.length());
     }
 
     /**
      * The point of the axis nearest to a point that is moved by the turn: half way to where it comes to be, and from there at
      * a right angle to both by half the way times the cotangent of half the angle. A slide along the axis is left out.
      */
-    private static double[] pivot(double[] from, double[] to, double[] axis, double radians) {
-        double[] way = {to[0] - from[0], to[1] - from[1], to[2] - from[2]};
-        double slide = way[0] * axis[0] + way[1] * axis[1] + way[2] * axis[2];
-        for (int i = 0; i < 3; i++) {
-            way[i] -= slide * axis[i];
-        }
+    private static Vector3d pivot(Vector3dc from, Vector3dc to, Vector3dc axis, double radians) {
+        Vector3d way = to.sub(from, new Vector3d());
+        way.sub(axis.mul(way.dot(axis), new Vector3d()));
         double cotangent = StrictMath.cos(radians / 2) / StrictMath.sin(radians / 2);
-        return new double[] {
-            from[0] + way[0] / 2 + cotangent / 2 * (axis[1] * way[2] - axis[2] * way[1]),
-            from[1] + way[1] / 2 + cotangent / 2 * (axis[2] * way[0] - axis[0] * way[2]),
-            from[2] + way[2] / 2 + cotangent / 2 * (axis[0] * way[1] - axis[1] * way[0])
-        };
+        Vector3d aside = axis.cross(way, new Vector3d()).mul(cotangent / 2);
+        return way.mul(0.5).add(from).add(aside);
     }
 }

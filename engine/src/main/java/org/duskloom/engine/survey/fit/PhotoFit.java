@@ -11,6 +11,7 @@ import org.duskloom.engine.survey.Dimensions;
 import org.duskloom.engine.survey.MeasuredProp;
 import org.duskloom.engine.survey.Measurements;
 import org.duskloom.engine.survey.PhotoAlignment;
+import org.joml.Vector3d;
 
 /**
  * How a photo of the whole display lies on the stage: moved, turned, scaled, its y counting down or up. Fitted to most of the
@@ -93,8 +94,9 @@ final class PhotoFit {
             double[] y = new double[places.size()];
             for (int i = 0; i < x.length; i++) {
                 double pictureY = countsDown ? 0.0 - places.y(i) : places.y(i);
-                x[i] = stageFromPicture.x(places.x(i), pictureY, 0);
-                y[i] = stageFromPicture.y(places.x(i), pictureY, 0);
+                Vector3d onStage = stageFromPicture.of(places.x(i), pictureY, 0);
+                x[i] = onStage.x;
+                y[i] = onStage.y;
             }
             props.add(prop.at(new Positions(x, y, new double[x.length])));
         }

@@ -2,6 +2,9 @@ package org.duskloom.engine.survey.fit;
 
 import org.duskloom.engine.display.Mirror;
 import org.duskloom.engine.display.Placement;
+import org.joml.Matrix3d;
+import org.joml.Matrix3dc;
+import org.joml.Vector3d;
 
 /**
  * A fitted map as a placement of the display.
@@ -42,12 +45,12 @@ record Placed(Placement placement, double turnedDegrees) {
 
     private static Placed inSpace(Stance stance, Similarity similarity, Mirror mirror) {
         Placement from = stance.placement();
-        Linear3 mount = Axes.rotation(0, from.tiltDegrees(), from.yawDegrees());
-        Linear3 turn = Axes.rotation(from.turnDegrees(), 0, 0);
-        Linear3 seen = stance.stageFromFit() == Linear3.IDENTITY
-                ? similarity.rotation().times(mount)
-                : mount.times(similarity.rotation());
-        double[] angles = Axes.angles(seen.times(turn));
+        Matrix3dc mount = Axes.rotation(0, from.tiltDegrees(), from.yawDegrees());
+        Matrix3dc turn = Axes.rotation(from.turnDegrees(), 0, 0);
+        Matrix3dc seen = stance.stageFromFit() == Axes.IDENTITY
+                ? similarity.rotation().mul(mount, new Matrix3d())
+                : mount.mul(similarity.rotation(), new Matrix3d());
+        double[] angles = Axes.angles(seen.mul(turn, new Matrix3d()));
         return new Placed(
                 at(stance, similarity, mirror, angles[0], angles[1], angles[2]),
                 Axes.normalized(similarity.turnDegrees()));
@@ -56,18 +59,16 @@ record Placed(Placement placement, double turnedDegrees) {
     private static Placement at(
             Stance stance, Similarity similarity, Mirror mirror, double turn, double tilt, double yaw) {
         Placement from = stance.placement();
-        Linear3 axes = stance.stageFromFit();
-        double x = similarity.shiftX();
-        double y = similarity.shiftY();
-        double z = similarity.shiftZ();
+        Matrix3dc axes = stance.stageFromFit();
+        Vector3d shift = axes.transform(similarity.shift(), new Vector3d());
         return new Placement(
                 mirror,
                 from.scale() * similarity.scale(),
                 turn,
                 tilt,
                 yaw,
-                from.x() + axes.x(x, y, z),
-                from.y() + axes.y(x, y, z),
-                from.z() + axes.z(x, y, z));
+                from.x() + shift.x,
+                from.y() + shift.y,
+                from.z() + shift.z);
     }
 }

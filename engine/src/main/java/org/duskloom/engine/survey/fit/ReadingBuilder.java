@@ -10,6 +10,8 @@ import org.duskloom.engine.survey.Estimate;
 import org.duskloom.engine.survey.MeasuredProp;
 import org.duskloom.engine.survey.Reading;
 import org.duskloom.engine.survey.WiringKind;
+import org.joml.Matrix3dc;
+import org.joml.Vector3d;
 
 /** Makes readings of fitted candidates: works out their values, errors and misfits. */
 final class ReadingBuilder {
@@ -83,7 +85,7 @@ final class ReadingBuilder {
             changes.add(new Change.Mirrored(now.mirror()));
         }
         if (form.turn() == Turn.ALL_WAYS) {
-            Linear3 turn = candidate.similarity(subject.measured()).rotation();
+            Matrix3dc turn = candidate.similarity(subject.measured()).rotation();
             changes.add(new Change.TurnedInSpace(Axes.angle(turn)));
         } else if (form.turn() != Turn.STAYS) {
             boolean quarter = form.turn() == Turn.QUARTER;
@@ -114,8 +116,8 @@ final class ReadingBuilder {
     /** The standard deviation of the zero point's place: of the mean place, and of the angle times the distance between both. */
     double placeError(Candidate candidate) {
         double lever = leverError(candidate);
-        double[] mean = candidate.moments(subject.measured()).fromMean();
-        double squaredArm = mean[0] * mean[0] + mean[1] * mean[1] + mean[2] * mean[2];
+        Vector3d mean = candidate.moments(subject.measured()).fromMean();
+        double squaredArm = mean.lengthSquared();
         double ofMean = sigma * sigma / subject.measured().count();
         boolean arm =
                 candidate.form().turn().parameters() > 0 || candidate.form().resized();

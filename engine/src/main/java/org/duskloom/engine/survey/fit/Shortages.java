@@ -4,6 +4,9 @@ import java.util.stream.IntStream;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.survey.MeasuredProp;
 import org.duskloom.engine.survey.Shortage;
+import org.joml.Matrix3d;
+import org.joml.Matrix3dc;
+import org.joml.Vector3d;
 
 /** Finds out what the measured pixels of a prop cannot tell, and which further one would. */
 final class Shortages {
@@ -37,15 +40,13 @@ final class Shortages {
             double z = template.z(pixel);
             moments.add(x, y, z, x, y, z);
         }
-        double[] mean = moments.fromMean();
-        Linear3 across = across(Svd3.of(moments.aboutMeans().cross()), rank);
+        Vector3d mean = moments.fromMean();
+        Matrix3dc across = across(Svd3.of(moments.aboutMeans().cross()), rank);
         int farthest = 0;
         double most = -1;
         for (int i = 0; i < template.size(); i++) {
-            double x = template.x(i) - mean[0];
-            double y = template.y(i) - mean[1];
-            double z = template.z(i) - mean[2];
-            double square = across.x(x, y, z) * x + across.y(x, y, z) * y + across.z(x, y, z) * z;
+            Vector3d from = new Vector3d(template.x(i), template.y(i), template.z(i)).sub(mean);
+            double square = across.transform(from, new Vector3d()).dot(from);
             if (!known[i] && square > most) {
                 most = square;
                 farthest = i;
@@ -55,10 +56,10 @@ final class Shortages {
     }
 
     /** The projection onto what is at right angles to the first directions of a spread. */
-    private static Linear3 across(Svd3 spread, int rank) {
-        Linear3 u = spread.u();
-        return u.columnsTimes(rank > 0 ? 0 : 1, rank > 1 ? 0 : 1, rank > 2 ? 0 : 1)
-                .times(u.transposed());
+    private static Matrix3dc across(Svd3 spread, int rank) {
+        Matrix3dc u = spread.u();
+        return u.scale(rank > 0 ? 0 : 1, rank > 1 ? 0 : 1, rank > 2 ? 0 : 1, new Matrix3d())
+                .mul(u.transpose(new Matrix3d()), new Matrix3d());
     }
 
     private static int[] measured(Subject subject) {

@@ -3,6 +3,7 @@ package org.duskloom.engine.survey.fit;
 import java.util.Objects;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.survey.Dimensions;
+import org.joml.Vector3d;
 
 /**
  * The similarity that brings points nearest to others, pair by pair, in the sense of least squares. S. Umeyama, IEEE
@@ -31,8 +32,8 @@ record SimilarityFit(Similarity similarity, double squaredError, int rank, boole
         if (from.size() == 0 || from.size() != to.size()) {
             throw new IllegalArgumentException(from.size() + " points for " + to.size());
         }
-        double[] fromMean = mean(from, dimensions);
-        double[] toMean = mean(to, dimensions);
+        Vector3d fromMean = mean(from, dimensions);
+        Vector3d toMean = mean(to, dimensions);
         Spread spread = Spread.aboutMeans(flattened(from, dimensions), flattened(to, dimensions), fromMean, toMean);
         BestTurn turn = BestTurn.of(spread.cross(), dimensions, handedness);
         Similarity similarity =
@@ -40,15 +41,12 @@ record SimilarityFit(Similarity similarity, double squaredError, int rank, boole
         return new SimilarityFit(similarity, spread.left(turn.match(), sizing), turn.rank(), turn.isUnique());
     }
 
-    private static double[] mean(Positions points, Dimensions dimensions) {
-        double[] sum = new double[3];
+    private static Vector3d mean(Positions points, Dimensions dimensions) {
+        Vector3d sum = new Vector3d();
         for (int i = 0; i < points.size(); i++) {
-            sum[0] += points.x(i);
-            sum[1] += points.y(i);
-            sum[2] += dimensions == Dimensions.DEEP ? points.z(i) : 0;
+            sum.add(points.x(i), points.y(i), dimensions == Dimensions.DEEP ? points.z(i) : 0);
         }
-        int count = points.size();
-        return new double[] {sum[0] / count, sum[1] / count, sum[2] / count};
+        return sum.div(points.size());
     }
 
     private static Positions flattened(Positions points, Dimensions dimensions) {

@@ -1,6 +1,8 @@
 package org.duskloom.engine.survey.fit;
 
 import org.duskloom.engine.map.Positions;
+import org.joml.Matrix3dc;
+import org.joml.Vector3dc;
 
 /**
  * All that a fit of two point sets has to know of them, about one origin each: with the origins at the means a fit may move,
@@ -11,21 +13,21 @@ import org.duskloom.engine.map.Positions;
  * @param to the same for the points that they are to come to
  * @param cross sum of the products of coordinates: rows for {@code to}, columns for {@code from}
  */
-record Spread(int points, double from, double to, Linear3 cross) {
+record Spread(int points, double from, double to, Matrix3dc cross) {
     private static final double SMALLEST = 0.25;
     private static final double LARGEST = 4;
 
     /** The spread about the means, which are worked out first so that far-off points lose no digits. */
-    static Spread aboutMeans(Positions from, Positions to, double[] fromMean, double[] toMean) {
+    static Spread aboutMeans(Positions from, Positions to, Vector3dc fromMean, Vector3dc toMean) {
         Moments moments = new Moments();
         for (int i = 0; i < from.size(); i++) {
             moments.add(
-                    from.x(i) - fromMean[0],
-                    from.y(i) - fromMean[1],
-                    from.z(i) - fromMean[2],
-                    to.x(i) - toMean[0],
-                    to.y(i) - toMean[1],
-                    to.z(i) - toMean[2]);
+                    from.x(i) - fromMean.x(),
+                    from.y(i) - fromMean.y(),
+                    from.z(i) - fromMean.z(),
+                    to.x(i) - toMean.x(),
+                    to.y(i) - toMean.y(),
+                    to.z(i) - toMean.z());
         }
         return moments.aboutOrigin();
     }

@@ -5,6 +5,9 @@ import org.duskloom.engine.display.PlacedProp;
 import org.duskloom.engine.display.Placement;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.survey.Dimensions;
+import org.joml.Matrix3d;
+import org.joml.Matrix3dc;
+import org.joml.Vector3d;
 
 /**
  * A placement that readings start from: the one that is described, or one at the place of another prop. Points are counted
@@ -15,8 +18,8 @@ final class Stance {
     private final PlacedProp prop;
     private final Placement placement;
     private final Dimensions dimensions;
-    private final Linear3 stageFromFit;
-    private final Linear3 fitFromStage;
+    private final Matrix3dc stageFromFit;
+    private final Matrix3dc fitFromStage;
     private final Positions plain;
     private Positions mirrored;
 
@@ -26,8 +29,8 @@ final class Stance {
         this.dimensions = dimensions;
         this.stageFromFit = dimensions == Dimensions.DEEP
                 ? Axes.rotation(0, placement.tiltDegrees(), placement.yawDegrees())
-                : Linear3.IDENTITY;
-        this.fitFromStage = stageFromFit.transposed();
+                : Axes.IDENTITY;
+        this.fitFromStage = stageFromFit.transpose(new Matrix3d());
         this.plain = template(placement.mirror());
     }
 
@@ -35,7 +38,7 @@ final class Stance {
         return placement;
     }
 
-    Linear3 stageFromFit() {
+    Matrix3dc stageFromFit() {
         return stageFromFit;
     }
 
@@ -64,12 +67,12 @@ final class Stance {
     Positions seen(Positions stage) {
         double[][] seen = new double[3][stage.size()];
         for (int i = 0; i < stage.size(); i++) {
-            double x = stage.x(i) - placement.x();
-            double y = stage.y(i) - placement.y();
             double z = dimensions == Dimensions.DEEP ? stage.z(i) - placement.z() : 0;
-            seen[0][i] = fitFromStage.x(x, y, z);
-            seen[1][i] = fitFromStage.y(x, y, z);
-            seen[2][i] = fitFromStage.z(x, y, z);
+            Vector3d at = new Vector3d(stage.x(i) - placement.x(), stage.y(i) - placement.y(), z);
+            fitFromStage.transform(at);
+            seen[0][i] = at.x;
+            seen[1][i] = at.y;
+            seen[2][i] = at.z;
         }
         return new Positions(seen[0], seen[1], seen[2]);
     }

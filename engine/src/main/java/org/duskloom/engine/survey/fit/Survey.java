@@ -17,6 +17,8 @@ import org.duskloom.engine.survey.Noise;
 import org.duskloom.engine.survey.Overall;
 import org.duskloom.engine.survey.PhotoAlignment;
 import org.duskloom.engine.survey.SurveyResult;
+import org.joml.Vector3d;
+import org.joml.Vector3dc;
 
 /**
  * Compares a display as described with where its pixels were measured: of every prop it tells whether it is moved, turned,
@@ -27,7 +29,7 @@ public final class Survey {
     private final Measurements measurements;
     private final Optional<PhotoAlignment> photo;
     private final Optional<Overall> overall;
-    private final double[] origin;
+    private final Vector3dc origin;
     private final double diagonal;
 
     private Survey(
@@ -37,7 +39,7 @@ public final class Survey {
         this.photo = photo;
         this.overall = overall;
         Positions stage = display.map().stage();
-        this.origin = new double[] {stage.x(0), stage.y(0), stage.z(0)};
+        this.origin = new Vector3d(stage.x(0), stage.y(0), stage.z(0));
         this.diagonal = Extent.diagonal(stage);
     }
 

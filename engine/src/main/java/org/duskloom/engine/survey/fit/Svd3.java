@@ -1,5 +1,9 @@
 package org.duskloom.engine.survey.fit;
 
+import org.joml.Matrix3d;
+import org.joml.Matrix3dc;
+import org.joml.Vector3d;
+
 /**
  * The singular value decomposition A = U diag(first, second, third) V^T of a matrix of three rows and columns: U and V are
  * orthogonal, the singular values fall and are not below 0. Found by one-sided Jacobi turns (M. R. Hestenes, Journal of
@@ -12,7 +16,7 @@ package org.duskloom.engine.survey.fit;
  * @param third the smallest one
  * @param v the right singular vectors as columns
  */
-record Svd3(Linear3 u, double first, double second, double third, Linear3 v) {
+record Svd3(Matrix3dc u, double first, double second, double third, Matrix3dc v) {
     private static final int MAX_SWEEPS = 40;
 
     /** The distance from 1 to the next larger number. */
@@ -21,98 +25,80 @@ record Svd3(Linear3 u, double first, double second, double third, Linear3 v) {
     /** A column shorter than this share of the longest one is rounding. */
     private static final double NOTHING = 1e-14;
 
-    static Svd3 of(Linear3 a) {
-        double[][] columns = {{a.xx(), a.yx(), a.zx()}, {a.xy(), a.yy(), a.zy()}, {a.xz(), a.yz(), a.zz()}};
-        double[][] right = {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}};
+    static Svd3 of(Matrix3dc a) {
+        Vector3d[] columns = columns(a);
+        Vector3d[] right = columns(Axes.IDENTITY);
         for (int sweep = 0; sweep < MAX_SWEEPS && sweep(columns, right); sweep++) {}
         order(columns, right, 0, 1);
         order(columns, right, 1, 2);
         order(columns, right, 0, 1);
-        double[] values = {length(columns[0]), length(columns[1]), length(columns[2])};
-        return new Svd3(
-                left(columns, values),
-                values[0],
-                values[1],
-                values[2],
-                Linear3.ofColumns(right[0], right[1], right[2]));
+        double[] values = {columns[0].length(), columns[1].length(), columns[2].length()};
+        Matrix3d v = new Matrix3d(right[0], right[1], right[2]);
+        return new Svd3(left(columns, values), values[0], values[1], values[2], v);
+    }
+
+    private static Vector3d[] columns(Matrix3dc a) {
+        return new Vector3d[] {
+            a.getColumn(0, new Vector3d()), a.getColumn(1, new Vector3d()), a.getColumn(2, new Vector3d())
+        };
     }
 
     /** Turns every pair of columns once; whether any was not yet at a right angle. */
-    private static boolean sweep(double[][] columns, double[][] right) {
+    private static boolean sweep(Vector3d[] columns, Vector3d[] right) {
         boolean turned = turn(columns, right, 0, 1);
         turned |= turn(columns, right, 0, 2);
         return turned | turn(columns, right, 1, 2);
     }
 
-    private static boolean turn(double[][] columns, double[][] right, int i, int j) {
-        double alpha = dot(columns[i], columns[i]);
-        double beta = dot(columns[j], columns[j]);
-        double gamma = dot(columns[i], columns[j]);
+    private static boolean turn(Vector3d[] columns, Vector3d[] right, int i, int j) {
+        double alpha = columns[i].lengthSquared();
+        double beta = columns[j].lengthSquared();
+        double gamma = columns[i].dot(columns[j]);
         if (gamma == 0 || Math.abs(gamma) <= ROUNDING * Math.sqrt(alpha) * Math.sqrt(beta)) {
             return false;
         }
         double zeta = (beta - alpha) / (2 * gamma);
         double tangent = (zeta < 0 ? -1 : 1) / (Math.abs(zeta) + Math.sqrt(1 + zeta * zeta));
         double cosine = 1 / Math.sqrt(1 + tangent * tangent);
-        mix(columns[i], columns[j], cosine, cosine * tangent);
-        mix(right[i], right[j], cosine, cosine * tangent);
+        mix(columns, i, j, cosine, cosine * tangent);
+        mix(right, i, j, cosine, cosine * tangent);
         return true;
     }
 
-    private static void mix(double[] a, double[] b, double cosine, double sine) {
-        for (int k = 0; k < 3; k++) {
-            double before = a[k];
-            a[k] = cosine * before - sine * b[k];
-            b[k] = sine * before + cosine * b[k];
-        }
+    private static void mix(Vector3d[] columns, int i, int j, double cosine, double sine) {
+        Vector3d before = columns[i];
+        columns[i] = before.mul(cosine, new Vector3d()).sub(columns[j].mul(sine, new Vector3d()));
+        columns[j] = before.mul(sine, new Vector3d()).add(columns[j].mul(cosine, new Vector3d()));
     }
 
-    private static void order(double[][] columns, double[][] right, int i, int j) {
-        if (length(columns[i]) < length(columns[j])) {
+    private static void order(Vector3d[] columns, Vector3d[] right, int i, int j) {
+        if (columns[i].length() < columns[j].length()) {
             swap(columns, i, j);
             swap(right, i, j);
         }
     }
 
-    private static void swap(double[][] columns, int i, int j) {
-        double[] kept = columns[i];
+    private static void swap(Vector3d[] columns, int i, int j) {
+        Vector3d kept = columns[i];
         columns[i] = columns[j];
         columns[j] = kept;
     }
 
     /** The columns at length 1; those that vanish are replaced by ones at right angles to the others. */
-    private static Linear3 left(double[][] columns, double[] values) {
+    private static Matrix3d left(Vector3d[] columns, double[] values) {
         double least = NOTHING * values[0];
-        double[] x = values[0] > 0 ? unit(columns[0], values[0]) : new double[] {1, 0, 0};
-        double[] y = values[1] > least ? unit(columns[1], values[1]) : acrossTo(x);
-        double[] z = values[2] > least ? unit(columns[2], values[2]) : cross(x, y);
-        return Linear3.ofColumns(x, y, z);
+        Vector3d x = values[0] > 0 ? columns[0].div(values[0], new Vector3d()) : new Vector3d(1, 0, 0);
+        Vector3d y = values[1] > least ? columns[1].div(values[1], new Vector3d()) : acrossTo(x);
+        Vector3d z = values[2] > least ? columns[2].div(values[2], new Vector3d()) : x.cross(y, new Vector3d());
+        return new Matrix3d(x, y, z);
     }
 
-    private static double[] acrossTo(double[] x) {
+    private static Vector3d acrossTo(Vector3d x) {
         int smallest = 0;
         for (int k = 1; k < 3; k++) {
-            smallest = Math.abs(x[k]) < Math.abs(x[smallest]) ? k : smallest;
+            smallest = Math.abs(x.get(k)) < Math.abs(x.get(smallest)) ? k : smallest;
         }
-        double[] axis = new double[3];
-        axis[smallest] = 1;
-        double[] across = cross(x, axis);
-        return unit(across, length(across));
-    }
-
-    private static double[] unit(double[] a, double length) {
-        return new double[] {a[0] / length, a[1] / length, a[2] / length};
-    }
-
-    private static double[] cross(double[] a, double[] b) {
-        return new double[] {a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]};
-    }
-
-    private static double dot(double[] a, double[] b) {
-        return a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-    }
-
-    private static double length(double[] a) {
-        return Math.sqrt(dot(a, a));
+        Vector3d across = x.cross(new Vector3d().setComponent(smallest, 1), new Vector3d());
+        return across.div(across.length());
     }
 }

@@ -1,6 +1,7 @@
 package org.duskloom.engine.survey.fit;
 
 import org.duskloom.engine.survey.Dimensions;
+import org.joml.Matrix3dc;
 
 /**
  * The turn that matches best among those that a form allows.
@@ -9,7 +10,7 @@ import org.duskloom.engine.survey.Dimensions;
  * @param degrees how far it is about z, 0 up to but not including 360; exact where it is a quarter
  * @param rotation the same as a matrix; a turn in all ways where the form allows it
  */
-record TurnFit(double match, double degrees, Linear3 rotation) {
+record TurnFit(double match, double degrees, Matrix3dc rotation) {
     /** Bits for the quarters 0, 1, 2 and 3. */
     private static final int NONE = 0b0001;
 
@@ -22,19 +23,19 @@ record TurnFit(double match, double degrees, Linear3 rotation) {
      *
      * @param inY whether a half turn of the mirror image is no turn: see {@link Stance#mirrorsInY()}
      */
-    static double match(Linear3 cross, Turn turn, boolean mirrored, boolean inY) {
-        double along = cross.xx() + cross.yy();
-        double across = cross.yx() - cross.xy();
+    static double match(Matrix3dc cross, Turn turn, boolean mirrored, boolean inY) {
+        double along = cross.m00() + cross.m11();
+        double across = cross.m01() - cross.m10();
         return switch (turn) {
             case STAYS, QUARTER ->
-                quarterMatch(along, across, bestQuarter(along, across, quarters(turn, mirrored && inY))) + cross.zz();
-            case FREE -> Math.sqrt(along * along + across * across) + cross.zz();
+                quarterMatch(along, across, bestQuarter(along, across, quarters(turn, mirrored && inY))) + cross.m22();
+            case FREE -> Math.sqrt(along * along + across * across) + cross.m22();
             case ALL_WAYS ->
                 BestTurn.of(cross, Dimensions.DEEP, Handedness.PROPER).match();
         };
     }
 
-    static TurnFit of(Linear3 cross, Turn turn, boolean mirrored, boolean inY) {
+    static TurnFit of(Matrix3dc cross, Turn turn, boolean mirrored, boolean inY) {
         double match = match(cross, turn, mirrored, inY);
         if (turn == Turn.ALL_WAYS) {
             return new TurnFit(
@@ -42,17 +43,17 @@ record TurnFit(double match, double degrees, Linear3 rotation) {
                     0,
                     BestTurn.of(cross, Dimensions.DEEP, Handedness.PROPER).rotation());
         }
-        double along = cross.xx() + cross.yy();
-        double across = cross.yx() - cross.xy();
+        double along = cross.m00() + cross.m11();
+        double across = cross.m01() - cross.m10();
         if (turn == Turn.FREE) {
-            Linear3 rotation =
+            Matrix3dc rotation =
                     BestTurn.of(cross, Dimensions.FLAT, Handedness.PROPER).rotation();
             double degrees = StrictMath.toDegrees(StrictMath.atan2(across, along));
             return new TurnFit(match, degrees < 0 ? degrees + 360 : degrees, rotation);
         }
         int quarter = bestQuarter(along, across, quarters(turn, mirrored && inY));
         return new TurnFit(
-                match, 90.0 * quarter, Linear3.aboutZ(quarterMatch(1, 0, quarter), quarterMatch(0, 1, quarter)));
+                match, 90.0 * quarter, Axes.aboutZ(quarterMatch(1, 0, quarter), quarterMatch(0, 1, quarter)));
     }
 
     private static int quarters(Turn turn, boolean halfIsNone) {

@@ -3,6 +3,7 @@ package org.duskloom.engine.survey.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.joml.Matrix3dc;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -32,11 +33,11 @@ class AxesTest {
     @ParameterizedTest
     @CsvSource({"25, 90, 10", "25, -90, 10", "0, 90, 0"})
     void takesATiltByARightAngleApart(double turn, double tilt, double yaw) {
-        Linear3 rotation = Axes.rotation(turn, tilt, yaw);
+        Matrix3dc rotation = Axes.rotation(turn, tilt, yaw);
         double[] angles = Axes.angles(rotation);
         assertThat(angles[1]).isCloseTo(tilt, within(1e-6));
         assertThat(angles[2]).isZero();
-        assertThat(Axes.rotation(angles[0], angles[1], angles[2]).squaredDifference(rotation))
+        assertThat(Axes.squaredDifference(Axes.rotation(angles[0], angles[1], angles[2]), rotation))
                 .isCloseTo(0, within(1e-12));
     }
 

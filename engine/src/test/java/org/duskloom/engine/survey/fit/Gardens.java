@@ -28,6 +28,9 @@ public final class Gardens {
 
     private final List<String> props = new ArrayList<>();
 
+    /** A garden without props. */
+    public Gardens() {}
+
     /** Adds a prop; the rest may be further fields, such as {@code "turn": 30}. */
     public Gardens prop(String name, String shape, double x, double y, String... rest) {
         StringBuilder json = new StringBuilder(String.format(

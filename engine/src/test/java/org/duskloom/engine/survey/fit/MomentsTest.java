@@ -21,8 +21,8 @@ class MomentsTest {
         assertThat(fromSums.points()).isEqualTo(9);
         assertThat(fromSums.from()).isCloseTo(direct.from(), within(1e-8));
         assertThat(fromSums.to()).isCloseTo(direct.to(), within(1e-8));
-        assertThat(fromSums.cross().xy()).isCloseTo(direct.cross().xy(), within(1e-8));
-        assertThat(fromSums.cross().zx()).isCloseTo(direct.cross().zx(), within(1e-8));
+        assertThat(fromSums.cross().m10()).isCloseTo(direct.cross().m10(), within(1e-8));
+        assertThat(fromSums.cross().m02()).isCloseTo(direct.cross().m02(), within(1e-8));
         assertThat(fromSums.cross().determinant())
                 .isCloseTo(
                         direct.cross().determinant(),
@@ -39,7 +39,7 @@ class MomentsTest {
         assertThat(sum.points()).isEqualTo(12);
         assertThat(sum.from()).isCloseTo(whole.from(), within(1e-9));
         assertThat(sum.to()).isCloseTo(whole.to(), within(1e-9));
-        assertThat(sum.cross().yz()).isCloseTo(whole.cross().yz(), within(1e-9));
+        assertThat(sum.cross().m21()).isCloseTo(whole.cross().m21(), within(1e-9));
     }
 
     /** Without a turn the match is the trace of the cross products: what is left is the sum of squared distances. */
@@ -48,11 +48,11 @@ class MomentsTest {
         Positions from = Points.flat(0, 0, 1, 0);
         Positions to = Points.flat(0, 3, 1, 4);
         Spread fixed = moments(from, to, 0, 2).aboutOrigin();
-        assertThat(fixed.left(fixed.cross().xx() + fixed.cross().yy(), Sizing.KEPT))
+        assertThat(fixed.left(fixed.cross().m00() + fixed.cross().m11(), Sizing.KEPT))
                 .isEqualTo(25);
         Spread moved = moments(from, to, 0, 2).aboutMeans();
         // Moved by (0, 3.5) both points are half a unit off.
-        assertThat(moved.left(moved.cross().xx() + moved.cross().yy(), Sizing.KEPT))
+        assertThat(moved.left(moved.cross().m00() + moved.cross().m11(), Sizing.KEPT))
                 .isEqualTo(0.5);
     }
 

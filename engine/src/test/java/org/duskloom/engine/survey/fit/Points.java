@@ -3,6 +3,8 @@ package org.duskloom.engine.survey.fit;
 import java.util.Random;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.survey.Dimensions;
+import org.joml.Matrix3d;
+import org.joml.Matrix3dc;
 
 /** Point sets for tests. */
 final class Points {
@@ -64,13 +66,14 @@ final class Points {
     }
 
     /** A rotation from three angles in radians. */
-    static Linear3 rotation(double aboutZ, double aboutX, double aboutY) {
+    static Matrix3dc rotation(double aboutZ, double aboutX, double aboutY) {
         double cx = StrictMath.cos(aboutX);
         double sx = StrictMath.sin(aboutX);
         double cy = StrictMath.cos(aboutY);
         double sy = StrictMath.sin(aboutY);
-        Linear3 tilt = new Linear3(1, 0, 0, 0, cx, -sx, 0, sx, cx);
-        Linear3 yaw = new Linear3(cy, 0, sy, 0, 1, 0, -sy, 0, cy);
-        return yaw.times(tilt).times(Linear3.aboutZ(StrictMath.cos(aboutZ), StrictMath.sin(aboutZ)));
+        Matrix3dc tilt = Axes.ofRows(1, 0, 0, 0, cx, -sx, 0, sx, cx);
+        Matrix3dc yaw = Axes.ofRows(cy, 0, sy, 0, 1, 0, -sy, 0, cy);
+        return yaw.mul(tilt, new Matrix3d())
+                .mul(Axes.aboutZ(StrictMath.cos(aboutZ), StrictMath.sin(aboutZ)), new Matrix3d());
     }
 }

@@ -15,6 +15,8 @@ import org.duskloom.engine.survey.Dimensions;
 import org.duskloom.engine.survey.MeasuredProp;
 import org.duskloom.engine.survey.Wiring;
 import org.duskloom.engine.survey.WiringKind;
+import org.joml.Matrix3dc;
+import org.joml.Vector3d;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -173,8 +175,8 @@ class ReadingSearchTest {
         // Any angle: the best of very many, each about its own best scale and place.
         double[] angles = turn == Turn.FREE ? fine(from, to, move) : quarters;
         for (double angle : angles) {
-            Linear3 rotation = Linear3.aboutZ(Math.cos(Math.toRadians(angle)), Math.sin(Math.toRadians(angle)));
-            least = Math.min(least, leftOf(new Similarity(rotation, 1, 0, 0, 0).of(from), to, move, sizing));
+            Matrix3dc rotation = Axes.aboutZ(Math.cos(Math.toRadians(angle)), Math.sin(Math.toRadians(angle)));
+            least = Math.min(least, leftOf(new Similarity(rotation, 1, new Vector3d()).of(from), to, move, sizing));
         }
         return least;
     }
@@ -187,8 +189,8 @@ class ReadingSearchTest {
             double centre = best;
             for (int i = -6; i <= 6; i++) {
                 double angle = centre + i * step;
-                Linear3 rotation = Linear3.aboutZ(Math.cos(Math.toRadians(angle)), Math.sin(Math.toRadians(angle)));
-                double left = leftOf(new Similarity(rotation, 1, 0, 0, 0).of(from), to, move, Sizing.KEPT);
+                Matrix3dc rotation = Axes.aboutZ(Math.cos(Math.toRadians(angle)), Math.sin(Math.toRadians(angle)));
+                double left = leftOf(new Similarity(rotation, 1, new Vector3d()).of(from), to, move, Sizing.KEPT);
                 if (left < least) {
                     least = left;
                     best = angle;
@@ -233,7 +235,7 @@ class ReadingSearchTest {
             return Double.POSITIVE_INFINITY;
         }
         double scale = sizing == Sizing.KEPT ? 1 : ab / aa;
-        return Points.squaredDistances(new Similarity(Linear3.IDENTITY, scale, 0, 0, 0).of(a), b);
+        return Points.squaredDistances(new Similarity(Axes.IDENTITY, scale, new Vector3d()).of(a), b);
     }
 
     private static Positions centred(Positions points) {
@@ -243,6 +245,6 @@ class ReadingSearchTest {
             mean[1] -= points.y(i) / points.size();
             mean[2] -= points.z(i) / points.size();
         }
-        return new Similarity(Linear3.IDENTITY, 1, mean[0], mean[1], mean[2]).of(points);
+        return new Similarity(Axes.IDENTITY, 1, new Vector3d(mean)).of(points);
     }
 }

@@ -13,6 +13,9 @@ import static org.duskloom.engine.survey.fit.Sizing.KEPT;
 import java.util.Random;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.survey.Dimensions;
+import org.joml.Matrix3d;
+import org.joml.Matrix3dc;
+import org.joml.Vector3d;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -52,7 +55,7 @@ class SimilarityFitTest {
         SimilarityFit fit = SimilarityFit.of(TRIANGLE, MIRRORED_TRIANGLE, DEEP, PROPER, FREE);
         assertThat(fit.squaredError()).isCloseTo(0, within(1e-15));
         assertThat(fit.similarity().rotation().determinant()).isCloseTo(1, within(1e-15));
-        assertThat(fit.similarity().rotation().zz()).isCloseTo(-1, within(1e-15));
+        assertThat(fit.similarity().rotation().m22()).isCloseTo(-1, within(1e-15));
     }
 
     /** 90 degrees about z, scale 2, shift (1, 2, 3): exact by construction, worked by hand. */
@@ -69,8 +72,8 @@ class SimilarityFitTest {
         Positions from = Points.deep(0, 0, 0, 1, 0, 0, 0, 1, 0, 2, 3, 0);
         Positions to = Points.deep(1, 2, 3, 1, 4, 3, -1, 2, 3, -5, 6, 3);
         assertQuarterTurn(SimilarityFit.of(from, to, DEEP, PROPER, FREE), 2);
-        Spread spread = Spread.aboutMeans(from, to, new double[] {0.75, 1, 0}, new double[] {-1, 3.5, 3});
-        Svd3 svd = Svd3.of(spread.cross().columnsTimes(0.25, 0.25, 0.25));
+        Spread spread = Spread.aboutMeans(from, to, new Vector3d(0.75, 1, 0), new Vector3d(-1, 3.5, 3));
+        Svd3 svd = Svd3.of(spread.cross().scale(0.25, 0.25, 0.25, new Matrix3d()));
         assertThat(svd.first()).isCloseTo(3.893418, within(1e-6));
         assertThat(svd.second()).isCloseTo(0.481582, within(1e-6));
         assertThat(svd.third()).isCloseTo(0, within(1e-15));
@@ -78,8 +81,8 @@ class SimilarityFitTest {
 
     private static void assertQuarterTurn(SimilarityFit fit, int rank) {
         assertSimilarity(fit.similarity(), 0, 1, 2, 1, 2);
-        assertThat(fit.similarity().shiftZ()).isCloseTo(3, within(1e-14));
-        assertThat(fit.similarity().rotation().zz()).isCloseTo(1, within(1e-14));
+        assertThat(fit.similarity().shift().z()).isCloseTo(3, within(1e-14));
+        assertThat(fit.similarity().rotation().m22()).isCloseTo(1, within(1e-14));
         assertThat(fit.squaredError()).isCloseTo(0, within(1e-13));
         assertThat(fit.rank()).isEqualTo(rank);
         assertThat(fit.isUnique()).isTrue();
@@ -97,13 +100,13 @@ class SimilarityFitTest {
 
     private static void assertSimilarity(
             Similarity fit, double cosine, double sine, double scale, double shiftX, double shiftY) {
-        assertThat(fit.rotation().xx()).isCloseTo(cosine, within(1e-9));
-        assertThat(fit.rotation().yx()).isCloseTo(sine, within(1e-9));
-        assertThat(fit.rotation().xy()).isCloseTo(-sine, within(1e-9));
-        assertThat(fit.rotation().yy()).isCloseTo(cosine, within(1e-9));
+        assertThat(fit.rotation().m00()).isCloseTo(cosine, within(1e-9));
+        assertThat(fit.rotation().m01()).isCloseTo(sine, within(1e-9));
+        assertThat(fit.rotation().m10()).isCloseTo(-sine, within(1e-9));
+        assertThat(fit.rotation().m11()).isCloseTo(cosine, within(1e-9));
         assertThat(fit.scale()).isCloseTo(scale, within(1e-9));
-        assertThat(fit.shiftX()).isCloseTo(shiftX, within(1e-9));
-        assertThat(fit.shiftY()).isCloseTo(shiftY, within(1e-9));
+        assertThat(fit.shift().x()).isCloseTo(shiftX, within(1e-9));
+        assertThat(fit.shift().y()).isCloseTo(shiftY, within(1e-9));
     }
 
     /** A least-squares fit is exact for exact points, whatever the map. */
@@ -144,17 +147,17 @@ class SimilarityFitTest {
         double least = Double.POSITIVE_INFINITY;
         for (int axis = 0; axis < (dimensions == FLAT ? 1 : 3); axis++) {
             for (double angle : new double[] {-1e-3, 1e-3}) {
-                Linear3 nudge = Points.rotation(axis == 0 ? angle : 0, axis == 1 ? angle : 0, axis == 2 ? angle : 0);
+                Matrix3dc nudge = Points.rotation(axis == 0 ? angle : 0, axis == 1 ? angle : 0, axis == 2 ? angle : 0);
                 // About the mean of the points that are moved, or the shift would change as well.
-                Similarity turned = new Similarity(nudge.times(s.rotation()), s.scale(), 0, 0, 0);
+                Similarity turned = new Similarity(nudge.mul(s.rotation(), new Matrix3d()), s.scale(), new Vector3d());
                 least = Math.min(least, Points.squaredDistances(recentred(turned, from, to), to));
             }
         }
         for (double factor : new double[] {0.999, 1.001}) {
-            Similarity scaled = new Similarity(s.rotation(), s.scale() * factor, 0, 0, 0);
+            Similarity scaled = new Similarity(s.rotation(), s.scale() * factor, new Vector3d());
             least = Math.min(least, Points.squaredDistances(recentred(scaled, from, to), to));
         }
-        Similarity moved = new Similarity(s.rotation(), s.scale(), s.shiftX() + 1e-3, s.shiftY(), s.shiftZ());
+        Similarity moved = new Similarity(s.rotation(), s.scale(), s.shift().add(1e-3, 0, 0, new Vector3d()));
         return Math.min(least, Points.squaredDistances(moved.of(from), to));
     }
 
@@ -166,7 +169,7 @@ class SimilarityFitTest {
             dx[1] += (to.y(i) - mapped.y(i)) / to.size();
             dx[2] += (to.z(i) - mapped.z(i)) / to.size();
         }
-        return new Similarity(Linear3.IDENTITY, 1, dx[0], dx[1], dx[2]).of(mapped);
+        return new Similarity(Axes.IDENTITY, 1, new Vector3d(dx)).of(mapped);
     }
 
     /** With the scale kept, R is the same and only the error changes: it grows by n*sx^2*(c-1)^2. */
@@ -212,10 +215,10 @@ class SimilarityFitTest {
     /** Far from the origin the means are taken off first, so that no digits are lost. */
     @Test
     void fitsFarFromTheOrigin() {
-        Positions from = new Similarity(Linear3.IDENTITY, 1, 1e8, -1e8, 0).of(TRIANGLE);
+        Positions from = new Similarity(Axes.IDENTITY, 1, new Vector3d(1e8, -1e8, 0)).of(TRIANGLE);
         SimilarityFit fit = SimilarityFit.of(from, TRIANGLE, FLAT, PROPER, KEPT);
         assertThat(fit.squaredError()).isCloseTo(0, within(1e-12));
-        assertThat(fit.similarity().shiftX()).isEqualTo(-1e8);
+        assertThat(fit.similarity().shift().x()).isEqualTo(-1e8);
     }
 
     @Test
@@ -228,13 +231,11 @@ class SimilarityFitTest {
     }
 
     private static Similarity randomMap(Random random, Handedness handedness) {
-        Linear3 rotation =
+        Matrix3dc rotation =
                 Points.rotation(6.3 * random.nextDouble(), 6.3 * random.nextDouble(), 6.3 * random.nextDouble());
         return new Similarity(
-                rotation.columnsTimes(1, 1, handedness.sign()),
+                rotation.scale(1, 1, handedness.sign(), new Matrix3d()),
                 0.1 + 3 * random.nextDouble(),
-                100 * random.nextGaussian(),
-                100 * random.nextGaussian(),
-                100 * random.nextGaussian());
+                new Vector3d(random.nextGaussian(), random.nextGaussian(), random.nextGaussian()).mul(100));
     }
 }

@@ -16,6 +16,7 @@ import org.duskloom.engine.survey.SurveyResult;
 import org.duskloom.engine.survey.Verdict;
 import org.duskloom.engine.survey.WiringKind;
 import org.duskloom.engine.survey.text.SurveyReport;
+import org.joml.Vector3d;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -128,7 +129,7 @@ class SurveyPhotoTest {
     @Test
     void theLeastMedianPassesByOutliers() {
         Positions from = Points.flat(0, 0, 10, 0, 10, 10, 0, 10, 5, 5, 3, 8, 7, 2);
-        Similarity made = new Similarity(Linear3.aboutZ(0.6, 0.8), 3, -7, 40, 0);
+        Similarity made = new Similarity(Axes.aboutZ(0.6, 0.8), 3, new Vector3d(-7, 40, 0));
         Positions exact = made.of(from);
         double[] x = new double[7];
         double[] y = new double[7];
@@ -139,6 +140,6 @@ class SurveyPhotoTest {
         LeastMedian found = LeastMedian.of(from, new Positions(x, y, new double[7]), new int[] {0, 1, 2, 3, 4, 5, 6});
         assertThat(found.median()).isCloseTo(0, within(1e-18));
         assertThat(found.similarity().scale()).isCloseTo(3, within(1e-12));
-        assertThat(found.similarity().shiftX()).isCloseTo(-7, within(1e-11));
+        assertThat(found.similarity().shift().x()).isCloseTo(-7, within(1e-11));
     }
 }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.Consumer;
 import org.duskloom.engine.display.Mirror;
 import org.duskloom.engine.display.Placement;
 import org.duskloom.engine.survey.Change;
@@ -24,81 +23,12 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** One daisy of six is hung or wired differently; all are measured with errors of 5 mm. */
-public class SurveyReadingTest {
+class SurveyReadingTest {
     private static final double SIGMA = 5;
 
-    /** What is done to the second daisy, which is described at (1400, 2000) with a turn of 30, and what is found. */
-    public record Case(String name, Consumer<Built> hands, String found) {
-        @Override
-        public String toString() {
-            return name;
-        }
-    }
-
-    public static List<Case> cases() {
-        String daisy = "daisy-2";
-        return List.of(
-                new Case("as described", built -> {}, ""),
-                new Case("quarter", built -> built.turn(daisy, 90, 1400, 2000), "quarter 90"),
-                new Case("half", built -> built.turn(daisy, 180, 1400, 2000), "quarter 180"),
-                new Case("three quarters", built -> built.turn(daisy, 270, 1400, 2000), "quarter -90"),
-                new Case("turned", built -> built.turn(daisy, 17, 1400, 2000), "turned"),
-                new Case("turned the other way", built -> built.turn(daisy, -165, 1400, 2000), "turned"),
-                new Case("moved", built -> built.move(daisy, 40, -15), "moved"),
-                new Case(
-                        "turned and moved",
-                        built -> built.turn(daisy, 40, 1400, 2000).move(daisy, 0, 60),
-                        "turned moved"),
-                new Case(
-                        "a quarter about another point",
-                        built -> built.turn(daisy, 90, 1400, 2400),
-                        "quarter 90 moved"),
-                // Mirrored in its own x: across the line through its middle that is turned by 30 degrees from upright.
-                new Case(
-                        "mirrored",
-                        built -> built.turn(daisy, -30, 1400, 2000)
-                                .mirrorX(daisy, 1400)
-                                .turn(daisy, 30, 1400, 2000),
-                        "mirrored X"),
-                new Case(
-                        "mirrored upside down",
-                        built -> built.turn(daisy, -30, 1400, 2000)
-                                .mirrorY(daisy, 2000)
-                                .turn(daisy, 30, 1400, 2000),
-                        "mirrored Y"),
-                // A mirror image across the upright is the one across the own axis, turned back by twice 30 degrees.
-                new Case("mirrored on the stage", built -> built.mirrorX(daisy, 1400), "mirrored X turned"),
-                new Case("larger", built -> built.resize(daisy, 1.15, 1400, 2000), "resized"),
-                new Case("from the other end", built -> built.reverse(daisy), "rewired FROM_OTHER_END"),
-                new Case("from pixel 8", built -> built.start(daisy, 7), "rewired OTHER_START"),
-                new Case(
-                        "outer ring from its sixth pixel",
-                        built -> built.rewire(daisy, i -> i >= 12 && i < 36 ? 12 + (i - 12 + 5) % 24 : i),
-                        "rewired STRETCH_OTHER_START"),
-                new Case(
-                        "inner ring the other way round",
-                        built -> built.rewire(daisy, i -> i < 12 ? (12 - i) % 12 : i),
-                        "rewired STRETCH_OTHER_WAY"),
-                new Case(
-                        "quarter and other end",
-                        built -> built.turn(daisy, 90, 1400, 2000).reverse(daisy),
-                        "quarter 90 rewired FROM_OTHER_END"),
-                new Case(
-                        "turned, mirrored, moved and rewired",
-                        built -> built.mirrorX(daisy, 1400)
-                                .turn(daisy, 10, 1400, 2000)
-                                .move(daisy, 50, 50)
-                                .reverse(daisy),
-                        "mirrored X turned moved rewired FROM_OTHER_END"),
-                new Case(
-                        "larger and moved",
-                        built -> built.resize(daisy, 0.8, 1400, 2000).move(daisy, 70, 0),
-                        "resized moved"));
-    }
-
     @ParameterizedTest
-    @MethodSource("cases")
-    void recognises(Case shown) {
+    @MethodSource("org.duskloom.engine.survey.fit.HungDaisy#cases")
+    void recognises(HungDaisy shown) {
         Built built = Gardens.daisies().built();
         shown.hands().accept(built);
         for (long seed = 1; seed <= 10; seed++) {
@@ -199,8 +129,8 @@ public class SurveyReadingTest {
 
     /** Where a reading puts the pixels is where they were hung, whatever was done: within four standard errors of the fit. */
     @ParameterizedTest
-    @MethodSource("cases")
-    void putsThePixelsWhereTheyHang(Case shown) {
+    @MethodSource("org.duskloom.engine.survey.fit.HungDaisy#cases")
+    void putsThePixelsWhereTheyHang(HungDaisy shown) {
         Built built = Gardens.daisies().built();
         shown.hands().accept(built);
         Finding daisy = Built.finding(built.survey(SIGMA, 2), "daisy-2");
@@ -211,8 +141,8 @@ public class SurveyReadingTest {
 
     /** Exact measurements are no trouble. */
     @ParameterizedTest
-    @MethodSource("cases")
-    void takesExactMeasurements(Case shown) {
+    @MethodSource("org.duskloom.engine.survey.fit.HungDaisy#cases")
+    void takesExactMeasurements(HungDaisy shown) {
         Built built = Gardens.daisies().built();
         shown.hands().accept(built);
         Finding daisy = Built.finding(built.survey(0, 0), "daisy-2");

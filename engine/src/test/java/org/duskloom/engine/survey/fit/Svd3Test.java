@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
+import org.joml.Matrix3d;
+import org.joml.Matrix3dc;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -15,17 +17,17 @@ class Svd3Test {
      */
     @Test
     void findsTheSingularValuesOfUmeyamasExample() {
-        Svd3 svd = Svd3.of(new Linear3(-2 / 9.0, 2 / 9.0, 0, -2 / 9.0, 8 / 9.0, 0, 0, 0, 0));
+        Svd3 svd = Svd3.of(Axes.ofRows(-2 / 9.0, 2 / 9.0, 0, -2 / 9.0, 8 / 9.0, 0, 0, 0, 0));
         assertThat(svd.first()).isCloseTo((10 + Math.sqrt(52)) / 18, within(1e-15));
         assertThat(svd.second()).isCloseTo((10 - Math.sqrt(52)) / 18, within(1e-15));
         assertThat(svd.third()).isZero();
-        assertDecomposes(new Linear3(-2 / 9.0, 2 / 9.0, 0, -2 / 9.0, 8 / 9.0, 0, 0, 0, 0), svd);
+        assertDecomposes(Axes.ofRows(-2 / 9.0, 2 / 9.0, 0, -2 / 9.0, 8 / 9.0, 0, 0, 0, 0), svd);
     }
 
     /** A A^T of [[3, 2, 2], [2, 3, -2]] is [[17, 8], [8, 17]] with eigenvalues 25 and 9: singular values 5, 3 and 0. */
     @Test
     void findsWholeSingularValues() {
-        Linear3 a = new Linear3(3, 2, 2, 2, 3, -2, 0, 0, 0);
+        Matrix3dc a = Axes.ofRows(3, 2, 2, 2, 3, -2, 0, 0, 0);
         Svd3 svd = Svd3.of(a);
         assertThat(svd.first()).isCloseTo(5, within(1e-14));
         assertThat(svd.second()).isCloseTo(3, within(1e-14));
@@ -38,7 +40,7 @@ class Svd3Test {
     void decomposesAnyMatrix(double size) {
         Random random = new Random(7);
         for (int trial = 0; trial < 500; trial++) {
-            Linear3 a = random(random, size);
+            Matrix3dc a = random(random, size);
             Svd3 svd = Svd3.of(a);
             assertDecomposes(a, svd);
             // The product of the singular values is the size of the determinant.
@@ -53,7 +55,7 @@ class Svd3Test {
         for (int trial = 0; trial < 200; trial++) {
             double[] u = {random.nextGaussian(), random.nextGaussian(), random.nextGaussian()};
             double[] v = {random.nextGaussian(), random.nextGaussian(), random.nextGaussian()};
-            Linear3 line = new Linear3(
+            Matrix3dc line = Axes.ofRows(
                     u[0] * v[0],
                     u[0] * v[1],
                     u[0] * v[2],
@@ -65,34 +67,34 @@ class Svd3Test {
                     u[2] * v[2]);
             assertDecomposes(line, Svd3.of(line));
         }
-        assertDecomposes(scaled(Linear3.IDENTITY, 0), Svd3.of(scaled(Linear3.IDENTITY, 0)));
-        assertDecomposes(Linear3.IDENTITY, Svd3.of(Linear3.IDENTITY));
+        assertDecomposes(scaled(Axes.IDENTITY, 0), Svd3.of(scaled(Axes.IDENTITY, 0)));
+        assertDecomposes(Axes.IDENTITY, Svd3.of(Axes.IDENTITY));
     }
 
     /** Columns of lengths that differ by 1e12: a method that goes through A^T A would lose the smallest one wholly. */
     @Test
     void keepsSmallSingularValues() {
-        Linear3 turned = Points.rotation(0.3, 0.5, 0.7).columnsTimes(1, 1e-6, 1e-12);
-        Svd3 svd = Svd3.of(turned.times(Points.rotation(1, 2, 3)));
+        Matrix3dc turned = Points.rotation(0.3, 0.5, 0.7).scale(1, 1e-6, 1e-12, new Matrix3d());
+        Svd3 svd = Svd3.of(turned.mul(Points.rotation(1, 2, 3), new Matrix3d()));
         assertThat(svd.second()).isCloseTo(1e-6, within(1e-15));
         assertThat(svd.third()).isCloseTo(1e-12, within(1e-15));
     }
 
-    private static void assertDecomposes(Linear3 a, Svd3 svd) {
+    private static void assertDecomposes(Matrix3dc a, Svd3 svd) {
         assertThat(svd.first()).isGreaterThanOrEqualTo(svd.second());
         assertThat(svd.second()).isGreaterThanOrEqualTo(svd.third());
         assertThat(svd.third()).isGreaterThanOrEqualTo(0);
-        Linear3 product = svd.u()
-                .columnsTimes(svd.first(), svd.second(), svd.third())
-                .times(svd.v().transposed());
+        Matrix3dc product = svd.u()
+                .scale(svd.first(), svd.second(), svd.third(), new Matrix3d())
+                .mul(svd.v().transpose(new Matrix3d()), new Matrix3d());
         assertThat(largestDifference(product, a)).isLessThanOrEqualTo(4e-15 * svd.first());
-        assertThat(largestDifference(svd.u().times(svd.u().transposed()), Linear3.IDENTITY))
+        assertThat(largestDifference(svd.u().mul(svd.u().transpose(new Matrix3d()), new Matrix3d()), Axes.IDENTITY))
                 .isLessThan(1e-12);
-        assertThat(largestDifference(svd.v().times(svd.v().transposed()), Linear3.IDENTITY))
+        assertThat(largestDifference(svd.v().mul(svd.v().transpose(new Matrix3d()), new Matrix3d()), Axes.IDENTITY))
                 .isLessThan(1e-14);
     }
 
-    private static double largestDifference(Linear3 a, Linear3 b) {
+    private static double largestDifference(Matrix3dc a, Matrix3dc b) {
         double largest = 0;
         double[] left = values(a);
         double[] right = values(b);
@@ -102,19 +104,19 @@ class Svd3Test {
         return largest;
     }
 
-    private static double[] values(Linear3 a) {
-        return new double[] {a.xx(), a.xy(), a.xz(), a.yx(), a.yy(), a.yz(), a.zx(), a.zy(), a.zz()};
+    private static double[] values(Matrix3dc a) {
+        return new double[] {a.m00(), a.m10(), a.m20(), a.m01(), a.m11(), a.m21(), a.m02(), a.m12(), a.m22()};
     }
 
-    private static Linear3 scaled(Linear3 a, double factor) {
-        return a.columnsTimes(factor, factor, factor);
+    private static Matrix3dc scaled(Matrix3dc a, double factor) {
+        return a.scale(factor, factor, factor, new Matrix3d());
     }
 
-    private static Linear3 random(Random random, double size) {
+    private static Matrix3dc random(Random random, double size) {
         double[] v = new double[9];
         for (int i = 0; i < 9; i++) {
             v[i] = size * random.nextGaussian();
         }
-        return new Linear3(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8]);
+        return Axes.ofRows(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8]);
     }
 }

@@ -17,8 +17,8 @@ import org.duskloom.engine.survey.Wiring;
 import org.duskloom.engine.survey.WiringKind;
 import org.duskloom.engine.survey.fit.Built;
 import org.duskloom.engine.survey.fit.Gardens;
+import org.duskloom.engine.survey.fit.HungDaisy;
 import org.duskloom.engine.survey.fit.Survey;
-import org.duskloom.engine.survey.fit.SurveyReadingTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -69,10 +69,10 @@ class PropEntryTest {
      * difference an entry can say is as described.
      */
     @ParameterizedTest
-    @MethodSource("org.duskloom.engine.survey.fit.SurveyReadingTest#cases")
-    void pastedEntriesDescribeTheDisplayAsBuilt(Object shown) {
+    @MethodSource("org.duskloom.engine.survey.fit.HungDaisy#cases")
+    void pastedEntriesDescribeTheDisplayAsBuilt(HungDaisy shown) {
         Built built = Gardens.daisies().built();
-        ((SurveyReadingTest.Case) shown).hands().accept(built);
+        shown.hands().accept(built);
         Measurements measured = built.flat(5, 1);
         SurveyResult before = Survey.compare(built.display(), measured, false, OptionalDouble.empty());
         List<String> entries = before.findings().stream()
