@@ -18,9 +18,10 @@ import picocli.CommandLine.Option;
         description = {
             "",
             "For every shape that the display uses: its numbered pixels, the way of the wire, the first pixel and the"
-                    + " parts, seen from the front and from the back, as PNG to look at and as SVG. An SVG is true to"
-                    + " scale: print it at 100 %% and drill through it. And the whole stage with the names of the props"
-                    + " and how they are turned.",
+                    + " parts, seen from the front and from the back, as PNG to look at and as SVG. An SVG is"
+                    + " life-size: print it at 100 %% and drill through it. A shape whose props have other"
+                    + " scales is drawn once for each, and every sheet says for which. And the whole stage with the"
+                    + " names of the props and how they are turned.",
             ""
         },
         footer = {
@@ -70,7 +71,7 @@ final class SheetCommand implements Callable<Integer> {
         }
         int files;
         try (SheetOutputs outputs = new SheetOutputs(loaded.get(), options, output, OutputNames.ifExists(force))) {
-            ProblemPrinter.print(SheetWarnings.of(loaded.get(), outputs.usedShapes(), options), streams);
+            ProblemPrinter.print(SheetWarnings.of(loaded.get(), outputs.shapes(), options), streams);
             files = outputs.write();
         }
         streams.tell(output + ": " + Words.counted(files, "file"));

@@ -3,15 +3,13 @@ package org.duskloom.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import org.duskloom.engine.display.PlacedProp;
-import org.duskloom.engine.display.Shape;
 import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.format.OutputFolder;
 import org.duskloom.engine.sheet.Drawing;
 import org.duskloom.engine.sheet.PngSheet;
+import org.duskloom.engine.sheet.ScaledShape;
 import org.duskloom.engine.sheet.ShapeSheet;
 import org.duskloom.engine.sheet.SheetOptions;
 import org.duskloom.engine.sheet.SheetPicture;
@@ -22,22 +20,24 @@ import org.duskloom.engine.sheet.View;
 /** The files of one {@code sheet}: they get their names together. */
 final class SheetOutputs implements AutoCloseable {
     private final LoadedDisplay display;
+    private final List<ScaledShape> shapes;
     private final SheetOptions options;
     private final OutputFolder folder;
     private int files;
 
     SheetOutputs(LoadedDisplay display, SheetOptions options, Path folder, IfExists ifExists) {
         this.display = display;
+        this.shapes = ScaledShape.of(display.display().props());
         this.options = options;
         this.folder = new OutputFolder(folder, ifExists, display::refuseAsOutput);
     }
 
     /** Draws everything; gives how many files there are. */
     int write() throws IOException {
-        for (Shape shape : usedShapes()) {
+        double unit = display.display().units().millimetres();
+        for (ScaledShape shape : shapes) {
             for (View view : View.values()) {
-                String name = shape.name() + "-" + view.word();
-                double unit = display.display().units().millimetres();
+                String name = shape.sheetName() + "-" + view.word();
                 write(
                         name,
                         ShapeSheet.draw(shape, unit, view, options),
@@ -49,15 +49,9 @@ final class SheetOutputs implements AutoCloseable {
         return files;
     }
 
-    /** The shapes that a prop has, in the order of the props. */
-    List<Shape> usedShapes() {
-        List<Shape> used = new ArrayList<>();
-        for (PlacedProp prop : display.display().props()) {
-            if (!used.contains(prop.shape())) {
-                used.add(prop.shape());
-            }
-        }
-        return used;
+    /** What is drawn: every shape that a prop has, in every scale. */
+    List<ScaledShape> shapes() {
+        return shapes;
     }
 
     private void write(String name, Drawing toPrint, SheetPicture toLookAt) throws IOException {

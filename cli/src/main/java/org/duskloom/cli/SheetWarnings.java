@@ -7,13 +7,14 @@ import org.duskloom.engine.display.Shape;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.sheet.HoleOverlap;
+import org.duskloom.engine.sheet.ScaledShape;
 import org.duskloom.engine.sheet.SheetOptions;
 
 /** What a person should know before drilling: an assumed unit, and holes that run into each other. */
 final class SheetWarnings {
     private SheetWarnings() {}
 
-    static Problems of(LoadedDisplay loaded, List<Shape> shapes, SheetOptions options) {
+    static Problems of(LoadedDisplay loaded, List<ScaledShape> shapes, SheetOptions options) {
         Problems problems = new Problems();
         Display display = loaded.display();
         if (!display.unitsWritten()) {
@@ -22,12 +23,15 @@ final class SheetWarnings {
                     "the display does not say its \"units\": the sheets take its lengths for millimetres",
                     "write \"units\": \"mm\", \"cm\", \"m\" or \"in\"");
         }
-        for (Shape shape : shapes) {
-            HoleOverlap.of(shape, display.units().millimetres(), options)
+        for (ScaledShape scaled : shapes) {
+            Shape shape = scaled.shape();
+            String atScale = scaled.scale() == 1 ? "" : " at scale " + scaled.scaleText();
+            HoleOverlap.of(scaled, display.units().millimetres(), options)
                     .ifPresent(overlap -> problems.warn(
                             shape.definedAt(),
-                            "holes of shape \"" + shape.name() + "\" overlap: pixels " + (overlap.first() + 1) + " and "
-                                    + (overlap.second() + 1) + " are " + millimetres(overlap.distanceMm())
+                            "holes of shape \"" + shape.name() + "\"" + atScale + " overlap: pixels "
+                                    + (overlap.first() + 1) + " and " + (overlap.second() + 1) + " are "
+                                    + millimetres(overlap.distanceMm())
                                     + " mm apart, and a hole is " + millimetres(options.holeMm()) + " mm wide",
                             "check its lengths and the unit, or choose a smaller --hole"));
         }

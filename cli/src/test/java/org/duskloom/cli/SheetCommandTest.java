@@ -132,6 +132,42 @@ class SheetCommandTest {
                 .doesNotContain("overlap");
     }
 
+    /** 24 pixels on a ring of 300 mm are 78.3 mm apart; at a tenth of that, holes of 12 mm overlap, and that prop needs a sheet of its own. */
+    @Test
+    void drawsAShapeInEveryScaleThatItsPropsHave() throws Exception {
+        Path sizes = folder.resolve("sizes.json");
+        Files.writeString(sizes, """
+                {"duskloom": "display/1", "units": "mm",
+                 "shapes": {"ring": {"build": [{"ring": {"count": 24, "radius": 300}}]}},
+                 "props": [{"name": "a", "shape": "ring", "at": [0, 0]},
+                           {"name": "b", "shape": "ring", "at": [900, 0], "scale": 0.1}]}
+                """);
+        Ran ran = Ran.with("sheet", sizes, "-o", folder.resolve("sizes")).without(folder);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err().lines())
+                .containsExactly(
+                        "sizes.json:2:13: warning: holes of shape \"ring\" at scale 0.1 overlap: pixels 1 and 24 are 7.8 mm"
+                                + " apart, and a hole is 12 mm wide; check its lengths and the unit, or choose a"
+                                + " smaller --hole",
+                        "1 warning",
+                        "sizes: 10 files");
+        try (Stream<Path> files = Files.list(folder.resolve("sizes"))) {
+            assertThat(files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".svg")))
+                    .containsExactlyInAnyOrder(
+                            "ring-front.svg",
+                            "ring-back.svg",
+                            "ring-scale-0.1-front.svg",
+                            "ring-scale-0.1-back.svg",
+                            "stage.svg");
+        }
+        for (String view : List.of("front", "back")) {
+            assertThat(Files.readString(folder.resolve("sizes/ring-" + view + ".svg")))
+                    .contains("ring, scale 1, ", "600 x 600 mm", "for a;");
+            assertThat(Files.readString(folder.resolve("sizes/ring-scale-0.1-" + view + ".svg")))
+                    .contains("ring, scale 0.1, ", "60 x 60 mm", "for b;");
+        }
+    }
+
     /** A helix is no plate: what lies behind each other in its sheet is not drilled. */
     @Test
     void doesNotWarnOfHolesInWhatIsNotFlat() throws IOException {

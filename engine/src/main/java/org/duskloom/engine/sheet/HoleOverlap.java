@@ -18,8 +18,8 @@ public record HoleOverlap(int first, int second, double distanceMm) {
      * The first overlap in wiring order; nothing if there is none, or if the shape is no plate: what is deeper than a hole
      * is wide is not drilled from its sheet.
      */
-    public static Optional<HoleOverlap> of(Shape shape, double millimetresPerUnit, SheetOptions options) {
-        if (depth(shape) * millimetresPerUnit > options.holeMm()) {
+    public static Optional<HoleOverlap> of(ScaledShape shape, double millimetresPerUnit, SheetOptions options) {
+        if (depth(shape.shape()) * shape.scale() * millimetresPerUnit > options.holeMm()) {
             return Optional.empty();
         }
         Outline outline = Outline.of(shape, millimetresPerUnit, View.FRONT, options);

@@ -7,23 +7,25 @@ import org.duskloom.engine.label.PixelField;
 /**
  * A shape as it is seen from one side, in millimetres.
  *
- * @param shape what it is
+ * @param scaled what it is
  * @param view from which side
  * @param x of every pixel, to the right
  * @param y of every pixel, up
  * @param field the same for laying out labels
  * @param holeRadius of the hole for a pixel
  */
-record Outline(Shape shape, View view, double[] x, double[] y, PixelField field, double holeRadius) {
-    static Outline of(Shape shape, double millimetresPerUnit, View view, SheetOptions options) {
+record Outline(ScaledShape scaled, View view, double[] x, double[] y, PixelField field, double holeRadius) {
+    static Outline of(ScaledShape scaled, double millimetresPerUnit, View view, SheetOptions options) {
+        Shape shape = scaled.shape();
+        double millimetres = millimetresPerUnit * scaled.scale();
         int count = shape.pixelCount();
         double[] x = new double[count];
         double[] y = new double[count];
         for (int i = 0; i < count; i++) {
-            x[i] = view.sign() * shape.pixels().x(i) * millimetresPerUnit;
-            y[i] = shape.pixels().y(i) * millimetresPerUnit;
+            x[i] = view.sign() * shape.pixels().x(i) * millimetres;
+            y[i] = shape.pixels().y(i) * millimetres;
         }
-        return new Outline(shape, view, x, y, new PixelField(x, y), options.holeMm() / 2);
+        return new Outline(scaled, view, x, y, new PixelField(x, y), options.holeMm() / 2);
     }
 
     int count() {

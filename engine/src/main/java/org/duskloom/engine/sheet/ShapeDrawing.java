@@ -31,7 +31,7 @@ final class ShapeDrawing {
         this.letters = letters;
         this.radius = outline.holeRadius();
         this.labels = new LabelFinder(outline.field(), radius, letters);
-        this.colors = new PartColors(outline.shape().parts(), outline.count());
+        this.colors = new PartColors(outline.scaled().shape().parts(), outline.count());
         this.drawing = new Drawing(outline.outerBox().grown(2 * letters));
     }
 

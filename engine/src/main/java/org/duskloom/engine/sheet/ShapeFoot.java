@@ -1,11 +1,15 @@
 package org.duskloom.engine.sheet;
 
+import java.util.List;
 import java.util.Locale;
 import org.duskloom.engine.label.Area;
 
 /** What stands under a shape: its name and size, a scale bar, and what the colours mean. */
 final class ShapeFoot {
     private static final double BAR_MM = 100;
+
+    /** The foot of a sheet is not to be wider than the sheet. */
+    private static final int MOST_PROPS_NAMED = 5;
 
     private final Drawing drawing;
     private final double letters;
@@ -23,8 +27,13 @@ final class ShapeFoot {
         Area area = drawing.area();
         double left = area.left() + letters;
         String side = outline.view() == View.FRONT ? "from the front" : "from the back, as you wire it";
-        double foot = text(outline.shape().name() + ", " + side, left, area.bottom() - 2 * letters, SheetColors.INK);
+        ScaledShape scaled = outline.scaled();
+        String title = scaled.shape().name() + ", scale " + scaled.scaleText() + ", " + side;
+        double foot = text(title, left, area.bottom() - 2 * letters, SheetColors.INK);
         foot = text(size(outline), left, foot, SheetColors.QUIET);
+        if (scaled.otherScales()) {
+            foot = text(forProps(scaled.props()), left, foot, SheetColors.LAST);
+        }
         foot = bar(left, foot);
         for (PartColors.Entry entry : colors.entries()) {
             drawing.add(new Stroke.Circle(left + letters / 2, foot + letters / 2, letters / 2, 0, entry.color()));
@@ -49,6 +58,13 @@ final class ShapeFoot {
         drawing.add(text);
         drawing.widen(new Area(left, foot, left + text.width() + letters, foot + letters));
         return foot - 2 * letters;
+    }
+
+    private static String forProps(List<String> props) {
+        int named = props.size() <= MOST_PROPS_NAMED ? props.size() : MOST_PROPS_NAMED - 1;
+        String names = String.join(", ", props.subList(0, named));
+        int more = props.size() - named;
+        return "for " + names + (more > 0 ? " and " + more + " more" : "") + "; other props have it at another scale";
     }
 
     private static String size(Outline outline) {

@@ -1,10 +1,9 @@
 package org.duskloom.engine.sheet;
 
 import java.util.List;
-import org.duskloom.engine.display.Shape;
 
 /**
- * Draws one shape: holes with numbers, the way of the wire with arrows, first and last pixel, parts by colour and name. The
+ * Draws one shape in one size: holes with numbers, the way of the wire with arrows, first and last pixel, parts by colour and name. The
  * letters are the largest with which the numbers have places beside their pixels; a few that have none are led to their
  * pixels by lines.
  */
@@ -20,12 +19,12 @@ public final class ShapeSheet {
     /**
      * Draws a shape for printing.
      *
-     * @param shape the shape
+     * @param shape the shape, in the size in which it is built
      * @param millimetresPerUnit how long a unit of the display is
      * @param view from which side
      * @param options what the person chose
      */
-    public static Drawing draw(Shape shape, double millimetresPerUnit, View view, SheetOptions options) {
+    public static Drawing draw(ScaledShape shape, double millimetresPerUnit, View view, SheetOptions options) {
         Outline outline = Outline.of(shape, millimetresPerUnit, view, options);
         List<Double> sizes = LetterSizes.onPaper(Spacing.median(outline.x(), outline.y()));
         ShapeDrawing best = ShapeDrawing.of(outline, sizes.get(0));
@@ -39,7 +38,7 @@ public final class ShapeSheet {
     }
 
     /** Draws a shape for looking at it; what is meant by the parameters is the same. */
-    public static SheetPicture picture(Shape shape, double millimetresPerUnit, View view, SheetOptions options) {
+    public static SheetPicture picture(ScaledShape shape, double millimetresPerUnit, View view, SheetOptions options) {
         Outline outline = Outline.of(shape, millimetresPerUnit, view, options);
         double longer = Math.max(outline.outerBox().width(), outline.outerBox().height());
         List<LetterSizes.ForPicture> sizes = LetterSizes.onPicture(longer);

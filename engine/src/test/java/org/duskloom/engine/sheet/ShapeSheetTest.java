@@ -12,7 +12,6 @@ import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.display.DisplayReader;
-import org.duskloom.engine.display.Shape;
 import org.duskloom.engine.document.JsonReader;
 import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.label.Area;
@@ -29,8 +28,12 @@ import org.w3c.dom.NodeList;
 class ShapeSheetTest {
     private static final SheetOptions HOLES = new SheetOptions(12);
 
-    private static Shape shape(String step) {
-        return display(step).shapes().get(0);
+    private static ScaledShape shape(String step) {
+        return shape(step, 1);
+    }
+
+    private static ScaledShape shape(String step, double scale) {
+        return new ScaledShape(display(step).shapes().get(0), scale, List.of("a-1"), false);
     }
 
     private static Display display(String step) {
@@ -59,7 +62,7 @@ class ShapeSheetTest {
     /** Two units of a centimetre apart are 20 mm on paper: SVG 1.1 (W3C) makes a unit of the view box a millimetre here. */
     @Test
     void svgIsTrueToScale() throws Exception {
-        Shape line = shape("{\"line\": {\"from\": [0, 0], \"to\": [8, 6], \"count\": 6}}");
+        ScaledShape line = shape("{\"line\": {\"from\": [0, 0], \"to\": [8, 6], \"count\": 6}}");
         Document svg = parsed(ShapeSheet.draw(line, 10, View.FRONT, new SheetOptions(9)));
 
         Element root = svg.getDocumentElement();
@@ -73,6 +76,42 @@ class ShapeSheetTest {
         // From (0, 0) to (80, 60) mm: a right triangle of 60, 80 and 100.
         assertThat(number(last, "cx") - number(first, "cx")).isCloseTo(80, within(1e-3));
         assertThat(number(first, "cy") - number(last, "cy")).isCloseTo(60, within(1e-3));
+    }
+
+    /** At scale 0.9 in centimetres, (0, 0) and (80, 60) are 720 mm across and 540 mm up; holes and the bar stay as they are. */
+    @Test
+    void svgIsTrueToTheScaleOfTheProp() throws Exception {
+        ScaledShape line = shape("{\"line\": {\"from\": [0, 0], \"to\": [80, 60], \"count\": 6}}", 0.9);
+        Drawing drawing = ShapeSheet.draw(line, 10, View.FRONT, HOLES);
+        List<Element> holes = holes(parsed(drawing), 6);
+        assertThat(number(holes.get(5), "cx") - number(holes.get(0), "cx")).isCloseTo(720, within(1e-3));
+        assertThat(number(holes.get(0), "cy") - number(holes.get(5), "cy")).isCloseTo(540, within(1e-3));
+        assertThat(texts(drawing))
+                .extracting(Stroke.Text::words)
+                .contains("a, scale 0.9, from the front", "6 pixels, 720 x 540 mm, holes 12.0 mm", "100 mm");
+    }
+
+    @Test
+    void saysForWhichPropsASizeIs() {
+        String step = "{\"line\": {\"from\": [0, 0], \"to\": [80, 60], \"count\": 6}}";
+        String others = "; other props have it at another scale";
+        for (int props : new int[] {1, 5, 6, 14}) {
+            List<String> names =
+                    IntStream.rangeClosed(1, props).mapToObj(i -> "p" + i).toList();
+            ScaledShape of = new ScaledShape(shape(step).shape(), 1, names, true);
+            String said = props <= 5
+                    ? "for " + String.join(", ", names) + others
+                    : "for p1, p2, p3, p4 and " + (props - 4) + " more" + others;
+            for (View view : View.values()) {
+                assertThat(texts(ShapeSheet.picture(of, 1, view, HOLES).drawing()))
+                        .extracting(Stroke.Text::words)
+                        .contains(said);
+            }
+        }
+        assertThat(texts(ShapeSheet.draw(shape(step), 1, View.FRONT, HOLES)))
+                .extracting(Stroke.Text::words)
+                .contains("a, scale 1, from the front")
+                .noneMatch(words -> words.contains("for "));
     }
 
     /** The outlines of the holes, in the order of the wire. */
@@ -90,7 +129,7 @@ class ShapeSheetTest {
 
     @Test
     void scaleBarIsAHundredMillimetresLong() throws Exception {
-        Shape ring = shape("{\"ring\": {\"count\": 24, \"radius\": 150}}");
+        ScaledShape ring = shape("{\"ring\": {\"count\": 24, \"radius\": 150}}");
         NodeList lines = parsed(ShapeSheet.draw(ring, 1, View.FRONT, HOLES)).getElementsByTagName("line");
         assertThat(java.util.stream.IntStream.range(0, lines.getLength()).mapToObj(i -> (Element) lines.item(i)))
                 .anyMatch(line -> Math.abs(number(line, "x2") - number(line, "x1") - 100) < 1e-9
@@ -99,7 +138,7 @@ class ShapeSheetTest {
 
     @Test
     void theBackIsTheMirroredFront() {
-        Shape line = shape("{\"line\": {\"from\": [0, 0], \"to\": [80, 60], \"count\": 6}}");
+        ScaledShape line = shape("{\"line\": {\"from\": [0, 0], \"to\": [80, 60], \"count\": 6}}");
         List<Stroke.Circle> front = circles(ShapeSheet.draw(line, 1, View.FRONT, HOLES));
         List<Stroke.Circle> back = circles(ShapeSheet.draw(line, 1, View.BACK, HOLES));
         assertThat(back).hasSameSizeAs(front);
@@ -139,7 +178,7 @@ class ShapeSheetTest {
             145; {"ring": {"count": 72, "radius": 300}}, {"ring": {"count": 48, "radius": 200}}, {"ring": {"count": 24, "radius": 100}}, {"points": [[0, 0]]}
             """)
     void everyPixelIsNumberedAndNothingOverlaps(int pixels, String step) {
-        Shape shape = shape(step);
+        ScaledShape shape = shape(step);
         for (View view : View.values()) {
             assertNumbered(pixels, ShapeSheet.draw(shape, 1, view, HOLES));
             SheetPicture picture = ShapeSheet.picture(shape, 1, view, HOLES);
@@ -215,7 +254,7 @@ class ShapeSheetTest {
     /** Numbers are 1, 2, ... as they were wired: where they were all, they would be all that one sees. */
     @Test
     void ofThousandsEveryTenthIsNumbered() {
-        Shape pole = shape("{\"helix\": {\"count\": 2400, \"radius\": 240, \"height\": 6000, \"turns\": 60}}");
+        ScaledShape pole = shape("{\"helix\": {\"count\": 2400, \"radius\": 240, \"height\": 6000, \"turns\": 60}}");
         assertThat(numbers(ShapeSheet.draw(pole, 1, View.FRONT, HOLES)))
                 .extracting(Stroke.Text::words)
                 .hasSize(241)
@@ -230,7 +269,7 @@ class ShapeSheetTest {
         for (int i = 0; i < pixels; i++) {
             points.append(String.format(Locale.ROOT, "%s[%d, 0]", i == 0 ? "" : ", ", 50 * i));
         }
-        Shape shape = shape("{\"points\": [" + points + "]}");
+        ScaledShape shape = shape("{\"points\": [" + points + "]}");
         assertThat(circles(ShapeSheet.draw(shape, 1, View.FRONT, HOLES))).hasSizeGreaterThanOrEqualTo(pixels);
     }
 
