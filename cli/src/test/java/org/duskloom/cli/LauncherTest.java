@@ -144,6 +144,33 @@ class LauncherTest {
         assertThat(project.resolve("called")).hasContent(project + "\n-q|-B|-DskipTests|-pl|cli|-am|package|");
     }
 
+    /** Tests and guides are no part of the program: who edits them need not build it anew. */
+    @Test
+    void saysThatTheSourcesAreNewer() throws Exception {
+        Map<String, String> environment = Map.of("JAVA_HOME", javaHome.toString(), "PATH", "/usr/bin:/bin");
+        FileTime built = FileTime.fromMillis(1_000_000_000);
+        FileTime later = FileTime.fromMillis(1_000_002_000);
+        Files.setLastModifiedTime(jar, built);
+        for (String part :
+                List.of("engine/src/main/java/A.java", "effects/src/main/B", "demos/firsts/wash.json", "pom.xml")) {
+            Path source = project.resolve(part);
+            Files.createDirectories(source.getParent());
+            Files.writeString(source, "");
+            Files.setLastModifiedTime(source, later);
+            assertThat(run(launcher, environment, "check"))
+                    .isEqualTo("0: duskloom: " + part + " is newer than the program; build it anew with"
+                            + "  mvn -q -DskipTests package|" + OPTIONS + jar + "|check|");
+            Files.setLastModifiedTime(source, built);
+            assertThat(run(launcher, environment, "check")).isEqualTo("0: " + OPTIONS + jar + "|check|");
+        }
+        for (String part : List.of("engine/src/test/java/A.java", "README.md", "demos/garden/show.json")) {
+            Path other = project.resolve(part);
+            Files.createDirectories(other.getParent());
+            Files.writeString(other, "");
+            assertThat(run(launcher, environment, "check")).isEqualTo("0: " + OPTIONS + jar + "|check|");
+        }
+    }
+
     @Test
     void showsWhyTheBuildFailed() throws Exception {
         Files.delete(jar);
