@@ -47,7 +47,7 @@ final class CssColorFunction {
         if (commas && mixed) {
             throw refuse("mixes numbers and percentages between its commas");
         }
-        return rounded(number(0, 255), number(1, 255), number(2, 255));
+        return decoded(number(0, 255) / 255, number(1, 255) / 255, number(2, 255) / 255);
     }
 
     private LinearColor hsl() throws TextFormatException {
@@ -55,12 +55,12 @@ final class CssColorFunction {
                 && !(parts.get(1).is(CssValue.Kind.PERCENTAGE) && parts.get(2).is(CssValue.Kind.PERCENTAGE))) {
             throw refuse("needs percentages between its commas");
         }
-        return rounded(HueColors.ofHsl(hueDegrees(0), share(number(1, 100) / 100), share(number(2, 100) / 100)));
+        return decoded(HueColors.ofHsl(hueDegrees(0), share(number(1, 100) / 100), share(number(2, 100) / 100)));
     }
 
     private LinearColor hwb() throws TextFormatException {
         readParts(false);
-        return rounded(HueColors.ofHwb(hueDegrees(0), share(number(1, 100) / 100), share(number(2, 100) / 100)));
+        return decoded(HueColors.ofHwb(hueDegrees(0), share(number(1, 100) / 100), share(number(2, 100) / 100)));
     }
 
     private LinearColor oklab() throws TextFormatException {
@@ -145,16 +145,16 @@ final class CssColorFunction {
         return parts.size() < 4 ? 1 : share(number(3, 1));
     }
 
-    private LinearColor rounded(LinearRgb encoded) throws TextFormatException {
-        return rounded(encoded.red() * 255, encoded.green() * 255, encoded.blue() * 255);
+    private LinearColor decoded(LinearRgb encoded) throws TextFormatException {
+        return decoded(encoded.red(), encoded.green(), encoded.blue());
     }
 
-    private LinearColor rounded(double red, double green, double blue) throws TextFormatException {
-        return LinearColor.ofCodes(code(red), code(green), code(blue)).withAlpha((float) alpha());
-    }
-
-    private static int code(double value) {
-        return (int) Math.floor(Math.max(0, Math.min(value, 255)) + 0.5);
+    private LinearColor decoded(double red, double green, double blue) throws TextFormatException {
+        return new LinearColor(
+                (float) Srgb.decode(share(red)),
+                (float) Srgb.decode(share(green)),
+                (float) Srgb.decode(share(blue)),
+                (float) alpha());
     }
 
     private static double share(double value) {
