@@ -47,6 +47,25 @@ final class BlendModeTest {
         assertThat(mode.alphaOver(1, 0.5f)).isEqualTo(1);
     }
 
+    /**
+     * "soft-light" with Cs = 1 is D(Cb), which is ((16 Cb - 12) Cb + 4) Cb up to a quarter and the root of Cb above: 0.489984 (and
+     * not the root, 0.489898) at 0.24, 0.5 at 0.25 either way, 0.509902 (and not 0.510016) at 0.26; with Cs = 0.75 half of the way
+     * from Cb to it.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "0.1, 1, 0.296",
+        "0.24, 1, 0.489984",
+        "0.25, 1, 0.5",
+        "0.26, 1, 0.509902",
+        "0.81, 1, 0.9",
+        "0.24, 0.75, 0.364992",
+        "0.26, 0.75, 0.384951"
+    })
+    void softLightChangesItsCurveAtAQuarter(float cb, float cs, float blended) {
+        assertThat(BlendMode.SOFT_LIGHT.blend(cb, cs)).isEqualTo(blended, within(CLOSE));
+    }
+
     /** The order of the tests in "color-dodge" and "color-burn" decides at the corners. */
     @Test
     void cornersOfDodgeAndBurn() {
