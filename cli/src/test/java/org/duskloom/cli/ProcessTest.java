@@ -133,6 +133,26 @@ class ProcessTest {
         assertThat(namesIn(out)).containsExactly("frames.rgb");
     }
 
+    /** SIGKILL cannot be caught, so the next run finds what the first was writing. */
+    @Test
+    void oneRunAtATimeWritesIntoAFolder() throws Exception {
+        Path out = folder.resolve("out");
+        Process run = startLongRun(out);
+        Path show = Garden.in(folder.resolve("short"));
+        Process second = ProgramProcess.of("render", show, "-o", out, "--force")
+                .redirectErrorStream(true)
+                .start();
+        assertThat(said(second))
+                .isEqualTo("duskloom: " + out.resolve("frames.rgb") + " is in use by process " + run.pid()
+                        + "; wait for its end, or write somewhere else\n");
+        assertThat(second.waitFor()).isEqualTo(1);
+        assertThat(run.isAlive()).isTrue();
+        run.destroyForcibly().waitFor();
+        Process third = ProgramProcess.of("render", show, "-o", out).start();
+        assertThat(third.waitFor()).isZero();
+        assertThat(namesIn(out)).containsExactly("frames.json", "frames.rgb");
+    }
+
     /** A day at 100 frames per second: it goes on until it is stopped. Returns when frames are being written. */
     private Process startLongRun(Path out) throws Exception {
         Path show = Garden.in(folder.resolve("garden"), "24:00:00");
@@ -147,12 +167,8 @@ class ProcessTest {
     }
 
     private static boolean isWriting(Path out) throws IOException {
-        for (String name : namesIn(out)) {
-            if (name.startsWith(".frames.rgb.part-") && Files.size(out.resolve(name)) > 0) {
-                return true;
-            }
-        }
-        return false;
+        Path frames = out.resolve(".frames.rgb.part/new");
+        return Files.exists(frames) && Files.size(frames) > 0;
     }
 
     /** Not {@link Process#destroy}: it would take the streams away too. */

@@ -15,6 +15,11 @@ import java.util.Set;
 /** The folders made for outputs that are not final yet, so that a run that fails can take them away again. */
 final class CreatedFolders {
     private final Set<Path> removable = new LinkedHashSet<>();
+    private final FileCalls calls;
+
+    CreatedFolders(FileCalls calls) {
+        this.calls = calls;
+    }
 
     /** Makes a folder and what is missing above it. */
     void create(Path folder) throws IOException {
@@ -40,7 +45,7 @@ final class CreatedFolders {
         deepestFirst.sort(Comparator.comparingInt(Path::getNameCount).reversed());
         for (Path folder : deepestFirst) {
             try {
-                Files.deleteIfExists(folder);
+                calls.delete(folder);
                 removable.remove(folder);
             } catch (IOException stillUsed) {
                 // Another output stands in it, or somebody else's file: both are reasons to leave it.
@@ -51,7 +56,7 @@ final class CreatedFolders {
 
     private void createOne(Path folder) throws IOException {
         try {
-            Files.createDirectory(folder);
+            calls.makeFolder(folder);
             removable.add(folder.toRealPath());
         } catch (FileAlreadyExistsException madeMeanwhile) {
             if (!Files.isDirectory(folder)) {

@@ -6,31 +6,30 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * Where an output goes, with links followed.
  *
  * @param asked the name as it was given, for messages
- * @param path the file itself; for a device, the name as given
+ * @param path the file or folder itself; for a device, the name as given
  * @param straight whether it is a device or a pipe, which is written to and never replaced
  */
 record Destination(Path asked, Path path, boolean straight) {
-    /** Not a file that could be found by name: told apart by identity. */
-    static final Destination STANDARD_OUTPUT =
-            new Destination(Path.of("standard output"), Path.of("standard output"), true);
-
     /**
-     * Looks at what stands under the name, and makes the folder where it is missing.
+     * Looks at what stands under the name, and makes the folder around it where that is missing.
      *
-     * @throws OutputRefusedException if a folder stands there, a link that leads nowhere, or a file that may not be
-     *     replaced
+     * @throws OutputRefusedException if something stands there that may not be replaced, or a link that leads nowhere
      * @throws IOException if the folder cannot be made or looked at
      */
-    static Destination resolve(Path asked, IfExists ifExists, CreatedFolders folders) throws IOException {
+    static Destination resolve(StagedTarget.Wish wish, CreatedFolders folders) throws IOException {
+        Path asked = wish.asked();
         Optional<BasicFileAttributes> found = attributes(asked);
         if (found.isPresent()) {
-            refuseUnlessReplaceable(asked, found.get(), ifExists);
+            refuseUnlessReplaceable(asked, found.get(), wish);
             boolean straight = found.get().isOther();
             return new Destination(asked, straight ? asked : asked.toRealPath(), straight);
         }
@@ -42,25 +41,53 @@ record Destination(Path asked, Path path, boolean straight) {
         return new Destination(asked, whole.getParent().toRealPath().resolve(whole.getFileName()), false);
     }
 
-    /** Looks again, just before the new file takes its place: things may have changed while it was written. */
-    void refuseIfTaken(IfExists ifExists) throws IOException {
+    /** Looks again, just before the new one takes its place: things may have changed while it was written. */
+    void refuseIfTaken(StagedTarget.Wish wish) throws IOException {
         Optional<BasicFileAttributes> found = attributes(path);
         if (found.isPresent()) {
-            refuseUnlessReplaceable(asked, found.get(), ifExists);
+            refuseUnlessReplaceable(asked, found.get(), wish);
             if (found.get().isOther()) {
                 throw new OutputRefusedException(asked + " has become a device or a pipe while it was written");
             }
         }
     }
 
-    private static void refuseUnlessReplaceable(Path asked, BasicFileAttributes found, IfExists ifExists)
-            throws OutputRefusedException {
-        if (found.isDirectory()) {
+    private static void refuseUnlessReplaceable(Path asked, BasicFileAttributes found, StagedTarget.Wish wish)
+            throws IOException {
+        if (wish.members().isPresent()) {
+            refuseFolder(asked, found, wish.ifExists(), wish.members().get());
+        } else if (found.isDirectory()) {
             throw new OutputRefusedException(asked + " is a folder; give the name of a file");
-        }
-        if (found.isRegularFile() && ifExists == IfExists.REFUSE) {
+        } else if (found.isRegularFile() && wish.ifExists() == IfExists.REFUSE) {
             throw OutputRefusedException.ofExisting(asked);
         }
+    }
+
+    /** An empty folder may always be used, one that holds anything else than such outputs never. */
+    private static void refuseFolder(Path asked, BasicFileAttributes found, IfExists ifExists, Pattern members)
+            throws IOException {
+        if (!found.isDirectory()) {
+            throw new OutputRefusedException(asked + " is no folder; a folder of that name is to be written");
+        }
+        Optional<Path> other = Optional.empty();
+        boolean empty;
+        try (Stream<Path> entries = Files.list(asked)) {
+            List<Path> all = entries.sorted().toList();
+            empty = all.isEmpty();
+            other = all.stream().filter(entry -> !isMember(entry, members)).findFirst();
+        }
+        if (other.isPresent()) {
+            throw new OutputRefusedException(asked + " is replaced as a whole, and holds "
+                    + other.get().getFileName() + ", which is something else; move that away or write somewhere else");
+        }
+        if (!empty && ifExists == IfExists.REFUSE) {
+            throw OutputRefusedException.ofExisting(asked);
+        }
+    }
+
+    private static boolean isMember(Path entry, Pattern members) {
+        return Files.isRegularFile(entry)
+                && members.matcher(entry.getFileName().toString()).matches();
     }
 
     private static Optional<BasicFileAttributes> attributes(Path file) throws IOException {

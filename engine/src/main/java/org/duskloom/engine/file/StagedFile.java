@@ -9,16 +9,12 @@ import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.util.Collection;
-import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 
 /**
- * A file in the making. It is written beside its final name, as {@code .NAME.part-*}; {@link #finish} brings it to the
- * disk and gives it its name, in one step that a crash cannot split. Until then, whatever stood under that name stays.
- * Closing an unfinished file leaves nothing behind, and so does {@link StagedFiles#abandonAll}.
+ * A file in the making. It is written beside its final name, in the folder {@code .NAME.part}; {@link #finish} brings it
+ * to the disk and gives it its name, in one step that a crash cannot split. Until then, whatever stood under that name
+ * stays. Closing an unfinished file leaves nothing behind, and so does {@link StagedFiles#abandonAll}.
  *
  * <p>A device, a pipe or the standard output cannot be staged: its bytes go straight through.
  *
@@ -26,34 +22,25 @@ import java.util.concurrent.atomic.AtomicReference;
  */
 public final class StagedFile implements Closeable {
     private static final int BUFFER_BYTES = 1 << 18;
+    private static final ByteBuffer NONE = ByteBuffer.allocate(0);
 
-    private enum State {
-        OPEN,
-        FINISHED,
-        PUBLISHED,
-        ABANDONED
-    }
-
-    private final Destination destination;
-    private final IfExists ifExists;
-    private final Optional<Path> part;
-    private final Optional<OutputGroup> group;
+    private final Completion completion;
+    private final FileCalls calls;
     private final FileChannel channel;
-    private final ByteBuffer buffer = ByteBuffer.allocateDirect(BUFFER_BYTES);
-    private final AtomicReference<State> state = new AtomicReference<>(State.OPEN);
-    private long bytesTaken;
+    private final boolean straight;
 
-    private StagedFile(
-            Destination destination,
-            IfExists ifExists,
-            Optional<Path> part,
-            Optional<OutputGroup> group,
-            FileChannel channel) {
-        this.destination = destination;
-        this.ifExists = ifExists;
-        this.part = part;
-        this.group = group;
+    /** Made for the first small piece, and let go at the end: files are many, those being written few. */
+    private ByteBuffer buffer = NONE;
+
+    private long bytesTaken;
+    private volatile boolean closed;
+
+    /** @param straight whether a reader may be waiting at the other end */
+    StagedFile(Completion completion, FileCalls calls, FileChannel channel, boolean straight) {
+        this.completion = completion;
+        this.calls = calls;
         this.channel = channel;
+        this.straight = straight;
     }
 
     /**
@@ -63,15 +50,14 @@ public final class StagedFile implements Closeable {
      * @throws IOException if the file cannot be begun
      */
     public static StagedFile open(Path target, IfExists ifExists) throws IOException {
-        return open(target, ifExists, Optional.empty());
+        return OutputGroup.ofOne(ifExists).open(target);
     }
 
     /** Whatever reads the program's standard output. Finishing does not close it. */
     public static StagedFile standardOutput() {
         @SuppressWarnings("resource") // the process owns it
         FileChannel channel = new FileOutputStream(FileDescriptor.out).getChannel();
-        return new StagedFile(
-                Destination.STANDARD_OUTPUT, IfExists.REPLACE, Optional.empty(), Optional.empty(), channel);
+        return new StagedFile(new StandardOutput(), new SystemCalls(), channel, true);
     }
 
     /**
@@ -89,21 +75,9 @@ public final class StagedFile implements Closeable {
         }
     }
 
-    static StagedFile open(Path target, IfExists ifExists, Optional<OutputGroup> group) throws IOException {
-        return StagedFiles.begin(target, ifExists, destination -> {
-            if (destination.straight()) {
-                FileChannel channel = FileChannel.open(destination.path(), StandardOpenOption.WRITE);
-                return new StagedFile(destination, ifExists, Optional.empty(), group, channel);
-            }
-            Path part = PartFiles.fresh(destination.path());
-            FileChannel channel = FileChannel.open(part, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-            return new StagedFile(destination, ifExists, Optional.of(part), group, channel);
-        });
-    }
-
     /** The file's name as it was asked for. */
     public Path target() {
-        return destination.asked();
+        return completion.asked();
     }
 
     /** How many bytes were given to it so far. */
@@ -114,18 +88,18 @@ public final class StagedFile implements Closeable {
     /**
      * Appends bytes.
      *
+     * @throws ReaderGoneException if the file is a pipe that nobody reads any more
      * @throws IOException if they cannot be written, or if the file was abandoned
      */
     public void write(byte[] bytes, int offset, int length) throws IOException {
-        int from = offset;
-        int end = offset + length;
-        while (from < end) {
-            if (!buffer.hasRemaining()) {
-                drain();
-            }
-            int step = Math.min(buffer.remaining(), end - from);
-            buffer.put(bytes, from, step);
-            from += step;
+        if (buffer.remaining() < length) {
+            drain();
+        }
+        if (length >= BUFFER_BYTES) {
+            put(ByteBuffer.wrap(bytes, offset, length));
+        } else {
+            makeRoom();
+            buffer.put(bytes, offset, length);
         }
         bytesTaken += length;
     }
@@ -146,8 +120,8 @@ public final class StagedFile implements Closeable {
     }
 
     /**
-     * All is written: brings it to the disk and gives the file its name. In an {@link OutputGroup}, the name is given
-     * when the group is published.
+     * All is written: brings it to the disk and gives the file its name. In an {@link OutputGroup}, both is done when the
+     * group is published.
      *
      * @throws IOException if that fails; the file is then abandoned
      */
@@ -156,95 +130,60 @@ public final class StagedFile implements Closeable {
             drain();
             settle();
         } catch (IOException fault) {
-            abandon();
+            completion.abandon();
             throw fault;
         }
-        if (destination.straight()) {
-            state.set(State.PUBLISHED);
-        } else if (!state.compareAndSet(State.OPEN, State.FINISHED)) {
-            throw abandonedEarly();
-        } else if (group.isPresent()) {
-            group.get().finished(this);
-        } else {
-            StagedFiles.publish(List.of(this));
-        }
+        closed = true;
+        completion.finished();
     }
 
     /** Abandons the file, if it is not finished. */
     @Override
     public void close() {
-        if (state.get() == State.OPEN) {
-            abandon();
+        if (!closed) {
+            closed = true;
+            completion.abandon();
+            buffer = NONE;
         }
     }
 
-    Destination destination() {
-        return destination;
-    }
-
-    IfExists ifExists() {
-        return ifExists;
-    }
-
-    /** The file beside the final name that holds the bytes. Only a file that is not straight has one. */
-    Path part() {
-        return part.orElseThrow();
-    }
-
-    boolean isOpen() {
-        return state.get() == State.OPEN;
-    }
-
-    boolean isAbandoned() {
-        return state.get() == State.ABANDONED;
-    }
-
-    boolean isFinished() {
-        return state.get() == State.FINISHED;
-    }
-
-    void markPublished() {
-        state.set(State.PUBLISHED);
-    }
-
-    /** Removes what was written, unless it is final. From any thread. */
-    void abandon() {
-        State before = state.getAndUpdate(now -> now == State.PUBLISHED ? now : State.ABANDONED);
-        if (before == State.OPEN || before == State.FINISHED) {
-            closeQuietly();
-            part.ifPresent(PartFiles::delete);
-            StagedFiles.forget(this);
+    /** Some file systems tell of a full disk as late as this. */
+    private void settle() throws IOException {
+        buffer = NONE;
+        if (!(completion instanceof StandardOutput)) {
+            try {
+                channel.close();
+            } catch (IOException fault) {
+                throw writeFault(fault);
+            }
         }
     }
 
     private void append(byte value) throws IOException {
         if (!buffer.hasRemaining()) {
             drain();
+            makeRoom();
         }
         buffer.put(value);
         bytesTaken++;
     }
 
+    private void makeRoom() {
+        if (buffer == NONE) {
+            buffer = ByteBuffer.allocate(BUFFER_BYTES);
+        }
+    }
+
     private void drain() throws IOException {
         buffer.flip();
-        try {
-            while (buffer.hasRemaining()) {
-                channel.write(buffer);
-            }
-        } catch (IOException fault) {
-            throw writeFault(fault);
-        }
+        put(buffer);
         buffer.clear();
     }
 
-    /** Whether the bytes are on the disk is known only now: some file systems tell of a full disk this late. */
-    private void settle() throws IOException {
+    private void put(ByteBuffer bytes) throws IOException {
         try {
-            if (!destination.straight()) {
-                channel.force(true);
-            }
-            if (destination != Destination.STANDARD_OUTPUT) {
-                channel.close();
+            if (bytes.hasRemaining()) {
+                calls.write(channel, bytes);
             }
         } catch (IOException fault) {
             throw writeFault(fault);
@@ -252,24 +191,35 @@ public final class StagedFile implements Closeable {
     }
 
     private IOException writeFault(IOException fault) {
-        return state.get() == State.ABANDONED
-                ? abandonedEarly()
-                : OutputFault.of("cannot write", destination.asked(), fault);
-    }
-
-    IOException abandonedEarly() {
-        return new IOException(destination.asked() + " was abandoned before it was complete");
-    }
-
-    private void closeQuietly() {
-        if (destination == Destination.STANDARD_OUTPUT) {
-            return;
+        if (completion.isAbandoned()) {
+            return completion.abandonedEarly();
         }
-        try {
-            channel.close();
-        } catch (IOException alreadyLost) {
-            // The file is being thrown away: there is nothing left to save.
-            return;
+        if (straight && ReaderGoneException.tells(fault)) {
+            return new ReaderGoneException(fault);
+        }
+        return OutputFault.of("cannot write", target(), fault);
+    }
+
+    /** Not a file that could be found by name, and nothing to be given up. */
+    private record StandardOutput() implements Completion {
+        @Override
+        public Path asked() {
+            return Path.of("standard output");
+        }
+
+        @Override
+        public void finished() {
+            // It stays open: the process owns it.
+        }
+
+        @Override
+        public void abandon() {
+            // What is written is written.
+        }
+
+        @Override
+        public boolean isAbandoned() {
+            return false;
         }
     }
 }

@@ -39,7 +39,7 @@ public final class FrameOutputs implements Closeable {
             for (OutputKind kind : kinds) {
                 sinks.add(kind.open(folder));
             }
-            this.manifest = folder.open(FrameManifest.FILE);
+            this.manifest = folder.openManifest(FrameManifest.FILE);
         } catch (IOException | RuntimeException refused) {
             close();
             throw refused;

@@ -3,9 +3,11 @@ package org.duskloom.engine.format;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.regex.Pattern;
 import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.file.OutputGroup;
 import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.file.StagedFolder;
 
 /**
  * The folder that a run writes into. All its files become final together, when the run is complete; closing before that
@@ -52,13 +54,37 @@ public final class OutputFolder implements Closeable {
         return group.open(target);
     }
 
+    /**
+     * Begins the file that speaks of the others: see {@link OutputGroup#openManifest}.
+     *
+     * @throws IOException if that cannot be done, or the name is refused
+     */
+    StagedFile openManifest(String name) throws IOException {
+        Path target = path(name);
+        guard.check(target);
+        return group.openManifest(target);
+    }
+
+    /**
+     * Begins a folder of many files, one for each frame, say: see {@link OutputGroup#openFolder}.
+     *
+     * @param name as seen from the folder, with slashes
+     * @param members what the names of its files look like
+     * @throws IOException if that cannot be done, or the name is refused
+     */
+    public StagedFolder openFolder(String name, Pattern members) throws IOException {
+        Path target = path(name);
+        guard.check(target);
+        return group.openFolder(target, members);
+    }
+
     /** Where a file of that name is, in the making or final. */
     public Path path(String name) {
         return folder.resolve(name);
     }
 
     /**
-     * All files are finished: gives them their names, in the order in which they were finished.
+     * All files are finished: gives them their names, the manifest last.
      *
      * @throws IOException if that fails; then none has its name
      */
