@@ -7,14 +7,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.format.FrameOutputs;
 import org.duskloom.engine.format.OutputFolder;
 import org.duskloom.engine.format.OutputKind;
-import org.duskloom.engine.format.RgbKind;
+import org.duskloom.engine.format.StreamKind;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.time.FrameSpan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -25,12 +27,15 @@ import picocli.CommandLine.Option;
         name = "render",
         sortOptions = false,
         sortSynopsis = false,
-        header = "Render a show into a file of frames.",
+        header = "Render a show into files of frames.",
         description = {
             "",
-            "Writes frames.rgb (frame after frame, pixel after pixel in wiring order, one byte each of red, green and"
-                    + " blue) and frames.json, which says how many there are and what they were made from. The same"
-                    + " show gives the same bytes, however it is cut into --frames and on any number of --threads.",
+            "Writes frames.json, which says how many frames there are and what they were made from, and beside it what"
+                    + " --as asks for, all in one go:",
+            "  rgb   frames.rgb: frame after frame, pixel after pixel in wiring order,",
+            "        a byte each of red, green and blue",
+            "  npy   frames.npy: an array for NumPy, of the shape (frames, pixels, 3)",
+            "The same show gives the same bytes, however it is cut into --frames and on any number of --threads.",
             ""
         },
         footer = {
@@ -42,6 +47,8 @@ import picocli.CommandLine.Option;
             "      Again after a change, with pictures to look at.",
             "  duskloom render garden/show.json -o out/2 --frames 960..1920",
             "      The second half of 1920 frames; another machine may do the first.",
+            "  duskloom render garden/show.json -o out --as rgb,npy",
+            "      For a player, and for NumPy.",
             "  duskloom render garden/show.json -o - > frames.rgb",
             "      For a pipe: frames.rgb alone."
         })
@@ -57,8 +64,15 @@ final class RenderCommand implements Callable<Integer> {
             paramLabel = "DIR",
             required = true,
             description =
-                    "The folder for the files; made if it is missing. - writes the frames alone, to standard output.")
+                    "The folder for the files; made if it is missing. - writes rgb or npy alone, to standard output.")
     private Path output;
+
+    @Option(
+            names = "--as",
+            paramLabel = "WORDS",
+            defaultValue = "rgb",
+            description = "What to write, words with commas between; rgb unless written.")
+    private String words;
 
     @Option(
             names = "--frames",
@@ -92,6 +106,7 @@ final class RenderCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, InterruptedException {
         int usedThreads = threads();
+        List<OutputKind> kinds = kinds();
         if (strip && OutputNames.isStandardOutput(output)) {
             throw new MisuseException("--strip needs a folder, and -o is the standard output");
         }
@@ -103,22 +118,22 @@ final class RenderCommand implements Callable<Integer> {
         FrameSpan span = span(source.info().showFrames());
         Rendering rendering = new Rendering(source, FrameList.of(span), usedThreads);
         if (OutputNames.isStandardOutput(output)) {
-            pour(rendering);
+            pour(streamKind(kinds), rendering);
         } else {
-            render(loaded.get(), rendering);
+            render(loaded.get(), kinds, rendering);
         }
         return ExitCode.DONE;
     }
 
-    private void pour(Rendering rendering) throws IOException, InterruptedException {
-        try (FrameSink sink = new RgbKind().into(StagedFile.standardOutput())) {
+    private void pour(StreamKind kind, Rendering rendering) throws IOException, InterruptedException {
+        try (FrameSink sink = kind.into(StagedFile.standardOutput())) {
             rendering.into(List.of(sink), streams);
         }
     }
 
-    private void render(LoadedShow loaded, Rendering rendering) throws IOException, InterruptedException {
+    private void render(LoadedShow loaded, List<OutputKind> kinds, Rendering rendering)
+            throws IOException, InterruptedException {
         long start = System.nanoTime();
-        List<OutputKind> kinds = kinds();
         OutputFolder folder = new OutputFolder(output, OutputNames.ifExists(force), loaded::refuseAsOutput);
         try (FrameOutputs outputs = new FrameOutputs(folder, kinds, rendering.info(), loaded.origin())) {
             Room.require(folder, kinds, rendering.info());
@@ -130,7 +145,10 @@ final class RenderCommand implements Callable<Integer> {
     }
 
     private List<OutputKind> kinds() {
-        List<OutputKind> kinds = new ArrayList<>(List.of(OutputKinds.ALL.kind("rgb")));
+        List<OutputKind> kinds = new ArrayList<>(framesKinds());
+        if (OutputNames.isStandardOutput(output)) {
+            streamKind(kinds);
+        }
         if (strip) {
             kinds.add(OutputKinds.ALL.kind("strip"));
             kinds.add(OutputKinds.ALL.kind("time"));
@@ -138,15 +156,41 @@ final class RenderCommand implements Callable<Integer> {
         return kinds;
     }
 
+    private List<OutputKind> framesKinds() {
+        try {
+            return OutputKinds.ALL.parse(words);
+        } catch (TextFormatException fault) {
+            throw new MisuseException(
+                    "--as: " + fault.getMessage() + (fault.hint().isEmpty() ? "" : "; " + fault.hint()));
+        }
+    }
+
+    /** The one thing that goes into a pipe. */
+    private static StreamKind streamKind(List<OutputKind> kinds) {
+        if (kinds.size() == 1 && kinds.get(0) instanceof StreamKind stream) {
+            return stream;
+        }
+        String streams = OutputKinds.ALL.kinds().stream()
+                .filter(kind -> kind.holdsFrames() && kind instanceof StreamKind)
+                .map(OutputKind::word)
+                .collect(Collectors.joining(" or "));
+        throw new MisuseException("-o - is the standard output, which takes one of " + streams + "; for "
+                + kinds.stream().map(OutputKind::word).collect(Collectors.joining(",")) + " name a folder");
+    }
+
     private void tellOfOlder(OutputFolder folder, List<OutputKind> written) {
         for (OutputKind kind : OutputKinds.ALL.kinds()) {
             for (String name : written.contains(kind) ? List.<String>of() : kind.files()) {
                 Path older = folder.path(name);
                 if (Files.exists(older)) {
-                    streams.tell(older + " is of an earlier rendering; --strip draws it anew");
+                    streams.tell(older + " is of an earlier rendering; " + remedy(kind));
                 }
             }
         }
+    }
+
+    private static String remedy(OutputKind kind) {
+        return kind.holdsFrames() ? "--as " + kind.word() + " writes it anew" : "--strip draws it anew";
     }
 
     private int threads() {

@@ -4,15 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.MessageDigest;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
+import org.duskloom.engine.format.OutputKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class RenderCommandTest {
@@ -147,6 +151,86 @@ class RenderCommandTest {
                         """);
         assertThat(Ran.with("render", show, "-o", out, "--force", "--strip").err())
                 .doesNotContain("earlier");
+    }
+
+    /** NumPy Enhancement Proposal 1: the numbers stand behind the header, here one of 128 bytes. */
+    @Test
+    void writesSeveralKindsInOnePass() throws IOException {
+        Path show = Garden.in(folder);
+        render(show, "rgb");
+        render(show, "both", "--as", "npy, rgb");
+        assertThat(namesIn(folder.resolve("both"))).containsExactly("frames.json", "frames.npy", "frames.rgb");
+        byte[] frames = Files.readAllBytes(folder.resolve("rgb/frames.rgb"));
+        assertThat(folder.resolve("both/frames.rgb")).hasBinaryContent(frames);
+        byte[] array = Files.readAllBytes(folder.resolve("both/frames.npy"));
+        assertThat(new String(array, 0, 128, StandardCharsets.ISO_8859_1))
+                .contains("{'descr': '|u1', 'fortran_order': False, 'shape': (80, 20, 3), }");
+        assertThat(Arrays.copyOfRange(array, 128, array.length)).isEqualTo(frames);
+        assertThat(Files.readString(folder.resolve("both/frames.json"))).contains("""
+                  "files": [
+                    {"file": "frames.npy", "bytes": 4928},
+                    {"file": "frames.rgb", "bytes": 4800}
+                  ],
+                """);
+    }
+
+    /** The digest is that of the light, whatever it is written as. */
+    @Test
+    void theDigestIsTheSameInEveryKind() throws IOException {
+        Path show = Garden.in(folder);
+        render(show, "rgb");
+        render(show, "npy", "--as", "npy");
+        assertThat(namesIn(folder.resolve("npy"))).containsExactly("frames.json", "frames.npy");
+        assertThat(digestIn("npy")).isEqualTo(digestIn("rgb")).hasSize(64);
+    }
+
+    private String digestIn(String name) throws IOException {
+        return Files.readString(folder.resolve(name).resolve("frames.json"))
+                .split("\"sha256\": \"")[1]
+                .substring(0, 64);
+    }
+
+    @Test
+    void tellsOfFramesThatItDidNotWriteAnew() throws IOException {
+        Path show = Garden.in(folder);
+        render(show, "out", "--as", "rgb");
+        Ran ran = Ran.with("render", show, "-o", folder.resolve("out"), "--as", "npy", "--force")
+                .without(folder);
+        assertThat(ran.err()).endsWith("out/frames.rgb is of an earlier rendering; --as rgb writes it anew\n");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+                    rbg     | --as: "rbg" is no kind of output; did you mean "rgb"? allowed: rgb, npy
+                    rgb,mp4 | --as: "mp4" is no kind of output; allowed: rgb, npy
+                    rgb,rgb | --as: "rgb" stands twice
+                    rgb,    | --as: "" is no kind of output; allowed: rgb, npy
+                    steps   | --as: "steps" is no kind of output; allowed: rgb, npy
+                    """)
+    void wordsThatAreNoneAreMisuse(String words, String message) throws IOException {
+        Path out = folder.resolve("out");
+        Ran ran = Ran.with("render", Garden.in(folder), "-o", out, "--as", words);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("duskloom render: " + message + "\n");
+        assertThat(out).doesNotExist();
+    }
+
+    @Test
+    void oneKindAloneGoesIntoAPipe() throws IOException {
+        Ran ran = Ran.with("render", Garden.in(folder), "-o", "-", "--as", "rgb,npy");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .contains("-o - is the standard output, which takes one of rgb or npy; for rgb,npy name a folder\n");
+    }
+
+    /** What the help says of a kind is what the kind says of itself. */
+    @Test
+    void theHelpTellsOfEveryKind() {
+        String help = Ran.with("render", "--help").out().replaceAll("\\s+", " ");
+        for (OutputKind kind : OutputKinds.ALL.kinds()) {
+            String line = " " + kind.word() + " " + String.join(", ", kind.files()) + ": " + kind.help() + " ";
+            assertThat(help.contains(line)).as(line).isEqualTo(kind.holdsFrames());
+        }
     }
 
     @Test
