@@ -7,14 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -87,60 +81,6 @@ class DocsTest {
                 assertThat(ran.code()).isZero();
             }
         }
-    }
-
-    /** The table of steps names the fields that each step takes, no more and no fewer. */
-    @Test
-    void theReadmeListsTheFieldsOfEveryStep() throws IOException {
-        Map<String, Set<String>> listed = new LinkedHashMap<>();
-        Matcher row = Pattern.compile("^\\| `(\\w+)` \\| (.*?) \\|$", Pattern.MULTILINE)
-                .matcher(section(Guide.of("README.md").text(), "| step |", "\n\n"));
-        while (row.find()) {
-            listed.put(row.group(1), names(row.group(2), "`(\\w+)`"));
-        }
-        assertThat(listed.keySet()).hasSize(8).contains("points");
-        listed.remove("points");
-        for (String step : listed.keySet()) {
-            Path display = Files.writeString(folder.resolve("step.json"), """
-                    {"duskloom": "display/1", "shapes": {"a": {"build": [{"%s": {"zz": 1}}]}},
-                     "props": [{"name": "a", "shape": "a", "at": [0, 0]}]}""".formatted(step));
-            String said = Ran.with("check", display).err();
-            assertThat(said).contains("has no field \"zz\"; allowed: ");
-            assertThat(listed.get(step)).isEqualTo(names(section(said, "allowed: ", "\n"), "(?<=[ ,])(\\w+)(?=,|$)"));
-        }
-    }
-
-    /** The words that a cue's fields take are those of the program. */
-    @Test
-    void theReadmeListsTheWordsOfAStaggerAndOfABlend() throws IOException {
-        String readme = Guide.of("README.md").text();
-        assertThat(names(section(readme, "the stage in that time; by", "|"), "`([\\w-]+)`"))
-                .isEqualTo(allowed("\"stagger\": {\"by\": \"zz\", \"time\": \"1s\"}"));
-        assertThat(names(section(readme, "before it in its layer:", "|"), "`([\\w-]+)`"))
-                .isEqualTo(allowed("\"blend\": \"zz\""));
-    }
-
-    private Set<String> allowed(String field) throws IOException {
-        Path show = Files.writeString(folder.resolve("words.json"), """
-                {"duskloom": "timeline/1", "map": "words.csv", "length": "1s", "layers": [{"cues": [
-                  {"on": "a", "spread": "each", "effect": "wash", %s}]}]}""".formatted(field));
-        Files.writeString(folder.resolve("words.csv"), "prop,pixel,x,y\na,1,0,0\n");
-        return names(section(Ran.with("check", show).err(), "allowed: ", "\n"), "(?<=[ ,])([\\w-]+)(?=,|$)");
-    }
-
-    /** What stands from a beginning up to an end. */
-    private static String section(String text, String beginning, String end) {
-        int from = text.indexOf(beginning);
-        assertThat(from).as(beginning).isNotNegative();
-        return text.substring(from, text.indexOf(end, from + beginning.length()));
-    }
-
-    private static Set<String> names(String text, String pattern) {
-        return Pattern.compile(pattern)
-                .matcher(text)
-                .results()
-                .map(found -> found.group(1))
-                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     @ParameterizedTest

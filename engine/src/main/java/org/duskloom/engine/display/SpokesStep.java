@@ -28,7 +28,7 @@ record SpokesStep(
     static final DeclaredField<Double> TO = DeclaredField.optional(
             "to",
             StepFields.DISTANCE,
-            "only with 1 pixel to a spoke",
+            "left out where a spoke has 1 pixel",
             "distance of a spoke's last pixel from the middle, another than `from`");
     static final DeclaredField<Double> START = StepFields.start("the first spoke");
     static final DeclaredObject FIELDS = DeclaredObject.of(

@@ -85,7 +85,7 @@ public final class CueFields {
             "fade",
             new ValueKind.Nested(DeclaredObject.of("fade", FADE_IN, FADE_OUT, FADE_EASING)),
             "there at once, gone at once",
-            "how it comes and goes");
+            "how it comes and goes, such as `{\"in\": \"500ms\", \"out\": \"1s\", \"easing\": \"ease-in-out\"}`");
 
     static final DeclaredField<StaggerBy> STAGGER_BY = DeclaredField.of(
             "by",
@@ -102,7 +102,8 @@ public final class CueFields {
             ValueKind.Own.of(
                     "time, or object: stagger", new ValueKind.Text("time"), new ValueKind.Nested(STAGGER_OBJECT)),
             "all at once",
-            "how much later each member starts than the one before; needs `\"spread\": \"each\"`");
+            "how much later each member starts than the one before; `{\"by\": \"right\", \"time\": \"2s\"}` is a wave that"
+                    + " crosses the stage in that time; needs `\"spread\": \"each\"`");
 
     static final DeclaredField<Long> REPEAT_COUNT =
             DeclaredField.optional("count", Repeat.COUNT_KIND, "", "how often it is played; this or `until`");
@@ -131,7 +132,7 @@ public final class CueFields {
                     Repeat.COUNT_KIND,
                     new ValueKind.Nested(REPEAT_OBJECT)),
             "played once",
-            "how often it is played");
+            "how often it is played, such as `{\"count\": 4, \"every\": \"2s\", \"change\": {\"toward\": 90}}`");
 
     /** A cue. */
     public static final DeclaredObject CUE = DeclaredObject.of(

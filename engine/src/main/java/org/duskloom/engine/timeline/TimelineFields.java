@@ -58,7 +58,7 @@ public final class TimelineFields {
             "rate",
             ValueKind.Own.of(
                     "frames per second, a whole number up to " + FrameRate.FASTEST
-                            + " or a ratio such as \"30000/1001\"",
+                            + " or a ratio such as `\"30000/1001\"`",
                     new ValueKind.Whole("frames per second", 1, FrameRate.FASTEST),
                     new ValueKind.Text("ratio")),
             "40",
@@ -70,7 +70,10 @@ public final class TimelineFields {
             0L,
             "another number gives other random choices");
     static final DeclaredField<List<Field>> PALETTES = DeclaredField.optional(
-            "palettes", new ValueKind.Named("palette", PaletteFields.KIND), "no palettes", "colours by name");
+            "palettes",
+            new ValueKind.Named("palette", PaletteFields.KIND),
+            "no palettes",
+            "colours by name, such as `{\"dusk\": [\"#1b2a6b\", \"#ff9e5e\"]}`");
     static final DeclaredField<List<Field>> LOOKS = DeclaredField.optional(
             "looks",
             new ValueKind.Named("look", new ValueKind.Nested(CueFields.LOOK_OBJECT)),
