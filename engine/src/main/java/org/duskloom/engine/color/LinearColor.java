@@ -1,5 +1,8 @@
 package org.duskloom.engine.color;
 
+import org.duskloom.engine.digest.FingerprintWriter;
+import org.duskloom.engine.digest.Fingerprinted;
+
 /**
  * A colour in linear light with the sRGB primaries, not multiplied by its alpha. Every part is in [0, 1].
  *
@@ -8,7 +11,7 @@ package org.duskloom.engine.color;
  * @param blue light of the blue primary
  * @param alpha how far it covers what lies below: 0 not at all, 1 fully
  */
-public record LinearColor(float red, float green, float blue, float alpha) {
+public record LinearColor(float red, float green, float blue, float alpha) implements Fingerprinted {
     /** No light, opaque. */
     public static final LinearColor BLACK = new LinearColor(0, 0, 0, 1);
 
@@ -49,6 +52,11 @@ public record LinearColor(float red, float green, float blue, float alpha) {
      */
     public LinearColor withAlpha(float newAlpha) {
         return new LinearColor(red, green, blue, newAlpha);
+    }
+
+    @Override
+    public void addTo(FingerprintWriter parts) {
+        parts.number(red).number(green).number(blue).number(alpha);
     }
 
     private static boolean isShare(float value) {

@@ -3,9 +3,11 @@ package org.duskloom.engine.color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import org.duskloom.engine.digest.FingerprintWriter;
+import org.duskloom.engine.digest.Fingerprinted;
 
 /** Colours along a line from 0 to 1. Immutable; a look-up costs a few dozen multiplications. */
-public final class Palette {
+public final class Palette implements Fingerprinted {
     private final List<PaletteStop> stops;
     private final PaletteStyle style;
     private final double[] positions;
@@ -88,6 +90,12 @@ public final class Palette {
             return color(index < 0 ? last : index);
         }
         return index < 0 || index == last ? acrossTheSeam(place) : between(index, place);
+    }
+
+    @Override
+    public void addTo(FingerprintWriter parts) {
+        parts.text(style.mix().word()).flag(style.stepped()).flag(style.cyclic());
+        parts.list(stops, (list, stop) -> list.number(stop.position()).value(stop.color()));
     }
 
     private LinearColor between(int index, double place) {

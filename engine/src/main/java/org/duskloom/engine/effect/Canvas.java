@@ -58,6 +58,16 @@ public final class Canvas {
                 parts);
     }
 
+    /** The same canvas with another finder of parts; everything else is shared. */
+    public Canvas withParts(PartFinder otherParts) {
+        return new Canvas(
+                new Coordinates(x, y, z),
+                new Members(memberOf, memberKey),
+                new Order(position, stepCount),
+                pixelKey,
+                otherParts);
+    }
+
     /**
      * Positions in canvas units: with the fit {@code contain}, from -1 to 1 along the longer side.
      *
@@ -149,6 +159,11 @@ public final class Canvas {
 
     private static IllegalStateException withoutKeys() {
         return new IllegalStateException("only a canvas of an effect that uses chance has random keys");
+    }
+
+    /** What finds the parts. */
+    public PartFinder parts() {
+        return parts;
     }
 
     /** The canvas pixels of a part of a member, in the part's order. */

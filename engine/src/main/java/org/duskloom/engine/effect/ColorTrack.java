@@ -3,16 +3,26 @@ package org.duskloom.engine.effect;
 import java.util.List;
 import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.LinearColor;
+import org.duskloom.engine.digest.FingerprintWriter;
+import org.duskloom.engine.digest.Fingerprinted;
 import org.duskloom.engine.time.Easing;
 
 /** A colour over the time of a cue. Immutable. */
-public final class ColorTrack {
+public final class ColorTrack implements Fingerprinted {
+    private final List<ColorKey> keys;
+    private final ColorMix mix;
     private final ColorTracks only;
     private final boolean constant;
 
-    private ColorTrack(ColorTracks only, boolean constant) {
-        this.only = only;
-        this.constant = constant;
+    private ColorTrack(List<ColorKey> keys, ColorMix mix) {
+        this.keys = List.copyOf(keys);
+        this.mix = mix;
+        this.only = new ColorTracks(
+                keys.stream().mapToDouble(ColorKey::seconds).toArray(),
+                keys.stream().map(ColorKey::easing).toArray(Easing[]::new),
+                keys.stream().map(key -> List.of(key.color())).toList(),
+                mix);
+        this.constant = keys.stream().map(ColorKey::color).distinct().count() == 1;
     }
 
     /** A colour that does not move. */
@@ -30,13 +40,7 @@ public final class ColorTrack {
         if (keys.isEmpty()) {
             throw new IllegalArgumentException("a track needs a key");
         }
-        ColorTracks only = new ColorTracks(
-                keys.stream().mapToDouble(ColorKey::seconds).toArray(),
-                keys.stream().map(ColorKey::easing).toArray(Easing[]::new),
-                keys.stream().map(key -> List.of(key.color())).toList(),
-                mix);
-        return new ColorTrack(
-                only, keys.stream().map(ColorKey::color).distinct().count() == 1);
+        return new ColorTrack(keys, mix);
     }
 
     /** Whether there is only one colour. */
@@ -58,5 +62,10 @@ public final class ColorTrack {
      */
     public void fill(double second, float[] target) {
         only.fill(second, target);
+    }
+
+    @Override
+    public void addTo(FingerprintWriter parts) {
+        KeyTimes.addKeys(parts, keys, ColorKey::color, ColorKey::seconds, ColorKey::easing, mix);
     }
 }

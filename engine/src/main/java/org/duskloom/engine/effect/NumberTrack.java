@@ -1,10 +1,12 @@
 package org.duskloom.engine.effect;
 
 import java.util.List;
+import org.duskloom.engine.digest.FingerprintWriter;
+import org.duskloom.engine.digest.Fingerprinted;
 import org.duskloom.engine.time.Easing;
 
 /** A number over the time of a cue. Immutable; asking costs no allocation. */
-public final class NumberTrack {
+public final class NumberTrack implements Fingerprinted {
     private final double[] seconds;
     private final double[] values;
     private final Easing[] easings;
@@ -77,5 +79,18 @@ public final class NumberTrack {
             greatest = Math.max(greatest, value);
         }
         return new double[] {least, greatest};
+    }
+
+    /** Keys that all have one value are that value; the way to the first key is never gone. */
+    @Override
+    public void addTo(FingerprintWriter parts) {
+        int keys = isConstant() ? 1 : values.length;
+        parts.whole(keys).number(values[0]);
+        for (int key = 1; key < keys; key++) {
+            parts.number(seconds[key - 1])
+                    .number(seconds[key])
+                    .number(values[key])
+                    .value(easings[key]);
+        }
     }
 }

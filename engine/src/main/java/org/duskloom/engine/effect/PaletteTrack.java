@@ -5,13 +5,15 @@ import java.util.function.Function;
 import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.digest.FingerprintWriter;
+import org.duskloom.engine.digest.Fingerprinted;
 import org.duskloom.engine.time.Easing;
 
 /**
  * A palette over the time of a cue. Between two keys every place goes from the colour that the one palette has there to the
  * colour that the other has there, whatever their stops: {@code mix(before(s), after(s), eased share)}. Immutable.
  */
-public final class PaletteTrack {
+public final class PaletteTrack implements Fingerprinted {
     private final List<PaletteKey> keys;
     private final ColorMix mix;
 
@@ -72,5 +74,10 @@ public final class PaletteTrack {
                 keys.stream().map(PaletteKey::easing).toArray(Easing[]::new),
                 keys.stream().map(key -> pick.apply(key.palette())).toList(),
                 mix);
+    }
+
+    @Override
+    public void addTo(FingerprintWriter parts) {
+        KeyTimes.addKeys(parts, keys, PaletteKey::palette, PaletteKey::seconds, PaletteKey::easing, mix);
     }
 }

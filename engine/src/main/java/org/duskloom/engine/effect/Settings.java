@@ -1,6 +1,14 @@
 package org.duskloom.engine.effect;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.duskloom.engine.digest.Fingerprint;
+import org.duskloom.engine.digest.FingerprintWriter;
+import org.duskloom.engine.digest.Fingerprinted;
 
 /** The resolved values of one cue's settings. Immutable. */
 public final class Settings {
@@ -29,5 +37,37 @@ public final class Settings {
     public <T> T value(Setting<T> setting) {
         Object value = given.get(setting);
         return value == null ? setting.standard() : (T) value;
+    }
+
+    /**
+     * Their fingerprint. A setting that is written as its default would be counts as another one, since effects may tell whether
+     * it is written.
+     *
+     * @param all the settings of the effect
+     * @param digestOf the digest of the bytes of a file, by which it is known wherever it lies
+     */
+    public Fingerprint fingerprint(List<Setting<?>> all, Function<Path, String> digestOf) {
+        FingerprintWriter parts = new FingerprintWriter("settings/1");
+        for (Setting<?> setting : all) {
+            if (given.containsKey(setting)) {
+                parts.text(setting.name());
+                add(given.get(setting), parts, digestOf);
+            }
+        }
+        return parts.finish();
+    }
+
+    private static void add(Object value, FingerprintWriter parts, Function<Path, String> digestOf) {
+        if (value instanceof Fingerprinted track) {
+            parts.value(track);
+        } else if (value instanceof OptionalDouble seconds) {
+            parts.number(seconds.getAsDouble());
+        } else if (value instanceof Boolean flag) {
+            parts.flag(flag);
+        } else if (value instanceof Optional<?> file) {
+            parts.text(digestOf.apply((Path) file.orElseThrow()));
+        } else {
+            parts.text((String) value);
+        }
     }
 }

@@ -2,10 +2,9 @@ package org.duskloom.engine.plan;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.function.IntSupplier;
 import java.util.stream.Stream;
-import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
 import org.duskloom.engine.effect.SettingException;
@@ -20,39 +19,60 @@ import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
 
 /**
- * Lays an effect with its settings over the canvases of a cue, for each of the cue's plays. Plays share the geometry, and the
- * kernels too unless the effect uses chance, for then each play draws anew.
+ * Lays an effect with its settings over the canvases of a cue, for each of the cue's plays, and says at the cue's place what is
+ * wrong or doubtful about that.
  */
 final class CanvasCompiler {
     private final Show show;
     private final Effect effect;
     private final Settings settings;
-    private final CueGeometry geometry;
+    private final SharedKernels.Key identity;
+    private final SharedKernels kernels;
     private final Problems problems;
     private final IntSupplier freshBrush;
-    private final List<BrushNumbers> brushes;
-    /** Of each canvas, if plays share them and the first has been compiled. */
-    private List<Optional<Kernel>> kernels = List.of();
+    private boolean doubtsTold;
 
     /**
      * A compiler.
      *
+     * @param settings as written at the cue
+     * @param identity what the cue shares its kernels by
      * @param freshBrush numbers the brushes of the plan
      */
     CanvasCompiler(
             Show show,
-            Effect effect,
             Settings settings,
-            CueGeometry geometry,
+            SharedKernels.Key identity,
+            SharedKernels kernels,
             Problems problems,
             IntSupplier freshBrush) {
         this.show = show;
-        this.effect = effect;
+        this.effect = identity.effect();
         this.settings = settings;
-        this.geometry = geometry;
+        this.identity = identity;
+        this.kernels = kernels;
         this.problems = problems;
         this.freshBrush = freshBrush;
-        brushes = geometry.areas().stream().map(area -> new BrushNumbers()).toList();
+    }
+
+    /** The effect that paints. */
+    Effect effect() {
+        return effect;
+    }
+
+    /** What the settings of the effect are, by value. */
+    Fingerprint settings() {
+        return identity.settings();
+    }
+
+    /** Where is painted. */
+    CueGeometry geometry() {
+        return identity.geometry();
+    }
+
+    /** What became of the effect on each canvas. */
+    List<SharedKernels.Prepared> prepared(Cue play) {
+        return kernels.prepared(play.randomKey());
     }
 
     /**
@@ -62,62 +82,44 @@ final class CanvasCompiler {
      * @throws ArithmeticException if the start of a member cannot be counted exactly
      */
     PlannedCue.CanvasSet compile(Cue play, FrameSpan frames) {
-        if (kernels.isEmpty() || effect.usesChance()) {
-            boolean first = kernels.isEmpty();
-            kernels = kernels(play);
-            if (first && kernels.stream().allMatch(Optional::isPresent)) {
-                warnOfDoubts(play);
-            }
+        List<SharedKernels.Prepared> prepared = prepared(play);
+        report(prepared, play);
+        if (!doubtsTold && prepared.stream().allMatch(each -> each.kernel().isPresent())) {
+            warnOfDoubts(play);
         }
+        doubtsTold = true;
         List<PlannedCanvas> canvases = new ArrayList<>();
-        for (int k = 0; k < kernels.size(); k++) {
-            if (kernels.get(k).isPresent()) {
-                canvases.add(planned(play, k, brushes.get(k).take(frames, freshBrush)));
+        for (int k = 0; k < prepared.size(); k++) {
+            if (prepared.get(k).kernel().isPresent()) {
+                Kernel kernel = prepared.get(k).kernel().get();
+                canvases.add(planned(play, kernel, geometry().areas().get(k), kernels.brush(k, frames, freshBrush)));
             }
         }
         warnOfLateMembers(play);
-        return new PlannedCue.CanvasSet(canvases, geometry.overlapping());
+        return new PlannedCue.CanvasSet(canvases, geometry().isOverlapping());
     }
 
     /** Finds what is wrong with a cue that will not be played. */
     void check(Cue unsound) {
-        kernels(unsound);
+        report(prepared(unsound), unsound);
     }
 
-    private PlannedCanvas planned(Cue play, int k, int brush) {
-        CueGeometry.Area area = geometry.areas().get(k);
+    private PlannedCanvas planned(Cue play, Kernel kernel, CueGeometry.Area area, int brush) {
         FrameRate rate = show.timeline().rate();
         ExactTime start = play.at().plus(area.lag());
         return new PlannedCanvas(
-                kernels.get(k).orElseThrow(),
-                area.runs(),
-                new FrameClock(rate, start),
-                rate.firstFrameAtOrAfter(start),
-                brush);
+                kernel, area.runs(), new FrameClock(rate, start), rate.firstFrameAtOrAfter(start), brush);
     }
 
-    private List<Optional<Kernel>> kernels(Cue play) {
-        CanvasKeys keys = new CanvasKeys(show, play.randomKey());
-        return geometry.areas().stream()
-                .map(area -> kernel(
-                        play,
-                        effect.usesChance()
-                                ? keys.on(area.built(), area.names())
-                                : area.built().canvas()))
-                .toList();
+    private void report(List<SharedKernels.Prepared> prepared, Cue play) {
+        prepared.forEach(each -> each.refusal().ifPresent(refusal -> report(refusal, play)));
     }
 
-    private Optional<Kernel> kernel(Cue play, Canvas canvas) {
-        try {
-            return Optional.of(effect.prepare(settings, canvas));
-        } catch (SettingException e) {
-            if (!e.inFile().isEmpty()) {
-                e.inFile().forEach(fault -> problems.error(fault.location(), fault.message(), fault.hint()));
-                return Optional.empty();
-            }
-            problems.error(place(play, e.setting()), effect.name() + ": " + e.getMessage(), e.hint());
-            return Optional.empty();
+    private void report(SettingException refusal, Cue play) {
+        if (refusal.inFile().isEmpty()) {
+            problems.error(place(play, refusal.setting()), effect.name() + ": " + refusal.getMessage(), refusal.hint());
         }
+        refusal.inFile().forEach(fault -> problems.error(fault.location(), fault.message(), fault.hint()));
     }
 
     private void warnOfDoubts(Cue play) {
@@ -139,7 +141,7 @@ final class CanvasCompiler {
     }
 
     private void warnOfLateMembers(Cue play) {
-        List<String> late = geometry.areas().stream()
+        List<String> late = geometry().areas().stream()
                 .filter(area -> area.lag().compareTo(play.length()) >= 0)
                 .flatMap(area -> area.names().stream())
                 .toList();

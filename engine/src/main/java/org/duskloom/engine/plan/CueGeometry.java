@@ -1,19 +1,38 @@
 package org.duskloom.engine.plan;
 
 import java.util.List;
+import java.util.TreeSet;
+import org.duskloom.engine.digest.Fingerprint;
+import org.duskloom.engine.digest.FingerprintWriter;
+import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.group.Member;
+import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.show.Show;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.timeline.Layout;
 
-/**
- * Where a cue is painted: the same for all its plays.
- *
- * @param lags how much later than the cue each member starts
- * @param areas its canvases, in the order of painting
- * @param overlapping whether a pixel is in more than one of them
- */
-record CueGeometry(List<ExactTime> lags, List<Area> areas, boolean overlapping) {
+/** Where a cue is painted: one for all cues that have their members and their layout in common. */
+final class CueGeometry {
+    private final List<Area> areas;
+    private final boolean overlapping;
+    private final Fingerprint places;
+    private final Fingerprint order;
+    private final Fingerprint names;
+
+    private CueGeometry(Show show, List<Area> areas, boolean overlapping) {
+        this.areas = List.copyOf(areas);
+        this.overlapping = overlapping;
+        this.places = new FingerprintWriter("places/1")
+                .list(areas, (parts, area) -> addPlaces(area, parts))
+                .finish();
+        this.order = new FingerprintWriter("order/1")
+                .list(areas, (parts, area) -> addOrder(area.built().canvas(), parts))
+                .finish();
+        this.names = new FingerprintWriter("names/1")
+                .list(areas, (parts, area) -> addNames(area, show, parts))
+                .finish();
+    }
+
     /**
      * A canvas with its place on the stage.
      *
@@ -44,6 +63,56 @@ record CueGeometry(List<ExactTime> lags, List<Area> areas, boolean overlapping) 
                             together.lag());
                 })
                 .toList();
-        return new CueGeometry(lags, areas, order.isOverlapping());
+        return new CueGeometry(show, areas, order.isOverlapping());
+    }
+
+    /** Its canvases, in the order of painting. */
+    List<Area> areas() {
+        return areas;
+    }
+
+    /** Whether a pixel is in more than one of them. */
+    boolean isOverlapping() {
+        return overlapping;
+    }
+
+    /** Which pixels there are, where each lies on its canvas, and when each canvas starts. */
+    Fingerprint places() {
+        return places;
+    }
+
+    /** Where each pixel stands along the order. */
+    Fingerprint order() {
+        return order;
+    }
+
+    /** What the members and props are called, and which pixels of the props there are: what random choices hang on. */
+    Fingerprint names() {
+        return names;
+    }
+
+    private static void addPlaces(Area area, FingerprintWriter parts) {
+        Canvas canvas = area.built().canvas();
+        parts.value(area.lag()).wholes(area.built().stagePixels()).wholes(canvas.memberOf());
+        parts.numbers(canvas.x()).numbers(canvas.y()).numbers(canvas.z());
+    }
+
+    private static void addOrder(Canvas canvas, FingerprintWriter parts) {
+        parts.numbers(canvas.position()).whole(canvas.memberCount());
+        for (int member = 0; member < canvas.memberCount(); member++) {
+            parts.whole(canvas.stepCount(member));
+        }
+    }
+
+    private static void addNames(Area area, Show show, FingerprintWriter parts) {
+        parts.list(area.names(), FingerprintWriter::text);
+        TreeSet<Integer> props = new TreeSet<>();
+        for (int pixel : area.built().stagePixels()) {
+            props.add(show.map().propIndexOf(pixel));
+        }
+        parts.list(props, (list, index) -> {
+            Prop prop = show.map().props().get(index);
+            list.text(prop.name()).whole(prop.firstPixel());
+        });
     }
 }

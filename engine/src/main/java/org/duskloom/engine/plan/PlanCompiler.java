@@ -5,12 +5,14 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.group.Member;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.Show;
@@ -32,19 +34,20 @@ public final class PlanCompiler {
     /** What plays of one cue have in common; nothing where it has errors. */
     private final Map<Body, Optional<CanvasCompiler>> bodies = new HashMap<>();
 
-    private final Map<Place, Optional<CueGeometry>> places = new HashMap<>();
+    private final Map<Place, CueGeometry> places = new HashMap<>();
+    private final Map<SharedKernels.Key, SharedKernels> kernels = new HashMap<>();
     /** Said only if nothing is wrong. */
     private final List<Runnable> warnings = new ArrayList<>();
 
     private int brushCount;
 
-    /** Where a cue is painted, as written. */
-    private record Place(List<TextNode> on, Layout layout) {}
+    /** Where cues are painted, wherever they are written. */
+    private record Place(List<Member> members, Layout layout) {}
 
-    /** What a cue paints, as written. */
-    private record Body(Place place, TextNode effect, List<Field> with, List<Field> changes) {
+    /** What a cue paints, as written: the same for all its plays that do not change it. */
+    private record Body(List<TextNode> on, Layout layout, TextNode effect, List<Field> with, List<Field> changes) {
         static Body of(Cue cue) {
-            return new Body(new Place(cue.on(), cue.layout()), cue.effect(), cue.with(), cue.changes());
+            return new Body(cue.on(), cue.layout(), cue.effect(), cue.with(), cue.changes());
         }
     }
 
@@ -89,7 +92,7 @@ public final class PlanCompiler {
             Body body = Body.of(cue);
             Optional<CanvasCompiler> canvases = bodies.get(body);
             if (canvases == null) {
-                canvases = canvases(cue, body.place());
+                canvases = canvases(cue);
                 bodies.put(body, canvases);
             }
             NumberTrack opacity = settingsReader.opacity(cue);
@@ -112,12 +115,11 @@ public final class PlanCompiler {
         Cue cue = unsound.standIn();
         try {
             settingsReader.opacity(cue);
-            Place place = Body.of(cue).place();
             if (unsound.canBePrepared()) {
-                canvases(cue, place).ifPresent(canvases -> canvases.check(cue));
+                canvases(cue).ifPresent(canvases -> canvases.check(cue));
                 return;
             }
-            show.groups().resolve(place.on(), problems);
+            show.groups().resolve(cue.on(), problems);
             if (unsound.namesEffect()) {
                 effect(cue).ifPresent(effect -> settingsReader.read(effect, cue));
             }
@@ -126,16 +128,25 @@ public final class PlanCompiler {
         }
     }
 
-    private Optional<CanvasCompiler> canvases(Cue cue, Place place) {
+    private Optional<CanvasCompiler> canvases(Cue cue) {
         int errorsBefore = problems.errorCount();
         Optional<Effect> effect = effect(cue);
-        Optional<CueGeometry> geometry = geometry(place);
+        Optional<CueGeometry> geometry = geometry(cue);
         Optional<Settings> settings = effect.map(found -> settingsReader.read(found, cue));
         effect.ifPresent(found -> warnings.add(() -> warnOfUselessOrder(found, cue)));
         return geometry.isEmpty() || settings.isEmpty() || problems.errorCount() > errorsBefore
                 ? Optional.empty()
-                : Optional.of(new CanvasCompiler(
-                        show, effect.get(), settings.get(), geometry.get(), problems, () -> brushCount++));
+                : Optional.of(canvases(effect.get(), settings.get(), geometry.get()));
+    }
+
+    private CanvasCompiler canvases(Effect effect, Settings settings, CueGeometry geometry) {
+        SharedKernels.Key identity = new SharedKernels.Key(
+                geometry,
+                effect,
+                settings.fingerprint(effect.settings(), path -> show.files().sha256Hex(path)));
+        SharedKernels shared =
+                kernels.computeIfAbsent(identity, key -> new SharedKernels(show, effect, settings, geometry));
+        return new CanvasCompiler(show, settings, identity, shared, problems, () -> brushCount++);
     }
 
     private void warnOfUselessOrder(Effect effect, Cue cue) {
@@ -163,15 +174,11 @@ public final class PlanCompiler {
         return effect;
     }
 
-    private Optional<CueGeometry> geometry(Place place) {
-        Optional<CueGeometry> geometry = places.get(place);
-        if (geometry == null) {
-            geometry = show.groups()
-                    .resolve(place.on(), problems)
-                    .map(members -> CueGeometry.of(show, place.layout(), members));
-            places.put(place, geometry);
-        }
-        return geometry;
+    private Optional<CueGeometry> geometry(Cue cue) {
+        return show.groups()
+                .resolve(cue.on(), problems)
+                .map(members -> new Place(members, cue.layout().withoutLocation()))
+                .map(place -> places.computeIfAbsent(place, key -> CueGeometry.of(show, key.layout(), key.members())));
     }
 
     private PlannedCue planned(Cue cue, CanvasCompiler compiler, NumberTrack opacity) {
@@ -183,7 +190,10 @@ public final class PlanCompiler {
                     "the cue is never seen: no frame falls between " + cue.at() + " and " + cue.seenUntil(),
                     "frames are " + show.timeline().rate().timeOf(1) + " apart");
         }
-        return new PlannedCue(span, opacity, fade(cue), cue.blend(), canvases);
+        Fingerprint paint = CueFingerprint.of(show.timeline(), cue, span, compiler);
+        PlannedFade fade = fade(cue);
+        Fingerprint seen = CueFingerprint.of(paint, opacity, fade, cue.blend().word());
+        return new PlannedCue(seen, span, opacity, fade, cue.blend(), canvases);
     }
 
     private PlannedCue.CueSpan span(Cue cue) {

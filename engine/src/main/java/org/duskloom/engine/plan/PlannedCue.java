@@ -2,11 +2,13 @@ package org.duskloom.engine.plan;
 
 import java.util.List;
 import org.duskloom.engine.color.BlendMode;
+import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.time.FrameSpan;
 
 /** A cue as it runs: frame numbers, kernels and where they paint. Immutable. */
 public final class PlannedCue {
+    private final Fingerprint fingerprint;
     private final FrameSpan frames;
     private final double lengthSeconds;
     private final NumberTrack opacity;
@@ -15,7 +17,14 @@ public final class PlannedCue {
     private final PlannedCanvas[] canvases;
     private final boolean overlapping;
 
-    PlannedCue(CueSpan span, NumberTrack opacity, PlannedFade fade, BlendMode blend, CanvasSet canvases) {
+    PlannedCue(
+            Fingerprint fingerprint,
+            CueSpan span,
+            NumberTrack opacity,
+            PlannedFade fade,
+            BlendMode blend,
+            CanvasSet canvases) {
+        this.fingerprint = fingerprint;
         this.frames = span.frames();
         this.lengthSeconds = span.lengthSeconds();
         this.opacity = opacity;
@@ -30,6 +39,16 @@ public final class PlannedCue {
 
     /** The canvases of a cue, and whether a pixel is in more than one of them. */
     record CanvasSet(List<PlannedCanvas> canvases, boolean overlapping) {}
+
+    /**
+     * What decides the frames of this cue, by value: two cues with the same fingerprint, of one show or of two, give the same light
+     * to the same pixels in the same frames, in every run of one version of the program, whatever files they come from and
+     * wherever they stand in them. A cue that is written another way may have another fingerprint though it looks the same,
+     * where one writes a default and the other does not, or names a part by another name.
+     */
+    public Fingerprint fingerprint() {
+        return fingerprint;
+    }
 
     /** The first frame in which it is seen. */
     public long firstFrame() {

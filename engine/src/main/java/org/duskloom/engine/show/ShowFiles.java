@@ -60,6 +60,19 @@ public final class ShowFiles {
         return List.copyOf(inputs);
     }
 
+    /**
+     * The digest of a file that was read or remembered.
+     *
+     * @return the SHA-256 of its bytes
+     */
+    public String sha256Hex(Path path) {
+        return inputs.stream()
+                .filter(input -> input.path().equals(path))
+                .findFirst()
+                .map(InputFile::sha256Hex)
+                .orElseThrow(() -> new IllegalArgumentException(path + " was not read"));
+    }
+
     /** Where a file is that another one names; an error if that is no path, or leads to no plain file. */
     public Optional<Path> locate(TextNode written, Problems problems) {
         try {

@@ -1,5 +1,7 @@
 package org.duskloom.engine.time;
 
+import org.duskloom.engine.digest.FingerprintWriter;
+
 /**
  * The curve of the control points (0, 0), (x1, y1), (x2, y2), (1, 1): its y where its x is the progress (W3C CSS Easing
  * Functions Level 1, "Cubic Bezier Easing Functions"). With x1 and x2 in [0, 1] x never falls, so there is one such y.
@@ -56,5 +58,10 @@ record CubicBezier(double x1, double y1, double x2, double y2) implements Easing
     private static double slope(double first, double second, double t) {
         double rest = 1 - t;
         return 3 * (rest * rest * first + 2 * rest * t * (second - first) + t * t * (1 - second));
+    }
+
+    @Override
+    public void addTo(FingerprintWriter parts) {
+        parts.text("cubic-bezier").number(x1).number(y1).number(x2).number(y2);
     }
 }

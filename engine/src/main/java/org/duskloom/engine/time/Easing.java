@@ -1,12 +1,13 @@
 package org.duskloom.engine.time;
 
+import org.duskloom.engine.digest.Fingerprinted;
 import org.duskloom.engine.problem.TextFormatException;
 
 /**
  * A curve from progress to progress, after W3C CSS Easing Functions Level 1 and 2. Progress is clamped to [0, 1] first,
  * so no curve is extended beyond its ends; the output may leave [0, 1] where the curve does.
  */
-public sealed interface Easing permits CubicBezier, LinearStops, Steps, Unchanged {
+public sealed interface Easing extends Fingerprinted permits CubicBezier, LinearStops, Steps, Unchanged {
     /** Progress as it is: the word {@code linear}. */
     Easing LINEAR = new Unchanged();
 

@@ -2,6 +2,8 @@ package org.duskloom.engine.time;
 
 import java.math.BigDecimal;
 import java.math.BigInteger;
+import org.duskloom.engine.digest.FingerprintWriter;
+import org.duskloom.engine.digest.Fingerprinted;
 
 /**
  * An instant or a length of time as an exact fraction of seconds, always reduced, so that equal times are equal records.
@@ -9,7 +11,7 @@ import java.math.BigInteger;
  * @param numerator the fraction's upper part; carries the sign
  * @param denominator the fraction's lower part, above 0
  */
-public record ExactTime(long numerator, long denominator) implements Comparable<ExactTime> {
+public record ExactTime(long numerator, long denominator) implements Comparable<ExactTime>, Fingerprinted {
     /** No time at all, or the start. */
     public static final ExactTime ZERO = new ExactTime(0, 1);
 
@@ -107,6 +109,11 @@ public record ExactTime(long numerator, long denominator) implements Comparable<
         }
         BigInteger left = big(numerator).multiply(big(other.denominator));
         return left.compareTo(big(other.numerator).multiply(big(denominator)));
+    }
+
+    @Override
+    public void addTo(FingerprintWriter parts) {
+        parts.whole(numerator).whole(denominator);
     }
 
     /** Exact seconds: {@code 0.25s} where nine decimals are enough, else a fraction such as {@code 1001/30000s}. */

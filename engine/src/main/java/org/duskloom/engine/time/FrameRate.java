@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.duskloom.engine.digest.FingerprintWriter;
+import org.duskloom.engine.digest.Fingerprinted;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.text.Quoted;
 
@@ -14,7 +16,7 @@ import org.duskloom.engine.text.Quoted;
  * @param numerator frames, above 0
  * @param denominator in so many seconds, above 0
  */
-public record FrameRate(int numerator, int denominator) {
+public record FrameRate(int numerator, int denominator) implements Fingerprinted {
     /** The highest rate in frames per second. */
     public static final int FASTEST = 1000;
 
@@ -98,6 +100,11 @@ public record FrameRate(int numerator, int denominator) {
      */
     public double secondsOf(long frame) {
         return (double) Math.multiplyExact(frame, (long) denominator) / numerator;
+    }
+
+    @Override
+    public void addTo(FingerprintWriter parts) {
+        parts.whole(numerator).whole(denominator);
     }
 
     /** {@code 40} or {@code 30000/1001}. */

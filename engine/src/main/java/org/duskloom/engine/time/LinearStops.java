@@ -1,6 +1,7 @@
 package org.duskloom.engine.time;
 
 import java.util.List;
+import org.duskloom.engine.digest.FingerprintWriter;
 
 /**
  * Straight lines between points (W3C CSS Easing Functions Level 2, "The linear() easing function").
@@ -37,5 +38,11 @@ record LinearStops(List<Point> points) implements Easing {
             index--;
         }
         return index;
+    }
+
+    @Override
+    public void addTo(FingerprintWriter parts) {
+        parts.text("linear()")
+                .list(points, (list, point) -> list.number(point.input).number(point.output));
     }
 }

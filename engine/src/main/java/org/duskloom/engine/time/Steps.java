@@ -1,5 +1,7 @@
 package org.duskloom.engine.time;
 
+import org.duskloom.engine.digest.FingerprintWriter;
+
 /**
  * A staircase (W3C CSS Easing Functions Level 1, "Step Easing Functions").
  *
@@ -34,5 +36,10 @@ record Steps(int count, Jump jump) implements Easing {
         int jumps = count + jump.jumpsMoreThanIntervals;
         double current = Math.floor(Easing.clamped(progress) * count) + jump.jumpsBeforeStart;
         return Math.min(current, jumps) / jumps;
+    }
+
+    @Override
+    public void addTo(FingerprintWriter parts) {
+        parts.text("steps").whole(count).text(jump.name());
     }
 }

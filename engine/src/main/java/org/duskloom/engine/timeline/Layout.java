@@ -20,4 +20,9 @@ public record Layout(Spread spread, Axes axes, Fit fit, PixelOrder order, Option
         Objects.requireNonNull(order, "order");
         Objects.requireNonNull(stagger, "stagger");
     }
+
+    /** The same wherever it is written: two layouts that say the same are then equal. */
+    public Layout withoutLocation() {
+        return new Layout(spread, axes, fit, order, stagger.map(Stagger::withoutLocation));
+    }
 }

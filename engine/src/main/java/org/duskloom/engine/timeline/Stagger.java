@@ -19,4 +19,8 @@ public record Stagger(StaggerBy by, ExactTime time, Location location) {
         Objects.requireNonNull(time, "time");
         Objects.requireNonNull(location, "location");
     }
+
+    Stagger withoutLocation() {
+        return new Stagger(by, time, Location.ofFile(""));
+    }
 }

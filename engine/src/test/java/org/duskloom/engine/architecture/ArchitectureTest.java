@@ -14,6 +14,7 @@ class ArchitectureTest {
     static final List<String> ORDER = List.of(
             "problem",
             "text",
+            "digest",
             "document",
             "random",
             "css",

@@ -2,6 +2,8 @@ package org.duskloom.engine.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Iterator;
+import java.util.List;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.TestShow;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -21,9 +23,12 @@ class RepeatedPlaysTest {
         String body = "\"on\": [\"a\", \"b\"], \"spread\": \"each\", \"stagger\": \"300ms\", \"effect\": \"clock\","
                 + " \"blend\": \"screen\", \"opacity\": 0.6, \"fade\": {\"out\": \"1s\"}";
         StringBuilder single = new StringBuilder();
+        // An order that the effect does not look at keeps the cues from sharing with each other.
+        Iterator<String> orders = List.of("wiring", "right", "up", "outward").iterator();
         for (String span : spans.split(" ")) {
             String[] ends = span.split("-");
             single.append(single.length() == 0 ? "" : ",\n").append("{").append(body);
+            single.append(", \"order\": \"" + orders.next() + "\"");
             single.append(", \"at\": \"" + ends[0] + "\", \"until\": \"" + ends[1] + "\"}");
         }
         Plan written = TestShow.withCue(MAP, single.toString()).plan();

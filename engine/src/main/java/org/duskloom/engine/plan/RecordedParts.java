@@ -1,0 +1,39 @@
+package org.duskloom.engine.plan;
+
+import java.util.List;
+import java.util.Optional;
+import org.duskloom.engine.digest.Fingerprint;
+import org.duskloom.engine.digest.FingerprintWriter;
+import org.duskloom.engine.effect.PartFinder;
+
+/** Finds parts, and remembers which pixels were found: of all parts of a display only those count that an effect asks for. */
+final class RecordedParts implements PartFinder {
+    private final PartFinder parts;
+    private final FingerprintWriter found = new FingerprintWriter("parts/1");
+
+    RecordedParts(PartFinder parts) {
+        this.parts = parts;
+    }
+
+    @Override
+    public Optional<int[]> find(int member, String address) {
+        Optional<int[]> pixels = parts.find(member, address);
+        found.whole(member).flag(pixels.isPresent()).wholes(pixels.orElse(new int[0]));
+        return pixels;
+    }
+
+    @Override
+    public String memberName(int member) {
+        return parts.memberName(member);
+    }
+
+    @Override
+    public List<String> known(int member) {
+        return parts.known(member);
+    }
+
+    /** What was found so far; asked once. */
+    Fingerprint found() {
+        return found.finish();
+    }
+}
