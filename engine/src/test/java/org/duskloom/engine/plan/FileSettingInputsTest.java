@@ -64,6 +64,26 @@ class FileSettingInputsTest {
         assertThat(show.inputs()).hasSize(2);
     }
 
+    /** A file is known by its bytes, wherever it lies. */
+    @Test
+    void decideTheFingerprintByTheirBytes() throws IOException {
+        Files.createDirectory(folder.resolve("pictures"));
+        Files.writeString(folder.resolve("pictures/bee"), "abc");
+        Files.writeString(folder.resolve("wasp"), "abc");
+        Files.writeString(folder.resolve("moth"), "abd");
+        Show show = compiled("\"pictures/bee\"", "\"wasp\"", "\"moth\"");
+        List<String> prints = PlanCompiler.compile(show, EffectRegistry.of(List.of(new Reading())), problems)
+                .orElseThrow()
+                .layers()
+                .get(0)
+                .cues()
+                .stream()
+                .map(cue -> cue.fingerprint().hex())
+                .toList();
+        assertThat(prints.get(1)).isEqualTo(prints.get(0));
+        assertThat(prints.get(2)).isNotEqualTo(prints.get(0));
+    }
+
     @Test
     @Timeout(value = 20, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
     void arePlainFiles() throws Exception {

@@ -36,12 +36,21 @@ final class Probe implements Effect {
             NumberSetting.of("laps", "laps", 0, 9, 1, "how many laps").steady("a cue has one number of laps");
     static final FileSetting FILE = FileSetting.of("file", "PNG", "which picture");
 
+    private final String name;
     final List<Canvas> canvases = new ArrayList<>();
     final List<Settings> settings = new ArrayList<>();
 
+    Probe() {
+        this("probe");
+    }
+
+    Probe(String name) {
+        this.name = name;
+    }
+
     @Override
     public String name() {
-        return "probe";
+        return name;
     }
 
     @Override
@@ -76,6 +85,9 @@ final class Probe implements Effect {
         }
         if (given.value(ARMS).at(0) == 13) {
             throw new SettingException("size", "size does not go with 13 arms", "");
+        }
+        for (int member = 0; member < canvas.memberCount(); member++) {
+            canvas.part(member, given.value(PART));
         }
         settings.add(given);
         canvases.add(canvas);
