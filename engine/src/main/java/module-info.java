@@ -16,6 +16,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.format;
     exports org.duskloom.engine.frame;
     exports org.duskloom.engine.group;
+    exports org.duskloom.engine.live;
     exports org.duskloom.engine.map;
     exports org.duskloom.engine.packet;
     exports org.duskloom.engine.plan;

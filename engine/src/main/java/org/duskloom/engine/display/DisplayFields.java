@@ -10,6 +10,7 @@ import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.group.GroupReader;
+import org.duskloom.engine.wire.PortFields;
 
 /** What a display, its shapes and its props may hold. */
 public final class DisplayFields {
@@ -87,7 +88,7 @@ public final class DisplayFields {
 
     /** The whole file. */
     public static final DeclaredObject DISPLAY =
-            DeclaredObject.of("display", FORMAT, DeclaredField.SCHEMA, UNITS, SHAPES, PROPS, GROUPS);
+            DeclaredObject.of("display", FORMAT, DeclaredField.SCHEMA, UNITS, SHAPES, PROPS, GROUPS, PortFields.PORTS);
 
     private DisplayFields() {}
 }

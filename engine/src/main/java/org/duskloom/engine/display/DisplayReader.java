@@ -13,6 +13,9 @@ import org.duskloom.engine.group.GroupReader;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.wire.PortFields;
+import org.duskloom.engine.wire.PortReader;
+import org.duskloom.engine.wire.Ports;
 
 /** Reads a display from its JSON tree. What it may hold stands in {@link DisplayFields}. */
 public final class DisplayReader {
@@ -54,13 +57,18 @@ public final class DisplayReader {
         PropPlacer placer = new PropPlacer(props(fields, shapes), problems);
         Optional<PixelMap> map = placer.map();
         Optional<Node> groups = fields.node(DisplayFields.GROUPS);
-        return map.map(pixels -> new Display(
-                units.orElse(Units.MILLIMETRES),
-                units.isPresent(),
-                shapes.values().stream().map(ShapeReader.ReadShape::shape).toList(),
-                placer.props(),
-                groups.map(node -> GroupReader.read(node, pixels, placer.incomplete(), problems))
-                        .orElseGet(() -> GroupTree.of(pixels))));
+        Optional<ListNode> ports = fields.given(PortFields.PORTS);
+        return map.map(pixels -> {
+            GroupTree tree = groups.map(node -> GroupReader.read(node, pixels, placer.incomplete(), problems))
+                    .orElseGet(() -> GroupTree.of(pixels));
+            return new Display(
+                    units.orElse(Units.MILLIMETRES),
+                    units.isPresent(),
+                    shapes.values().stream().map(ShapeReader.ReadShape::shape).toList(),
+                    placer.props(),
+                    tree,
+                    ports.map(list -> PortReader.read(list, tree, problems)).orElse(Ports.NONE));
+        });
     }
 
     private Map<String, ShapeReader.ReadShape> shapes(Fields fields) {

@@ -92,34 +92,35 @@ public final class PortEncoder {
      * Encodes one frame. Bytes of pixels that stay dark are not touched: they have to be 0 in the array.
      *
      * @param frame its number in the timeline
-     * @param rgb sRGB codes of all pixels of the map in wiring order
+     * @param rgb holds sRGB codes of all pixels of the map in wiring order
+     * @param rgbOffset where they start
      * @param bytes receives {@link #byteCount()} bytes
      * @param offset where the first of them goes
      */
-    public void encode(long frame, byte[] rgb, byte[] bytes, int offset) {
+    public void encode(long frame, byte[] rgb, int rgbOffset, byte[] bytes, int offset) {
         for (int i = 0; i < colors.length; i++) {
             if (wide) {
-                encodeWide(colors[i], rgb, bytes, offset + 2 * i);
+                encodeWide(colors[i], rgb, rgbOffset, bytes, offset + 2 * i);
             } else {
-                encode(colors[i], (int) frame, rgb, bytes, offset + i);
+                encode(colors[i], (int) frame, rgb, rgbOffset, bytes, offset + i);
             }
         }
     }
 
-    private void encode(Color color, int frame, byte[] rgb, byte[] bytes, int offset) {
+    private void encode(Color color, int frame, byte[] rgb, int rgbOffset, byte[] bytes, int offset) {
         int[] levels = color.levels;
         int[] start = color.start;
         for (int i = 0; i < source.length; i++) {
-            int level = levels[place(color.channel, rgb, source[i])];
+            int level = levels[place(color.channel, rgb, rgbOffset + source[i])];
             // The low bits of the product are right though the product does not fit.
             int phase = frame * level + start[i] & BELOW_STEP;
             bytes[offset + target[i]] = (byte) (phase + level >>> SentLevels.STEP_BITS);
         }
     }
 
-    private void encodeWide(Color color, byte[] rgb, byte[] bytes, int offset) {
+    private void encodeWide(Color color, byte[] rgb, int rgbOffset, byte[] bytes, int offset) {
         for (int i = 0; i < source.length; i++) {
-            int level = color.levels[place(color.channel, rgb, source[i])];
+            int level = color.levels[place(color.channel, rgb, rgbOffset + source[i])];
             bytes[offset + target[i]] = (byte) (level >>> 8);
             bytes[offset + target[i] + 1] = (byte) level;
         }

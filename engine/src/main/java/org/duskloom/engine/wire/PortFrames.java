@@ -1,34 +1,45 @@
 package org.duskloom.engine.wire;
 
+import java.util.ArrayList;
 import java.util.List;
-import org.duskloom.engine.map.PixelMap;
 
 /** The bytes of all ports, frame by frame, in arrays that stay the same. For one thread. */
 public final class PortFrames {
-    private final PortEncoder[] encoders;
+    private final List<PortEncoder> encoders;
     private final byte[][] bytes;
 
-    /** The ports of a display on its map. */
-    public PortFrames(Ports ports, PixelMap map) {
-        List<Port> list = ports.ports();
-        SentLevels levels = new SentLevels();
-        encoders = new PortEncoder[list.size()];
-        bytes = new byte[encoders.length][];
-        for (int i = 0; i < encoders.length; i++) {
-            encoders[i] = new PortEncoder(list.get(i), map, levels);
-            bytes[i] = new byte[encoders[i].byteCount()];
+    /** The ports of a display. */
+    public PortFrames(Wiring wiring) {
+        this(encoders(wiring));
+    }
+
+    /** Frames of ports whose encoders other threads use too. */
+    public PortFrames(List<PortEncoder> encoders) {
+        this.encoders = List.copyOf(encoders);
+        this.bytes = new byte[encoders.size()][];
+        for (int i = 0; i < bytes.length; i++) {
+            bytes[i] = new byte[encoders.get(i).byteCount()];
         }
+    }
+
+    /** An encoder for each port, which any number of threads may share. */
+    public static List<PortEncoder> encoders(Wiring wiring) {
+        SentLevels levels = new SentLevels();
+        List<PortEncoder> encoders = new ArrayList<>();
+        wiring.ports().ports().forEach(port -> encoders.add(new PortEncoder(port, wiring.map(), levels)));
+        return List.copyOf(encoders);
     }
 
     /**
      * Encodes one frame.
      *
      * @param frame its number in the timeline
-     * @param rgb sRGB codes of all pixels of the map in wiring order
+     * @param rgb holds sRGB codes of all pixels of the map in wiring order
+     * @param rgbOffset where they start
      */
-    public void encode(long frame, byte[] rgb) {
-        for (int i = 0; i < encoders.length; i++) {
-            encoders[i].encode(frame, rgb, bytes[i], 0);
+    public void encode(long frame, byte[] rgb, int rgbOffset) {
+        for (int i = 0; i < bytes.length; i++) {
+            encoders.get(i).encode(frame, rgb, rgbOffset, bytes[i], 0);
         }
     }
 

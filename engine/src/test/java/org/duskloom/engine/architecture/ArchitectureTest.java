@@ -38,6 +38,7 @@ class ArchitectureTest {
             "png",
             "format",
             "packet",
+            "live",
             "label",
             "preview",
             "sheet",

@@ -54,7 +54,7 @@ final class Lines {
 
     static byte[] encode(PortEncoder encoder, long frame, byte[] rgb) {
         byte[] bytes = new byte[encoder.byteCount()];
-        encoder.encode(frame, rgb, bytes, 0);
+        encoder.encode(frame, rgb, 0, bytes, 0);
         return bytes;
     }
 

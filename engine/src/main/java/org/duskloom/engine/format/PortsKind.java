@@ -1,0 +1,55 @@
+package org.duskloom.engine.format;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.function.Supplier;
+import org.duskloom.engine.frame.FrameSink;
+import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.wire.Port;
+import org.duskloom.engine.wire.Wiring;
+
+/**
+ * {@code ports/NAME.bin}: the bytes that each port sends, frame after frame; and {@code patch.csv}, which says which pixel lies
+ * where.
+ */
+public final class PortsKind implements OutputKind {
+    private static final String PATCH = "patch.csv";
+
+    private final Supplier<Wiring> wiring;
+
+    /**
+     * The kind for one display.
+     *
+     * @param wiring what hangs where; asked for when files are begun
+     */
+    public PortsKind(Supplier<Wiring> wiring) {
+        this.wiring = wiring;
+    }
+
+    @Override
+    public String word() {
+        return "ports";
+    }
+
+    @Override
+    public String help() {
+        return "the bytes that each port sends, and patch.csv, which says which pixel lies where";
+    }
+
+    @Override
+    public List<String> files() {
+        return List.of(PATCH, PortsSink.FOLDER);
+    }
+
+    @Override
+    public long bytes(RunInfo run) {
+        long perFrame =
+                wiring.get().ports().ports().stream().mapToLong(Port::byteCount).sum();
+        return Math.multiplyExact(perFrame, run.frames().count());
+    }
+
+    @Override
+    public FrameSink open(OutputFolder folder) throws IOException {
+        return PortsSink.open(wiring.get(), folder, PATCH);
+    }
+}

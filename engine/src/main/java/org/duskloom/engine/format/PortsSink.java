@@ -1,0 +1,103 @@
+package org.duskloom.engine.format;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.frame.EncodedBytes;
+import org.duskloom.engine.frame.EncodingSink;
+import org.duskloom.engine.frame.FrameBatch;
+import org.duskloom.engine.frame.FrameEncoder;
+import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.wire.Port;
+import org.duskloom.engine.wire.PortEncoder;
+import org.duskloom.engine.wire.PortFrames;
+import org.duskloom.engine.wire.Wiring;
+
+/** Writes the bytes of each port into a file of its own, straight from where they were encoded: port after port in each batch. */
+final class PortsSink implements RecordedSink, EncodingSink {
+    /** Where the files of ports stand. */
+    static final String FOLDER = "ports/";
+
+    private final List<PortEncoder> encoders;
+    private final List<StagedFile> files = new ArrayList<>();
+    private final List<String> names = new ArrayList<>();
+    private Continuity continuity;
+
+    private PortsSink(Wiring wiring) {
+        this.encoders = PortFrames.encoders(wiring);
+    }
+
+    static PortsSink open(Wiring wiring, OutputFolder folder, String patchName) throws IOException {
+        PortsSink sink = new PortsSink(wiring);
+        for (Port port : wiring.ports().ports()) {
+            sink.add(folder, FOLDER + port.name() + ".bin");
+        }
+        byte[] patch = PatchTable.of(wiring);
+        sink.add(folder, patchName).write(patch, 0, patch.length);
+        return sink;
+    }
+
+    private StagedFile add(OutputFolder folder, String name) throws IOException {
+        StagedFile file = folder.open(name);
+        files.add(file);
+        names.add(name);
+        return file;
+    }
+
+    @Override
+    public void begin(RunInfo run) {
+        continuity = new Continuity(run);
+    }
+
+    @Override
+    public FrameEncoder encoder() {
+        return this::encode;
+    }
+
+    private void encode(FrameBatch frames, EncodedBytes into) {
+        for (int port = 0; port < encoders.size(); port++) {
+            PortEncoder encoder = encoders.get(port);
+            int at = into.reserve(frames.count() * encoder.byteCount());
+            Arrays.fill(into.array(), at, into.length(), (byte) 0);
+            for (int i = 0; i < frames.count(); i++) {
+                encoder.encode(
+                        frames.frame(i), frames.rgb(), frames.offset(i), into.array(), at + i * encoder.byteCount());
+            }
+        }
+    }
+
+    @Override
+    public void take(FrameBatch frames, EncodedBytes encoded) throws IOException {
+        continuity.check(frames);
+        int at = 0;
+        for (int port = 0; port < encoders.size(); port++) {
+            int count = frames.count() * encoders.get(port).byteCount();
+            files.get(port).write(encoded.array(), at, count);
+            at += count;
+        }
+    }
+
+    @Override
+    public void finish() throws IOException {
+        continuity.checkComplete();
+        for (StagedFile file : files) {
+            file.finish();
+        }
+    }
+
+    @Override
+    public void close() {
+        files.forEach(StagedFile::close);
+    }
+
+    @Override
+    public List<WrittenFile> written() {
+        List<WrittenFile> written = new ArrayList<>();
+        for (int i = 0; i < files.size(); i++) {
+            written.add(new WrittenFile(names.get(i), files.get(i).bytesTaken()));
+        }
+        return written;
+    }
+}

@@ -1,0 +1,206 @@
+package org.duskloom.engine.live;
+
+import java.io.Closeable;
+import java.io.IOException;
+import java.io.InterruptedIOException;
+import java.nio.ByteBuffer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.duskloom.engine.packet.DataPacket;
+import org.duskloom.engine.packet.DiscoveryPacket;
+import org.duskloom.engine.packet.GroupAddress;
+import org.duskloom.engine.packet.PacketsKind;
+import org.duskloom.engine.packet.StreamSource;
+import org.duskloom.engine.packet.SyncPacket;
+import org.duskloom.engine.time.FrameRate;
+
+/**
+ * The streams of all universes of one show, sent in real time. Frame k of the stream is due k frames after the first, whatever
+ * happened to those between. A frame that comes when the next one is due already is left out: a burst of old frames would
+ * help nobody. Closing ends the streams: three packets of each universe say so. For one thread.
+ */
+public final class LiveStream implements Closeable {
+    /** A frame's packets leave during this share of its time, in steps of a millisecond or more. */
+    private static final double SPREAD = 0.5;
+
+    private static final long STEP_NANOS = 1_000_000;
+    private static final long NANOS = 1_000_000_000;
+    private static final long LONGEST_END_NANOS = 25_000_000;
+
+    private final List<DataPacket> packets;
+    private final List<ByteBuffer> buffers = new ArrayList<>();
+    private final Optional<SyncPacket> sync;
+    private final Optional<ByteBuffer> syncBuffer;
+    private final int syncUniverse;
+    private final PacketSocket socket;
+    private final LiveClock clock;
+    private final FrameRate rate;
+    private final long frameNanos;
+    private final Pacing pacing = new Pacing();
+    private List<byte[]> discovery = List.of();
+    private long nextDiscovery = Long.MIN_VALUE;
+    private boolean begun;
+    private boolean ended;
+    private long startNanos;
+    private long sequence;
+    private long sentPackets;
+    private long refusedPackets;
+
+    /**
+     * Streams that have not begun.
+     *
+     * @param packets a packet for each universe, filled anew for each frame by whoever calls {@link #send}
+     * @param source who sends
+     * @param socket where they go; left open
+     * @param clock what deadlines are kept by
+     * @param rate frames per second
+     */
+    public LiveStream(
+            List<DataPacket> packets, StreamSource source, PacketSocket socket, LiveClock clock, FrameRate rate) {
+        this.packets = List.copyOf(packets);
+        this.packets.forEach(packet -> buffers.add(ByteBuffer.wrap(packet.bytes(), packet.start(), packet.length())));
+        this.syncUniverse = source.syncUniverse();
+        this.sync = syncUniverse == 0 ? Optional.empty() : Optional.of(new SyncPacket(source));
+        this.syncBuffer = sync.map(SyncPacket::bytes).map(ByteBuffer::wrap);
+        this.socket = socket;
+        this.clock = clock;
+        this.rate = rate;
+        this.frameNanos = nanosOf(1);
+    }
+
+    /** Tells which universes there are, too, every ten seconds: for multicast, clause 8 of ANSI E1.31-2018. */
+    public void announce(StreamSource source) {
+        discovery = DiscoveryPacket.of(
+                source, packets.stream().map(DataPacket::universe).toList());
+    }
+
+    /**
+     * Whether a frame is still to be sent; counted as skipped if not. The first one that is asked for is due at once.
+     *
+     * @param index its number in the stream, rising
+     */
+    public boolean wants(long index) {
+        if (!begun) {
+            begun = true;
+            startNanos = clock.nanos() - nanosOf(index);
+        }
+        boolean wanted = clock.nanos() - startNanos - nanosOf(index) < frameNanos;
+        if (!wanted) {
+            pacing.skip();
+        }
+        return wanted;
+    }
+
+    /**
+     * Waits until a frame is due, and sends it.
+     *
+     * @param index its number in the stream; it was {@link #wants wanted}, and its light is in the packets
+     * @throws InterruptedIOException if the thread is interrupted; the streams are still to be closed
+     * @throws IOException if the very first packet cannot be sent; later ones are counted
+     */
+    public void send(long index) throws IOException {
+        long due = startNanos + nanosOf(index);
+        if (!clock.await(due)) {
+            throw interrupted();
+        }
+        long delay = Math.max(0, clock.nanos() - due);
+        pacing.add(delay, delay > frameNanos / 4);
+        sendAll(due, (long) (SPREAD * frameNanos), false);
+        announceIfDue();
+    }
+
+    private void announceIfDue() throws IOException {
+        if (!discovery.isEmpty() && clock.nanos() - startNanos >= nextDiscovery) {
+            nextDiscovery = clock.nanos() - startNanos + DiscoveryPacket.EVERY_SECONDS * NANOS;
+            for (byte[] page : discovery) {
+                send(ByteBuffer.wrap(page), GroupAddress.DISCOVERY);
+            }
+        }
+    }
+
+    /** Sends all packets, in groups over a stretch of time. */
+    private void sendAll(long from, long spreadNanos, boolean stopped) throws IOException {
+        int groups = (int) Math.max(1, Math.min(packets.size(), spreadNanos / STEP_NANOS));
+        int sent = 0;
+        for (int group = 0; group < groups; group++) {
+            if (group > 0 && !clock.await(from + spreadNanos * group / groups) && !stopped) {
+                throw interrupted();
+            }
+            int end = (int) ((long) packets.size() * (group + 1) / groups);
+            for (; sent < end; sent++) {
+                packets.get(sent).sequence(sequence);
+                send(buffers.get(sent), packets.get(sent).universe());
+            }
+        }
+        if (sync.isPresent()) {
+            sync.get().sequence(sequence);
+            send(syncBuffer.get(), syncUniverse);
+        }
+        sequence++;
+    }
+
+    private void send(ByteBuffer packet, int universe) throws IOException {
+        int start = packet.position();
+        try {
+            socket.send(packet, universe);
+            sentPackets++;
+        } catch (IOException refused) {
+            if (sentPackets == 0) {
+                throw refused;
+            }
+            refusedPackets++;
+        } finally {
+            packet.position(start);
+        }
+    }
+
+    private static InterruptedIOException interrupted() {
+        return new InterruptedIOException("stopped");
+    }
+
+    /** How well deadlines were kept so far. */
+    public Pacing pacing() {
+        return pacing;
+    }
+
+    /** How many packets the system took. */
+    public long sentPackets() {
+        return sentPackets;
+    }
+
+    /** How many it did not take, after the first. */
+    public long refusedPackets() {
+        return refusedPackets;
+    }
+
+    /** Ends the streams, if any has begun: also when the thread has been interrupted, which it stays. */
+    @Override
+    public void close() throws IOException {
+        if (ended || sentPackets == 0) {
+            return;
+        }
+        ended = true;
+        boolean interrupted = Thread.interrupted();
+        try {
+            packets.forEach(DataPacket::terminate);
+            long gap = Math.min(frameNanos, LONGEST_END_NANOS);
+            long from = clock.nanos();
+            for (int i = 0; i < PacketsKind.PACKETS_AT_END; i++) {
+                clock.await(from + i * gap);
+                sendAll(from + i * gap, gap / 2, true);
+            }
+        } finally {
+            if (interrupted) {
+                Thread.currentThread().interrupt();
+            }
+        }
+    }
+
+    /** The time from the first frame of a show to another, rounded down. */
+    private long nanosOf(long frames) {
+        long elapsed = Math.multiplyExact(frames, (long) rate.denominator());
+        long rest = elapsed % rate.numerator();
+        return Math.addExact(elapsed / rate.numerator() * NANOS, rest * NANOS / rate.numerator());
+    }
+}

@@ -1,0 +1,67 @@
+package org.duskloom.engine.packet;
+
+import java.util.List;
+import java.util.function.Supplier;
+import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.format.StreamKind;
+import org.duskloom.engine.frame.FrameSink;
+import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.wire.UniverseLayout;
+import org.duskloom.engine.wire.Wiring;
+
+/** {@code packets.pcap}: the show as E1.31 packets in a capture file, at the times at which they are to be sent. */
+public final class PacketsKind implements StreamKind {
+    /** The name of its file. */
+    public static final String FILE = "packets.pcap";
+
+    /** How many packets of a universe end its stream: ANSI E1.31-2018, clause 6.2.6. */
+    public static final int PACKETS_AT_END = 3;
+
+    private final Supplier<Wiring> wiring;
+    private final Supplier<StreamSource> source;
+
+    /**
+     * The kind for one display.
+     *
+     * @param wiring what hangs where; asked for when a file is begun
+     * @param source who sends
+     */
+    public PacketsKind(Supplier<Wiring> wiring, Supplier<StreamSource> source) {
+        this.wiring = wiring;
+        this.source = source;
+    }
+
+    @Override
+    public String word() {
+        return "packets";
+    }
+
+    @Override
+    public String help() {
+        return "the whole show as E1.31 packets, for players of captures";
+    }
+
+    @Override
+    public String file() {
+        return FILE;
+    }
+
+    @Override
+    public long bytes(RunInfo run) {
+        long perFrame = UniverseLayout.of(wiring.get().ports()).stream()
+                .mapToLong(universe -> Capture.HEADER_BYTES + DataPacket.SLOTS_AT + universe.slotCount())
+                .sum();
+        long frames = run.frames().count() + (PacketsSink.endsShow(run) ? PACKETS_AT_END : 0);
+        return Math.addExact(Capture.FILE_HEADER_BYTES, Math.multiplyExact(perFrame, frames));
+    }
+
+    @Override
+    public FrameSink into(StagedFile file) {
+        return new PacketsSink(file, wiring.get(), source.get());
+    }
+
+    @Override
+    public List<String> files() {
+        return List.of(FILE);
+    }
+}

@@ -1,0 +1,100 @@
+package org.duskloom.engine.wire;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.duskloom.engine.document.Expected;
+import org.duskloom.engine.document.Fields;
+import org.duskloom.engine.document.ListNode;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.group.GroupTree;
+import org.duskloom.engine.group.Member;
+import org.duskloom.engine.map.Prop;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
+
+/** Reads the chains of one display, and sees to it that each pixel is on one line only. */
+final class ChainReader {
+    private final GroupTree groups;
+    private final Problems problems;
+
+    /** The place where each pixel is put on a line; nothing where it is on none. */
+    private final Use[] useOfPixel;
+
+    private record Use(String port, Location location) {}
+
+    ChainReader(GroupTree groups, Problems problems) {
+        this.groups = groups;
+        this.problems = problems;
+        this.useOfPixel = new Use[groups.map().pixelCount()];
+    }
+
+    /**
+     * A chain.
+     *
+     * @param port the name of its port
+     * @return its links; nothing if one of them is wrong
+     */
+    Optional<List<Link>> read(String port, ListNode chain) {
+        int errorsBefore = problems.errorCount();
+        List<Link> links = new ArrayList<>();
+        for (Node item : chain.items()) {
+            if (item instanceof ObjectNode) {
+                dark(item, port).ifPresent(links::add);
+            } else {
+                Expected.text(item, "an item of \"chain\" of port " + Quoted.of(port), problems)
+                        .ifPresent(address -> links.addAll(lit(address)));
+            }
+        }
+        links.forEach(link -> claim(port, link));
+        return problems.errorCount() == errorsBefore ? Optional.of(links) : Optional.empty();
+    }
+
+    private Optional<Link> dark(Node item, String port) {
+        return Fields.of(item, PortFields.DARK, "an object in \"chain\" of port " + Quoted.of(port), problems)
+                .flatMap(fields -> fields.given(PortFields.SKIP))
+                .map(count -> {
+                    int[] pixels = new int[count.intValue()];
+                    Arrays.fill(pixels, Link.DARK);
+                    return new Link("", -1, pixels, item.location());
+                });
+    }
+
+    private List<Link> lit(TextNode address) {
+        List<Member> members = groups.resolve(List.of(address), problems).orElse(List.of());
+        return members.stream()
+                .map(member -> new Link(member.name(), member.propIndex(), member.pixels(), address.location()))
+                .toList();
+    }
+
+    private void claim(String port, Link link) {
+        Map<Use, int[]> twice = new HashMap<>();
+        Use use = new Use(port, link.location());
+        for (int pixel : link.isDark() ? new int[0] : link.pixels()) {
+            if (useOfPixel[pixel] == null) {
+                useOfPixel[pixel] = use;
+            } else {
+                int[] firstAndCount = twice.computeIfAbsent(useOfPixel[pixel], first -> new int[] {pixel, 0});
+                firstAndCount[1]++;
+            }
+        }
+        twice.forEach((first, firstAndCount) -> refuse(use, first, firstAndCount[0], firstAndCount[1]));
+    }
+
+    private void refuse(Use use, Use first, int pixel, int count) {
+        Prop prop = groups.map().props().get(groups.map().propIndexOf(pixel));
+        String which = "pixel " + (pixel - prop.firstPixel() + 1) + " of " + Quoted.of(prop.name())
+                + (count == 1 ? " is" : " and " + (count - 1) + " more are");
+        String where = first.port.equals(use.port)
+                ? " on port " + Quoted.of(use.port) + " twice"
+                : " on two ports: " + Quoted.of(first.port) + " and " + Quoted.of(use.port);
+        problems.error(
+                use.location, which + where, "the first time at " + first.location + "; a pixel has one data line");
+    }
+}

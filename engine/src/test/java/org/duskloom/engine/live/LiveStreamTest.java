@@ -1,0 +1,223 @@
+package org.duskloom.engine.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.InterruptedIOException;
+import java.nio.ByteBuffer;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.IntStream;
+import org.duskloom.engine.packet.DataPacket;
+import org.duskloom.engine.packet.StreamSource;
+import org.duskloom.engine.time.FrameRate;
+import org.junit.jupiter.api.Test;
+
+/** Deadlines by a clock that stands still but when it is waited for. */
+class LiveStreamTest {
+    private static final long MILLISECOND = 1_000_000;
+
+    private final HandClock clock = new HandClock();
+    private final List<Sent> sent = new ArrayList<>();
+
+    private record Sent(long nanos, int universe, int sequence, boolean terminated, int length) {}
+
+    /** A clock that shows what it was waited for, and as much more as it is late. */
+    private static final class HandClock implements LiveClock {
+        private long now = -5_000_000_000L;
+        private long lateNanos;
+        private boolean interrupted;
+
+        @Override
+        public long nanos() {
+            return now;
+        }
+
+        @Override
+        public boolean await(long nanos) {
+            now = Math.max(now, nanos + lateNanos);
+            return !interrupted;
+        }
+    }
+
+    private LiveStream stream(int universes, FrameRate rate, int sync) {
+        StreamSource source = new StreamSource(new UUID(1, 2), "garden", 100, sync);
+        List<DataPacket> packets = IntStream.rangeClosed(1, universes)
+                .mapToObj(universe -> new DataPacket(source, universe, 24, 0))
+                .toList();
+        return new LiveStream(packets, source, this::note, clock, rate);
+    }
+
+    private void note(ByteBuffer packet, int universe) {
+        byte[] bytes = new byte[packet.remaining()];
+        packet.get(bytes);
+        int at = bytes.length == 49 ? 44 : 111;
+        sent.add(new Sent(
+                clock.now, universe, bytes[at] & 0xFF, bytes.length > 112 && bytes[112] == 0x40, bytes.length));
+    }
+
+    private static void play(LiveStream stream, int frames) throws IOException {
+        for (int index = 0; index < frames; index++) {
+            if (stream.wants(index)) {
+                stream.send(index);
+            }
+        }
+    }
+
+    @Test
+    void framesLeaveAtTheirExactTimes() throws IOException {
+        LiveStream stream = stream(1, new FrameRate(30_000, 1001), 0);
+        play(stream, 1001);
+        long start = sent.get(0).nanos;
+        // SMPTE's rate: frame 30 is at 1.001 s, frame 1000 at 33.366666666 s.
+        assertThat(sent.get(1).nanos - start).isEqualTo(33_366_666);
+        assertThat(sent.get(30).nanos - start).isEqualTo(1_001_000_000);
+        assertThat(sent.get(1000).nanos - start).isEqualTo(33_366_666_666L);
+        assertThat(stream.pacing().frames()).isEqualTo(1001);
+        assertThat(stream.pacing().worstNanos()).isZero();
+    }
+
+    @Test
+    void sequenceNumbersGoUpByOneInEachUniverse() throws IOException {
+        play(stream(3, FrameRate.of(40), 0), 300);
+        for (int i = 0; i < sent.size(); i++) {
+            assertThat(sent.get(i).universe).isEqualTo(1 + i % 3);
+            assertThat(sent.get(i).sequence).isEqualTo(i / 3 % 256);
+        }
+    }
+
+    /** 100 universes at 40 frames a second: twelve steps in half of 25 ms, so nine packets at a time at the most. */
+    @Test
+    void universesAreSpreadOverHalfAFrame() throws IOException {
+        play(stream(100, FrameRate.of(40), 0), 1);
+        long start = sent.get(0).nanos;
+        assertThat(sent).hasSize(100);
+        assertThat(sent.stream().map(Sent::nanos).distinct()).hasSize(12);
+        assertThat(sent).allMatch(packet -> packet.nanos - start < 12_500_000);
+        for (long moment : sent.stream().mapToLong(Sent::nanos).distinct().toArray()) {
+            assertThat(sent.stream().filter(packet -> packet.nanos == moment)).hasSizeLessThanOrEqualTo(9);
+        }
+    }
+
+    @Test
+    void aDelayDoesNotAddUp() throws IOException {
+        clock.lateNanos = 2 * MILLISECOND;
+        LiveStream stream = stream(1, FrameRate.of(40), 0);
+        play(stream, 201);
+        assertThat(sent.get(200).nanos - sent.get(0).nanos).isEqualTo(5_000_000_000L);
+        assertThat(stream.pacing().medianNanos()).isBetween(1_990_000L, 2_010_000L);
+        assertThat(stream.pacing().worstNanos()).isEqualTo(2_000_000);
+        assertThat(stream.pacing().lateFrames()).isZero();
+    }
+
+    @Test
+    void lateFramesAreCounted() throws IOException {
+        LiveStream stream = stream(1, FrameRate.of(40), 0);
+        play(stream, 1);
+        clock.lateNanos = 7 * MILLISECOND;
+        assertThat(stream.wants(1)).isTrue();
+        stream.send(1);
+        assertThat(stream.pacing().lateFrames()).isEqualTo(1);
+    }
+
+    /** After a pause of 100 ms the frames that would all be due at once are left out; the stream goes on in step. */
+    @Test
+    void framesTooLateAreSkippedInsteadOfSentInABurst() throws IOException {
+        LiveStream stream = stream(1, FrameRate.of(40), 0);
+        play(stream, 3);
+        clock.now += 100 * MILLISECOND;
+        for (int index = 3; index < 10; index++) {
+            if (stream.wants(index)) {
+                stream.send(index);
+            }
+        }
+        assertThat(stream.pacing().skippedFrames()).isEqualTo(3);
+        assertThat(stream.pacing().frames()).isEqualTo(7);
+        assertThat(sent.get(6).nanos - sent.get(0).nanos).isEqualTo(9 * 25 * MILLISECOND);
+        assertThat(sent).extracting(Sent::sequence).containsExactly(0, 1, 2, 3, 4, 5, 6);
+    }
+
+    /** ANSI E1.31-2018, clause 6.2.6: three packets with bit 6 end a stream. */
+    @Test
+    void closingEndsEveryStreamOnce() throws IOException {
+        LiveStream stream = stream(2, FrameRate.of(40), 0);
+        play(stream, 4);
+        stream.close();
+        stream.close();
+        assertThat(sent).hasSize(2 * 7);
+        assertThat(sent.subList(0, 8)).noneMatch(Sent::terminated);
+        assertThat(sent.subList(8, 14)).allMatch(Sent::terminated);
+        assertThat(sent.subList(8, 14)).extracting(Sent::sequence).containsExactly(4, 4, 5, 5, 6, 6);
+    }
+
+    @Test
+    void whatNeverBeganIsNotEnded() throws IOException {
+        stream(2, FrameRate.of(40), 0).close();
+        assertThat(sent).isEmpty();
+    }
+
+    @Test
+    void anInterruptionStopsAndTheStreamsStillEnd() throws IOException {
+        LiveStream stream = stream(1, FrameRate.of(40), 0);
+        play(stream, 2);
+        clock.interrupted = true;
+        assertThat(stream.wants(2)).isTrue();
+        assertThatThrownBy(() -> stream.send(2)).isInstanceOf(InterruptedIOException.class);
+        Thread.currentThread().interrupt();
+        stream.close();
+        assertThat(Thread.interrupted()).isTrue();
+        assertThat(sent).hasSize(5);
+        assertThat(sent.subList(2, 5)).allMatch(Sent::terminated);
+    }
+
+    /** Clause 6.3: one synchronization packet after the data of a frame, to its own universe, with numbers of its own kind. */
+    @Test
+    void synchronizationFollowsTheData() throws IOException {
+        play(stream(2, FrameRate.of(40), 9), 2);
+        assertThat(sent).extracting(Sent::universe).containsExactly(1, 2, 9, 1, 2, 9);
+        assertThat(sent.get(2).length).isEqualTo(49);
+        assertThat(sent.get(5).sequence).isEqualTo(1);
+    }
+
+    /** Clause 8: every ten seconds. */
+    @Test
+    void universesAreAnnouncedEveryTenSeconds() throws IOException {
+        LiveStream stream = stream(2, FrameRate.of(40), 0);
+        stream.announce(new StreamSource(new UUID(1, 2), "garden", 100, 0));
+        play(stream, 25 * 40);
+        List<Sent> announced =
+                sent.stream().filter(packet -> packet.universe == 64_214).toList();
+        assertThat(announced).hasSize(3);
+        assertThat(announced.get(2).nanos - announced.get(0).nanos).isEqualTo(20_000_000_000L);
+        assertThat(announced.get(0).length).isEqualTo(124);
+    }
+
+    @Test
+    void aNetworkThatIsAwayForAWhileIsCounted() throws IOException {
+        StreamSource source = new StreamSource(new UUID(1, 2), "garden", 100, 0);
+        int[] calls = {0};
+        PacketSocket faulty = (packet, universe) -> {
+            if (calls[0]++ > 1) {
+                throw new IOException("Network is unreachable");
+            }
+        };
+        LiveStream stream =
+                new LiveStream(List.of(new DataPacket(source, 1, 24, 0)), source, faulty, clock, FrameRate.of(40));
+        play(stream, 5);
+        assertThat(stream.sentPackets()).isEqualTo(2);
+        assertThat(stream.refusedPackets()).isEqualTo(3);
+    }
+
+    @Test
+    void aNetworkThatIsNotThereStopsAtOnce() {
+        StreamSource source = new StreamSource(new UUID(1, 2), "garden", 100, 0);
+        PacketSocket faulty = (packet, universe) -> {
+            throw new IOException("Network is unreachable");
+        };
+        LiveStream stream =
+                new LiveStream(List.of(new DataPacket(source, 1, 24, 0)), source, faulty, clock, FrameRate.of(40));
+        assertThatThrownBy(() -> play(stream, 5)).hasMessage("Network is unreachable");
+    }
+}
