@@ -59,7 +59,7 @@ class ProofCommandTest {
         List<String> lines = Files.readAllLines(folder.resolve("out/steps.txt"));
         assertThat(lines.get(0)).isEqualTo("What the proof shows, at 20 frames a second.");
         assertThat(lines.stream()
-                        .skip(3)
+                        .skip(6)
                         .map(line -> line.strip().split(" {2,}"))
                         .map(cells -> cells[0] + ": " + cells[1]))
                 .containsExactly(
@@ -74,6 +74,22 @@ class ProofCommandTest {
                         "27 s: part top",
                         "29 s: group daisies",
                         "31 s: group garden");
+    }
+
+    /**
+     * In the first step 18 pixels are lit: three white, three red (0xE01010) and twelve dim (0x14 each), together 2295 + 768 + 720 of
+     * 13,770. In the step of a daisy six are amber (0xFFA000): 2490. In that of the garden all are lit at its end, six of them white:
+     * 4590 + 4980, which is 69.5 %.
+     */
+    @Test
+    void theTextSaysHowMuchIsLit() throws IOException {
+        List<String> lines = Files.readAllLines(folder.resolve("out/steps.txt"));
+        assertThat(lines.get(4))
+                .isEqualTo(
+                        "The most is 70 % of that, in \"group garden\": wire, fuses and supplies must bear it. Nothing flashes.");
+        assertThat(lines.get(6)).matches(" +0 s  first pixel +18 +28 %  on every prop .*");
+        assertThat(lines.get(10)).matches(" +22 s  prop daisy-1 +6 +19 %  only daisy-1 is lit");
+        assertThat(lines.get(16)).matches(" +31 s  group garden +18 +70 %  all .*");
     }
 
     /** From a minute on as clocks show it, as in the strip: 70 parts of two seconds, the first from 23 s on. */
@@ -91,7 +107,7 @@ class ProofCommandTest {
         assertThat(Ran.with("proof", display, "-o", folder.resolve("long")).code())
                 .isZero();
         assertThat(Files.readAllLines(folder.resolve("long/steps.txt")).stream()
-                        .skip(3)
+                        .skip(6)
                         .map(line -> line.strip().split(" {2,}")[0]))
                 .hasSize(75)
                 .startsWith("0 s", "4 s", "10 s", "16 s", "22 s", "23 s", "25 s")
