@@ -23,7 +23,7 @@ final class ImageFile {
         NOT_READ.put("II\\*\0", "TIFF");
         NOT_READ.put("MM\0\\*", "TIFF");
         NOT_READ.put("....ftyp", "HEIC or AVIF picture, or a video");
-        NOT_READ.put("8BPS", "Photoshop picture");
+        NOT_READ.put("8BPS", "layered picture (PSD)");
         NOT_READ.put("\\s*<", "SVG or other text with tags");
     }
 

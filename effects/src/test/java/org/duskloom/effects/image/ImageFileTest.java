@@ -22,7 +22,7 @@ class ImageFileTest {
         "xxxxftypavif, is a HEIC or AVIF",
         "<svg>, is a SVG",
         "'  <?xml', is a SVG",
-        "8BPS, is a Photoshop",
+        "8BPS, is a layered picture (PSD)",
         "ID3, is no picture that is known here"
     })
     void namesWhatItCannotRead(String start, String message) {

@@ -30,7 +30,7 @@ class PlainSinkTest {
     @TempDir
     private Path folder;
 
-    /** Raw rgb24 has no header and no padding: the bytes 00 to 0B are two frames of 2 by 1 pixels (ffmpeg's rawvideo). */
+    /** Raw rgb24 has no header and no padding: the bytes 00 to 0B are two frames of 2 by 1 pixels. */
     @Test
     void rgbIsFrameAfterFrameWithoutAnythingElse() throws IOException {
         Path target = folder.resolve("frames.rgb");
