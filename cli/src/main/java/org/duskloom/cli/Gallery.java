@@ -26,6 +26,9 @@ import org.duskloom.engine.problem.Problems;
  * the program carries with it: each plays an effect on every one of five daisies and on a whole trellis.
  */
 final class Gallery implements AutoCloseable {
+    /** Where the shows are, both in the program and under demos. */
+    private static final String FIRSTS = "firsts/";
+
     /** What the first shows need beside themselves. */
     private static final List<String> SHARED = List.of("display.json", "bee.png");
 
@@ -48,6 +51,7 @@ final class Gallery implements AutoCloseable {
         for (String shared : SHARED) {
             copy(shared);
         }
+        requireFirsts(effects);
         for (Effect effect : effects.effects()) {
             String file = effect.name() + ".json";
             shows.put(effect.name(), new String(copy(file), StandardCharsets.UTF_8));
@@ -60,11 +64,24 @@ final class Gallery implements AutoCloseable {
         group.publish();
     }
 
+    /** Who has just written an effect is told everything that its place in the gallery still needs. */
+    private static void requireFirsts(EffectRegistry effects) throws IOException {
+        List<String> missing = effects.names().stream()
+                .filter(name -> Gallery.class.getResource(FIRSTS + name + ".json") == null)
+                .map(name -> "demos/" + FIRSTS + name + ".json")
+                .toList();
+        if (!missing.isEmpty()) {
+            throw new IOException("the gallery draws a first show of every effect; write " + String.join(", ", missing)
+                    + " and build the program anew");
+        }
+    }
+
     private void drawStrip(Path showFile, Path picture, Streams streams) throws IOException, InterruptedException {
         Problems problems = new Problems();
         LoadedShow show = LoadedShow.load(showFile, problems).orElse(null);
         if (show == null) {
-            throw new IllegalStateException("a first show is wrong: " + problems.inFileOrder());
+            throw new IOException("demos/" + FIRSTS + showFile.getFileName() + " cannot be drawn: "
+                    + problems.inFileOrder().get(0).message());
         }
         long[] moments = Arrays.stream(MOMENTS_TWELFTHS)
                 .mapToLong(twelfths -> Math.round(show.plan().frameCount() * twelfths / 12))
@@ -76,9 +93,9 @@ final class Gallery implements AutoCloseable {
     }
 
     private byte[] copy(String name) throws IOException {
-        try (InputStream in = Gallery.class.getResourceAsStream("firsts/" + name)) {
+        try (InputStream in = Gallery.class.getResourceAsStream(FIRSTS + name)) {
             if (in == null) {
-                throw new IllegalStateException("the program lacks the first show " + name);
+                throw new IllegalStateException("the program lacks " + FIRSTS + name);
             }
             byte[] bytes = in.readAllBytes();
             Files.write(scratch.resolve(name), bytes);

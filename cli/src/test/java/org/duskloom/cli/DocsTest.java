@@ -2,14 +2,17 @@ package org.duskloom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -60,6 +63,30 @@ class DocsTest {
         try (Stream<Path> made = Files.list(folder.resolve("build/garden"))) {
             assertThat(made.map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrder("frames.rgb", "frames.json", "strip.png", "time.png");
+        }
+    }
+
+    /** The picture at the top is what the first command draws: decoded by the JDK, as compressed bytes are nobody's promise. */
+    @Test
+    void theFirstPictureIsWhatTheFirstCommandDraws() throws IOException {
+        Guide readme = Guide.of("README.md");
+        Matcher picture = Pattern.compile("!\\[[^\\]]*]\\((.*?)\\)").matcher(readme.text());
+        assertThat(picture.find()).isTrue();
+        String command = readme.shellLines().get(0);
+        assertThat(Ran.with(inFolder(command.split(" +"))).code()).isZero();
+        BufferedImage shown = ImageIO.read(Project.file(picture.group(1)).toFile());
+        BufferedImage drawn =
+                ImageIO.read(folder.resolve("build/garden/strip.png").toFile());
+        String renewal = "renew it: " + command + " --force && cp build/garden/strip.png " + picture.group(1);
+        assertThat(List.of(drawn.getWidth(), drawn.getHeight()))
+                .as(renewal)
+                .isEqualTo(List.of(shown.getWidth(), shown.getHeight()));
+        for (int y = 0; y < shown.getHeight(); y++) {
+            for (int x = 0; x < shown.getWidth(); x++) {
+                if (drawn.getRGB(x, y) != shown.getRGB(x, y)) {
+                    throw new AssertionError("another dot at " + x + ", " + y + ": " + renewal);
+                }
+            }
         }
     }
 

@@ -1,9 +1,13 @@
 package org.duskloom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
@@ -12,9 +16,13 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.EffectRegistry;
+import org.duskloom.engine.effect.Kernel;
 import org.duskloom.engine.effect.Setting;
+import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameRun;
 import org.duskloom.engine.frame.FrameSink;
@@ -119,6 +127,52 @@ class GalleryTest {
                     .startsWith("duskloom effects: --gallery is for all effects, without NAME and --json\n");
         }
         assertThat(namesIn(other)).isEmpty();
+    }
+
+    /** Who has written an effect and not its show is told what to write. */
+    @Test
+    void namesTheFirstShowsThatAreMissing(@TempDir Path other) throws Exception {
+        Effect known = EffectRegistry.installed().find("wash").orElseThrow();
+        EffectRegistry effects = EffectRegistry.of(List.of(known, Unseen.called("zither"), Unseen.called("yarrow")));
+        Streams silent = new Streams(
+                OutputStream.nullOutputStream(),
+                StandardCharsets.UTF_8,
+                new PrintStream(OutputStream.nullOutputStream()),
+                TerminalTraits.PLAIN);
+        try (Gallery gallery = new Gallery(IfExists.REFUSE)) {
+            assertThatThrownBy(() -> gallery.draw(other, effects, silent))
+                    .isInstanceOf(IOException.class)
+                    .hasMessage("the gallery draws a first show of every effect; write demos/firsts/yarrow.json,"
+                            + " demos/firsts/zither.json and build the program anew");
+        }
+        assertThat(namesIn(other)).isEmpty();
+    }
+
+    /** An effect that nobody has shown yet. */
+    private record Unseen(String name) implements Effect {
+        static Effect called(String name) {
+            return new Unseen(name);
+        }
+
+        @Override
+        public String summary() {
+            return "nothing";
+        }
+
+        @Override
+        public String formula() {
+            return "0";
+        }
+
+        @Override
+        public List<Setting<?>> settings() {
+            return List.of();
+        }
+
+        @Override
+        public Kernel prepare(Settings settings, Canvas canvas) {
+            throw new UnsupportedOperationException();
+        }
     }
 
     /** Width, height, and every pixel. */
