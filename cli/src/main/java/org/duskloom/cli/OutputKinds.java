@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import org.duskloom.engine.format.NpyKind;
 import org.duskloom.engine.format.OutputRegistry;
 import org.duskloom.engine.format.RgbKind;
+import org.duskloom.engine.format.SinglesKind;
 import org.duskloom.engine.preview.ContactStripKind;
 import org.duskloom.engine.preview.ShownFrames;
 import org.duskloom.engine.preview.TimeStripKind;
@@ -16,6 +17,7 @@ final class OutputKinds {
     static final OutputRegistry ALL = new OutputRegistry(List.of(
             new RgbKind(),
             new NpyKind(),
+            new SinglesKind(),
             ContactStripKind.standard(),
             new TimeStripKind(OptionalInt.empty(), ShownFrames.USUAL_COLUMNS),
             new StepsKind()));

@@ -32,9 +32,11 @@ import picocli.CommandLine.Option;
             "",
             "Writes frames.json, which says how many frames there are and what they were made from, and beside it what"
                     + " --as asks for, all in one go:",
-            "  rgb   frames.rgb: frame after frame, pixel after pixel in wiring order,",
-            "        a byte each of red, green and blue",
-            "  npy   frames.npy: an array for NumPy, of the shape (frames, pixels, 3)",
+            "  rgb       frames.rgb: frame after frame, pixel after pixel in wiring order,",
+            "            a byte each of red, green and blue",
+            "  npy       frames.npy: an array for NumPy, of the shape (frames, pixels, 3)",
+            "  singles   frames/: a file for each frame, 00000000.rgb and so on, each like a",
+            "            piece of frames.rgb",
             "The same show gives the same bytes, however it is cut into --frames and on any number of --threads.",
             ""
         },

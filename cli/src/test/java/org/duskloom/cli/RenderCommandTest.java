@@ -174,6 +174,19 @@ class RenderCommandTest {
                 """);
     }
 
+    @Test
+    void singleFilesAreThePiecesOfTheWhole() throws IOException {
+        Path show = Garden.in(folder);
+        render(show, "out", "--as", "rgb,singles", "--frames", "60..80");
+        byte[] frames = Files.readAllBytes(folder.resolve("out/frames.rgb"));
+        List<String> names = namesIn(folder.resolve("out/frames"));
+        assertThat(names).hasSize(20).startsWith("00000060.rgb").endsWith("00000079.rgb");
+        for (int i = 0; i < 20; i++) {
+            assertThat(folder.resolve("out/frames").resolve(names.get(i)))
+                    .hasBinaryContent(Arrays.copyOfRange(frames, 60 * i, 60 * i + 60));
+        }
+    }
+
     /** The digest is that of the light, whatever it is written as. */
     @Test
     void theDigestIsTheSameInEveryKind() throws IOException {
@@ -201,11 +214,11 @@ class RenderCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    rbg     | --as: "rbg" is no kind of output; did you mean "rgb"? allowed: rgb, npy
-                    rgb,mp4 | --as: "mp4" is no kind of output; allowed: rgb, npy
+                    rbg     | --as: "rbg" is no kind of output; did you mean "rgb"? allowed: rgb, npy, singles
+                    rgb,mp4 | --as: "mp4" is no kind of output; allowed: rgb, npy, singles
                     rgb,rgb | --as: "rgb" stands twice
-                    rgb,    | --as: "" is no kind of output; allowed: rgb, npy
-                    steps   | --as: "steps" is no kind of output; allowed: rgb, npy
+                    rgb,    | --as: "" is no kind of output; allowed: rgb, npy, singles
+                    steps   | --as: "steps" is no kind of output; allowed: rgb, npy, singles
                     """)
     void wordsThatAreNoneAreMisuse(String words, String message) throws IOException {
         Path out = folder.resolve("out");
