@@ -56,6 +56,7 @@ final class ManifestReader {
     }
 
     private Optional<Located> located(int errorsBefore) {
+        fields.given(ManifestFields.FORMAT);
         Optional<FrameRate> rate = fields.given(ManifestFields.RATE).flatMap(this::rate);
         Optional<Long> pixels = fields.given(ManifestFields.PIXELS);
         fields.given(ManifestFields.ORDER);
