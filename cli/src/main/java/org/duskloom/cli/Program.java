@@ -3,10 +3,12 @@ package org.duskloom.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Help;
@@ -70,9 +72,10 @@ final class Program implements Runnable {
      * @return the exit code
      */
     int run(String... args) {
+        String[] asked = withHelpAsOption(args);
         try {
             StringWriter helpText = new StringWriter();
-            int code = commandLine(args).setOut(new PrintWriter(helpText)).execute(args);
+            int code = commandLine(asked).setOut(new PrintWriter(helpText)).execute(asked);
             streams.print(helpText.toString());
             return code;
         } catch (OutputLostException lost) {
@@ -80,6 +83,21 @@ final class Program implements Runnable {
         } catch (OutOfMemoryError tooMuch) {
             return FaultReport.outOfMemory(streams);
         }
+    }
+
+    /** {@code help} and {@code help COMMAND} mean {@code --help} and {@code COMMAND --help}; of no other word there is help. */
+    private static String[] withHelpAsOption(String[] args) {
+        if (args.length == 0 || !args[0].equals("help")) {
+            return args;
+        }
+        List<String> words = Arrays.stream(args)
+                .skip(1)
+                .filter(word -> !word.equals("--help"))
+                .toList();
+        if (!words.isEmpty() && !commands().containsKey(words.get(0))) {
+            return words.toArray(String[]::new);
+        }
+        return Stream.concat(words.stream(), Stream.of("--help")).toArray(String[]::new);
     }
 
     /** Without a command there is nothing to do. */

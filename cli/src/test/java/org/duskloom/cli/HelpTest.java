@@ -21,6 +21,15 @@ class HelpTest {
         Ran ran = Ran.with("--help");
         assertThat(ran).isEqualTo(new Ran(0, approved("duskloom"), ""));
         assertThat(Ran.with("-h")).isEqualTo(ran);
+        assertThat(Ran.with("help")).isEqualTo(ran);
+        assertThat(Ran.with("help", "--help")).isEqualTo(ran);
+    }
+
+    @Test
+    void ofWhatIsNoCommand() {
+        Ran ran = Ran.with("help", "rendre");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("rendre").contains("render");
     }
 
     @ParameterizedTest
@@ -29,6 +38,7 @@ class HelpTest {
         Ran ran = Ran.with(command, "--help");
         assertThat(ran).isEqualTo(new Ran(0, approved(command), ""));
         assertThat(Ran.with(command, "-h")).isEqualTo(ran);
+        assertThat(Ran.with("help", command)).isEqualTo(ran);
     }
 
     /** Only where the output takes colour does the help have some. */

@@ -17,6 +17,7 @@ import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.Part;
 import org.duskloom.engine.problem.Location;
@@ -31,6 +32,8 @@ import org.duskloom.engine.text.Quoted;
  */
 final class PartBook {
     private static final int MAX_DEPTH = 64;
+    private static final int MOST_SHOWN = 12;
+    private static final String RANGES = "[0-9, -]+";
 
     private final Pixels pixels;
     private final Allowance allowance;
@@ -142,6 +145,10 @@ final class PartBook {
     }
 
     private Optional<int[]> listed(List<Node> items, String what) {
+        if (items.stream().anyMatch(this::isRange)) {
+            reportRanges(items, what);
+            return Optional.empty();
+        }
         BitSet taken = new BitSet();
         IntStream.Builder union = IntStream.builder();
         boolean complete = true;
@@ -157,6 +164,33 @@ final class PartBook {
             }
         }
         return complete ? Optional.of(union.build().toArray()) : Optional.empty();
+    }
+
+    /** Whether an item of a list of parts counts pixels; a part may be called 3. */
+    private boolean isRange(Node item) {
+        return item instanceof NumberNode
+                || item instanceof TextNode text && text.value().matches(RANGES) && !isKnown(text.value());
+    }
+
+    private boolean isKnown(String path) {
+        return pixels.made().containsKey(path)
+                || definitions.containsKey(path)
+                || !inside(path).isEmpty();
+    }
+
+    private void reportRanges(List<Node> items, String what) {
+        List<String> written = items.stream()
+                .map(item -> item instanceof NumberNode number
+                        ? number.written()
+                        : item instanceof TextNode text ? text.value() : "")
+                .toList();
+        boolean all = items.stream().allMatch(this::isRange) && items.size() <= MOST_SHOWN;
+        problems.error(
+                items.get(0).location(),
+                what + " lists pixels one by one, but a list is for parts",
+                all
+                        ? "write the pixels in one text: " + Quoted.of(String.join(", ", written))
+                        : "write the pixels in one text, such as \"1-6, 9\", as a part of its own");
     }
 
     /** The definitions of parts whose paths begin with this one. The character behind the slash is the digit 0. */
@@ -189,9 +223,6 @@ final class PartBook {
     }
 
     private String hint(String path) {
-        if (path.matches("[0-9, -]+")) {
-            return "pixel ranges stand in one text, without a list: \"1-6, 9\"";
-        }
         if (path.indexOf('*') >= 0 || path.indexOf('?') >= 0) {
             return "patterns are for groups; name every part";
         }

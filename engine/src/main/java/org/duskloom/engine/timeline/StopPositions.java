@@ -62,6 +62,7 @@ final class StopPositions {
         int last = after < positions.length || openEnd ? after : after - 1;
         double from = before < 0 ? 0 : positions[before];
         double to = after < positions.length ? positions[after] : 1;
-        return last == first ? from : from + (to - from) * (index - first) / (last - first);
+        // Rounding must not carry a stop beyond the one that it leads up to.
+        return last == first ? from : Math.min(to, from + (to - from) * (index - first) / (last - first));
     }
 }

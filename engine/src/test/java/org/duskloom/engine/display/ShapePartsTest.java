@@ -62,6 +62,11 @@ class ShapePartsTest {
     }
 
     @Test
+    void aPartMayBeCalledByANumber() {
+        assertThat(parts(FLOWER, "\"3\": \"1-2\", \"both\": [\"3\", \"rim\"]")).contains("3[0, 1]", "both[0, 1, 2, 3]");
+    }
+
+    @Test
     void stepsWithoutAPartMakeNone() {
         assertThat(parts("{\"grid\": {\"rows\": 3, \"columns\": 2, \"spacing\": 5}}", ""))
                 .isEmpty();
@@ -109,11 +114,14 @@ class ShapePartsTest {
             "x": "2, 1-3"                     ~ part "x" holds pixel 2 twice; every pixel of a part stands once
             "x": 7                            ~ part "x" must be pixel ranges or a list of parts, not a number; write it as "1-6, 9, 14-10" or ["rim", "petals/1"]
             "x": []                           ~ part "x" has no pixels; name parts in it, or remove it
-            "x": [1]                          ~ an item of part "x" must be a text, not the number 1; write "1" in quotes
+            "x": [1]                          ~ part "x" lists pixels one by one, but a list is for parts; write the pixels in one text: "1"
+            "x": [13, 25, 14]                 ~ part "x" lists pixels one by one, but a list is for parts; write the pixels in one text: "13, 25, 14"
+            "x": ["1-2", 3]                   ~ part "x" lists pixels one by one, but a list is for parts; write the pixels in one text: "1-2, 3"
+            "x": ["1-2", "rim"]               ~ part "x" lists pixels one by one, but a list is for parts; write the pixels in one text, such as "1-6, 9", as a part of its own
             "x": ["petels"]                   ~ there is no part "petels" in shape "a"; did you mean "petals"?
             "x": ["petals/4"]                 ~ there is no part "petals/4" in shape "a"; did you mean "petals/1"?
             "x": ["zzzzz"]                    ~ there is no part "zzzzz" in shape "a"; allowed: petals, petals/1, petals/2, petals/3, rim
-            "x": ["1-3"]                      ~ there is no part "1-3" in shape "a"; pixel ranges stand in one text, without a list: "1-6, 9"
+            "x": ["1-3"]                      ~ part "x" lists pixels one by one, but a list is for parts; write the pixels in one text: "1-3"
             "x": ["petals/*"]                 ~ there is no part "petals/*" in shape "a"; patterns are for groups; name every part
             "rim": "1"                        ~ part "rim" of shape "a" is there already; the steps or the file of the shape make it; rename one of them
             "petals/2": "1"                   ~ part "petals/2" of shape "a" is there already; the steps or the file of the shape make it; rename one of them

@@ -176,6 +176,12 @@ class SettingsReaderTest {
                     show.json:3:71: error: "palette" of probe has no field "ciclic"; did you mean "cyclic"?
                 "every": "0s"
                     show.json:3:50: error: "every" of probe is zero; it must be longer
+                "every": 900
+                    show.json:3:50: error: "every" of probe must be a time, not the number 900; write it with a unit, such as "900ms"
+                "every": 40
+                    show.json:3:50: error: "every" of probe must be a time, not the number 40; write it with a unit, such as "40s" or "40ms"
+                "every": 12.5
+                    show.json:3:50: error: "every" of probe must be a time, not the number 12.5; write it with a unit, such as "12.5s"
                 "every": 2
                     show.json:3:50: error: "every" of probe must be a time, not the number 2; write it with a unit, such as "2s"
                 "every": "2"

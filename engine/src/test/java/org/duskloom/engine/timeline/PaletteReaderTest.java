@@ -3,15 +3,18 @@ package org.duskloom.engine.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.color.PaletteStop;
 import org.duskloom.engine.color.PaletteStyle;
 import org.duskloom.engine.text.ShortestDecimal;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class PaletteReaderTest {
     /**
@@ -41,6 +44,29 @@ class PaletteReaderTest {
                         .map(stop -> ShortestDecimal.of(Math.rint(stop.position() * 1e12) / 1e12))
                         .collect(Collectors.joining(" ")))
                 .isEqualTo(positions);
+    }
+
+    /** With doubles, 0.2 + (1 - 0.2) * 3 / 3 is 1.0000000000000002, which is no place on a palette. */
+    @Test
+    void keepsTheLastStopWithin1() {
+        assertThat(read("[[\"red\", 0.2], \"gold\", \"blue\", \"white\"]").stops())
+                .extracting(PaletteStop::position)
+                .last()
+                .isEqualTo(1.0);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"false", "true"})
+    void keepsEveryStopBetweenItsNeighbours(String cyclic) {
+        for (int place = 0; place <= 1000; place++) {
+            for (int open = 1; open <= 7; open++) {
+                String stops = "[[\"red\", 0." + "%03d".formatted(place % 1000) + "]" + ", \"gold\"".repeat(open) + "]";
+                List<Double> positions = read("{\"stops\": " + stops + ", \"cyclic\": " + cyclic + "}").stops().stream()
+                        .map(PaletteStop::position)
+                        .toList();
+                assertThat(positions).isSorted().allMatch(position -> position >= 0 && position <= 1);
+            }
+        }
     }
 
     /** A list of colours in a timeline is spread as {@link Palette#evenly} spreads it. */
