@@ -8,16 +8,16 @@ import org.duskloom.engine.show.Show;
 import org.duskloom.engine.timeline.Fit;
 import org.duskloom.engine.timeline.Layout;
 
-/** Makes canvases out of frames of reference that share a clock. */
+/** Makes canvases out of grounds that share a clock. */
 final class CanvasBuilder {
     private final Show show;
     private final Layout layout;
-    private final CanvasFrames frames;
+    private final CanvasGrounds grounds;
 
-    CanvasBuilder(Show show, Layout layout, CanvasFrames frames) {
+    CanvasBuilder(Show show, Layout layout, CanvasGrounds grounds) {
         this.show = show;
         this.layout = layout;
-        this.frames = frames;
+        this.grounds = grounds;
     }
 
     /**
@@ -28,10 +28,10 @@ final class CanvasBuilder {
      */
     record Built(Canvas canvas, int[] stagePixels) {}
 
-    /** One canvas of some frames, which have no pixel in common; without random keys. */
+    /** One canvas of some grounds, which have no pixel in common; without random keys. */
     Built build(List<Integer> together) {
         Sheet sheet = new Sheet(
-                together.stream().mapToInt(f -> frames.pixels(f).length).sum());
+                together.stream().mapToInt(f -> grounds.pixels(f).length).sum());
         int[] stepCount = new int[together.size()];
         for (int k = 0; k < stepCount.length; k++) {
             stepCount[k] = sheet.add(together.get(k), k);
@@ -41,7 +41,7 @@ final class CanvasBuilder {
                 new Canvas.Coordinates(sheet.x, sheet.y, sheet.z),
                 sheet.memberOf,
                 new Canvas.Order(sheet.position, stepCount),
-                new CanvasParts(show, frames, together, sheet.stagePixel, sheet.memberOf));
+                new CanvasParts(show, grounds, together, sheet.stagePixel, sheet.memberOf));
         return new Built(canvas, sheet.stagePixel);
     }
 
@@ -64,12 +64,12 @@ final class CanvasBuilder {
             position = new double[pixels];
         }
 
-        /** Adds the pixels of a frame; gives how many steps its order has. */
-        private int add(int frame, int member) {
-            int[] pixels = frames.pixels(frame);
-            Box box = frames.box(frame);
-            Positions from = frames.positions();
-            OrderPlaces places = frames.places(frame);
+        /** Adds the pixels of a ground; gives how many steps its order has. */
+        private int add(int ground, int member) {
+            int[] pixels = grounds.pixels(ground);
+            Box box = grounds.box(ground);
+            Positions from = grounds.positions();
+            OrderPlaces places = grounds.places(ground);
             for (int i = 0; i < pixels.length; i++, size++) {
                 stagePixel[size] = pixels[i];
                 memberOf[size] = member;

@@ -17,14 +17,14 @@ import org.duskloom.engine.show.Show;
 /** Finds the parts that a setting names among the pixels of a canvas. */
 final class CanvasParts implements PartFinder {
     private final Show show;
-    private final CanvasFrames frames;
+    private final CanvasGrounds grounds;
     private final List<Integer> together;
     private final int[] stagePixels;
     private final int[] memberOf;
 
-    CanvasParts(Show show, CanvasFrames frames, List<Integer> together, int[] stagePixels, int[] memberOf) {
+    CanvasParts(Show show, CanvasGrounds grounds, List<Integer> together, int[] stagePixels, int[] memberOf) {
         this.show = show;
-        this.frames = frames;
+        this.grounds = grounds;
         this.together = together;
         this.stagePixels = stagePixels;
         this.memberOf = memberOf;
@@ -34,7 +34,7 @@ final class CanvasParts implements PartFinder {
     public Optional<int[]> find(int member, String address) {
         Set<Integer> found = new LinkedHashSet<>();
         membersOf(member).forEach(each -> addPart(each, address, found));
-        if (found.isEmpty() && frames.isWhole()) {
+        if (found.isEmpty() && grounds.isWhole()) {
             TextNode written = new TextNode(Location.ofFile(""), address);
             show.groups()
                     .resolve(List.of(written), new Problems())
@@ -54,7 +54,7 @@ final class CanvasParts implements PartFinder {
 
     @Override
     public String memberName(int member) {
-        return frames.name(together.get(member));
+        return grounds.name(together.get(member));
     }
 
     @Override
@@ -66,14 +66,14 @@ final class CanvasParts implements PartFinder {
                     .filter(path -> path.startsWith(inside))
                     .forEach(path -> paths.add(path.substring(inside.length())));
         }
-        if (frames.isWhole()) {
-            frames.members().forEach(each -> paths.add(each.name()));
+        if (grounds.isWhole()) {
+            grounds.members().forEach(each -> paths.add(each.name()));
         }
         return List.copyOf(paths);
     }
 
     private List<Member> membersOf(int member) {
-        return frames.isWhole() ? frames.members() : List.of(frames.member(together.get(member)));
+        return grounds.isWhole() ? grounds.members() : List.of(grounds.member(together.get(member)));
     }
 
     private void addPart(Member member, String address, Set<Integer> found) {

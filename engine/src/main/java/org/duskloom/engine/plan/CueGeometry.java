@@ -49,17 +49,17 @@ final class CueGeometry {
      * @throws ArithmeticException if the start of a member cannot be counted exactly
      */
     static CueGeometry of(Show show, Layout layout, List<Member> members) {
-        CanvasFrames frames = new CanvasFrames(show.map(), layout, members);
-        CanvasBuilder builder = new CanvasBuilder(show, layout, frames);
-        List<ExactTime> lags = StaggerPlan.lags(layout, frames);
-        PaintOrder order = PaintOrder.of(frames, lags, show.map().pixelCount());
+        CanvasGrounds grounds = new CanvasGrounds(show.map(), layout, members);
+        CanvasBuilder builder = new CanvasBuilder(show, layout, grounds);
+        List<ExactTime> lags = StaggerPlan.lags(layout, grounds);
+        PaintOrder order = PaintOrder.of(grounds, lags, show.map().pixelCount());
         List<Area> areas = order.canvases().stream()
                 .map(together -> {
-                    CanvasBuilder.Built built = builder.build(together.frames());
+                    CanvasBuilder.Built built = builder.build(together.grounds());
                     return new Area(
                             built,
                             new PixelRuns(built.stagePixels(), show.map().pixelCount()),
-                            together.frames().stream().map(frames::name).toList(),
+                            together.grounds().stream().map(grounds::name).toList(),
                             together.lag());
                 })
                 .toList();

@@ -8,7 +8,7 @@ import java.util.Map;
 import org.duskloom.engine.time.ExactTime;
 
 /**
- * The canvases of a cue in the order of painting. Frames of reference that start together and have no pixel in common share a
+ * The canvases of a cue in the order of painting. Grounds that start together and have no pixel in common share a
  * canvas; where pixels are shared, later members are painted over earlier ones.
  */
 final class PaintOrder {
@@ -18,27 +18,30 @@ final class PaintOrder {
 
     private PaintOrder() {}
 
-    /** Frames of reference that share a canvas, and how much later than the cue they start. */
-    record Together(ExactTime lag, List<Integer> frames) {}
+    /** Grounds that share a canvas, and how much later than the cue they start. */
+    record Together(ExactTime lag, List<Integer> grounds) {}
 
     /**
-     * Sorts the frames of reference.
+     * Sorts the grounds.
      *
      * @param lags how much later each starts
      * @param pixelCount how many pixels the stage has
      */
-    static PaintOrder of(CanvasFrames frames, List<ExactTime> lags, int pixelCount) {
+    static PaintOrder of(CanvasGrounds grounds, List<ExactTime> lags, int pixelCount) {
         PaintOrder order = new PaintOrder();
-        int[] lastCanvasOfPixel = new int[frames.count() == 1 ? 0 : pixelCount];
+        int[] lastCanvasOfPixel = new int[grounds.count() == 1 ? 0 : pixelCount];
         Arrays.fill(lastCanvasOfPixel, -1);
-        for (int frame = 0; frame < frames.count(); frame++) {
+        for (int ground = 0; ground < grounds.count(); ground++) {
             order.add(
-                    frame, lags.get(frame), frames.count() == 1 ? new int[0] : frames.pixels(frame), lastCanvasOfPixel);
+                    ground,
+                    lags.get(ground),
+                    grounds.count() == 1 ? new int[0] : grounds.pixels(ground),
+                    lastCanvasOfPixel);
         }
         return order;
     }
 
-    private void add(int frame, ExactTime lag, int[] pixels, int[] lastCanvasOfPixel) {
+    private void add(int ground, ExactTime lag, int[] pixels, int[] lastCanvasOfPixel) {
         int under = -1;
         for (int pixel : pixels) {
             under = Math.max(under, lastCanvasOfPixel[pixel]);
@@ -50,7 +53,7 @@ final class PaintOrder {
             canvases.add(new Together(lag, new ArrayList<>()));
             lastCanvasByLag.put(lag, canvas);
         }
-        canvases.get(canvas).frames().add(frame);
+        canvases.get(canvas).grounds().add(ground);
         for (int pixel : pixels) {
             lastCanvasOfPixel[pixel] = canvas;
         }

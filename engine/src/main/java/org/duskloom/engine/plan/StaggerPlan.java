@@ -11,7 +11,7 @@ import org.duskloom.engine.timeline.Layout;
 import org.duskloom.engine.timeline.Stagger;
 import org.duskloom.engine.timeline.StaggerBy;
 
-/** How much later than the cue each of its frames of reference starts. */
+/** How much later than the cue each of its grounds starts. */
 final class StaggerPlan {
     /** Positions are cut to this share of the way, so that times stay fractions. */
     private static final long STEPS = 1_000_000;
@@ -19,23 +19,23 @@ final class StaggerPlan {
     private StaggerPlan() {}
 
     /**
-     * The lag of each frame of reference.
+     * The lag of each ground.
      *
      * @throws ArithmeticException if one cannot be counted exactly
      */
-    static List<ExactTime> lags(Layout layout, CanvasFrames frames) {
-        if (layout.stagger().isEmpty() || frames.isWhole()) {
-            return Collections.nCopies(frames.count(), ExactTime.ZERO);
+    static List<ExactTime> lags(Layout layout, CanvasGrounds grounds) {
+        if (layout.stagger().isEmpty() || grounds.isWhole()) {
+            return Collections.nCopies(grounds.count(), ExactTime.ZERO);
         }
         Stagger stagger = layout.stagger().get();
         List<ExactTime> lags = new ArrayList<>();
         if (stagger.by() == StaggerBy.MEMBERS) {
-            for (int frame = 0; frame < frames.count(); frame++) {
-                lags.add(stagger.time().times(frame));
+            for (int ground = 0; ground < grounds.count(); ground++) {
+                lags.add(stagger.time().times(ground));
             }
             return lags;
         }
-        for (double share : shares(stagger.by(), frames.stageCentres())) {
+        for (double share : shares(stagger.by(), grounds.stageCentres())) {
             lags.add(stagger.time().times(Math.round(share * STEPS), STEPS));
         }
         return lags;

@@ -14,16 +14,17 @@ import org.duskloom.engine.timeline.PixelOrder;
 import org.duskloom.engine.timeline.Spread;
 
 /**
- * The frames of reference of a cue: one for each member, or one for all. A frame has its pixels in the cue's order of
- * wiring, a bounding box, and places along the order. Where one frame lies round all members, it counts as the only one.
+ * The grounds that a cue's canvases are laid over: one for each member, or one for all. A ground has its pixels in the
+ * cue's order of wiring, a bounding box, and places along the order. Where one ground lies round all members, it counts
+ * as the only one.
  */
-final class CanvasFrames {
+final class CanvasGrounds {
     private final PixelMap map;
     private final Layout layout;
     private final List<Member> members;
     private final List<int[]> pixels;
 
-    CanvasFrames(PixelMap map, Layout layout, List<Member> members) {
+    CanvasGrounds(PixelMap map, Layout layout, List<Member> members) {
         this.map = map;
         this.layout = layout;
         this.members = members;
@@ -32,29 +33,29 @@ final class CanvasFrames {
                 : List.of(joined(members));
     }
 
-    /** Whether one frame lies round all members. */
+    /** Whether one ground lies round all members. */
     boolean isWhole() {
         return layout.spread() == Spread.WHOLE;
     }
 
-    /** How many frames there are. */
+    /** How many grounds there are. */
     int count() {
         return pixels.size();
     }
 
-    /** The global pixel indices of a frame, in its own order; none twice. */
-    int[] pixels(int frame) {
-        return pixels.get(frame);
+    /** The global pixel indices of a ground, in its own order; none twice. */
+    int[] pixels(int ground) {
+        return pixels.get(ground);
     }
 
-    /** The name that the random choices of a frame hang on; empty for the whole. */
-    String name(int frame) {
-        return layout.spread() == Spread.EACH ? members.get(frame).name() : "";
+    /** The name that the random choices of a ground hang on; empty for the whole. */
+    String name(int ground) {
+        return layout.spread() == Spread.EACH ? members.get(ground).name() : "";
     }
 
-    /** The member that is the frame; only with a canvas for each. */
-    Member member(int frame) {
-        return members.get(frame);
+    /** The member that is the ground; only with a canvas for each. */
+    Member member(int ground) {
+        return members.get(ground);
     }
 
     /** All members of the cue, in order. */
@@ -67,12 +68,12 @@ final class CanvasFrames {
         return layout.axes() == Axes.OWN ? map.own() : map.stage();
     }
 
-    /** The bounding box of a frame, in the axes of the cue. */
-    Box box(int frame) {
-        return Box.round(pixels(frame), positions());
+    /** The bounding box of a ground, in the axes of the cue. */
+    Box box(int ground) {
+        return Box.round(pixels(ground), positions());
     }
 
-    /** The centres of the frames' bounding boxes on the stage. */
+    /** The centres of the grounds' bounding boxes on the stage. */
     Positions stageCentres() {
         List<Box> boxes =
                 pixels.stream().map(each -> Box.round(each, map.stage())).toList();
@@ -82,13 +83,13 @@ final class CanvasFrames {
                 boxes.stream().mapToDouble(Box::centreZ).toArray());
     }
 
-    /** Where the pixels of a frame stand along the order of the cue. */
-    OrderPlaces places(int frame) {
+    /** Where the pixels of a ground stand along the order of the cue. */
+    OrderPlaces places(int ground) {
         if (layout.order() != PixelOrder.MEMBERS) {
-            return OrderPlaces.along(layout.order(), pixels(frame), positions(), box(frame));
+            return OrderPlaces.along(layout.order(), pixels(ground), positions(), box(ground));
         }
         if (layout.spread() == Spread.EACH) {
-            return OrderPlaces.step(pixels(frame).length, frame, count());
+            return OrderPlaces.step(pixels(ground).length, ground, count());
         }
         Map<Integer, Integer> memberOf = new HashMap<>();
         for (int k = 0; k < members.size(); k++) {
@@ -96,7 +97,7 @@ final class CanvasFrames {
                 memberOf.putIfAbsent(pixel, k);
             }
         }
-        int[] all = pixels(frame);
+        int[] all = pixels(ground);
         double[] position = new double[all.length];
         for (int i = 0; i < all.length; i++) {
             position[i] = memberOf.get(all[i]);
