@@ -8,6 +8,7 @@ import java.util.concurrent.Callable;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.problem.NearestName;
+import org.duskloom.engine.text.Counted;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -83,7 +84,7 @@ final class EffectsCommand implements Callable<Integer> {
         try (Gallery page = new Gallery(OutputNames.ifExists(force))) {
             page.draw(gallery, registry, streams);
         }
-        streams.tell(gallery + ": " + Words.counted(registry.effects().size(), "effect"));
+        streams.tell(gallery + ": " + Counted.of(registry.effects().size(), "effect"));
     }
 
     private Effect find(EffectRegistry registry) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.map.MapWriter;
+import org.duskloom.engine.text.Counted;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -72,8 +73,8 @@ final class MapCommand implements Callable<Integer> {
             file.write(bytes, 0, bytes.length);
             file.finish();
         }
-        streams.tell(output + ": " + Words.counted(loaded.get().map().pixelCount(), "pixel") + " in "
-                + Words.counted(loaded.get().map().props().size(), "prop"));
+        streams.tell(output + ": " + Counted.of(loaded.get().map().pixelCount(), "pixel") + " in "
+                + Counted.of(loaded.get().map().props().size(), "prop"));
         return ExitCode.DONE;
     }
 }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.duskloom.engine.problem.Problem;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.Severity;
+import org.duskloom.engine.text.Counted;
 
 /** Lists problems, one to a line, and how many there are. */
 final class ProblemPrinter {
@@ -41,10 +42,10 @@ final class ProblemPrinter {
     private static Optional<String> more(Problems problems) {
         List<String> parts = new ArrayList<>();
         if (problems.omittedErrors() > 0) {
-            parts.add(Words.counted(problems.omittedErrors(), "more error"));
+            parts.add(Counted.of(problems.omittedErrors(), "more error"));
         }
         if (problems.omittedWarnings() > 0) {
-            parts.add(Words.counted(problems.omittedWarnings(), "more warning"));
+            parts.add(Counted.of(problems.omittedWarnings(), "more warning"));
         }
         return parts.isEmpty() ? Optional.empty() : Optional.of("and " + String.join(" and ", parts));
     }
@@ -55,10 +56,10 @@ final class ProblemPrinter {
                 listed.stream().filter(p -> p.severity() == Severity.ERROR).count();
         long errors = listedErrors + problems.omittedErrors();
         long warnings = listed.size() - listedErrors + problems.omittedWarnings();
-        String counted = Words.counted(warnings, "warning");
+        String counted = Counted.of(warnings, "warning");
         if (errors == 0) {
             return counted;
         }
-        return Words.counted(errors, "error") + (warnings == 0 ? "" : ", " + counted);
+        return Counted.of(errors, "error") + (warnings == 0 ? "" : ", " + counted);
     }
 }

@@ -12,6 +12,7 @@ import org.duskloom.engine.format.OutputKind;
 import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.proof.Proof;
 import org.duskloom.engine.proof.ProofFrames;
+import org.duskloom.engine.text.Counted;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -67,8 +68,8 @@ final class ProofCommand implements Callable<Integer> {
         }
         Proof proof = Proof.of(loaded.get().groups());
         render(loaded.get(), proof);
-        streams.tell(output + ": " + Words.counted(proof.steps().size(), "step") + ", "
-                + Words.counted(proof.frameCount(), "frame"));
+        streams.tell(output + ": " + Counted.of(proof.steps().size(), "step") + ", "
+                + Counted.of(proof.frameCount(), "frame"));
         return ExitCode.DONE;
     }
 

@@ -17,6 +17,7 @@ import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.time.FrameSpan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -206,7 +207,7 @@ final class RenderCommand implements Callable<Integer> {
         FrameSpan whole = new FrameSpan(0, frameCount);
         if (frames != null && frames.endFrameExclusive() > frameCount) {
             throw new MisuseException("--frames " + frames + " goes beyond the show; allowed: 0.." + frameCount
-                    + " or a part of it, as it has " + Words.counted(frameCount, "frame"));
+                    + " or a part of it, as it has " + Counted.of(frameCount, "frame"));
         }
         return frames == null ? whole : frames;
     }

@@ -8,6 +8,7 @@ import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.text.Counted;
 
 /**
  * Renders and says so: a bar on a terminal while it goes on, and a line when the results are final.
@@ -46,8 +47,8 @@ record Rendering(FrameSource source, FrameList frames, int threads) {
 
     /** {@code out: 1920 frames, 1234 pixels, 0.8 s}. */
     String summary(Object output, long nanos) {
-        return output + ": " + Words.counted(frames.count(), "frame") + ", "
-                + Words.counted(source.info().pixelCount(), "pixel") + ", " + Words.duration(nanos / 1e9);
+        return output + ": " + Counted.of(frames.count(), "frame") + ", "
+                + Counted.of(source.info().pixelCount(), "pixel") + ", " + Words.duration(nanos / 1e9);
     }
 
     private FrameRun run() {

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.sheet.SheetOptions;
+import org.duskloom.engine.text.Counted;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -74,7 +75,7 @@ final class SheetCommand implements Callable<Integer> {
             ProblemPrinter.print(SheetWarnings.of(loaded.get(), outputs.shapes(), options), streams);
             files = outputs.write();
         }
-        streams.tell(output + ": " + Words.counted(files, "file"));
+        streams.tell(output + ": " + Counted.of(files, "file"));
         return ExitCode.DONE;
     }
 

@@ -1,15 +1,11 @@
 package org.duskloom.cli;
 
 import java.util.Locale;
+import org.duskloom.engine.text.Counted;
 
 /** Numbers as people read them. */
 final class Words {
     private Words() {}
-
-    /** {@code 1 frame}, {@code 1920 frames}. */
-    static String counted(long count, String thing) {
-        return count + " " + thing + (count == 1 ? "" : "s");
-    }
 
     /** {@code 0.8 s}, from a minute on {@code 1:02 min}, from an hour on {@code 1:00:00 h}. */
     static String duration(double seconds) {
@@ -27,7 +23,7 @@ final class Words {
     static String bytes(long bytes) {
         String[] units = {"kB", "MB", "GB", "TB", "PB"};
         if (bytes < 1000) {
-            return counted(bytes, "byte");
+            return Counted.of(bytes, "byte");
         }
         double size = bytes / 1000.0;
         int unit = 0;

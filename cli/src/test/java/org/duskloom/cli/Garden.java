@@ -4,7 +4,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** A small show, and a small display. The show: two daisies of six pixels and a fence of eight, two seconds at 40 frames per second. */
+/**
+ * A small show, and a small display. The show: two daisies of six pixels and a fence of eight, two seconds at 40 frames
+ * per second.
+ */
 final class Garden {
     static final int PIXELS = 20;
     static final int FRAMES = 80;

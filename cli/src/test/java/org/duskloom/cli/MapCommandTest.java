@@ -24,8 +24,8 @@ class MapCommandTest {
     private Path folder;
 
     /**
-     * Six pixels counter-clockwise from the top of a circle of 20: cos 30° = 0.8660 makes the sides 17.32. On the daisy that is turned by a quarter the
-     * first pixel is at the left, where its own axes still have it at the top.
+     * Six pixels counter-clockwise from the top of a circle of 20: cos 30° = 0.8660 makes the sides 17.32. On the daisy
+     * that is turned by a quarter the first pixel is at the left, where its own axes still have it at the top.
      */
     @Test
     void writesEveryPixelInWiringOrder() throws IOException {

@@ -44,8 +44,8 @@ class SheetCommandTest {
     }
 
     /**
-     * SVG 2, section 5.1: the root element is svg in its namespace. The fence is a metre long, and the sheet is true to scale: it cannot
-     * be narrower than 1000 mm.
+     * SVG 2, section 5.1: the root element is svg in its namespace. The fence is a metre long, and the sheet is true to
+     * scale: it cannot be narrower than 1000 mm.
      */
     @Test
     void aSheetToPrintIsTrueToScale() throws Exception {
@@ -132,7 +132,10 @@ class SheetCommandTest {
                 .doesNotContain("overlap");
     }
 
-    /** 24 pixels on a ring of 300 mm are 78.3 mm apart; at a tenth of that, holes of 12 mm overlap, and that prop needs a sheet of its own. */
+    /**
+     * 24 pixels on a ring of 300 mm are 78.3 mm apart; at a tenth of that, holes of 12 mm overlap, and that prop needs
+     * a sheet of its own.
+     */
     @Test
     void drawsAShapeInEveryScaleThatItsPropsHave() throws Exception {
         Path sizes = folder.resolve("sizes.json");

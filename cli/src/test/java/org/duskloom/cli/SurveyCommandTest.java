@@ -73,7 +73,10 @@ class SurveyCommandTest {
         measured = Files.writeString(folder.resolve("measured.csv"), MEASURED);
     }
 
-    /** 405 mm: the root of the mean of 2 r^2, with r^2 = 0, 4, 9, 10 and 18 squares of 100 mm: sqrt(2 * 41/5) = 4.05 of them. */
+    /**
+     * 405 mm: the root of the mean of 2 r^2, with r^2 = 0, 4, 9, 10 and 18 squares of 100 mm: sqrt(2 * 41/5) = 4.05 of
+     * them.
+     */
     @Test
     void tellsWhatDiffers() {
         Ran ran = Ran.with("survey", display, measured, "--tolerance", "6");

@@ -9,12 +9,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class WordsTest {
     @ParameterizedTest
-    @CsvSource({"0, 0 frames", "1, 1 frame", "1920, 1920 frames"})
-    void counts(long count, String text) {
-        assertThat(Words.counted(count, "frame")).isEqualTo(text);
-    }
-
-    @ParameterizedTest
     @CsvSource({
         "0, 0.0 s",
         "0.84, 0.8 s",

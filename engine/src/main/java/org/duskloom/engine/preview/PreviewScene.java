@@ -1,7 +1,6 @@
 package org.duskloom.engine.preview;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.LongFunction;
@@ -10,6 +9,7 @@ import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.map.Positions;
+import org.duskloom.engine.text.Counted;
 
 /**
  * What a picture needs to know of a display and its timeline, without their types.
@@ -89,11 +89,7 @@ public record PreviewScene(
 
     /** "854 pixels in 14 props". */
     String size() {
-        String pixels = counted(pixelCount(), "pixel");
-        return props.isEmpty() ? pixels : pixels + " in " + counted(props.size(), "prop");
-    }
-
-    static String counted(long count, String thing) {
-        return String.format(Locale.ROOT, "%,d %s%s", count, thing, count == 1 ? "" : "s");
+        String pixels = Counted.grouped(pixelCount(), "pixel");
+        return props.isEmpty() ? pixels : pixels + " in " + Counted.grouped(props.size(), "prop");
     }
 }

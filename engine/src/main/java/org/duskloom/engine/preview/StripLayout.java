@@ -2,6 +2,7 @@ package org.duskloom.engine.preview;
 
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.font.PixelFont;
+import org.duskloom.engine.text.Counted;
 
 /**
  * Where things stand on a contact strip, in dots of the picture: a head with the title, then panels in rows, each with a
@@ -44,7 +45,7 @@ record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
         StripLayout best = options.columns().isPresent()
                 ? withColumns(Math.min(panels, options.columns().getAsInt()), aspect, pixels, panels, options)
                 : chosen(aspect, pixels, panels, options);
-        String name = "a strip of " + PreviewScene.counted(panels, "moment");
+        String name = "a strip of " + Counted.grouped(panels, "moment");
         SheetSize.refuseTooLarge(name, best.width(), best.height(), "choose fewer moments or smaller panels");
         SheetSize.refuseLargePanel(best.panelWidth(), best.panelHeight());
         return best;

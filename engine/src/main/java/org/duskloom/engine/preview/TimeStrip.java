@@ -9,10 +9,12 @@ import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.png.PngWriter;
+import org.duskloom.engine.text.Counted;
 
 /**
- * A whole run in one PNG: a row per pixel in wiring order, a column per frame or, for long runs, per n-th frame, each cell in exactly the colour of the frame's bytes. Title, times and names stand round that field, not in it. Holds all frames in memory, which is why its
- * size is limited.
+ * A whole run in one PNG: a row per pixel in wiring order, a column per frame or, for long runs, per n-th frame, each
+ * cell in exactly the colour of the frame's bytes. Title, times and names stand round that field, not in it. Holds all
+ * frames in memory, which is why its size is limited.
  */
 public final class TimeStrip implements FrameSink {
     /** The largest cell that can be asked for. */
@@ -199,7 +201,7 @@ public final class TimeStrip implements FrameSink {
     private Raster head() {
         Raster head = new Raster((int) layout.width(), TimeStripLayout.FIELD_TOP, Ink.SHEET);
         String thinned = framesPerColumn == 1 ? "" : ", one in " + framesPerColumn;
-        String detail = scene.size() + " · " + PreviewScene.counted(frames, "frame") + thinned;
+        String detail = scene.size() + " · " + Counted.grouped(frames, "frame") + thinned;
         int room = head.width() - 2 * TimeStripLayout.PADDING;
         Heading.draw(head, TimeStripLayout.PADDING, TimeStripLayout.PADDING, room, scene.title(), detail);
         double framesApart = LABEL_EVERY_DOTS / layout.cellSize() * framesPerColumn;

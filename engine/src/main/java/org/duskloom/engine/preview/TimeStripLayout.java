@@ -5,6 +5,7 @@ import java.util.OptionalInt;
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.frame.PropSpan;
+import org.duskloom.engine.text.Counted;
 
 /**
  * Where things stand on a time strip, in dots of the picture: a head with title and times, names at the left, and the
@@ -47,7 +48,7 @@ record TimeStripLayout(long frames, int pixels, int cellSize, int fieldLeft) {
         int cellSize = pixelSize.orElse(chosenCell(frames, pixels));
         TimeStripLayout layout = new TimeStripLayout(frames, pixels, cellSize, PADDING + nameColumn(scene, cellSize));
         SheetSize.refuseTooLarge(
-                "a time strip of " + PreviewScene.counted(frames, "frame"),
+                "a time strip of " + Counted.grouped(frames, "frame"),
                 layout.width(),
                 layout.height(),
                 layout.advice(firstFrame, framesPerColumn));

@@ -13,6 +13,7 @@ import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.time.FrameRate;
 
 /**
@@ -121,7 +122,7 @@ public final class Proof {
         }
         byPath.forEach((path, everywhere) -> steps.add(new ProofStep(
                 "part " + path,
-                "the part runs in its own order, white head over green, on " + counted(everywhere.size(), "prop"),
+                "the part runs in its own order, white head over green, on " + Counted.of(everywhere.size(), "prop"),
                 2 * SHORT,
                 (share, light) -> everywhere.forEach(pixels -> runPart(pixels, share, light)))));
     }
@@ -139,8 +140,8 @@ public final class Proof {
             Optional<List<Member>> members = groups.resolve(List.of(address), new Problems());
             members.ifPresent(all -> steps.add(new ProofStep(
                     "group " + name,
-                    "all " + counted(all.size(), "member") + " of the group, the first white, then amber one after the"
-                            + " other",
+                    "all " + Counted.of(all.size(), "member")
+                            + " of the group, the first white, then amber one after the" + " other",
                     2 * SHORT,
                     (share, light) -> light(all, share, light))));
         }
@@ -153,9 +154,5 @@ public final class Proof {
                 light.set(pixel, k == 0 ? ProofLight.WHITE : ProofLight.AMBER);
             }
         }
-    }
-
-    private static String counted(int count, String thing) {
-        return count + " " + thing + (count == 1 ? "" : "s");
     }
 }

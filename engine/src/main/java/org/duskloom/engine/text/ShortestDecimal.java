@@ -5,8 +5,9 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * Writes a double as the decimal of the fewest significant digits that reads back as the same double. {@link Double#toString(double)} does not
- * promise the shortest before JDK 19 (JDK-4511638), so its text depends on the JDK; this one does not.
+ * Writes a double as the decimal of the fewest significant digits that reads back as the same double. {@link
+ * Double#toString(double)} does not promise the shortest before JDK 19 (JDK-4511638), so its text depends on the JDK;
+ * this one does not.
  */
 public final class ShortestDecimal {
     /** Every decimal of so many digits survives a double; 17 digits tell all doubles apart (IEEE 754-2019, 5.12.2). */

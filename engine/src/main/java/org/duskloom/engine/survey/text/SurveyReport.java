@@ -16,6 +16,7 @@ import org.duskloom.engine.survey.Shortage;
 import org.duskloom.engine.survey.Slip;
 import org.duskloom.engine.survey.SurveyResult;
 import org.duskloom.engine.survey.Verdict;
+import org.duskloom.engine.text.Counted;
 
 /** Says in words what a survey found, and writes entries to paste into the display. */
 public final class SurveyReport {
@@ -50,8 +51,8 @@ public final class SurveyReport {
 
     private void head() {
         int pixels = result.findings().stream().mapToInt(SurveyReport::pixels).sum();
-        lines.add("measured: " + counted(pixels, "pixel") + " of "
-                + result.findings().size() + " of " + counted(result.propCount(), "prop")
+        lines.add("measured: " + Counted.of(pixels, "pixel") + " of "
+                + result.findings().size() + " of " + Counted.of(result.propCount(), "prop")
                 + (result.dimensions() == Dimensions.DEEP ? ", with depth" : ""));
         result.photo().ifPresent(photo -> photo(photo, pixels));
         String source = switch (result.noise().source()) {
@@ -76,7 +77,7 @@ public final class SurveyReport {
                 + Wording.number(photo.unitsPerPictureUnit(), 4) + " "
                 + result.units().word() + ", " + wording.askew(photo.turnDegrees()) + ", y counts "
                 + (photo.countsDown() ? "down" : "up") + "; " + photo.agreeingPixels() + " of "
-                + counted(pixels, "pixel") + " agree with that");
+                + Counted.of(pixels, "pixel") + " agree with that");
         lines.add("a photo does not show whether the whole display is moved, turned or of another size");
     }
 
@@ -129,7 +130,7 @@ public final class SurveyReport {
             return;
         }
         lines.add("");
-        lines.add(counted(findings.size(), "prop") + " " + (findings.size() == 1 ? one : several) + ":");
+        lines.add(Counted.of(findings.size(), "prop") + " " + (findings.size() == 1 ? one : several) + ":");
         findings.forEach(this::finding);
     }
 
@@ -142,7 +143,7 @@ public final class SurveyReport {
                     case UNDETERMINED -> "not where it is described, but not enough to tell how";
                 });
         if (finding.measuredPixels() > 0) {
-            lines.add("  " + counted(finding.measuredPixels(), "pixel") + ", "
+            lines.add("  " + Counted.of(finding.measuredPixels(), "pixel") + ", "
                     + wording.length(finding.misfitAsDescribed()) + " from where they are described"
                     + leftOver(finding));
         }
@@ -232,7 +233,7 @@ public final class SurveyReport {
             return;
         }
         lines.add("");
-        lines.add(counted(findings.size(), "prop") + " as described: "
+        lines.add(Counted.of(findings.size(), "prop") + " as described: "
                 + findings.stream().map(finding -> finding.prop().prop().name()).collect(Collectors.joining(", ")));
         for (Finding finding : findings) {
             String name = finding.prop().prop().name() + ": ";
@@ -247,8 +248,8 @@ public final class SurveyReport {
                 .filter(estimate -> finding.shortage().isEmpty())
                 .map(estimate -> SHOWS * estimate.errorDegrees())
                 .filter(degrees -> degrees > WELL_KNOWN_DEGREES)
-                .map(degrees -> "with " + counted(finding.measuredPixels(), "measured pixel") + " a turn of less than "
-                        + wording.degrees(Math.min(180, degrees)) + " does not show");
+                .map(degrees -> "with " + Counted.of(finding.measuredPixels(), "measured pixel")
+                        + " a turn of less than " + wording.degrees(Math.min(180, degrees)) + " does not show");
     }
 
     private void entries() {
@@ -266,9 +267,5 @@ public final class SurveyReport {
                             : "// " + finding.prop().prop().name()
                                     + ": no entry can say that order of pixels; rewire it, or give it a shape of its own");
         }
-    }
-
-    private static String counted(int count, String thing) {
-        return count + " " + thing + (count == 1 ? "" : "s");
     }
 }
