@@ -122,7 +122,10 @@ class CommonFramesTest {
                 """.formatted(effect.name(), with, color);
     }
 
-    /** Settings that move all they can; colours that are no palette stand by themselves where {@code plainColor} asks for them. */
+    /**
+     * Settings that move all they can; colours that are no palette stand by themselves where {@code plainColor} asks
+     * for them.
+     */
     private static List<String> settings(Effect effect, boolean plainColor) {
         boolean hasColor = effect.settings().stream().anyMatch(ColorSetting.class::isInstance);
         List<String> fields = new ArrayList<>();

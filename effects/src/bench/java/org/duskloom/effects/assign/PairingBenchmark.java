@@ -17,8 +17,8 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * What the pairing of two sets takes: the exact way, and the way of large sets. For sizes where both can be had, prints how much
- * longer than the least the total of the second is.
+ * What the pairing of two sets takes: the exact way, and the way of large sets. For sizes where both can be had, prints
+ * how much longer than the least the total of the second is.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)

@@ -1,7 +1,8 @@
 package org.duskloom.effects.assign;
 
 /**
- * The frame of reference in which two sets of points are paired: the box round both lies about 0, and its longest half side is 1.
+ * The frame of reference in which two sets of points are paired: the box round both lies about 0, and its longest half
+ * side is 1.
  *
  * @param x the middle of the box
  * @param y likewise
@@ -52,8 +53,8 @@ record CommonFrame(double x, double y, double z, double unit) {
     }
 
     /**
-     * Points of the frame turned clockwise by very little, and moved to the left and down by less: of pairings to them that were
-     * equally long, the one is now the shortest that goes counter-clockwise, or to the right and up.
+     * Points of the frame turned clockwise by very little, and moved to the left and down by less: of pairings to them
+     * that were equally long, the one is now the shortest that goes counter-clockwise, or to the right and up.
      */
     static Points turnedALittle(Points points) {
         double[] x = new double[points.count()];

@@ -15,11 +15,11 @@ import java.util.stream.IntStream;
  * dealt out anew in small blocks, a fixed number of times: O(n log n) on average, with a total that was measured at up to 1.02
  * times the least; 1.001 is usual.
  *
- * <p>What pairs depends on places alone, not on the order in which the points are given, as far as no two of a set lie at one
- * place. It stays the same if both sets are moved or scaled; if they are turned, large sets may pair a little differently. Where
- * pairings are equally long, that one is taken whose ways turn counter-clockwise, as seen from the audience, about the middle of
- * both sets, and then the one that goes to the right and up. Copies of a shape are paired alike, however they were rounded, and
- * only once: a pairing remembers what it has paired. For one thread.
+ * <p>What pairs depends on places alone, not on the order in which the points are given, as far as no two of a set lie
+ * at one place. It stays the same if both sets are moved or scaled; if they are turned, large sets may pair a little
+ * differently. Where pairings are equally long, that one is taken whose ways turn counter-clockwise, as seen from the
+ * audience, about the middle of both sets, and then the one that goes to the right and up. Copies of a shape are paired
+ * alike, however they were rounded, and only once: a pairing remembers what it has paired. For one thread.
  */
 public final class EvenPairing {
     /** Chosen by measurement: at most some 40 ms for a pairing. */

@@ -3,10 +3,10 @@ package org.duskloom.effects.assign;
 import java.util.Arrays;
 
 /**
- * Pairs points with uses of others at least total squared distance. A use is that of one of the few by one of the many. Some
- * uses must be; others may be. First every use that must be is given to one of the many, where it costs least; then those of the
- * many that are left are added one by one, to uses that must be or may be. Costs are never below zero, so the prices of the
- * first step are good for the second, where every use that may be starts free at price 0.
+ * Pairs points with uses of others at least total squared distance. A use is that of one of the few by one of the many.
+ * Some uses must be; others may be. First every use that must be is given to one of the many, where it costs least;
+ * then those of the many that are left are added one by one, to uses that must be or may be. Costs are never below
+ * zero, so the prices of the first step are good for the second, where every use that may be starts free at price 0.
  *
  * <p>Holds its working memory, so that many small pairings can be made in a row. For one thread.
  */

@@ -12,8 +12,8 @@ package org.duskloom.effects.festoon;
  * depth below the middle of the straight line between the ends = (cosh u - 1) cosh m / (2 u)
  * </pre>
  *
- * which is well behaved however taut the chain is. The last is the sag; its square grows with u, so u is found by halving. Can be
- * hung anew without allocating; for one thread then.
+ * which is well behaved however taut the chain is. The last is the sag; its square grows with u, so u is found by
+ * halving. Can be hung anew without allocating; for one thread then.
  */
 final class Catenary {
     /** A chain with less sag is taken for straight. */

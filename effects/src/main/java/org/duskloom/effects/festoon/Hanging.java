@@ -11,9 +11,10 @@ import org.duskloom.engine.effect.Settings;
 /**
  * How far each pixel hangs from the festoon of its member, and where along it.
  *
- * <p>Where {@code swags}, {@code sag}, {@code rise}, {@code height} or {@code toward} move, this is measured anew in each frame,
- * at 50 to 60 ns a pixel, some fifty times a sweep: the place on a catenary nearest to a point has no closed form, so each pixel
- * near the light tries the straight pieces round it. A table of distances would be as large as the canvas and new in each frame.
+ * <p>Where {@code swags}, {@code sag}, {@code rise}, {@code height} or {@code toward} move, this is measured anew in
+ * each frame, at 50 to 60 ns a pixel, some fifty times a sweep: the place on a catenary nearest to a point has no
+ * closed form, so each pixel near the light tries the straight pieces round it. A table of distances would be as large
+ * as the canvas and new in each frame.
  */
 final class Hanging implements SharePlane {
     /** The distance of pixels that no light reaches. */

@@ -35,11 +35,12 @@ import org.duskloom.engine.effect.Settings;
  * GIF shows is exact; JPEG leaves the last bit of a sample to the decoder, so the frames hold for one JDK only. At most 16
  * megapixels, 4096 images and 256 MB of decoded pixels, of four bytes each.
  *
- * <p>Settings: {@code file}; {@code fit} ({@code "contain"}, the default: all of the picture is seen, {@code "cover"}: all lights
- * have some of it, {@code "stretch"}: both, by its own scale along each side); {@code right} and {@code up} (-1000 to 1000,
- * default 0); {@code zoom} (0.001 to 1000, default 1); {@code turn} (degrees counter-clockwise, default 0); {@code tile} (the
- * picture repeats beyond its edges); {@code sharp}; {@code every} (time for one run of an animation, default its own), {@code
- * passes}, {@code reverse} and {@code phase} as in {@link Motion}, for an animation only.
+ * <p>Settings: {@code file}; {@code fit} ({@code "contain"}, the default: all of the picture is seen, {@code "cover"}:
+ * all lights have some of it, {@code "stretch"}: both, by its own scale along each side); {@code right} and {@code up}
+ * (-1000 to 1000, default 0); {@code zoom} (0.001 to 1000, default 1); {@code turn} (degrees counter-clockwise, default
+ * 0); {@code tile} (the picture repeats beyond its edges); {@code sharp}; {@code every} (time for one run of an
+ * animation, default its own), {@code passes}, {@code reverse} and {@code phase} as in {@link Motion}, for an animation
+ * only.
  */
 public final class Image implements Effect {
     static final String COVER = "cover";

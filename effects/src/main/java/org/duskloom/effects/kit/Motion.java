@@ -85,8 +85,8 @@ public final class Motion {
     }
 
     /**
-     * How far into its pass the effect is, for what looks different at the two ends of a pass: in [0, 1), and backward in (0, 1],
-     * so that a pass that runs backward begins with the end of it from its very first frame on.
+     * How far into its pass the effect is, for what looks different at the two ends of a pass: in [0, 1), and backward
+     * in (0, 1], so that a pass that runs backward begins with the end of it from its very first frame on.
      */
     public double passed(CueTime time) {
         double forward = fraction(sign * phi(time));

@@ -3,8 +3,8 @@ package org.duskloom.effects.kit;
 import org.duskloom.engine.effect.ColorTracks;
 
 /**
- * A palette of several colours that moves: tables that are filled anew in each frame in which it does. An entry costs one mix of
- * two colours, a look-up as much as in a {@link TableRamp}: some 8 ns a pixel in all. For one thread.
+ * A palette of several colours that moves: tables that are filled anew in each frame in which it does. An entry costs
+ * one mix of two colours, a look-up as much as in a {@link TableRamp}: some 8 ns a pixel in all. For one thread.
  */
 final class MovingRamp extends Ramp {
     private final MovingTables shared;

@@ -9,12 +9,12 @@ import org.duskloom.engine.effect.ColorTracks;
 import org.duskloom.engine.effect.PaletteTrack;
 
 /**
- * What the ramps of a moving palette share. The palettes of all keys are cut where any of them has a stop, so that a piece is one
- * mix of two colours in each of them, and all of them have tables of one size.
+ * What the ramps of a moving palette share. The palettes of all keys are cut where any of them has a stop, so that a
+ * piece is one mix of two colours in each of them, and all of them have tables of one size.
  *
- * <p>The tables come within 1e-4 of the mix of the palettes; within 1e-3 in the one interval where a mix reaches the end of what
- * sRGB can show, and bends there. In OKLCh the shorter way round the hues changes sides where two hues are opposite: a hard edge, drawn
- * one interval wide.
+ * <p>The tables come within 1e-4 of the mix of the palettes; within 1e-3 in the one interval where a mix reaches the
+ * end of what sRGB can show, and bends there. In OKLCh the shorter way round the hues changes sides where two hues are
+ * opposite: a hard edge, drawn one interval wide.
  *
  * @param places where a place lies in the tables
  * @param intervals of the table of each piece

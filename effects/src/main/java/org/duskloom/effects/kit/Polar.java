@@ -73,8 +73,8 @@ public final class Polar {
     }
 
     /**
-     * Goes to an instant; a moving centre costs an arc tangent for each pixel, which makes 36 ns, some 34 times a sweep. It must
-     * be that of StrictMath, so that frames are the same everywhere.
+     * Goes to an instant; a moving centre costs an arc tangent for each pixel, which makes 36 ns, some 34 times a
+     * sweep. It must be that of StrictMath, so that frames are the same everywhere.
      */
     public void begin(double seconds) {
         double newX = centreX.at(seconds);

@@ -6,10 +6,10 @@ import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.effect.Patch;
 
 /**
- * A palette compiled for painting many pixels at once: premultiplied linear light, within 1e-4 of {@link Palette#at} in each
- * channel and within [0, 1], with every hard edge at the very float where the palette has it. Painting allocates nothing. A
- * ramp of a palette that moves comes as near to the mix of two palettes as {@link MovingTables} says, and one that does not move is
- * immutable; others are for one thread, see {@link PaletteDial#open}.
+ * A palette compiled for painting many pixels at once: premultiplied linear light, within 1e-4 of {@link Palette#at} in
+ * each channel and within [0, 1], with every hard edge at the very float where the palette has it. Painting allocates
+ * nothing. A ramp of a palette that moves comes as near to the mix of two palettes as {@link MovingTables} says, and
+ * one that does not move is immutable; others are for one thread, see {@link PaletteDial#open}.
  */
 public abstract sealed class Ramp permits FlatRamp, StepRamp, CubicRamp, TableRamp, MovingRamp {
     Ramp() {}

@@ -5,8 +5,8 @@ import java.util.function.DoubleFunction;
 import org.duskloom.engine.color.LinearColor;
 
 /**
- * Where in tables of colours a place of a palette lies: each piece of the palette has a table, between whose entries the colours
- * go straight. Immutable.
+ * Where in tables of colours a place of a palette lies: each piece of the palette has a table, between whose entries
+ * the colours go straight. Immutable.
  */
 final class TablePlaces {
     static final int CHANNELS = 4;

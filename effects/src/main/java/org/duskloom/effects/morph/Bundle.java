@@ -1,8 +1,8 @@
 package org.duskloom.effects.morph;
 
 /**
- * A few dots of one frame that are near each other, for which the pixels round them are looked up together. For one thread; used
- * for one bundle after the other.
+ * A few dots of one frame that are near each other, for which the pixels round them are looked up together. For one
+ * thread; used for one bundle after the other.
  */
 final class Bundle {
     /** The most dots. Chosen by measurement. */

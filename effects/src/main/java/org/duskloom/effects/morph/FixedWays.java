@@ -6,9 +6,10 @@ import org.duskloom.engine.color.CubicMix;
 import org.duskloom.engine.color.LinearColor;
 
 /**
- * Ways between colours that do not move, through OKLab, alpha and all. Colours are multiplied by their alpha before they are mixed and
- * divided after (W3C CSS Color Module Level 4, "Interpolating with Alpha"), so the mix of two translucent colours is that of the
- * opaque ones at another share: {@code endAlpha · share / (startAlpha · (1 − share) + endAlpha · share)}. Immutable.
+ * Ways between colours that do not move, through OKLab, alpha and all. Colours are multiplied by their alpha before
+ * they are mixed and divided after (W3C CSS Color Module Level 4, "Interpolating with Alpha"), so the mix of two
+ * translucent colours is that of the opaque ones at another share: {@code endAlpha · share / (startAlpha · (1 − share)
+ * + endAlpha · share)}. Immutable.
  */
 final class FixedWays implements ColorWays {
     private static final float LEAST_ALPHA = 1e-30f;

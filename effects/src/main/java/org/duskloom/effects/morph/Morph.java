@@ -16,9 +16,9 @@ import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.effect.TextSetting;
 
 /**
- * Light moving from one part to another. In each member the pixels of {@code from} are paired with those of {@code to} at least
- * total squared distance, the smaller part used evenly ({@link org.duskloom.effects.assign.EvenPairing}); each pair is a dot. With
- * u = frac(φ), or 1 − |2u − 1| in its place where {@code back} is set:
+ * Light moving from one part to another. In each member the pixels of {@code from} are paired with those of {@code to}
+ * at least total squared distance, the smaller part used evenly ({@link org.duskloom.effects.assign.EvenPairing}); each
+ * pair is a dot. With u = frac(φ), or 1 − |2u − 1| in its place where {@code back} is set:
  *
  * <pre>
  * p = easing(u)
@@ -28,19 +28,20 @@ import org.duskloom.engine.effect.TextSetting;
  * colour = mix in OKLab, at p, of palette at (i + 0.5) / n and palette-to at (j + 0.5) / m
  * </pre>
  *
- * <p>The spacing is the median distance of a part's pixels from their nearest neighbours on the canvas, going from that of the
- * one part to that of the other as p does; i is the pixel's number within {@code from}, j the partner's within {@code to}. Where
- * the easing leaves [0, 1] dots go beyond their ends, but colour and reach do not. Where dots meet, each channel has the greatest
- * of their lights. At p = 0 every pixel of {@code from} shines fully, at p = 1 every pixel of {@code to}, and with size 1 their
- * neighbours are dark.
+ * <p>The spacing is the median distance of a part's pixels from their nearest neighbours on the canvas, going from that
+ * of the one part to that of the other as p does; i is the pixel's number within {@code from}, j the partner's within
+ * {@code to}. Where the easing leaves [0, 1] dots go beyond their ends, but colour and reach do not. Where dots meet,
+ * each channel has the greatest of their lights. At p = 0 every pixel of {@code from} shines fully, at p = 1 every
+ * pixel of {@code to}, and with size 1 their neighbours are dark.
  *
  * <p>Palettes that move give each dot the two ends of its way anew in every frame.
  *
- * <p>A frame costs about as much as the number of dots times the number of pixels within reach of one; pixels at one place all
- * count. Settings: {@code from}, {@code to} (a part of each member; with one canvas for all, any address); {@code palette} (along
- * {@code from}); {@code palette-to} (along {@code to}; the same as {@code palette} if not set); {@code size} (0 to 100, default
- * 1); {@code bulge} (0 to 10, default 2); {@code easing} (CSS easing, default ease-in-out); {@code back}; {@code only-parts} (no
- * other pixels are lit on the way); those of {@link org.duskloom.effects.kit.Motion}.
+ * <p>A frame costs about as much as the number of dots times the number of pixels within reach of one; pixels at one
+ * place all count. Settings: {@code from}, {@code to} (a part of each member; with one canvas for all, any address);
+ * {@code palette} (along {@code from}); {@code palette-to} (along {@code to}; the same as {@code palette} if not set);
+ * {@code size} (0 to 100, default 1); {@code bulge} (0 to 10, default 2); {@code easing} (CSS easing, default
+ * ease-in-out); {@code back}; {@code only-parts} (no other pixels are lit on the way); those of {@link
+ * org.duskloom.effects.kit.Motion}.
  */
 public final class Morph implements Effect {
     private static final int LONGEST_ADDRESS = 500;

@@ -5,9 +5,9 @@ import org.duskloom.effects.assign.Halving;
 import org.duskloom.effects.assign.Points;
 
 /**
- * Pixels by place, to find those near a point: halved along the axis on which they reach farthest, down to a few (J. L. Bentley,
- * "Multidimensional binary search trees used for associative searching", Communications of the ACM 18(9), 1975). Pixels stand
- * in an array; a stretch of more than a few is cut in the middle. Immutable.
+ * Pixels by place, to find those near a point: halved along the axis on which they reach farthest, down to a few (J. L.
+ * Bentley, "Multidimensional binary search trees used for associative searching", Communications of the ACM 18(9),
+ * 1975). Pixels stand in an array; a stretch of more than a few is cut in the middle. Immutable.
  */
 final class PixelTree {
     /** The most pixels of a stretch that is not cut. Chosen by measurement. */
@@ -87,7 +87,8 @@ final class PixelTree {
     }
 
     /**
-     * Lights those pixels of a stretch that are near a point, each by the level (1 − d²/reach²)², where d is how far it is away.
+     * Lights those pixels of a stretch that are near a point, each by the level (1 − d²/reach²)², where d is how far it
+     * is away.
      *
      * @param square the square of the reach, above 0
      */

@@ -11,7 +11,7 @@ import org.duskloom.engine.effect.Patch;
 final class LightColors implements PileColors {
     private static final int MOST_LIGHTS = (int) Pile.LIGHTS.max();
 
-    private final Steps steps;
+    private final PileSteps steps;
     private final Ramp ramp;
     private final float[] place = new float[MOST_LIGHTS];
     private final Channel red = new Channel();
@@ -23,7 +23,7 @@ final class LightColors implements PileColors {
     private int restsFrom;
     private int restsTo;
 
-    LightColors(Steps steps, Ramp ramp) {
+    LightColors(PileSteps steps, Ramp ramp) {
         this.steps = steps;
         this.ramp = ramp;
     }

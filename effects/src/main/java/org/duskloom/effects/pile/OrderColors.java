@@ -4,7 +4,7 @@ import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Patch;
 
 /** Colours along the order, whichever light shows them. */
-record OrderColors(Steps steps, Ramp ramp) implements PileColors {
+record OrderColors(PileSteps steps, Ramp ramp) implements PileColors {
     @Override
     public void begin(int lights, int running, int firstResting, int arrived) {
         // The colours stay where they are.

@@ -33,13 +33,13 @@ import org.duskloom.engine.effect.TextSetting;
  * lights glide from pixel to pixel; what lights of several colours share has the mean of them by their shares of the step. With
  * {@code reverse} all of this runs backward in time.
  *
- * <p>Settings: {@code palette}; {@code along} ({@code "order"}: along the order; {@code "light"}: one colour for each light,
- * from the first to the last); {@code lights} (whole, 1 to 1000, default 12); {@code steady} ({@code "speed"} or {@code
- * "time"}: what all lights share, default {@code "speed"}); {@code easing} (of CSS, of each run, default {@code linear}); {@code
- * ground} (the end of the order where the pile stands, {@code "start"} or {@code "end"}); {@code hold} (share of the pass that
- * the full pile stands, 0 to 1, default 0.1); {@code then} (what follows: {@code "again"} from nothing; {@code "back"}: a pass
- * in which the lights leave as they came; {@code "through"}: a pass in which they leave one by one through the ground; {@code
- * "stay"}); those of {@link Motion}.
+ * <p>Settings: {@code palette}; {@code along} ({@code "order"}: along the order; {@code "light"}: one colour for each
+ * light, from the first to the last); {@code lights} (whole, 1 to 1000, default 12); {@code steady} ({@code "speed"} or
+ * {@code "time"}: what all lights share, default {@code "speed"}); {@code easing} (of CSS, of each run, default {@code
+ * linear}); {@code ground} (the end of the order where the pile stands, {@code "start"} or {@code "end"}); {@code hold}
+ * (share of the pass that the full pile stands, 0 to 1, default 0.1); {@code then} (what follows: {@code "again"} from
+ * nothing; {@code "back"}: a pass in which the lights leave as they came; {@code "through"}: a pass in which they leave
+ * one by one through the ground; {@code "stay"}); those of {@link Motion}.
  */
 public final class Pile implements Effect {
     static final PaletteSetting PALETTE =
@@ -102,7 +102,7 @@ public final class Pile implements Effect {
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
         Passing passing = Passing.of(settings);
         PileRule rule = PileRule.of(settings);
-        Steps steps = Steps.of(canvas, settings.value(GROUND).equals("end"));
+        PileSteps steps = PileSteps.of(canvas, settings.value(GROUND).equals("end"));
         PaletteDial palette = PaletteDial.of(settings, PALETTE);
         boolean byLight = settings.value(ALONG).equals("light");
         Dial lights = Dial.of(settings, LIGHTS);

@@ -8,7 +8,7 @@ import org.duskloom.engine.effect.Patch;
 
 /** Paints the lights of {@link Pile}. */
 final class PileBrush implements Brush {
-    private final Steps steps;
+    private final PileSteps steps;
     private final Passing passing;
     private final PileRule rule;
     private final Dial lights;
@@ -23,7 +23,7 @@ final class PileBrush implements Brush {
     private float runsFrom;
     private float runsTo;
 
-    PileBrush(Steps steps, Passing passing, PileRule rule, Dial lights, Ramp ramp, PileColors colors) {
+    PileBrush(PileSteps steps, Passing passing, PileRule rule, Dial lights, Ramp ramp, PileColors colors) {
         this.steps = steps;
         this.passing = passing;
         this.rule = rule;
@@ -55,13 +55,13 @@ final class PileBrush implements Brush {
         patch.load(steps.position(), firstPixel, patch.first);
         patch.load(steps.count(), firstPixel, patch.second);
         if (mirrored) {
-            Steps.above(patch.first, patch.second, top, from, to, patch.third);
+            PileSteps.above(patch.first, patch.second, top, from, to, patch.third);
         } else {
-            Steps.below(patch.first, patch.second, top, from, to, patch.third);
+            PileSteps.below(patch.first, patch.second, top, from, to, patch.third);
         }
-        Steps.below(patch.first, patch.second, runsTo, from, to, running);
-        Steps.below(patch.first, patch.second, runsFrom, from, to, patch.second);
-        Steps.subtract(patch.second, from, to, running);
+        PileSteps.below(patch.first, patch.second, runsTo, from, to, running);
+        PileSteps.below(patch.first, patch.second, runsFrom, from, to, patch.second);
+        PileSteps.subtract(patch.second, from, to, running);
         colors.paint(firstPixel, running, patch);
     }
 }

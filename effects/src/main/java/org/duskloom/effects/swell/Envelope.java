@@ -40,8 +40,8 @@ record Envelope(Dial attack, Dial hold, Dial decay, Easing easing) {
     }
 
     /**
-     * The level at a share of the pass. Each of its stretches of time holds its first instant and not its last one; run backward,
-     * it is the last that comes first.
+     * The level at a share of the pass. Each of its stretches of time holds its first instant and not its last one; run
+     * backward, it is the last that comes first.
      *
      * @param passed in [0, 1), backward in (0, 1]
      * @return in [0, 1]

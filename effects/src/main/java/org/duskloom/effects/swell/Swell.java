@@ -28,8 +28,9 @@ import org.duskloom.engine.effect.TextSetting;
  * colour = palette · (low + (1 − low) · e)
  * </pre>
  *
- * <p>The palette is taken at v ({@code along: "pass"}), at e ({@code "level"}), or its stops take turns from pass to pass
- * ({@code "turn"}). With {@code reverse} v runs from 1 down to 0, and at an edge the later of its two sides counts. Where a, h and d move and are together more than 1, they are shortened in proportion.
+ * <p>The palette is taken at v ({@code along: "pass"}), at e ({@code "level"}), or its stops take turns from pass to
+ * pass ({@code "turn"}). With {@code reverse} v runs from 1 down to 0, and at an edge the later of its two sides
+ * counts. Where a, h and d move and are together more than 1, they are shortened in proportion.
  *
  * <p>Settings: {@code palette}; {@code along} (default {@code "pass"}); {@code attack}, {@code hold} and {@code decay} (shares
  * of the pass, 0 to 1, default 0.5, 0 and 0.5); {@code easing} (of CSS, default {@code ease-in-out}); {@code low} (level

@@ -232,9 +232,9 @@ class ImageTest {
     }
 
     /**
-     * A checkerboard of 48 by 48 pixels in squares of three, on 9 by 7 lights whose cells are some seven pixels wide: while it moves,
-     * each light is within a code of the mean of its cell, which the test samples; turned, where the cell lies askew on the
-     * picture and counts as an upright one of the same variance, within eight.
+     * A checkerboard of 48 by 48 pixels in squares of three, on 9 by 7 lights whose cells are some seven pixels wide:
+     * while it moves, each light is within a code of the mean of its cell, which the test samples; turned, where the
+     * cell lies askew on the picture and counts as an upright one of the same variance, within eight.
      */
     @ParameterizedTest
     @CsvSource({"0.3, 0.2, 0, 1", "-0.17, 0.4, 0, 0.7", "0.05, -0.1, 90, 1.3", "0.1, 0.1, 17, 1", "0, -0.2, 45, 0.8"})

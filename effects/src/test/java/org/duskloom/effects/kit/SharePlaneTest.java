@@ -6,8 +6,8 @@ import org.junit.jupiter.api.Test;
 
 class SharePlaneTest {
     /**
-     * A float has 24 digits in binary: from 8 to 16 its last is 2^-20, so 1 - 2^-20 plus any whole number up to 15 is exact, and
-     * stays below the next one; of 1 - 2^-24 that could be said of 0 alone.
+     * A float has 24 digits in binary: from 8 to 16 its last is 2^-20, so 1 - 2^-20 plus any whole number up to 15 is
+     * exact, and stays below the next one; of 1 - 2^-24 that could be said of 0 alone.
      */
     @Test
     void lastStaysBelowTheNextWholeNumber() {

@@ -19,8 +19,8 @@ class TablePlacesTest {
     private static final LinearColor RED_GLASS = new LinearColor(1, 0.5f, 0.25f, 0.5f);
 
     /**
-     * A straight line over an interval h of x² is off by h²/4 in its middle: 1/(4n²) of n intervals, which is within 5e-5 from n =
-     * 71 on, so with 128 of the powers of two. A straight line needs none; a jump never comes near.
+     * A straight line over an interval h of x² is off by h²/4 in its middle: 1/(4n²) of n intervals, which is within
+     * 5e-5 from n = 71 on, so with 128 of the powers of two. A straight line needs none; a jump never comes near.
      */
     @ParameterizedTest
     @CsvSource({"64, 16384, 128", "8, 16384, 128", "8, 32, 32", "128, 256, 128", "256, 512, 256"})
@@ -48,8 +48,8 @@ class TablePlacesTest {
     }
 
     /**
-     * Two tables that meet at 1/4: green 0, 1, 0 in the first, whose two intervals are 1/8 long; 1/2 to 0 in the second; the place
-     * 1 has a table of its own, 1.
+     * Two tables that meet at 1/4: green 0, 1, 0 in the first, whose two intervals are 1/8 long; 1/2 to 0 in the
+     * second; the place 1 has a table of its own, 1.
      */
     @ParameterizedTest
     @CsvSource({

@@ -88,8 +88,8 @@ class LetteringTest {
     }
 
     /**
-     * Smooth, a dot of 12 · 0.5 / 5 = 1.2 lights: the i is 1.2 lights wide in the middle of 5, so it covers the middle column and
-     * a tenth of each beside it. From the top its dots lie at 3 to 4.2 and 5.4 to 9.
+     * Smooth, a dot of 12 · 0.5 / 5 = 1.2 lights: the i is 1.2 lights wide in the middle of 5, so it covers the middle
+     * column and a tenth of each beside it. From the top its dots lie at 3 to 4.2 and 5.4 to 9.
      */
     @Test
     void coversPartsOfLightsIfSmooth() throws Exception {
@@ -262,7 +262,10 @@ class LetteringTest {
         assertThat(Painting.of(moving, canvas, 1).isSame(atFirstKey)).isFalse();
     }
 
-    /** The palette runs along the text: the left stem of a wide H has the colour of its left end, the right one that of its right. */
+    /**
+     * The palette runs along the text: the left stem of a wide H has the colour of its left end, the right one that of
+     * its right.
+     */
     @Test
     void movesAPaletteAlongTheText() throws SettingException {
         Palette fromRed = Look.evenly(ColorMix.LINEAR, "red", "blue");

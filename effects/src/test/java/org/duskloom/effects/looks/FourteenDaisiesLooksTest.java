@@ -225,7 +225,10 @@ class FourteenDaisiesLooksTest {
         }
     }
 
-    /** A drop crosses the whole height of the stage in 2 s, so what passes the upper row passes the lower, 1000 below, later. */
+    /**
+     * A drop crosses the whole height of the stage in 2 s, so what passes the upper row passes the lower, 1000 below,
+     * later.
+     */
     @Test
     void rainFallsOverTheWholeGroup() throws IOException {
         FourteenDaisies daisies = under("""

@@ -93,8 +93,8 @@ class MorphSettingsTest {
     }
 
     /**
-     * In a show of one pass over two seconds: the first frame shows what the light comes from. On each daisy, from part to part; on
-     * one canvas for all, from prop to prop, and from the parts of all to others.
+     * In a show of one pass over two seconds: the first frame shows what the light comes from. On each daisy, from part
+     * to part; on one canvas for all, from prop to prop, and from the parts of all to others.
      */
     @ParameterizedTest
     @CsvSource(

@@ -30,8 +30,8 @@ class MorphTest {
             .build();
 
     /**
-     * Size 1, half a unit: a dot on a pixel leaves its neighbours dark, since (1 - 1)² = 0. A quarter and three quarters of the way
-     * it is on the next pixels.
+     * Size 1, half a unit: a dot on a pixel leaves its neighbours dark, since (1 - 1)² = 0. A quarter and three
+     * quarters of the way it is on the next pixels.
      */
     @Test
     void travelsFromPixelToPixel() throws SettingException {
@@ -72,8 +72,8 @@ class MorphTest {
     }
 
     /**
-     * Where the dot is a quarter through its pass, by W3C CSS Easing Functions Level 1: the curves of the words at 0.25, solved to
-     * six digits. A pixel is there, and the reach is 1/100.
+     * Where the dot is a quarter through its pass, by W3C CSS Easing Functions Level 1: the curves of the words at
+     * 0.25, solved to six digits. A pixel is there, and the reach is 1/100.
      */
     @ParameterizedTest
     @CsvSource({"linear,0.25", "ease,0.408511", "ease-in,0.093465", "ease-out,0.378138", "ease-in-out,0.129162"})
@@ -146,8 +146,8 @@ class MorphTest {
     }
 
     /**
-     * Half way between black and white OKLab has the lightness 1/2, and its light is the cube of that, 1/8 (Ottosson 2020: a grey's
-     * cube roots are its lightness).
+     * Half way between black and white OKLab has the lightness 1/2, and its light is the cube of that, 1/8 (Ottosson
+     * 2020: a grey's cube roots are its lightness).
      */
     @Test
     void mixesFromPaletteToPalette() throws SettingException {
@@ -158,7 +158,10 @@ class MorphTest {
         assertThat(Painting.of(look.flag("reverse"), ROW, 0).red()[4]).isCloseTo(1, ROUNDING);
     }
 
-    /** A transparent colour does not stain (CSS Color 4): half way from opaque red to nothing, half of red is left, as red as before. */
+    /**
+     * A transparent colour does not stain (CSS Color 4): half way from opaque red to nothing, half of red is left, as
+     * red as before.
+     */
     @Test
     void mixesTranslucentColors() throws SettingException {
         Look look = leftToRight().with("palette", one("red")).with("palette-to", one("#0000ff00"));
@@ -180,8 +183,8 @@ class MorphTest {
     }
 
     /**
-     * Along its part a palette lies from end to end: of four pixels the middles are at 1/8, 3/8, 5/8, 7/8. In linear light from red
-     * to blue that is how much blue there is.
+     * Along its part a palette lies from end to end: of four pixels the middles are at 1/8, 3/8, 5/8, 7/8. In linear
+     * light from red to blue that is how much blue there is.
      */
     @Test
     void laysThePaletteAlongThePart() throws SettingException {
@@ -203,8 +206,9 @@ class MorphTest {
     }
 
     /**
-     * A red dot on the first pixel and a blue one on the last, with a reach of 2: at distances 1/2, 1 and 3/2 their levels are (1 -
-     * 1/16)² = 225/256, (1 - 1/4)² = 9/16 and (1 - 9/16)² = 49/256. Each channel has the greatest light, alpha too.
+     * A red dot on the first pixel and a blue one on the last, with a reach of 2: at distances 1/2, 1 and 3/2 their
+     * levels are (1 - 1/16)² = 225/256, (1 - 1/4)² = 9/16 and (1 - 9/16)² = 49/256. Each channel has the greatest
+     * light, alpha too.
      */
     @Test
     void showsTheGreatestLightWhereDotsMeet() throws SettingException {
@@ -224,8 +228,8 @@ class MorphTest {
     }
 
     /**
-     * Twelve on a ring of radius 1/2 and 24 on one of radius 1, both about 1/4 apart: at the start exactly the one shines, at the
-     * end exactly the other. The pixel in the middle stays dark.
+     * Twelve on a ring of radius 1/2 and 24 on one of radius 1, both about 1/4 apart: at the start exactly the one
+     * shines, at the end exactly the other. The pixel in the middle stays dark.
      */
     @ParameterizedTest
     @CsvSource({"inner,rim", "rim,inner"})

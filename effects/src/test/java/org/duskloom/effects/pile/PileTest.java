@@ -151,8 +151,9 @@ class PileTest {
     }
 
     /**
-     * Three lights on eight pixels are 8/3 of a pixel long, so pixel 2 has 2/3 of the first and 1/3 of the second, pixel 5 1/3 of
-     * the second and 2/3 of the third: the mean of red, of half red and half blue, and of blue by those shares, in linear light.
+     * Three lights on eight pixels are 8/3 of a pixel long, so pixel 2 has 2/3 of the first and 1/3 of the second,
+     * pixel 5 1/3 of the second and 2/3 of the third: the mean of red, of half red and half blue, and of blue by those
+     * shares, in linear light.
      */
     @Test
     void sharesAPixelBetweenTwoLights() throws SettingException {
@@ -163,7 +164,10 @@ class PileTest {
         assertThat(full.alpha()).containsOnly(1);
     }
 
-    /** More lights than pixels: 16 on 8, of which pixel i shows the lights 2i and 2i + 1, whose places are 2i/15 and (2i + 1)/15. */
+    /**
+     * More lights than pixels: 16 on 8, of which pixel i shows the lights 2i and 2i + 1, whose places are 2i/15 and (2i
+     * + 1)/15.
+     */
     @Test
     void gathersManyLightsInAPixel() throws SettingException {
         Look look = pile().with("lights", 16).palette("red", "blue").with("along", "light");
@@ -174,8 +178,8 @@ class PileTest {
     }
 
     /**
-     * A light that rests in a part of a pixel only lights that part with its own colour: of three lights after 4 s of 12 the first
-     * rests, 2/3 of pixel 2; the second, half of the way from red to blue, is still outside.
+     * A light that rests in a part of a pixel only lights that part with its own colour: of three lights after 4 s of
+     * 12 the first rests, 2/3 of pixel 2; the second, half of the way from red to blue, is still outside.
      */
     @Test
     void lightsAPartOfAPixelInItsOwnColour() throws SettingException {

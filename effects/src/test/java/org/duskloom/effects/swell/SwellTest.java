@@ -159,10 +159,10 @@ class SwellTest {
     }
 
     /**
-     * The decay is the attack's curve mirrored in time, E(1 − p), and not upside down, 1 − E(p). That of a curve that is not
-     * symmetric tells the two apart: W3C CSS Easing Functions Level 1, ease-in, computed from its definition, is 0.093465 at 0.25
-     * and 0.315357 at 0.5. After a quarter of a decay of 4 s the level is ease-in at 0.75, 0.621861; after half 0.315357, and
-     * not 0.684643.
+     * The decay is the attack's curve mirrored in time, E(1 − p), and not upside down, 1 − E(p). That of a curve that
+     * is not symmetric tells the two apart: W3C CSS Easing Functions Level 1, ease-in, computed from its definition, is
+     * 0.093465 at 0.25 and 0.315357 at 0.5. After a quarter of a decay of 4 s the level is ease-in at 0.75, 0.621861;
+     * after half 0.315357, and not 0.684643.
      */
     @ParameterizedTest
     @CsvSource({"1, 0.093465", "2, 0.315357", "5, 0.621861", "6, 0.315357", "7, 0.093465"})

@@ -80,7 +80,10 @@ class TwinkleTest {
         }
     }
 
-    /** One pixel over a pass of 8 s: the level climbs with slope 1 / (0.25 · 8 s) until full, and falls with 1 / (0.5 · 8 s). */
+    /**
+     * One pixel over a pass of 8 s: the level climbs with slope 1 / (0.25 · 8 s) until full, and falls with 1 / (0.5 ·
+     * 8 s).
+     */
     @Test
     void hasTheSlopesOfItsEdges() throws SettingException {
         Canvas one = Canvases.of(Canvases.row(1));

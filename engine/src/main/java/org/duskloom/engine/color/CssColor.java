@@ -13,9 +13,9 @@ import org.duskloom.engine.text.Quoted;
  * {@code #rrggbb}, {@code #rrggbbaa}, {@code rgb()}, {@code rgba()}, {@code hsl()}, {@code hsla()}, {@code hwb()},
  * {@code oklab()} and {@code oklch()}; in letters of any size.
  *
- * <p>No colour is rounded to whole codes before it is mixed. A colour of whole codes leaves the renderer as it was written. What
- * {@code rgb()} has beyond 0 to 255 is clipped, and what sRGB cannot show of {@code oklab()} and {@code oklch()} is clipped to
- * [0, 1] in linear light. The word {@code none} counts as 0.
+ * <p>No colour is rounded to whole codes before it is mixed. A colour of whole codes leaves the renderer as it was
+ * written. What {@code rgb()} has beyond 0 to 255 is clipped, and what sRGB cannot show of {@code oklab()} and {@code
+ * oklch()} is clipped to [0, 1] in linear light. The word {@code none} counts as 0.
  */
 public final class CssColor {
     private static final Pattern HEX = Pattern.compile("[0-9a-f]*");

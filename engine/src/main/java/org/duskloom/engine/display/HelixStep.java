@@ -9,9 +9,9 @@ import org.duskloom.engine.document.ValueKind;
 /**
  * {@code helix}: pixels wound round an upright axis, as on a mast or a cone, from the bottom up, evenly along the wire.
  *
- * <p>Height and radius grow in proportion to the angle. With {@code turns} the pixels are spread over so many turns; with {@code
- * spacing} the wire has that much length between pixels, and the turns follow from it. y is up; angles are seen from above: 0 to
- * the audience's right, 90 away from the audience. The turns are numbered parts, from the bottom.
+ * <p>Height and radius grow in proportion to the angle. With {@code turns} the pixels are spread over so many turns;
+ * with {@code spacing} the wire has that much length between pixels, and the turns follow from it. y is up; angles are
+ * seen from above: 0 to the audience's right, 90 away from the audience. The turns are numbered parts, from the bottom.
  */
 record HelixStep(int count, HelixWire wire, double startDegrees, Turning turning, Point centre) implements Step {
     static final DeclaredField<Long> COUNT =

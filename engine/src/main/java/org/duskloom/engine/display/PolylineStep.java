@@ -11,9 +11,9 @@ import org.duskloom.engine.document.ValueKind;
 /**
  * {@code polyline}: pixels evenly along a line with corners, measured along the line.
  *
- * <p>With {@code count} the first pixel is at the first point and the last at the last; on a closed line the last stands one step
- * before the first. With {@code spacing} pixels follow each other at that distance from the first point on, as long as there
- * is line; on a closed line none comes back to the first point.
+ * <p>With {@code count} the first pixel is at the first point and the last at the last; on a closed line the last
+ * stands one step before the first. With {@code spacing} pixels follow each other at that distance from the first point
+ * on, as long as there is line; on a closed line none comes back to the first point.
  */
 record PolylineStep(List<Point> corners, long pixelCount, double stepLength) implements Step {
     static final DeclaredField<Node> POINTS =

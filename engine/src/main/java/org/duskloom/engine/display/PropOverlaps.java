@@ -13,11 +13,11 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * Finds props that hang in the same space. Boxes would not do: a fence runs through many boxes, and flowers hang
- * inside an arch. So pixels are counted that are nearer to a pixel of another prop than some more than half the step of either; two
- * wires that cross have one or two of them, two props put at one place have many. Pixels are looked up in a grid of
- * cells of half a step, so that the work grows with the pixels, not with their pairs; in a crowded cell only the last
- * ones are looked at.
+ * Finds props that hang in the same space. Boxes would not do: a fence runs through many boxes, and flowers hang inside
+ * an arch. So pixels are counted that are nearer to a pixel of another prop than some more than half the step of
+ * either; two wires that cross have one or two of them, two props put at one place have many. Pixels are looked up in a
+ * grid of cells of half a step, so that the work grows with the pixels, not with their pairs; in a crowded cell only
+ * the last ones are looked at.
  */
 final class PropOverlaps {
     /**

@@ -4,8 +4,8 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * One field that objects of a kind may hold. It is declared once: readers ask for it by its declaration, and what is allowed, the
- * hints, the reference and the schema come from there.
+ * One field that objects of a kind may hold. It is declared once: readers ask for it by its declaration, and what is
+ * allowed, the hints, the reference and the schema come from there.
  *
  * @param <T> what its value is to the reader
  */

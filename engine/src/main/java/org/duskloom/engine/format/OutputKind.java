@@ -24,7 +24,10 @@ public interface OutputKind {
         return true;
     }
 
-    /** How many bytes its files take, so that a disk that is too small is found out before; 0 where that is little or not known. */
+    /**
+     * How many bytes its files take, so that a disk that is too small is found out before; 0 where that is little or
+     * not known.
+     */
     default long bytes(RunInfo run) {
         return 0;
     }

@@ -7,7 +7,10 @@ import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.RunInfo;
 
-/** Writes the bytes of all frames as they are, after a header. A frame that is left out would move all later ones, so none may be. */
+/**
+ * Writes the bytes of all frames as they are, after a header. A frame that is left out would move all later ones, so
+ * none may be.
+ */
 final class PlainSink implements RecordedSink {
     private final StagedFile file;
     private final String name;

@@ -38,7 +38,10 @@ public final class FrameBatch {
         return frames.frame(firstPlace + index);
     }
 
-    /** One byte each of red, green and blue for every pixel in wiring order, as sRGB code values, frame after frame. Must not be changed. */
+    /**
+     * One byte each of red, green and blue for every pixel in wiring order, as sRGB code values, frame after frame.
+     * Must not be changed.
+     */
     public byte[] rgb() {
         return rgb;
     }

@@ -1,6 +1,9 @@
 package org.duskloom.engine.frame;
 
-/** Turns frames into the bytes that an {@link EncodingSink} writes. Used by one thread; keeps nothing that later bytes hang on. */
+/**
+ * Turns frames into the bytes that an {@link EncodingSink} writes. Used by one thread; keeps nothing that later bytes
+ * hang on.
+ */
 @FunctionalInterface
 public interface FrameEncoder {
     /**

@@ -16,8 +16,9 @@ import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * The order in which groups can be worked out: each after those that it names. Walks without recursion, so that groups may be
- * nested as deep as anybody likes, in any order in the file. Where they go in a circle there is no such order; that is an error.
+ * The order in which groups can be worked out: each after those that it names. Walks without recursion, so that groups
+ * may be nested as deep as anybody likes, in any order in the file. Where they go in a circle there is no such order;
+ * that is an error.
  */
 final class GroupOrder {
     private final Map<String, GroupDefinition> definitions;

@@ -5,7 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Tells which universes a source sends (ANSI E1.31-2018, clauses 4.3 and 8): every ten seconds to {@link GroupAddress#DISCOVERY}.
+ * Tells which universes a source sends (ANSI E1.31-2018, clauses 4.3 and 8): every ten seconds to {@link
+ * GroupAddress#DISCOVERY}.
  */
 public final class DiscoveryPacket {
     /** How often it is to be sent. */

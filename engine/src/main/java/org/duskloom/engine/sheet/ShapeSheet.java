@@ -3,9 +3,9 @@ package org.duskloom.engine.sheet;
 import java.util.List;
 
 /**
- * Draws one shape in one size: holes with numbers, the way of the wire with arrows, first and last pixel, parts by colour and name. The
- * letters are the largest with which the numbers have places beside their pixels; a few that have none are led to their
- * pixels by lines.
+ * Draws one shape in one size: holes with numbers, the way of the wire with arrows, first and last pixel, parts by
+ * colour and name. The letters are the largest with which the numbers have places beside their pixels; a few that have
+ * none are led to their pixels by lines.
  */
 public final class ShapeSheet {
     /** One number in so many may be led to its pixel before smaller letters are tried. */
@@ -26,7 +26,7 @@ public final class ShapeSheet {
      */
     public static Drawing draw(ScaledShape shape, double millimetresPerUnit, View view, SheetOptions options) {
         Outline outline = Outline.of(shape, millimetresPerUnit, view, options);
-        List<Double> sizes = LetterSizes.onPaper(Spacing.median(outline.x(), outline.y()));
+        List<Double> sizes = LetterSizes.onPaper(HoleSpacing.median(outline.x(), outline.y()));
         ShapeDrawing best = ShapeDrawing.of(outline, sizes.get(0));
         for (double size : sizes) {
             if (suits(best)) {

@@ -9,7 +9,10 @@ final class SheetColors {
     static final int FIRST = 0x0A8A2A;
     static final int LAST = 0xC01818;
 
-    /** Told apart by most people with a colour vision deficiency too: M. Okabe, K. Ito, Color Universal Design, 2008 (from memory). */
+    /**
+     * Told apart by most people with a colour vision deficiency too: M. Okabe, K. Ito, Color Universal Design, 2008
+     * (from memory).
+     */
     private static final int[] PARTS = {0x0072B2, 0xE69F00, 0x009E73, 0xCC79A7, 0x56B4E9, 0xD55E00, 0x8A7F00};
 
     private SheetColors() {}

@@ -41,8 +41,8 @@ public enum DocumentKind {
     }
 
     /**
-     * Whether a file is of this kind, or of none at all, which its reader explains. If it is of another kind an error says so, so
-     * that not each of its fields is reported.
+     * Whether a file is of this kind, or of none at all, which its reader explains. If it is of another kind an error
+     * says so, so that not each of its fields is reported.
      *
      * @param shownName the file's name as the user would type it
      * @param files knows the names of files as that file has them

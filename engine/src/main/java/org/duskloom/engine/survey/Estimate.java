@@ -1,8 +1,8 @@
 package org.duskloom.engine.survey;
 
 /**
- * How far a prop is moved and turned by the measurements alone, whether that is more than the measuring error or not. Lengths in
- * the display's unit; errors are standard deviations.
+ * How far a prop is moved and turned by the measurements alone, whether that is more than the measuring error or not.
+ * Lengths in the display's unit; errors are standard deviations.
  *
  * @param dx how far the zero point of its shape is moved to the right
  * @param dy how far up

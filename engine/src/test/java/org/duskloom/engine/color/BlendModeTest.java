@@ -48,9 +48,9 @@ final class BlendModeTest {
     }
 
     /**
-     * "soft-light" with Cs = 1 is D(Cb), which is ((16 Cb - 12) Cb + 4) Cb up to a quarter and the root of Cb above: 0.489984 (and
-     * not the root, 0.489898) at 0.24, 0.5 at 0.25 either way, 0.509902 (and not 0.510016) at 0.26; with Cs = 0.75 half of the way
-     * from Cb to it.
+     * "soft-light" with Cs = 1 is D(Cb), which is ((16 Cb - 12) Cb + 4) Cb up to a quarter and the root of Cb above:
+     * 0.489984 (and not the root, 0.489898) at 0.24, 0.5 at 0.25 either way, 0.509902 (and not 0.510016) at 0.26; with
+     * Cs = 0.75 half of the way from Cb to it.
      */
     @ParameterizedTest
     @CsvSource({

@@ -8,8 +8,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class LiveMixTest {
     /**
-     * {@link ColorMix#OKLAB}, which is checked against the web platform tests, goes another way: through the coordinates of OKLab
-     * rather than the cube roots.
+     * {@link ColorMix#OKLAB}, which is checked against the web platform tests, goes another way: through the
+     * coordinates of OKLab rather than the cube roots.
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

@@ -110,7 +110,10 @@ class DisplayChecksTest {
                                         "warning: prop \"b\" hangs where prop \"a\" is: 12 of its 12 pixels are hardly farther than half a step"));
     }
 
-    /** One of two equal rings is turned by half a step: the chord of that is 2 r sin(90 / n degrees), a step 2 r sin(180 / n). */
+    /**
+     * One of two equal rings is turned by half a step: the chord of that is 2 r sin(90 / n degrees), a step 2 r sin(180
+     * / n).
+     */
     @ParameterizedTest
     @ValueSource(ints = {3, 4, 12, 60})
     void findsRingsBetweenThePixelsOfOthers(int count) {

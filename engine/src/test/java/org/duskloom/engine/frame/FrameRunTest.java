@@ -177,7 +177,10 @@ class FrameRunTest {
         assertThat(sink.calls).doesNotContain("finish");
     }
 
-    /** However many frames and however slow the slowest, a few chunks are under way: 2 for each thread and one for each sink. */
+    /**
+     * However many frames and however slow the slowest, a few chunks are under way: 2 for each thread and one for each
+     * sink.
+     */
     @ParameterizedTest
     @CsvSource({"1, 1", "2, 1", "1, 3", "2, 2"})
     void aSlowSinkHoldsAllBack(int threads, int sinks) throws Exception {

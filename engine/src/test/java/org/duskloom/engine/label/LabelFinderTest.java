@@ -37,7 +37,10 @@ class LabelFinderTest {
         assertThat(place.area().height()).isCloseTo(2, within(1e-9));
     }
 
-    /** Pixels 20 apart leave 16 between their rims: labels of 8 fit, and apart 9 over them; where they are nearer, lines lead to the inner ones. */
+    /**
+     * Pixels 20 apart leave 16 between their rims: labels of 8 fit, and apart 9 over them; where they are nearer, lines
+     * lead to the inner ones.
+     */
     @ParameterizedTest
     @ValueSource(doubles = {20, 14, 9, 6, 4.5})
     void allFindPlacesApart(double spacing) {

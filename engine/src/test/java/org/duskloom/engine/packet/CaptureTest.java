@@ -7,7 +7,10 @@ import java.util.HexFormat;
 import org.duskloom.engine.time.FrameRate;
 import org.junit.jupiter.api.Test;
 
-/** Capture files (IETF draft-ietf-opsawg-pcap) with the headers of RFC 791 and RFC 768; checksums that an analyser calls good. */
+/**
+ * Capture files (IETF draft-ietf-opsawg-pcap) with the headers of RFC 791 and RFC 768; checksums that an analyser calls
+ * good.
+ */
 class CaptureTest {
     private static final int IPV4_AT = 16 + 14;
 

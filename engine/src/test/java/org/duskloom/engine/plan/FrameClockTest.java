@@ -38,8 +38,8 @@ class FrameClockTest {
     }
 
     /**
-     * Every second frame of 40 is one of 20, every 1001st of 60 is a thousandth one of 60000/1001, three of 24 are an eighth of a
-     * second as 125 of 1000 are: the same bits at both rates.
+     * Every second frame of 40 is one of 20, every 1001st of 60 is a thousandth one of 60000/1001, three of 24 are an
+     * eighth of a second as 125 of 1000 are: the same bits at both rates.
      */
     @ParameterizedTest
     @CsvSource({"20, 1, 1, 40, 1, 2", "30, 1, 1, 60, 1, 2", "24, 1, 3, 1000, 1, 125", "60000, 1001, 1000, 60, 1, 1001"})

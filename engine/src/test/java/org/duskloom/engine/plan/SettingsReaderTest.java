@@ -106,8 +106,9 @@ class SettingsReaderTest {
     }
 
     /**
-     * Half-way, every place has half of the light of the one palette and half of that of the other. The palette dusk begins with
-     * the red of code 27, whose light is ((27/255 + 0.055) / 1.055)^2.4 = 0.0109601 (IEC 61966-2-1), and ends with code 255.
+     * Half-way, every place has half of the light of the one palette and half of that of the other. The palette dusk
+     * begins with the red of code 27, whose light is ((27/255 + 0.055) / 1.055)^2.4 = 0.0109601 (IEC 61966-2-1), and
+     * ends with code 255.
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

@@ -13,8 +13,9 @@ class NearestNameTest {
     private static final List<String> PROPS = List.of("daisy", "fence", "trellis", "pond");
 
     /**
-     * Worked by hand: kitten, sitten, sittin, sitting; Saturday and Sunday differ by two letters taken out and one replaced. A swap
-     * of neighbours is one step, but between the two nothing can be put: ca to abc takes three, not two.
+     * Worked by hand: kitten, sitten, sittin, sitting; Saturday and Sunday differ by two letters taken out and one
+     * replaced. A swap of neighbours is one step, but between the two nothing can be put: ca to abc takes three, not
+     * two.
      */
     @ParameterizedTest
     @CsvSource({

@@ -152,9 +152,9 @@ class CompositingTest {
     }
 
     /**
-     * A mask multiplies what is under it by its relative luminance, .2126 R + .7152 G + .0722 B (W3C WCAG 2.2, "relative
-     * luminance"), as far as its opacity goes; transparent black counts as black where a cue of the mask is (W3C CSS Masking Level 1, luminance
-     * masks).
+     * A mask multiplies what is under it by its relative luminance, .2126 R + .7152 G + .0722 B (W3C WCAG 2.2,
+     * "relative luminance"), as far as its opacity goes; transparent black counts as black where a cue of the mask is
+     * (W3C CSS Masking Level 1, luminance masks).
      */
     @ParameterizedTest
     @CsvSource({
@@ -248,7 +248,10 @@ class CompositingTest {
         return Frames.codes(Frames.frame(plan, 0), 0)[0];
     }
 
-    /** Code values are decoded once and encoded once, by the two formulas of IEC 61966-2-1, so they come out as they went in. */
+    /**
+     * Code values are decoded once and encoded once, by the two formulas of IEC 61966-2-1, so they come out as they
+     * went in.
+     */
     @Test
     void encodesWhatTheTimelineWroteAsItWasWritten() {
         for (int code = 0; code < 256; code++) {

@@ -92,8 +92,8 @@ class CueTimingTest {
     }
 
     /**
-     * Members begin 500 ms apart; each comes and goes, and has its keys, by its own clock. The cue ends for all after 4 s: of the
-     * going of member k, which takes a second, k half seconds are cut.
+     * Members begin 500 ms apart; each comes and goes, and has its keys, by its own clock. The cue ends for all after 4
+     * s: of the going of member k, which takes a second, k half seconds are cut.
      */
     @Test
     void fadesLateMembersByTheirOwnClocks() {

@@ -5,10 +5,10 @@ import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Kernel;
 
 /**
- * Paints a reel of pictures on the lights of a canvas, each member by itself: on every light the mean of its cell. What lies still
- * is computed beforehand. What moves is computed anew in each frame, from tables of sums, so that the cost of a light does not depend
- * on the size of the pictures; it is the same mean but for a thirty-second of a cell's light, where a cell covers more than 16 pixels
- * along a side and the pictures are reduced first.
+ * Paints a reel of pictures on the lights of a canvas, each member by itself: on every light the mean of its cell. What
+ * lies still is computed beforehand. What moves is computed anew in each frame, from tables of sums, so that the cost
+ * of a light does not depend on the size of the pictures; it is the same mean but for a thirty-second of a cell's
+ * light, where a cell covers more than 16 pixels along a side and the pictures are reduced first.
  */
 public final class AreaKernel {
     /** A still reel is cached light by light while that takes no more floats than this; 256 MB. */

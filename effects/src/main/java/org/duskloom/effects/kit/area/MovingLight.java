@@ -6,16 +6,16 @@ import java.util.Map;
 import org.duskloom.engine.effect.Canvas;
 
 /**
- * What a reel that moves over a canvas is painted from: its pictures, each reduced to no more pixels than matter, with their sums.
- * Immutable.
+ * What a reel that moves over a canvas is painted from: its pictures, each reduced to no more pixels than matter, with
+ * their sums. Immutable.
  */
 final class MovingLight {
     /** The pictures together have no more pixels than this, else they are reduced; 192 MB. */
     private static final double MOST_PIXELS = 1 << 22;
 
     /**
-     * The smallest box that is taken over a picture has at most so many of its pixels along a side. Finer ones would change the mean
-     * over a box by less than 1/32, the half of a pixel at its edge.
+     * The smallest box that is taken over a picture has at most so many of its pixels along a side. Finer ones would
+     * change the mean over a box by less than 1/32, the half of a pixel at its edge.
      */
     private static final int PIXELS_OF_A_BOX = 16;
 

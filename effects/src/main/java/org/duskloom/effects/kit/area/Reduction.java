@@ -1,8 +1,8 @@
 package org.duskloom.effects.kit.area;
 
 /**
- * How a picture is reduced to fewer pixels: each the exact mean of what it stands for. In steps of an eighth of an octave, so that
- * members whose lights are nearly as far apart share a picture.
+ * How a picture is reduced to fewer pixels: each the exact mean of what it stands for. In steps of an eighth of an
+ * octave, so that members whose lights are nearly as far apart share a picture.
  *
  * @param across least length of a new pixel, in pixels of the picture; 1 leaves them as they are
  * @param down likewise

@@ -3,10 +3,11 @@ package org.duskloom.effects.kit.area;
 import java.util.Arrays;
 
 /**
- * A picture whose light over any box is found in as much time whatever the size of the box. A box of few pixels is added up
- * pixel by pixel; a larger one is found from sums over all that lies left of and above each pixel's corner, of which it takes the
- * four at its own corners (F. C. Crow, "Summed-area tables for texture mapping", SIGGRAPH 1984). Between corners of pixels these
- * sums are bilinear, since pixels are squares of even light, so both ways are exact. Immutable.
+ * A picture whose light over any box is found in as much time whatever the size of the box. A box of few pixels is
+ * added up pixel by pixel; a larger one is found from sums over all that lies left of and above each pixel's corner, of
+ * which it takes the four at its own corners (F. C. Crow, "Summed-area tables for texture mapping", SIGGRAPH 1984).
+ * Between corners of pixels these sums are bilinear, since pixels are squares of even light, so both ways are exact.
+ * Immutable.
  */
 final class SummedLight {
     private static final int CHANNELS = LightImage.CHANNELS;

@@ -40,7 +40,10 @@ class AreaMeanTest {
         assertThat(light[1]).isZero();
     }
 
-    /** A light on a hundredth of a pixel: sharp, it is in one pixel; smooth, half-way between two middles it has half of each. */
+    /**
+     * A light on a hundredth of a pixel: sharp, it is in one pixel; smooth, half-way between two middles it has half of
+     * each.
+     */
     @ParameterizedTest
     @CsvSource({"0.51, 0.5", "0.74, 0.5", "0.49, 0.25"})
     void isSharpWithinAPixel(double shareX, float red) {
@@ -56,7 +59,10 @@ class AreaMeanTest {
         assertThat(light[3]).isEqualTo(1);
     }
 
-    /** Over the edge it goes on with the other end: half of the last and half of the first; whole pictures away all is alike. */
+    /**
+     * Over the edge it goes on with the other end: half of the last and half of the first; whole pictures away all is
+     * alike.
+     */
     @ParameterizedTest
     @CsvSource({"0, 0.5", "1, 0.5", "-3, 0.5", "0.125, 0", "1.125, 0", "-0.125, 1", "12.375, 0.25"})
     void canRepeat(double shareX, float red) {

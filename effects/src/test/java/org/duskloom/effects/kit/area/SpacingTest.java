@@ -37,8 +37,9 @@ class SpacingTest {
     }
 
     /**
-     * Lights at 0, 1, 3, 6, 10 have their nearest neighbours 1, 1, 2, 3 and 4 away; of these five the second of the sorted ones is
-     * the lower quartile: (5 - 1)/4 = 1 from 0, so 1. At 0, 4, 7, 9 they are 4, 3, 2, 2 away, and the least counts.
+     * Lights at 0, 1, 3, 6, 10 have their nearest neighbours 1, 1, 2, 3 and 4 away; of these five the second of the
+     * sorted ones is the lower quartile: (5 - 1)/4 = 1 from 0, so 1. At 0, 4, 7, 9 they are 4, 3, 2, 2 away, and the
+     * least counts.
      */
     @Test
     void isTheLowerQuartile() {

@@ -15,7 +15,10 @@ class SummedLightTest {
     private static final int HEIGHT = 17;
     private static final LightImage IMAGE = noise();
 
-    /** Three by two pixels of a picture that is 1 everywhere hold 6; half of a column more, and a quarter of a row, 3.5 · 2.25. */
+    /**
+     * Three by two pixels of a picture that is 1 everywhere hold 6; half of a column more, and a quarter of a row, 3.5
+     * · 2.25.
+     */
     @Test
     void measuresTheBox() {
         float[] ones = new float[WIDTH * HEIGHT * 4];

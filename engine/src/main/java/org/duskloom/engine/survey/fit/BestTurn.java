@@ -36,7 +36,7 @@ record BestTurn(double match, Matrix3dc rotation, int rank, boolean isUnique) {
         int rank = first == 0 ? 0 : second <= least ? 1 : 2;
         double cosine = match > 0 ? along / match : 1;
         double sine = match > 0 ? across / match : 0;
-        Matrix3dc rotation = Axes.ofRows(cosine, -sign * sine, 0, sine, sign * cosine, 0, 0, 0, 1);
+        Matrix3dc rotation = Rotations.ofRows(cosine, -sign * sine, 0, sine, sign * cosine, 0, 0, 0, 1);
         return new BestTurn(match, rotation, rank, match > least);
     }
 

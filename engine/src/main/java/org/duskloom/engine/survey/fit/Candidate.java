@@ -29,7 +29,7 @@ record Candidate(Form form, Stance stance, Wiring wiring, double squaredError) {
     /** What brings them together, counted from the zero point of the stance, in its axes. */
     Similarity similarity(MeasuredProp measured) {
         Moments moments = moments(measured);
-        Spread spread = spread(moments);
+        PairSpread spread = spread(moments);
         TurnFit turn = turnFit(spread);
         double scale = spread.scale(turn.match(), form.sizing());
         if (form.move() != Move.FREE) {
@@ -43,13 +43,13 @@ record Candidate(Form form, Stance stance, Wiring wiring, double squaredError) {
     }
 
     /** The spread of the places that are moved, about the point that stays or about their mean. */
-    Spread spread(MeasuredProp measured) {
+    PairSpread spread(MeasuredProp measured) {
         return spread(moments(measured));
     }
 
     /** The same form and wiring, fitted to other measurements. */
     Candidate fittedTo(MeasuredProp measured) {
-        Spread spread = spread(moments(measured));
+        PairSpread spread = spread(moments(measured));
         return new Candidate(form, stance, wiring, spread.left(turnFit(spread).match(), form.sizing()));
     }
 
@@ -58,11 +58,11 @@ record Candidate(Form form, Stance stance, Wiring wiring, double squaredError) {
         return new Candidate(form.takingAPlace(), stance, wiring, squaredError);
     }
 
-    private Spread spread(Moments moments) {
+    private PairSpread spread(Moments moments) {
         return form.move() == Move.FREE ? moments.aboutMeans() : moments.aboutOrigin();
     }
 
-    private TurnFit turnFit(Spread spread) {
+    private TurnFit turnFit(PairSpread spread) {
         return TurnFit.of(spread.cross(), form.turn(), form.mirrored(), stance.mirrorsInY());
     }
 }

@@ -79,7 +79,7 @@ final class CommonMotions {
 
     private Mover mover(Study study) {
         Moments moments = moments(study);
-        Spread spread = moments.aboutMeans();
+        PairSpread spread = moments.aboutMeans();
         BestTurn turn = BestTurn.of(spread.cross(), dimensions, Handedness.PROPER);
         // Its points as they are described or measured spread alike: the singular values are their squared spreads.
         Svd3 spreads = Svd3.of(spread.cross());
@@ -88,10 +88,13 @@ final class CommonMotions {
         return new Mover(study, moments, left, turn.rotation(), lever > 0 ? variance / lever : 1);
     }
 
-    /** Compares the turns by the sum of the squared differences of their matrices: twice the squared angle where it is small. */
+    /**
+     * Compares the turns by the sum of the squared differences of their matrices: twice the squared angle where it is
+     * small.
+     */
     private static boolean turnAlike(Mover a, Mover b) {
         double clear = OTHER_TURN * OTHER_TURN * (a.turnVariance() + b.turnVariance());
-        return Axes.squaredDifference(a.rotation(), b.rotation()) <= 2 * clear;
+        return Rotations.squaredDifference(a.rotation(), b.rotation()) <= 2 * clear;
     }
 
     private static boolean mayBelong(Study study) {
@@ -142,7 +145,7 @@ final class CommonMotions {
     }
 
     private double left(Moments moments) {
-        Spread spread = moments.aboutMeans();
+        PairSpread spread = moments.aboutMeans();
         return spread.left(
                 BestTurn.of(spread.cross(), dimensions, Handedness.PROPER).match(), Sizing.KEPT);
     }
@@ -176,11 +179,11 @@ final class CommonMotions {
         for (Mover mover : together.subList(1, together.size())) {
             all = all.plus(mover.moments());
         }
-        Spread spread = all.aboutMeans();
+        PairSpread spread = all.aboutMeans();
         Matrix3dc turn = simplest(spread);
         double errorRadians = Math.sqrt(variance / spread.from());
-        boolean isTurn = StrictMath.toRadians(Axes.angle(turn)) > CLEAR_TURN * errorRadians;
-        Matrix3dc rotation = isTurn ? turn : Axes.IDENTITY;
+        boolean isTurn = StrictMath.toRadians(Rotations.angle(turn)) > CLEAR_TURN * errorRadians;
+        Matrix3dc rotation = isTurn ? turn : Rotations.IDENTITY;
         Similarity aboutOrigin = Similarity.taking(all.fromMean(), all.toMean(), rotation, 1);
         List<Study> studies = together.stream().map(Mover::study).toList();
         CommonMotion described = MotionParts.of(
@@ -196,7 +199,7 @@ final class CommonMotions {
     }
 
     /** In three dimensions a turn as the audience sees it, unless one in all ways leaves clearly less. */
-    private Matrix3dc simplest(Spread spread) {
+    private Matrix3dc simplest(PairSpread spread) {
         BestTurn turn = BestTurn.of(spread.cross(), dimensions, Handedness.PROPER);
         BestTurn seen = BestTurn.of(spread.cross(), Dimensions.FLAT, Handedness.PROPER);
         double more =

@@ -20,7 +20,10 @@ record Criterion(double sigma, int props) {
         return sigma * sigma;
     }
 
-    /** How much more a reading may leave over than one that fits so many numbers more; than one that fits fewer, as than one that fits as many. */
+    /**
+     * How much more a reading may leave over than one that fits so many numbers more; than one that fits fewer, as than
+     * one that fits as many.
+     */
     double clearly(int parametersMore) {
         return variance()
                 * (CLEARLY + PER_PARAMETER * Math.max(0, parametersMore) + PER_LOGARITHM * StrictMath.log(props));

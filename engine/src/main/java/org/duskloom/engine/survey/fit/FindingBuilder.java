@@ -82,11 +82,11 @@ final class FindingBuilder {
         Placement from = subject.prop().placement();
         Vector3d to = motion.of(from.x(), from.y(), from.z());
         if (subject.dimensions() == Dimensions.FLAT && subject.stance().turnsInItsOwnPlane()) {
-            double turn = Axes.normalized(from.turnDegrees() + motion.turnDegrees());
+            double turn = Rotations.normalized(from.turnDegrees() + motion.turnDegrees());
             return new Placement(from.mirror(), from.scale(), turn, 0, 0, to.x, to.y, from.z());
         }
-        double[] angles = Axes.angles(motion.rotation()
-                .mul(Axes.rotation(from.turnDegrees(), from.tiltDegrees(), from.yawDegrees()), new Matrix3d()));
+        double[] angles = Rotations.angles(motion.rotation()
+                .mul(Rotations.rotation(from.turnDegrees(), from.tiltDegrees(), from.yawDegrees()), new Matrix3d()));
         double depth = subject.dimensions() == Dimensions.DEEP ? to.z : from.z();
         return new Placement(from.mirror(), from.scale(), angles[0], angles[1], angles[2], to.x, to.y, depth);
     }

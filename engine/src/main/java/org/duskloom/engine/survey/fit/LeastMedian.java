@@ -19,7 +19,8 @@ record LeastMedian(Similarity similarity, double median) {
     /** Finds it; the same for the same points. Of very few points all pairs might be drawn, of many chance finds good ones. */
     static LeastMedian of(Positions from, Positions to, int[] sample) {
         SplitMix64 draws = new SplitMix64(SEED);
-        LeastMedian best = new LeastMedian(new Similarity(Axes.IDENTITY, 1, new Vector3d()), Double.POSITIVE_INFINITY);
+        LeastMedian best =
+                new LeastMedian(new Similarity(Rotations.IDENTITY, 1, new Vector3d()), Double.POSITIVE_INFINITY);
         for (int trial = 0; trial < TRIALS; trial++) {
             int a = sample[(int) (draws.nextDouble() * sample.length)];
             int b = sample[(int) (draws.nextDouble() * sample.length)];
@@ -73,7 +74,7 @@ record LeastMedian(Similarity similarity, double median) {
         double real = (fromX * toX + fromY * toY) / squared;
         double imaginary = (fromX * toY - fromY * toX) / squared;
         double scale = Math.sqrt(real * real + imaginary * imaginary);
-        Matrix3dc rotation = scale > 0 ? Axes.aboutZ(real / scale, imaginary / scale) : Axes.IDENTITY;
+        Matrix3dc rotation = scale > 0 ? Rotations.aboutZ(real / scale, imaginary / scale) : Rotations.IDENTITY;
         return Similarity.taking(
                 new Vector3d(from.x(a), from.y(a), 0), new Vector3d(to.x(a), to.y(a), 0), rotation, scale);
     }

@@ -89,20 +89,20 @@ final class Moments {
     }
 
     /** For fits that may not move. */
-    Spread aboutOrigin() {
-        return new Spread(points, from, to, Axes.ofRows(xx, xy, xz, yx, yy, yz, zx, zy, zz));
+    PairSpread aboutOrigin() {
+        return new PairSpread(points, from, to, Rotations.ofRows(xx, xy, xz, yx, yy, yz, zx, zy, zz));
     }
 
     /** For fits that may move. */
-    Spread aboutMeans() {
+    PairSpread aboutMeans() {
         double ux = fromX / points;
         double uy = fromY / points;
         double uz = fromZ / points;
-        return new Spread(
+        return new PairSpread(
                 points,
                 Math.max(0, from - (fromX * ux + fromY * uy + fromZ * uz)),
                 Math.max(0, to - (toX * toX + toY * toY + toZ * toZ) / points),
-                Axes.ofRows(
+                Rotations.ofRows(
                         xx - toX * ux,
                         xy - toX * uy,
                         xz - toX * uz,

@@ -36,7 +36,7 @@ final class MotionParts {
                     props, false, 0, errorDegrees, point(from.add(origin)), new CommonMotion.Point(0, 0, 1), move);
         }
         Vector3d axis = axis(motion.rotation());
-        double degrees = Axes.angle(motion.rotation());
+        double degrees = Rotations.angle(motion.rotation());
         if (axis.z < 0) {
             degrees = 0.0 - degrees;
             axis.negate();
@@ -53,7 +53,7 @@ final class MotionParts {
     private static Vector3d axis(Matrix3dc r) {
         Vector3d axis = new Vector3d(r.m12() - r.m21(), r.m20() - r.m02(), r.m01() - r.m10());
         if (axis.length() < 1e-9) {
-            return Svd3.of(r.add(Axes.IDENTITY, new Matrix3d())).u().getColumn(0, axis);
+            return Svd3.of(r.add(Rotations.IDENTITY, new Matrix3d())).u().getColumn(0, axis);
         }
         return axis.div(axis.length());
     }

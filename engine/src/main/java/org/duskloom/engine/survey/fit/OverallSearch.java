@@ -73,8 +73,8 @@ final class OverallSearch {
     }
 
     /**
-     * Whether most of the props, by most of their pixels, are where they are described once the measurements are laid so. Unless
-     * it is a unit, only props count that tell: two small ones can be brought anywhere.
+     * Whether most of the props, by most of their pixels, are where they are described once the measurements are laid
+     * so. Unless it is a unit, only props count that tell: two small ones can be brought anywhere.
      */
     private boolean isAgreed(PhotoFit alignment) {
         List<MeasuredProp> laid = alignment.onStage(measurements).props();

@@ -5,7 +5,10 @@ import java.util.List;
 import org.duskloom.engine.survey.MeasuredProp;
 import org.duskloom.engine.survey.Measurements;
 
-/** Chooses the measured pixels that a photo is laid on the stage by: as many of every prop, so that a long one does not outvote the others. */
+/**
+ * Chooses the measured pixels that a photo is laid on the stage by: as many of every prop, so that a long one does not
+ * outvote the others.
+ */
 final class PhotoSample {
     private static final int MOST_PIXELS = 400;
     private static final int LEAST_OF_A_PROP = 2;

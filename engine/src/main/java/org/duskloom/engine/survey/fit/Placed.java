@@ -33,8 +33,8 @@ record Placed(Placement placement, double turnedDegrees) {
             mirror = Mirror.Y;
             degrees -= 180;
         }
-        double turned = Axes.normalized(degrees);
-        double written = turned == 0 ? from.turnDegrees() : Axes.normalized(from.turnDegrees() + turned);
+        double turned = Rotations.normalized(degrees);
+        double written = turned == 0 ? from.turnDegrees() : Rotations.normalized(from.turnDegrees() + turned);
         return new Placed(
                 at(reading.stance(), similarity, mirror, written, from.tiltDegrees(), from.yawDegrees()), turned);
     }
@@ -45,15 +45,15 @@ record Placed(Placement placement, double turnedDegrees) {
 
     private static Placed inSpace(Stance stance, Similarity similarity, Mirror mirror) {
         Placement from = stance.placement();
-        Matrix3dc mount = Axes.rotation(0, from.tiltDegrees(), from.yawDegrees());
-        Matrix3dc turn = Axes.rotation(from.turnDegrees(), 0, 0);
-        Matrix3dc seen = stance.stageFromFit() == Axes.IDENTITY
+        Matrix3dc mount = Rotations.rotation(0, from.tiltDegrees(), from.yawDegrees());
+        Matrix3dc turn = Rotations.rotation(from.turnDegrees(), 0, 0);
+        Matrix3dc seen = stance.stageFromFit() == Rotations.IDENTITY
                 ? similarity.rotation().mul(mount, new Matrix3d())
                 : mount.mul(similarity.rotation(), new Matrix3d());
-        double[] angles = Axes.angles(seen.mul(turn, new Matrix3d()));
+        double[] angles = Rotations.angles(seen.mul(turn, new Matrix3d()));
         return new Placed(
                 at(stance, similarity, mirror, angles[0], angles[1], angles[2]),
-                Axes.normalized(similarity.turnDegrees()));
+                Rotations.normalized(similarity.turnDegrees()));
     }
 
     private static Placement at(

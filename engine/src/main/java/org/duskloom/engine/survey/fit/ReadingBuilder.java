@@ -86,7 +86,7 @@ final class ReadingBuilder {
         }
         if (form.turn() == Turn.ALL_WAYS) {
             Matrix3dc turn = candidate.similarity(subject.measured()).rotation();
-            changes.add(new Change.TurnedInSpace(Axes.angle(turn)));
+            changes.add(new Change.TurnedInSpace(Rotations.angle(turn)));
         } else if (form.turn() != Turn.STAYS) {
             boolean quarter = form.turn() == Turn.QUARTER;
             changes.add(new Change.Turned(placed.turnedDegrees(), quarter, quarter ? 0 : StrictMath.toDegrees(lever)));
@@ -113,7 +113,10 @@ final class ReadingBuilder {
         return from > 0 ? sigma / Math.sqrt(from) : 0;
     }
 
-    /** The standard deviation of the zero point's place: of the mean place, and of the angle times the distance between both. */
+    /**
+     * The standard deviation of the zero point's place: of the mean place, and of the angle times the distance between
+     * both.
+     */
     double placeError(Candidate candidate) {
         double lever = leverError(candidate);
         Vector3d mean = candidate.moments(subject.measured()).fromMean();

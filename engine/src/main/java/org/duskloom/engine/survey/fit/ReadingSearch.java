@@ -10,10 +10,10 @@ import org.duskloom.engine.survey.Wiring;
 import org.duskloom.engine.survey.WiringKind;
 
 /**
- * Finds the best reading of every form for one prop, by trying every wiring. For each wiring the measured pixels are gone
- * through once; all placements follow from the sums. A wiring is given up where a few pixels alone leave more, however the
- * prop is placed, than readings known before leave over with all of them. Of very many measured pixels only some are looked at until
- * the best wirings are known.
+ * Finds the best reading of every form for one prop, by trying every wiring. For each wiring the measured pixels are
+ * gone through once; all placements follow from the sums. A wiring is given up where a few pixels alone leave more,
+ * however the prop is placed, than readings known before leave over with all of them. Of very many measured pixels only
+ * some are looked at until the best wirings are known.
  */
 final class ReadingSearch {
     private static final int PIXELS_TRIED = 64;
@@ -75,19 +75,19 @@ final class ReadingSearch {
         }
         Moments moments = MeasuredMoments.of(template, seen, measured, tried, wiring);
         int first = placings * (2 * wiring.kind().ordinal() + (mirrored ? 1 : 0));
-        Spread moved = moments.aboutMeans();
+        PairSpread moved = moments.aboutMeans();
         leastOfAll = Math.min(leastOfAll, freest(moved));
         takeAll(first, moments.aboutOrigin(), wiring, mirrored);
         takeAll(first + placings / 2, moved, wiring, mirrored);
     }
 
     /** What is left over by the freest placement. */
-    private double freest(Spread spread) {
+    private double freest(PairSpread spread) {
         Turn freest = turns.get(turns.size() - 1);
         return spread.left(TurnFit.match(spread.cross(), freest, false, false), Sizing.FREE);
     }
 
-    private void takeAll(int first, Spread spread, Wiring wiring, boolean mirrored) {
+    private void takeAll(int first, PairSpread spread, Wiring wiring, boolean mirrored) {
         for (int i = 0; i < turns.size(); i++) {
             double match = TurnFit.match(spread.cross(), turns.get(i), mirrored, stance.mirrorsInY());
             take(first + 2 * i, spread.left(match, Sizing.KEPT), wiring);
@@ -120,7 +120,7 @@ final class ReadingSearch {
             return leftOfTried;
         }
         Moments moments = MeasuredMoments.of(stance.template(form.mirrored()), seen, measured, everyOne, wiring);
-        Spread spread = form.move() == Move.FREE ? moments.aboutMeans() : moments.aboutOrigin();
+        PairSpread spread = form.move() == Move.FREE ? moments.aboutMeans() : moments.aboutOrigin();
         double match = TurnFit.match(spread.cross(), form.turn(), form.mirrored(), stance.mirrorsInY());
         return spread.left(match, form.sizing());
     }

@@ -34,7 +34,8 @@ record SimilarityFit(Similarity similarity, double squaredError, int rank, boole
         }
         Vector3d fromMean = mean(from, dimensions);
         Vector3d toMean = mean(to, dimensions);
-        Spread spread = Spread.aboutMeans(flattened(from, dimensions), flattened(to, dimensions), fromMean, toMean);
+        PairSpread spread =
+                PairSpread.aboutMeans(flattened(from, dimensions), flattened(to, dimensions), fromMean, toMean);
         BestTurn turn = BestTurn.of(spread.cross(), dimensions, handedness);
         Similarity similarity =
                 Similarity.taking(fromMean, toMean, turn.rotation(), spread.scale(turn.match(), sizing));

@@ -28,8 +28,8 @@ final class Stance {
         this.placement = placement;
         this.dimensions = dimensions;
         this.stageFromFit = dimensions == Dimensions.DEEP
-                ? Axes.rotation(0, placement.tiltDegrees(), placement.yawDegrees())
-                : Axes.IDENTITY;
+                ? Rotations.rotation(0, placement.tiltDegrees(), placement.yawDegrees())
+                : Rotations.IDENTITY;
         this.fitFromStage = stageFromFit.transpose(new Matrix3d());
         this.plain = template(placement.mirror());
     }

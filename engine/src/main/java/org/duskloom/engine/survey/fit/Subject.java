@@ -14,7 +14,10 @@ import org.duskloom.engine.survey.WiringKind;
 
 /** One measured prop while it is studied: its readings, and which of its measurements are left out as slips. */
 final class Subject {
-    /** Left over by the best placement, relative to the size of the prop: below that no wiring need be tried to know the error. */
+    /**
+     * Left over by the best placement, relative to the size of the prop: below that no wiring need be tried to know the
+     * error.
+     */
     private static final double GOOD_PLACEMENT = 0.05;
 
     /** One measurement in so many may be a slip. */
@@ -101,7 +104,10 @@ final class Subject {
         return candidates;
     }
 
-    /** The readings that start from another stance, of every wiring; those that leave so much more than the best may be missing. */
+    /**
+     * The readings that start from another stance, of every wiring; those that leave so much more than the best may be
+     * missing.
+     */
     List<Candidate> candidates(Stance other, double slack) {
         return ReadingSearch.candidates(other, measured, wirings(), dimensions, slack);
     }

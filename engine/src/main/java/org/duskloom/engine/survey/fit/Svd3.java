@@ -27,7 +27,7 @@ record Svd3(Matrix3dc u, double first, double second, double third, Matrix3dc v)
 
     static Svd3 of(Matrix3dc a) {
         Vector3d[] columns = columns(a);
-        Vector3d[] right = columns(Axes.IDENTITY);
+        Vector3d[] right = columns(Rotations.IDENTITY);
         for (int sweep = 0; sweep < MAX_SWEEPS && sweep(columns, right); sweep++) {}
         order(columns, right, 0, 1);
         order(columns, right, 1, 2);

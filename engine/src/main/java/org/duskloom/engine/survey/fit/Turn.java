@@ -1,9 +1,9 @@
 package org.duskloom.engine.survey.fit;
 
 /**
- * How a prop may be turned, from the turn that is described. Quarters are what a square bracket or a wrong hole makes; any angle
- * is rarer; a turn in all ways is one about a second axis as well, so that it counts as two changes and weighs twice as much.
- * How weights are used stands at {@link Form#weight()}.
+ * How a prop may be turned, from the turn that is described. Quarters are what a square bracket or a wrong hole makes;
+ * any angle is rarer; a turn in all ways is one about a second axis as well, so that it counts as two changes and
+ * weighs twice as much. How weights are used stands at {@link Form#weight()}.
  */
 enum Turn {
     /** Not at all. */

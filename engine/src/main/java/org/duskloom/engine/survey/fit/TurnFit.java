@@ -53,7 +53,7 @@ record TurnFit(double match, double degrees, Matrix3dc rotation) {
         }
         int quarter = bestQuarter(along, across, quarters(turn, mirrored && inY));
         return new TurnFit(
-                match, 90.0 * quarter, Axes.aboutZ(quarterMatch(1, 0, quarter), quarterMatch(0, 1, quarter)));
+                match, 90.0 * quarter, Rotations.aboutZ(quarterMatch(1, 0, quarter), quarterMatch(0, 1, quarter)));
     }
 
     private static int quarters(Turn turn, boolean halfIsNone) {

@@ -16,8 +16,8 @@ class MomentsTest {
         Positions from = Points.random(random, 9, 50, Dimensions.DEEP);
         Positions to = Points.random(random, 9, 50, Dimensions.DEEP);
         Moments moments = moments(from, to, 0, 9);
-        Spread direct = Spread.aboutMeans(from, to, moments.fromMean(), moments.toMean());
-        Spread fromSums = moments.aboutMeans();
+        PairSpread direct = PairSpread.aboutMeans(from, to, moments.fromMean(), moments.toMean());
+        PairSpread fromSums = moments.aboutMeans();
         assertThat(fromSums.points()).isEqualTo(9);
         assertThat(fromSums.from()).isCloseTo(direct.from(), within(1e-8));
         assertThat(fromSums.to()).isCloseTo(direct.to(), within(1e-8));
@@ -34,8 +34,8 @@ class MomentsTest {
         Random random = new Random(4);
         Positions from = Points.random(random, 12, 50, Dimensions.DEEP);
         Positions to = Points.random(random, 12, 50, Dimensions.DEEP);
-        Spread whole = moments(from, to, 0, 12).aboutOrigin();
-        Spread sum = moments(from, to, 0, 5).plus(moments(from, to, 5, 12)).aboutOrigin();
+        PairSpread whole = moments(from, to, 0, 12).aboutOrigin();
+        PairSpread sum = moments(from, to, 0, 5).plus(moments(from, to, 5, 12)).aboutOrigin();
         assertThat(sum.points()).isEqualTo(12);
         assertThat(sum.from()).isCloseTo(whole.from(), within(1e-9));
         assertThat(sum.to()).isCloseTo(whole.to(), within(1e-9));
@@ -47,10 +47,10 @@ class MomentsTest {
     void tellsWhatIsLeftWithoutATurn() {
         Positions from = Points.flat(0, 0, 1, 0);
         Positions to = Points.flat(0, 3, 1, 4);
-        Spread fixed = moments(from, to, 0, 2).aboutOrigin();
+        PairSpread fixed = moments(from, to, 0, 2).aboutOrigin();
         assertThat(fixed.left(fixed.cross().m00() + fixed.cross().m11(), Sizing.KEPT))
                 .isEqualTo(25);
-        Spread moved = moments(from, to, 0, 2).aboutMeans();
+        PairSpread moved = moments(from, to, 0, 2).aboutMeans();
         // Moved by (0, 3.5) both points are half a unit off.
         assertThat(moved.left(moved.cross().m00() + moved.cross().m11(), Sizing.KEPT))
                 .isEqualTo(0.5);

@@ -71,9 +71,9 @@ final class Points {
         double sx = StrictMath.sin(aboutX);
         double cy = StrictMath.cos(aboutY);
         double sy = StrictMath.sin(aboutY);
-        Matrix3dc tilt = Axes.ofRows(1, 0, 0, 0, cx, -sx, 0, sx, cx);
-        Matrix3dc yaw = Axes.ofRows(cy, 0, sy, 0, 1, 0, -sy, 0, cy);
+        Matrix3dc tilt = Rotations.ofRows(1, 0, 0, 0, cx, -sx, 0, sx, cx);
+        Matrix3dc yaw = Rotations.ofRows(cy, 0, sy, 0, 1, 0, -sy, 0, cy);
         return yaw.mul(tilt, new Matrix3d())
-                .mul(Axes.aboutZ(StrictMath.cos(aboutZ), StrictMath.sin(aboutZ)), new Matrix3d());
+                .mul(Rotations.aboutZ(StrictMath.cos(aboutZ), StrictMath.sin(aboutZ)), new Matrix3d());
     }
 }

@@ -175,7 +175,7 @@ class ReadingSearchTest {
         // Any angle: the best of very many, each about its own best scale and place.
         double[] angles = turn == Turn.FREE ? fine(from, to, move) : quarters;
         for (double angle : angles) {
-            Matrix3dc rotation = Axes.aboutZ(Math.cos(Math.toRadians(angle)), Math.sin(Math.toRadians(angle)));
+            Matrix3dc rotation = Rotations.aboutZ(Math.cos(Math.toRadians(angle)), Math.sin(Math.toRadians(angle)));
             least = Math.min(least, leftOf(new Similarity(rotation, 1, new Vector3d()).of(from), to, move, sizing));
         }
         return least;
@@ -189,7 +189,7 @@ class ReadingSearchTest {
             double centre = best;
             for (int i = -6; i <= 6; i++) {
                 double angle = centre + i * step;
-                Matrix3dc rotation = Axes.aboutZ(Math.cos(Math.toRadians(angle)), Math.sin(Math.toRadians(angle)));
+                Matrix3dc rotation = Rotations.aboutZ(Math.cos(Math.toRadians(angle)), Math.sin(Math.toRadians(angle)));
                 double left = leftOf(new Similarity(rotation, 1, new Vector3d()).of(from), to, move, Sizing.KEPT);
                 if (left < least) {
                     least = left;
@@ -235,7 +235,7 @@ class ReadingSearchTest {
             return Double.POSITIVE_INFINITY;
         }
         double scale = sizing == Sizing.KEPT ? 1 : ab / aa;
-        return Points.squaredDistances(new Similarity(Axes.IDENTITY, scale, new Vector3d()).of(a), b);
+        return Points.squaredDistances(new Similarity(Rotations.IDENTITY, scale, new Vector3d()).of(a), b);
     }
 
     private static Positions centred(Positions points) {
@@ -245,6 +245,6 @@ class ReadingSearchTest {
             mean[1] -= points.y(i) / points.size();
             mean[2] -= points.z(i) / points.size();
         }
-        return new Similarity(Axes.IDENTITY, 1, new Vector3d(mean)).of(points);
+        return new Similarity(Rotations.IDENTITY, 1, new Vector3d(mean)).of(points);
     }
 }

@@ -72,7 +72,7 @@ class SimilarityFitTest {
         Positions from = Points.deep(0, 0, 0, 1, 0, 0, 0, 1, 0, 2, 3, 0);
         Positions to = Points.deep(1, 2, 3, 1, 4, 3, -1, 2, 3, -5, 6, 3);
         assertQuarterTurn(SimilarityFit.of(from, to, DEEP, PROPER, FREE), 2);
-        Spread spread = Spread.aboutMeans(from, to, new Vector3d(0.75, 1, 0), new Vector3d(-1, 3.5, 3));
+        PairSpread spread = PairSpread.aboutMeans(from, to, new Vector3d(0.75, 1, 0), new Vector3d(-1, 3.5, 3));
         Svd3 svd = Svd3.of(spread.cross().scale(0.25, 0.25, 0.25, new Matrix3d()));
         assertThat(svd.first()).isCloseTo(3.893418, within(1e-6));
         assertThat(svd.second()).isCloseTo(0.481582, within(1e-6));
@@ -169,7 +169,7 @@ class SimilarityFitTest {
             dx[1] += (to.y(i) - mapped.y(i)) / to.size();
             dx[2] += (to.z(i) - mapped.z(i)) / to.size();
         }
-        return new Similarity(Axes.IDENTITY, 1, new Vector3d(dx)).of(mapped);
+        return new Similarity(Rotations.IDENTITY, 1, new Vector3d(dx)).of(mapped);
     }
 
     /** With the scale kept, R is the same and only the error changes: it grows by n*sx^2*(c-1)^2. */
@@ -215,7 +215,7 @@ class SimilarityFitTest {
     /** Far from the origin the means are taken off first, so that no digits are lost. */
     @Test
     void fitsFarFromTheOrigin() {
-        Positions from = new Similarity(Axes.IDENTITY, 1, new Vector3d(1e8, -1e8, 0)).of(TRIANGLE);
+        Positions from = new Similarity(Rotations.IDENTITY, 1, new Vector3d(1e8, -1e8, 0)).of(TRIANGLE);
         SimilarityFit fit = SimilarityFit.of(from, TRIANGLE, FLAT, PROPER, KEPT);
         assertThat(fit.squaredError()).isCloseTo(0, within(1e-12));
         assertThat(fit.similarity().shift().x()).isEqualTo(-1e8);

@@ -16,11 +16,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * How exactly turn and place of a prop of 300 mm come out of measurements with errors of 5 mm: 500 trials for each number of
- * pixels in a ring of radius r = 150 mm. Closed form, from the least squares of a rigid motion about the middle: the standard
- * deviation of the angle is 5/(r sqrt(n)) rad, of each coordinate of the place 5/sqrt(n) mm. With that the angle is within
- * 0.5 degrees in erf(0.5/(sigma sqrt(2))) of all cases, and the place within 2 mm in 1 - exp(-2^2/(2 sigma^2)): 63.6 % and 61.7 % with
- * 12 pixels, 93.0 % and 97.9 % with 48, 99.0 % and 99.95 % with 96, 99.98 % and all with 208.
+ * How exactly turn and place of a prop of 300 mm come out of measurements with errors of 5 mm: 500 trials for each
+ * number of pixels in a ring of radius r = 150 mm. Closed form, from the least squares of a rigid motion about the
+ * middle: the standard deviation of the angle is 5/(r sqrt(n)) rad, of each coordinate of the place 5/sqrt(n) mm. With
+ * that the angle is within 0.5 degrees in erf(0.5/(sigma sqrt(2))) of all cases, and the place within 2 mm in 1 -
+ * exp(-2^2/(2 sigma^2)): 63.6 % and 61.7 % with 12 pixels, 93.0 % and 97.9 % with 48, 99.0 % and 99.95 % with 96, 99.98
+ * % and all with 208.
  */
 class SurveyAccuracyTest {
     private static final double SIGMA = 5;
@@ -79,7 +80,7 @@ class SurveyAccuracyTest {
                 .isBetween(
                         0.5 * Math.toDegrees(SIGMA / (RADIUS * Math.sqrt(pixels))),
                         2.1 * Math.toDegrees(SIGMA / (RADIUS * Math.sqrt(pixels))));
-        return new double[] {Axes.normalized(turned - degrees), estimate.dx() - dx, estimate.dy() - dy};
+        return new double[] {Rotations.normalized(turned - degrees), estimate.dx() - dx, estimate.dy() - dy};
     }
 
     private static Display ring(int pixels) {

@@ -223,7 +223,10 @@ class SurveyOverallTest {
         }
     }
 
-    /** One prop that is mirrored, in truth of another size, or straight where a serpentine is described, is that and no more. */
+    /**
+     * One prop that is mirrored, in truth of another size, or straight where a serpentine is described, is that and no
+     * more.
+     */
     @Test
     void isNotTakenFromASingleProp() {
         Built mirrored = new Gardens().prop("daisy", "daisy", 900, 1500).built().mirrorX("daisy", 900);

@@ -86,7 +86,10 @@ class SurveyOwnOrderTest {
         assertThat(result.findings(Verdict.AS_DESCRIBED)).hasSize(2);
     }
 
-    /** Built at a tenth of its size: more than a slip of the hand, so no size is told, least of all the end of what is tried. */
+    /**
+     * Built at a tenth of its size: more than a slip of the hand, so no size is told, least of all the end of what is
+     * tried.
+     */
     @ParameterizedTest
     @ValueSource(doubles = {0.1, 0.2, 5, 20})
     void aScaleOutOfReasonIsNoMeasurement(double factor) {

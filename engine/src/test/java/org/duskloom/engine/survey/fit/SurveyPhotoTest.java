@@ -58,7 +58,7 @@ class SurveyPhotoTest {
         SurveyResult result = survey(built, photo(built.flat(5, 1), degrees, down));
         PhotoAlignment photo = result.photo().orElseThrow();
         assertThat(photo.unitsPerPictureUnit()).isCloseTo(2.5, within(0.005));
-        assertThat(Axes.normalized(photo.turnDegrees() + degrees)).isCloseTo(0, within(0.1));
+        assertThat(Rotations.normalized(photo.turnDegrees() + degrees)).isCloseTo(0, within(0.1));
         assertThat(photo.countsDown()).isEqualTo(down);
         // Chance leaves out one pixel in 450.
         assertThat(photo.agreeingPixels()).isBetween(240, 246);
@@ -129,7 +129,7 @@ class SurveyPhotoTest {
     @Test
     void theLeastMedianPassesByOutliers() {
         Positions from = Points.flat(0, 0, 10, 0, 10, 10, 0, 10, 5, 5, 3, 8, 7, 2);
-        Similarity made = new Similarity(Axes.aboutZ(0.6, 0.8), 3, new Vector3d(-7, 40, 0));
+        Similarity made = new Similarity(Rotations.aboutZ(0.6, 0.8), 3, new Vector3d(-7, 40, 0));
         Positions exact = made.of(from);
         double[] x = new double[7];
         double[] y = new double[7];

@@ -163,7 +163,10 @@ class SurveyReadingTest {
         assertThat(result.findings(Verdict.AS_DESCRIBED)).hasSize(5);
     }
 
-    /** With errors alone nothing is found that is not there: in 500 gardens of six daisies, some with few pixels, hardly ever. */
+    /**
+     * With errors alone nothing is found that is not there: in 500 gardens of six daisies, some with few pixels, hardly
+     * ever.
+     */
     @Test
     void findsNothingWhereThereIsNothing() {
         int alarms = 0;

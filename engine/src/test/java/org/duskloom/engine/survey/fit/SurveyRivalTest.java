@@ -23,7 +23,7 @@ class SurveyRivalTest {
     void aTurnedRingIsARingWithAnotherStart(int steps) {
         Built built = new Gardens().prop("ring", "ring", 0, 0).built().turn("ring", -30 * steps, 0, 0);
         Finding ring = Built.finding(built.survey(2, 1), "ring");
-        assertThat(turn(ring.reading())).isCloseTo(Axes.normalized(-30.0 * steps), within(2.0));
+        assertThat(turn(ring.reading())).isCloseTo(Rotations.normalized(-30.0 * steps), within(2.0));
         Rival rival = ring.rivals().get(0);
         Wiring wiring = ((Change.Rewired) rival.reading().changes().get(0)).wiring();
         assertThat(wiring.kind()).isEqualTo(WiringKind.OTHER_START);

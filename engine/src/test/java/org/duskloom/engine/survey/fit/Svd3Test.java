@@ -12,22 +12,22 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class Svd3Test {
     /**
-     * The covariance of the example of Umeyama 1991. Closed form of the singular values of [[a, b], [c, d]]: half the sum and half
-     * the difference of sqrt((a+d)^2 + (b-c)^2) = sqrt(52)/9 and sqrt((a-d)^2 + (b+c)^2) = 10/9.
+     * The covariance of the example of Umeyama 1991. Closed form of the singular values of [[a, b], [c, d]]: half the
+     * sum and half the difference of sqrt((a+d)^2 + (b-c)^2) = sqrt(52)/9 and sqrt((a-d)^2 + (b+c)^2) = 10/9.
      */
     @Test
     void findsTheSingularValuesOfUmeyamasExample() {
-        Svd3 svd = Svd3.of(Axes.ofRows(-2 / 9.0, 2 / 9.0, 0, -2 / 9.0, 8 / 9.0, 0, 0, 0, 0));
+        Svd3 svd = Svd3.of(Rotations.ofRows(-2 / 9.0, 2 / 9.0, 0, -2 / 9.0, 8 / 9.0, 0, 0, 0, 0));
         assertThat(svd.first()).isCloseTo((10 + Math.sqrt(52)) / 18, within(1e-15));
         assertThat(svd.second()).isCloseTo((10 - Math.sqrt(52)) / 18, within(1e-15));
         assertThat(svd.third()).isZero();
-        assertDecomposes(Axes.ofRows(-2 / 9.0, 2 / 9.0, 0, -2 / 9.0, 8 / 9.0, 0, 0, 0, 0), svd);
+        assertDecomposes(Rotations.ofRows(-2 / 9.0, 2 / 9.0, 0, -2 / 9.0, 8 / 9.0, 0, 0, 0, 0), svd);
     }
 
     /** A A^T of [[3, 2, 2], [2, 3, -2]] is [[17, 8], [8, 17]] with eigenvalues 25 and 9: singular values 5, 3 and 0. */
     @Test
     void findsWholeSingularValues() {
-        Matrix3dc a = Axes.ofRows(3, 2, 2, 2, 3, -2, 0, 0, 0);
+        Matrix3dc a = Rotations.ofRows(3, 2, 2, 2, 3, -2, 0, 0, 0);
         Svd3 svd = Svd3.of(a);
         assertThat(svd.first()).isCloseTo(5, within(1e-14));
         assertThat(svd.second()).isCloseTo(3, within(1e-14));
@@ -55,7 +55,7 @@ class Svd3Test {
         for (int trial = 0; trial < 200; trial++) {
             double[] u = {random.nextGaussian(), random.nextGaussian(), random.nextGaussian()};
             double[] v = {random.nextGaussian(), random.nextGaussian(), random.nextGaussian()};
-            Matrix3dc line = Axes.ofRows(
+            Matrix3dc line = Rotations.ofRows(
                     u[0] * v[0],
                     u[0] * v[1],
                     u[0] * v[2],
@@ -67,8 +67,8 @@ class Svd3Test {
                     u[2] * v[2]);
             assertDecomposes(line, Svd3.of(line));
         }
-        assertDecomposes(scaled(Axes.IDENTITY, 0), Svd3.of(scaled(Axes.IDENTITY, 0)));
-        assertDecomposes(Axes.IDENTITY, Svd3.of(Axes.IDENTITY));
+        assertDecomposes(scaled(Rotations.IDENTITY, 0), Svd3.of(scaled(Rotations.IDENTITY, 0)));
+        assertDecomposes(Rotations.IDENTITY, Svd3.of(Rotations.IDENTITY));
     }
 
     /** Columns of lengths that differ by 1e12: a method that goes through A^T A would lose the smallest one wholly. */
@@ -88,9 +88,11 @@ class Svd3Test {
                 .scale(svd.first(), svd.second(), svd.third(), new Matrix3d())
                 .mul(svd.v().transpose(new Matrix3d()), new Matrix3d());
         assertThat(largestDifference(product, a)).isLessThanOrEqualTo(4e-15 * svd.first());
-        assertThat(largestDifference(svd.u().mul(svd.u().transpose(new Matrix3d()), new Matrix3d()), Axes.IDENTITY))
+        assertThat(largestDifference(
+                        svd.u().mul(svd.u().transpose(new Matrix3d()), new Matrix3d()), Rotations.IDENTITY))
                 .isLessThan(1e-12);
-        assertThat(largestDifference(svd.v().mul(svd.v().transpose(new Matrix3d()), new Matrix3d()), Axes.IDENTITY))
+        assertThat(largestDifference(
+                        svd.v().mul(svd.v().transpose(new Matrix3d()), new Matrix3d()), Rotations.IDENTITY))
                 .isLessThan(1e-14);
     }
 
@@ -117,6 +119,6 @@ class Svd3Test {
         for (int i = 0; i < 9; i++) {
             v[i] = size * random.nextGaussian();
         }
-        return Axes.ofRows(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8]);
+        return Rotations.ofRows(v[0], v[1], v[2], v[3], v[4], v[5], v[6], v[7], v[8]);
     }
 }

@@ -16,7 +16,10 @@ class SurveyReportTest {
         return SurveyReport.of(Survey.compare(built.display(), built.flat(0, 0), false, OptionalDouble.of(6)));
     }
 
-    /** The distances as described are the roots of the mean squares of chords, such as 2 * 150 * sin(15 degrees) of the ring. */
+    /**
+     * The distances as described are the roots of the mean squares of chords, such as 2 * 150 * sin(15 degrees) of the
+     * ring.
+     */
     @Test
     void saysAllOfAGarden() {
         Built built = Gardens.daisies()

@@ -13,12 +13,12 @@ import org.joml.Vector3dc;
  * @param to the same for the points that they are to come to
  * @param cross sum of the products of coordinates: rows for {@code to}, columns for {@code from}
  */
-record Spread(int points, double from, double to, Matrix3dc cross) {
+record PairSpread(int points, double from, double to, Matrix3dc cross) {
     private static final double SMALLEST = 0.25;
     private static final double LARGEST = 4;
 
     /** The spread about the means, which are worked out first so that far-off points lose no digits. */
-    static Spread aboutMeans(Positions from, Positions to, Vector3dc fromMean, Vector3dc toMean) {
+    static PairSpread aboutMeans(Positions from, Positions to, Vector3dc fromMean, Vector3dc toMean) {
         Moments moments = new Moments();
         for (int i = 0; i < from.size(); i++) {
             moments.add(

@@ -9,10 +9,10 @@ import org.duskloom.engine.effect.Canvas;
  * @param count how many steps the pixel's member has
  * @param place the middle of the step along the order, from the ground, in (0, 1)
  */
-record Steps(float[] position, float[] count, float[] place) {
-    static Steps of(Canvas canvas, boolean fromTheEnd) {
+record PileSteps(float[] position, float[] count, float[] place) {
+    static PileSteps of(Canvas canvas, boolean fromTheEnd) {
         int pixels = canvas.pixelCount();
-        Steps steps = new Steps(new float[pixels], new float[pixels], new float[pixels]);
+        PileSteps steps = new PileSteps(new float[pixels], new float[pixels], new float[pixels]);
         for (int pixel = 0; pixel < pixels; pixel++) {
             int count = canvas.stepCount(canvas.memberOf()[pixel]);
             double position = canvas.position()[pixel];

@@ -7,7 +7,7 @@ import org.joml.Matrix3dc;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class AxesTest {
+class RotationsTest {
     @ParameterizedTest
     @CsvSource({
         "0, 0, 0",
@@ -23,21 +23,21 @@ class AxesTest {
         "179, -45, -1"
     })
     void takesARotationApart(double turn, double tilt, double yaw) {
-        double[] angles = Axes.angles(Axes.rotation(turn, tilt, yaw));
-        assertThat(Axes.normalized(angles[0] - turn)).isCloseTo(0, within(1e-9));
+        double[] angles = Rotations.angles(Rotations.rotation(turn, tilt, yaw));
+        assertThat(Rotations.normalized(angles[0] - turn)).isCloseTo(0, within(1e-9));
         assertThat(angles[1]).isCloseTo(tilt, within(1e-9));
-        assertThat(Axes.normalized(angles[2] - yaw)).isCloseTo(0, within(1e-9));
+        assertThat(Rotations.normalized(angles[2] - yaw)).isCloseTo(0, within(1e-9));
     }
 
     /** Tilted by a right angle, turn and yaw are about one axis: any pair with the right sum will do. */
     @ParameterizedTest
     @CsvSource({"25, 90, 10", "25, -90, 10", "0, 90, 0"})
     void takesATiltByARightAngleApart(double turn, double tilt, double yaw) {
-        Matrix3dc rotation = Axes.rotation(turn, tilt, yaw);
-        double[] angles = Axes.angles(rotation);
+        Matrix3dc rotation = Rotations.rotation(turn, tilt, yaw);
+        double[] angles = Rotations.angles(rotation);
         assertThat(angles[1]).isCloseTo(tilt, within(1e-6));
         assertThat(angles[2]).isZero();
-        assertThat(Axes.squaredDifference(Axes.rotation(angles[0], angles[1], angles[2]), rotation))
+        assertThat(Rotations.squaredDifference(Rotations.rotation(angles[0], angles[1], angles[2]), rotation))
                 .isCloseTo(0, within(1e-12));
     }
 
@@ -45,12 +45,12 @@ class AxesTest {
     @ParameterizedTest
     @CsvSource({"40, 0, 0, 40", "0, 40, 0, 40", "0, 0, -40, 40", "90, 0, 90, 120", "180, 0, 0, 180", "0, 0, 0, 0"})
     void measuresTheAngle(double turn, double tilt, double yaw, double angle) {
-        assertThat(Axes.angle(Axes.rotation(turn, tilt, yaw))).isCloseTo(angle, within(1e-9));
+        assertThat(Rotations.angle(Rotations.rotation(turn, tilt, yaw))).isCloseTo(angle, within(1e-9));
     }
 
     @ParameterizedTest
     @CsvSource({"0, 0", "190, -170", "-190, 170", "180, 180", "-180, 180", "360, 0", "-540, 180", "725, 5"})
     void normalizes(double degrees, double normalized) {
-        assertThat(Axes.normalized(degrees)).isEqualTo(normalized);
+        assertThat(Rotations.normalized(degrees)).isEqualTo(normalized);
     }
 }

@@ -11,7 +11,7 @@ import org.joml.Vector3d;
  * Turns as a display writes them, and as matrices. Sines and cosines come from {@link StrictMath}, never from JOML, whose own
  * differ between JDKs. JOML's {@code m01} stands in column 0 and row 1: in the column of x and the row of y.
  */
-final class Axes {
+final class Rotations {
     /** A cosine of the tilt below this leaves turn and yaw about one axis. */
     private static final double UPRIGHT = 1e-9;
 
@@ -20,7 +20,7 @@ final class Axes {
     private static final Positions UNIT =
             new Positions(new double[] {1, 0, 0}, new double[] {0, 1, 0}, new double[] {0, 0, 1});
 
-    private Axes() {}
+    private Rotations() {}
 
     /** A matrix written row by row. */
     static Matrix3d ofRows(

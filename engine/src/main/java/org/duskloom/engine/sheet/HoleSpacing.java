@@ -3,8 +3,8 @@ package org.duskloom.engine.sheet;
 import java.util.Arrays;
 
 /** How far apart pixels are along the wire. */
-final class Spacing {
-    private Spacing() {}
+final class HoleSpacing {
+    private HoleSpacing() {}
 
     /** The median distance from one pixel to the next; 40 mm where there is none. */
     static double median(double[] x, double[] y) {

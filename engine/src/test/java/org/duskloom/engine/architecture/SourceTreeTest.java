@@ -1,0 +1,85 @@
+package org.duskloom.engine.architecture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What holds for the source files of all modules, whatever is in them. */
+class SourceTreeTest {
+    /** The formatter keeps code within 120 columns, and leaves comments as they are written. */
+    private static final int WIDEST_COMMENT = 128;
+
+    private static final List<String> NEAR_A_TYPE = List.of("package-info.java", "module-info.java");
+
+    /** Whoever reads a name knows which type is meant. */
+    @Test
+    void typesInDifferentPackagesDoNotShareASimpleName() throws IOException {
+        Map<String, List<Path>> byName = new TreeMap<>();
+        for (String module : List.of("engine", "effects", "cli")) {
+            for (Path file : sources(module, "main")) {
+                byName.computeIfAbsent(file.getFileName().toString(), name -> new ArrayList<>())
+                        .add(file);
+            }
+        }
+        assertThat(byName).containsKeys("Plan.java", "Effect.java", "Main.java");
+        byName.keySet().removeAll(NEAR_A_TYPE);
+        byName.values().removeIf(files -> files.size() == 1);
+        assertThat(byName).isEmpty();
+    }
+
+    /** Each package says its purpose, its units and its place in the flow. */
+    @ParameterizedTest
+    @ValueSource(strings = {"engine", "effects", "cli"})
+    void everyPackageSaysWhatItIsFor(String module) throws IOException {
+        List<Path> bare = sources(module, "main").stream()
+                .filter(file -> !file.endsWith("module-info.java"))
+                .map(Path::getParent)
+                .distinct()
+                .filter(folder -> !Files.exists(folder.resolve("package-info.java")))
+                .toList();
+        assertThat(bare).isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"engine", "effects", "cli"})
+    void commentsAreNoWiderThanAScreen(String module) throws IOException {
+        List<String> wide = new ArrayList<>();
+        for (String kind : List.of("main", "test")) {
+            for (Path file : sources(module, kind)) {
+                List<String> lines = Files.readAllLines(file);
+                for (int i = 0; i < lines.size(); i++) {
+                    if (isComment(lines.get(i)) && lines.get(i).length() > WIDEST_COMMENT) {
+                        wide.add(file + ":" + (i + 1));
+                    }
+                }
+            }
+        }
+        assertThat(wide).isEmpty();
+    }
+
+    private static boolean isComment(String line) {
+        String text = line.strip();
+        return text.startsWith("/**") || text.startsWith("*") || text.startsWith("//");
+    }
+
+    private static List<Path> sources(String module, String kind) throws IOException {
+        Path root = Path.of("..", module, "src", kind, "java");
+        try (Stream<Path> files = Files.walk(root)) {
+            List<Path> found =
+                    files.filter(file -> file.toString().endsWith(".java")).collect(Collectors.toList());
+            assertThat(found).as("%s", root).isNotEmpty();
+            return found;
+        }
+    }
+}
