@@ -1,6 +1,7 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.stream.Collectors;
 import org.duskloom.engine.problem.Problems;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code duskloom check}. */
@@ -30,13 +32,21 @@ import picocli.CommandLine.Parameters;
             "Examples:",
             "  duskloom check garden/show.json",
             "  duskloom check garden/display.json",
-            "  duskloom check garden/display.json garden/show.json"
+            "  duskloom check garden/display.json garden/show.json",
+            "  duskloom check garden/show.json --times",
+            "      Where every cue begins and ends."
         })
 final class CheckCommand implements Callable<Integer> {
     private final Streams streams;
 
     @Parameters(arity = "1..*", paramLabel = "FILE.json", description = "A timeline or a display.")
     private List<Path> files;
+
+    @Option(names = "--times", description = "List where every cue of the shows begins and ends, instead of the sums.")
+    private boolean times;
+
+    @Option(names = "--json", description = "With --times: the same as JSON, for programs.")
+    private boolean json;
 
     @Mixin
     private HelpOptions helpOptions;
@@ -47,6 +57,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (json && !times) {
+            throw new MisuseException("--json goes with --times");
+        }
         Problems problems = new Problems();
         List<CheckedFile> checked = new ArrayList<>();
         files.forEach(file -> CheckedFile.read(file, problems).ifPresent(checked::add));
@@ -55,8 +68,22 @@ final class CheckCommand implements Callable<Integer> {
         if (problems.hasErrors()) {
             return ExitCode.BAD_INPUT;
         }
+        if (times) {
+            printTimes(checked);
+            return ExitCode.DONE;
+        }
         streams.print(checked.stream().map(this::summary).collect(Collectors.joining(System.lineSeparator())));
         return ExitCode.DONE;
+    }
+
+    private void printTimes(List<CheckedFile> checked) throws IOException {
+        CueTimesReport report = new CueTimesReport(
+                checked.stream().flatMap(file -> file.show().stream()).toList());
+        if (json) {
+            streams.print(report.json(), StandardCharsets.UTF_8);
+        } else {
+            streams.print(report.table());
+        }
     }
 
     private String summary(CheckedFile file) {

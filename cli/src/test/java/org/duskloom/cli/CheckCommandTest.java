@@ -52,6 +52,54 @@ class CheckCommandTest {
                 """);
     }
 
+    private static final String STAGED = """
+            {"duskloom": "timeline/1", "map": "map.csv", "rate": 30, "length": "10s", "layers": [
+             {"name": "ground", "cues": [
+              {"name": "dusk", "at": "500ms", "for": "1.01s", "on": "fence", "effect": "wash"},
+              {"at": "8s", "for": "500ms", "on": "fence", "effect": "sweep", "repeat": {"until": "8700ms"}}]},
+             {"cues": [{"on": "daisy-1", "effect": "wash"}]}]}
+            """;
+
+    /** Frames are those from ceil(at * rate) up to ceil(end * rate): 1.51 s are 45.3 frames at 30 a second. */
+    @Test
+    void saysWhereEveryCueBeginsAndEnds() throws IOException {
+        Path show = Garden.in(folder);
+        Files.writeString(show, STAGED);
+        assertThat(Ran.with("check", show, "--times").out().replace(folder + "/", ""))
+                .isEqualTo("""
+                from  to     frames    layer     cue          place
+                0.5s  1.51s  15..46    "ground"  "dusk" wash  show.json:3:3
+                8s    8.5s   240..255  "ground"  sweep        show.json:4:3
+                8.5s  8.7s   255..261  "ground"  sweep        show.json:4:3
+                0s    10s    0..300    "2"       wash         show.json:5:12
+                """);
+    }
+
+    @Test
+    void saysTheTimesToPrograms() throws IOException {
+        Path show = Garden.in(folder);
+        Files.writeString(show, STAGED.replace("dusk\", \"at", "d\\\"u\", \"at"));
+        assertThat(Ran.with("check", show, "--times", "--json").out().replace(folder + "/", ""))
+                .isEqualTo("""
+                {
+                  "duskloom": "times/1",
+                  "cues": [
+                    {"file": "show.json", "line": 3, "layer": "ground", "name": "d\\"u", "effect": "wash", "at": 0.5, "end": 1.51, "firstFrame": 15, "endFrame": 46},
+                    {"file": "show.json", "line": 4, "layer": "ground", "name": "", "effect": "sweep", "at": 8, "end": 8.5, "firstFrame": 240, "endFrame": 255},
+                    {"file": "show.json", "line": 4, "layer": "ground", "name": "", "effect": "sweep", "at": 8.5, "end": 8.7, "firstFrame": 255, "endFrame": 261},
+                    {"file": "show.json", "line": 5, "layer": "2", "name": "", "effect": "wash", "at": 0, "end": 10, "firstFrame": 0, "endFrame": 300}
+                  ]
+                }
+                """);
+    }
+
+    @Test
+    void refusesJsonWithoutTimes() throws IOException {
+        Ran ran = Ran.with("check", Garden.in(folder), "--json");
+        assertThat(ran.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(ran.err()).contains("--json goes with --times");
+    }
+
     /** Four slips in two layers and one in the map: all in one run, in the order of the files, and how many. */
     @Test
     void listsAllProblemsOfAllFiles() throws IOException {

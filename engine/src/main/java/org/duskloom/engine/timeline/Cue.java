@@ -14,6 +14,7 @@ import org.duskloom.engine.time.ExactTime;
  * One effect, on some addresses, from a time, for a time: as written, with a look's fields filled in.
  *
  * @param location where the cue opens
+ * @param name what it is called; empty where it has no name
  * @param randomKey what its random choices are keyed by: its name, else its layer, effect and start; for repeats, the
  *     number of the play too
  * @param at its start
@@ -31,6 +32,7 @@ import org.duskloom.engine.time.ExactTime;
  */
 public record Cue(
         Location location,
+        String name,
         String randomKey,
         ExactTime at,
         ExactTime end,
@@ -45,6 +47,7 @@ public record Cue(
         BlendMode blend) {
     public Cue {
         Objects.requireNonNull(location, "location");
+        Objects.requireNonNull(name, "name");
         Objects.requireNonNull(randomKey, "randomKey");
         Objects.requireNonNull(at, "at");
         Objects.requireNonNull(end, "end");
@@ -75,6 +78,7 @@ public record Cue(
         ExactTime seen = last.compareTo(cut) < 0 ? last : cut;
         return new Cue(
                 location,
+                name,
                 key,
                 at.plus(shift),
                 last,

@@ -85,6 +85,7 @@ final class CueReader {
         ExactTime end = at.plus(times.get().length());
         Cue cue = new Cue(
                 fields.location(),
+                name.orElse(""),
                 randomKey(name, seen.effect().get().value(), at),
                 at,
                 end,
@@ -104,6 +105,7 @@ final class CueReader {
     private List<UnsoundCue> unsound(Fields fields, Seen seen) {
         Cue standIn = new Cue(
                 fields.location(),
+                "",
                 "",
                 ExactTime.ZERO,
                 context.end(),
