@@ -56,7 +56,7 @@ class DocsTest {
     void everyCommandOfTheReadmeRuns() throws IOException {
         Guide readme = Guide.of("README.md");
         List<String> written = writeSnippets(readme);
-        assertThat(written).contains("map.csv", "show.json", "display.json");
+        assertThat(written).contains("evening/map.csv", "evening/show.json", "evening/display.json");
         assertThat(runAll(readme)).isGreaterThanOrEqualTo(4);
         assertThat(readme.text())
                 .contains("| `frames.rgb` |", "| `frames.json` |", "| `strip.png` |", "| `time.png` |");
@@ -88,6 +88,37 @@ class DocsTest {
                 }
             }
         }
+    }
+
+    /** Five pixels in a row: those that are seen are always the first ones, until after four seconds all are. */
+    @Test
+    void theMaskOfTheReadmeUncoversFromTheLeft() throws IOException {
+        String cue = Guide.of("README.md").blocks("json").stream()
+                .map(Guide.Block::text)
+                .filter(text -> text.contains("\"passes\": 0"))
+                .findFirst()
+                .orElseThrow();
+        Files.writeString(folder.resolve("row.csv"), "prop,pixel,x,y\na,1,0,0\na,2,1,0\na,3,2,0\na,4,3,0\na,5,4,0\n");
+        Path show = Files.writeString(folder.resolve("mask.json"), """
+                {"duskloom": "timeline/1", "map": "row.csv", "groups": {"garden": ["a"]}, "rate": 10, "length": "5s",
+                 "layers": [{"cues": [{"on": "garden", "effect": "wash"}]}, {"mask": true, "cues": [%s]}]}
+                """.formatted(cue));
+        assertThat(Ran.with("render", show, "-o", folder.resolve("mask")).code())
+                .isZero();
+        byte[] rgb = Files.readAllBytes(folder.resolve("mask/frames.rgb"));
+        int before = 0;
+        for (int frame = 0; frame < 50; frame++) {
+            int seen = 0;
+            while (seen < 5 && rgb[15 * frame + 3 * seen] != 0) {
+                seen++;
+            }
+            for (int hidden = seen; hidden < 5; hidden++) {
+                assertThat(rgb[15 * frame + 3 * hidden]).isZero();
+            }
+            assertThat(seen).isBetween(before, before + 1);
+            before = seen;
+        }
+        assertThat(before).isEqualTo(5);
     }
 
     @Test
@@ -198,6 +229,7 @@ class DocsTest {
     }
 
     private String write(String name, Guide.Block block) throws IOException {
+        Files.createDirectories(folder.resolve(name).getParent());
         Files.writeString(folder.resolve(name), block.text());
         return name;
     }

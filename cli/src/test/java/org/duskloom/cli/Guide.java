@@ -28,7 +28,8 @@ record Guide(String name, String text) {
     record Block(String language, String before, String text) {
         /** The first file of that kind that is named in the prose before. */
         String fileName(String otherwise) {
-            Matcher named = Pattern.compile("`([\\w-]+\\." + language + ")`").matcher(before);
+            Matcher named = Pattern.compile("`((?:[\\w-]+/)*[\\w-]+\\." + language + ")`")
+                    .matcher(before);
             return named.find() ? named.group(1) : otherwise;
         }
     }
