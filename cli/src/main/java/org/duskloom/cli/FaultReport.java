@@ -1,8 +1,8 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
-import java.util.Locale;
 import org.duskloom.engine.file.OutputRefusedException;
+import org.duskloom.engine.file.ReaderGoneException;
 import picocli.CommandLine;
 import picocli.CommandLine.IExecutionExceptionHandler;
 import picocli.CommandLine.ParseResult;
@@ -20,7 +20,7 @@ final class FaultReport implements IExecutionExceptionHandler {
         if (fault instanceof MisuseException misuse) {
             return UsageReport.tell(command, misuse.getMessage(), streams);
         }
-        if (fault instanceof IOException && isClosedPipe(fault)) {
+        if (readerHasGone(fault)) {
             return ExitCode.PIPE_CLOSED;
         }
         if (isStopping()) {
@@ -40,7 +40,7 @@ final class FaultReport implements IExecutionExceptionHandler {
 
     /** The standard output did not take the help. */
     static int lost(OutputLostException fault, Streams streams) {
-        if (isClosedPipe(fault)) {
+        if (readerHasGone(fault)) {
             return ExitCode.PIPE_CLOSED;
         }
         streams.tell("duskloom: " + fault.getMessage());
@@ -65,10 +65,14 @@ final class FaultReport implements IExecutionExceptionHandler {
         return "fault in the program: " + root(fault) + (debug ? "" : "; --debug shows where");
     }
 
-    /** A reader has gone, which is not a fault: the wording is the system's, but nearly all have the word. */
-    private static boolean isClosedPipe(Exception fault) {
-        String reason = String.valueOf(root(fault).getMessage());
-        return reason.toLowerCase(Locale.ROOT).contains("pipe");
+    /** Which is not a fault. Only those who write to an open stream know: a message may have the name of any file in it. */
+    private static boolean readerHasGone(Throwable fault) {
+        for (Throwable step = fault; step != null; step = step.getCause()) {
+            if (step instanceof ReaderGoneException) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Throwable root(Throwable fault) {

@@ -7,7 +7,10 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import org.duskloom.engine.file.OutputRefusedException;
+import org.duskloom.engine.file.ReaderGoneException;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
 
@@ -25,6 +28,32 @@ class FaultReportTest {
                 .isEqualTo("duskloom: cannot write out/frames.rgb: No space left on device\n");
         assertThat(told(new OutputRefusedException("out is a folder; give the name of a file")))
                 .isEqualTo("duskloom: out is a folder; give the name of a file\n");
+    }
+
+    /** Whatever a file is called, and whatever stands in the message of the system. */
+    @Test
+    void aFileMayHaveAPipeInItsName() {
+        assertThat(told(new OutputRefusedException("pipe is a folder; give the name of a file")))
+                .isEqualTo("duskloom: pipe is a folder; give the name of a file\n");
+        assertThat(told(new IOException("cannot write bagpipe/frames.rgb: No space left on device")))
+                .isEqualTo("duskloom: cannot write bagpipe/frames.rgb: No space left on device\n");
+        assertThat(told(new IOException(
+                        "cannot write pipe/frames.rgb: permission denied",
+                        new AccessDeniedException("pipe/frames.rgb"))))
+                .isEqualTo("duskloom: cannot write pipe/frames.rgb: permission denied\n");
+        assertThat(told(new IOException(
+                        "cannot write a: ?",
+                        new FileSystemException("pipe/frames.rgb", null, "Read-only file system"))))
+                .isEqualTo("duskloom: cannot write a: ?\n");
+    }
+
+    @Test
+    void aReaderThatHasGoneIsNoFault() {
+        Exception gone = new IllegalStateException(new ReaderGoneException(new IOException("Broken pipe")));
+        CommandLine command = new CommandLine(new Program(streams));
+        assertThat(new FaultReport(streams).handleExecutionException(gone, command, command.parseArgs()))
+                .isEqualTo(141);
+        assertThat(err.size()).isZero();
     }
 
     @Test

@@ -24,6 +24,9 @@ class UsageTest {
                     render SHOW                    | duskloom render | missing required option: '--output=DIR'
                     render -o OUT                  | duskloom render | missing required parameter: 'SHOW.json'
                     render SHOW SHOW2 -o OUT       | duskloom render | 'SHOW2' is one too many
+                    render SHOW -o EMPTY           | duskloom render | invalid value for option '--output': an empty text is not the name of a file or a folder; . is the folder in which you are
+                    strip SHOW -o EMPTY            | duskloom strip | invalid value for option '--output': an empty text is not the name of a file or a folder; . is the folder in which you are
+                    check EMPTY                    | duskloom check | invalid value for positional parameter at index 0..* (FILE.json): an empty text is not the name of a file or a folder; . is the folder in which you are
                     render SHOW -o OUT --threads x | duskloom render | invalid value for option '--threads': 'x' is not a whole number
                     render SHOW -o OUT --threads 0 | duskloom render | --threads is 0; allowed: 1 to 256
                     render SHOW -o OUT --threads 257 | duskloom render | --threads is 257; allowed: 1 to 256
@@ -49,7 +52,9 @@ class UsageTest {
         Path show = Garden.in(folder);
         List<Object> arguments = new ArrayList<>();
         for (String word : line.split(" ")) {
-            arguments.add(word.replace("SHOW", show.toString()).replace("OUT", folder + "/out"));
+            arguments.add(word.replace("SHOW", show.toString())
+                    .replace("OUT", folder + "/out")
+                    .replace("EMPTY", ""));
         }
         Ran ran = Ran.with(arguments.toArray()).without(folder);
         String help = "'" + command + " --help' shows what it takes.\n";
