@@ -84,6 +84,9 @@ public final class StagedFolder implements Closeable {
      * @throws IOException if the folder or one of its files was abandoned
      */
     public void finish() throws IOException {
+        if (target.isAbandoned()) {
+            throw target.abandonedEarly();
+        }
         if (!writing.isEmpty()) {
             throw new IllegalStateException("a file in " + target() + " is not finished");
         }

@@ -16,6 +16,9 @@ import java.util.function.Predicate;
 final class Staging {
     static final Staging OF_PROCESS = new Staging(new SystemCalls(), Owner.current(), Owner::mayRun);
 
+    /** Whoever stands in the way may be gone before one can see who it was. */
+    private static final int TRIES = 20;
+
     private final FileCalls calls;
     private final Owner process;
     private final Predicate<Owner> mayRun;
@@ -122,19 +125,21 @@ final class Staging {
         return target;
     }
 
+    /** Others may be about the same place: whoever has it is told, and what a dead run left is cleared away. */
     private Workplace take(Path path, Path asked, Owner owner) throws IOException {
-        try {
-            return Workplace.take(path, owner, calls);
-        } catch (IOException fault) {
-            Optional<Workplace> other = Workplace.beside(path, calls);
-            if (other.isEmpty()) {
-                throw fault;
+        for (int tries = 1; true; tries++) {
+            try {
+                return Workplace.take(path, owner, calls);
+            } catch (IOException fault) {
+                if (tries == TRIES) {
+                    throw fault;
+                }
             }
-            if (mayRun.test(other.get().owner())) {
+            Optional<Workplace> other = Workplace.beside(path, calls);
+            if (other.isPresent() && mayRun.test(other.get().owner())) {
                 throw inUse(asked, other.get());
             }
             leftovers(owner).clear(path.getParent());
-            return Workplace.take(path, owner, calls);
         }
     }
 

@@ -1,8 +1,6 @@
 package org.duskloom.engine.file;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -28,8 +26,6 @@ final class Workplace {
     /** File systems take 255 bytes; the longest character has four, and the rest of the name needs some. */
     private static final int NAME_CHARACTERS = 50;
 
-    private static final int TRIES = 3;
-
     private final Path folder;
     private final Owner group;
     private final FileCalls calls;
@@ -53,7 +49,7 @@ final class Workplace {
             calls.makeFolder(prepared.folder);
             calls.create(prepared.claim()).close();
             Path folder = target.resolveSibling(nameFor(target));
-            moveInto(folder, prepared);
+            calls.rename(prepared.folder, folder);
             return new Workplace(folder, owner, owner, calls);
         } catch (IOException fault) {
             prepared.release();
@@ -61,27 +57,9 @@ final class Workplace {
         }
     }
 
-    private static void moveInto(Path folder, Workplace prepared) throws IOException {
-        for (int tries = 1; true; tries++) {
-            try {
-                prepared.calls.rename(prepared.folder, folder);
-                return;
-            } catch (IOException fault) {
-                if (tries == TRIES
-                        || !Files.exists(folder)
-                        || at(folder, prepared.calls).isPresent()) {
-                    throw fault;
-                }
-                // Somebody is just leaving it. Not every system renames over an empty folder.
-                prepared.calls.delete(folder);
-            }
-        }
-    }
-
     /** Finds the one beside a target, if somebody has it. */
-    static Optional<Workplace> beside(Path target, FileCalls calls) throws IOException {
-        Path folder = target.resolveSibling(nameFor(target));
-        return Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS) ? at(folder, calls) : Optional.empty();
+    static Optional<Workplace> beside(Path target, FileCalls calls) {
+        return of(target.resolveSibling(nameFor(target)), calls);
     }
 
     /** The one that stands in a folder under such a name, if it is one and has an owner. */
@@ -156,12 +134,20 @@ final class Workplace {
      * is told already, and a later run removes it.
      */
     void release() {
-        Trees.delete(dropped(), calls);
-        Trees.delete(fresh(), calls);
-        Trees.delete(taken(), calls);
-        Trees.delete(kept(), calls);
-        Trees.delete(claim(), calls);
-        Trees.delete(folder, calls);
+        boolean empty = Trees.delete(dropped(), calls)
+                & Trees.delete(fresh(), calls)
+                & Trees.delete(taken(), calls)
+                & Trees.delete(kept(), calls);
+        if (!empty || !Trees.delete(claim(), calls)) {
+            leave();
+            return;
+        }
+        try {
+            // Only if it is empty: without a claim it may be another's by now.
+            calls.delete(folder);
+        } catch (IOException leftBehind) {
+            return;
+        }
     }
 
     /**
