@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What only a process of its own can show: its exit code, its real streams, and what a signal leaves behind. */
 @EnabledOnOs(OS.LINUX)
@@ -64,6 +66,19 @@ class ProcessTest {
         assertThat(run.waitFor()).isEqualTo(1);
     }
 
+    /** One of two outputs fails: it is named, and the other, which was all right, is not kept. */
+    @Test
+    void aFullDiskUnderOneOutputSpoilsTheRun() throws Exception {
+        Path out = Files.createDirectory(folder.resolve("out"));
+        Path full = Files.createSymbolicLink(out.resolve("frames.npy"), Path.of("/dev/full"));
+        Process run = ProgramProcess.of("render", Garden.in(folder), "-o", out, "--as", "rgb,npy")
+                .start();
+        assertThat(new String(run.getErrorStream().readAllBytes(), StandardCharsets.UTF_8))
+                .isEqualTo("duskloom: cannot write " + full + ": No space left on device\n");
+        assertThat(run.waitFor()).isEqualTo(1);
+        assertThat(namesIn(out)).containsExactly("frames.npy");
+    }
+
     @Test
     void poursFramesIntoTheStandardOutput() throws Exception {
         Path show = Garden.in(folder);
@@ -81,9 +96,10 @@ class ProcessTest {
     }
 
     /** More than a pipe and the buffers before it hold, so that writing meets the closed end. */
-    @Test
-    void endsQuietlyWhenTheReaderOfFramesHasSeenEnough() throws Exception {
-        Process run = ProgramProcess.of("render", Garden.in(folder, "24:00:00"), "-o", "-")
+    @ParameterizedTest
+    @ValueSource(strings = {"rgb", "npy"})
+    void endsQuietlyWhenTheReaderOfFramesHasSeenEnough(String kind) throws Exception {
+        Process run = ProgramProcess.of("render", Garden.in(folder, "24:00:00"), "-o", "-", "--as", kind)
                 .start();
         assertThat(run.getInputStream().readNBytes(60)).hasSize(60);
         run.getInputStream().close();

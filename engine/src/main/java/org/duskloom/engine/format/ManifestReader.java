@@ -210,7 +210,7 @@ final class ManifestReader {
         return true;
     }
 
-    /** Props follow each other without a gap and have all pixels between them, each under a name of its own. */
+    /** Props follow each other without a gap and have all pixels between them, each under a name of its own; or none is known. */
     private boolean isCovered(List<PropSpan> props, int pixels) {
         Set<String> names = new HashSet<>();
         long next = 0;
@@ -224,7 +224,9 @@ final class ManifestReader {
             }
             next += prop.pixelCount();
         }
-        return next == pixels || refuseProps("the props have " + next + " pixels, and a frame has " + pixels);
+        return next == pixels
+                || props.isEmpty()
+                || refuseProps("the props have " + next + " pixels, and a frame has " + pixels);
     }
 
     private boolean refuseProps(String message) {
