@@ -1,0 +1,267 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Frames are what demos/reference says: shows computed anew by that page, in doubles and without the program, differ from its frames
+ * by at most one code. Edges that would fall between two pixels by rounding only are soft here, or lie elsewhere.
+ */
+class RecomputedFramesTest {
+    private static final int RATE = 9;
+    private static final double LENGTH = 3;
+    private static final double OPACITY = 0.85;
+    private static final double FADE_IN = 0.7;
+    private static final double FADE_OUT = 0.9;
+
+    /** Pixels of three props: an uneven bow in space, a grid, a straight line that leans. */
+    private static final double[][] PLACES = places();
+
+    private static final int[] FIRST_OF_PROP = {0, 11, 31, 38};
+
+    private static final RecomputedPalette SMOOTH = new RecomputedPalette(false, 0x1b2a6b, 0xff9e5e, 0xfff1c1);
+    private static final RecomputedPalette STEPS = new RecomputedPalette(true, 0xff2040, 0x20ff40, 0x2040ff);
+
+    @TempDir
+    private Path folder;
+
+    /** A show of one cue; {@code stagger} is the word that it goes by, or nothing. */
+    record Case(String effect, String spread, String fit, String order, String stagger, Map<String, Object> settings) {
+        RecomputedPalette palette() {
+            return settings.get("palette").equals("steps") ? STEPS : SMOOTH;
+        }
+    }
+
+    static Stream<Case> shows() {
+        List<Case> shows = new ArrayList<>();
+        for (String fit : List.of("contain", "stretch", "none")) {
+            for (String spread : List.of("whole", "each")) {
+                shows.add(show("wash", spread, fit, "wiring", "toward", 37));
+                shows.add(show("wash", spread, fit, "wiring", "from", "centre"));
+                shows.add(show(
+                        "sweep", spread, fit, "wiring", "bands", 2.3, "soft", 0.3, "toward", 201, "every", "1.37s"));
+                shows.add(show("spin", spread, fit, "wiring", "arms", 4, "bend", 0.6, "soft", 0.4, "reverse", true));
+                shows.add(show("spin", spread, fit, "wiring", "x", 0.3, "y", -0.2, "soft", 0.5, "along", "radius"));
+                shows.add(show("radiate", spread, fit, "wiring", "bands", 1.7, "soft", 0.5, "x", 0.1, "every", "1.1s"));
+            }
+        }
+        for (String order : List.of("wiring", "right", "up", "outward", "clockwise", "members")) {
+            for (String spread : List.of("whole", "each")) {
+                shows.add(show(
+                        "chase", spread, "contain", order, "heads", 2, "tail", 0.8, "phase", 0.013, "passes", 2.7));
+                shows.add(show("pile", spread, "contain", order, "lights", 5, "every", "1.43s"));
+            }
+        }
+        for (String then : List.of("again", "back", "through", "stay")) {
+            for (boolean reverse : new boolean[] {false, true}) {
+                shows.add(show(
+                        "pile", "each", "contain", "wiring", "lights", 7, "along", "light", "then", then, "every",
+                        "1.3s", "reverse", reverse));
+                shows.add(show(
+                        "pile", "whole", "contain", "wiring", "lights", 3, "ground", "end", "steady", "time", "then",
+                        then, "every", "1.3s", "phase", -0.37, "reverse", reverse));
+            }
+        }
+        for (String along : List.of("pass", "level", "turn")) {
+            for (boolean reverse : new boolean[] {false, true}) {
+                shows.add(show(
+                        "swell", "whole", "contain", "wiring", "attack", 0.2, "hold", 0.3, "decay", 0.4, "easing",
+                        "linear", "along", along, "low", 0.15, "every", "0.77s", "reverse", reverse));
+            }
+        }
+        for (String by : List.of("members", "right", "left", "up", "down", "outward", "inward", "clockwise")) {
+            Case plain = show("sweep", "each", "contain", "wiring", "soft", 0.4, "every", "1.37s");
+            shows.add(new Case("sweep", "each", "contain", "wiring", by, plain.settings()));
+        }
+        return shows.stream();
+    }
+
+    private static Case show(String effect, String spread, String fit, String order, Object... namesAndValues) {
+        Map<String, Object> settings = new java.util.TreeMap<>();
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            settings.put((String) namesAndValues[i], namesAndValues[i + 1]);
+        }
+        boolean stepped = "turn".equals(settings.get("along"));
+        settings.put("palette", stepped ? "steps" : "smooth");
+        return new Case(effect, spread, fit, order, "", settings);
+    }
+
+    @ParameterizedTest
+    @MethodSource("shows")
+    void framesAreWhatThePageSays(Case show) throws IOException {
+        byte[] rendered = rendered(show);
+        int frames = (int) (LENGTH * RATE);
+        assertThat(rendered).hasSize(frames * PLACES.length * 3);
+        boolean[] lit = new boolean[1];
+        for (int frame = 0; frame < frames; frame++) {
+            double[][] expected = frame(show, frame / (double) RATE);
+            for (int pixel = 0; pixel < PLACES.length; pixel++) {
+                for (int channel = 0; channel < 3; channel++) {
+                    int code = rendered[(frame * PLACES.length + pixel) * 3 + channel] & 255;
+                    assertThat(code)
+                            .as("frame %d, pixel %d, channel %d", frame, pixel, channel)
+                            .isCloseTo(RecomputedPalette.code(expected[pixel][channel]), within(1));
+                    lit[0] |= code > 20;
+                }
+            }
+        }
+        assertThat(lit[0]).isTrue();
+    }
+
+    private byte[] rendered(Case show) throws IOException {
+        StringBuilder map = new StringBuilder("prop,pixel,x,y,z\n");
+        for (int prop = 0; prop < 3; prop++) {
+            for (int pixel = FIRST_OF_PROP[prop]; pixel < FIRST_OF_PROP[prop + 1]; pixel++) {
+                map.append(String.format(
+                        Locale.ROOT,
+                        "p%d,%d,%s,%s,%s%n",
+                        prop,
+                        pixel - FIRST_OF_PROP[prop] + 1,
+                        PLACES[pixel][0],
+                        PLACES[pixel][1],
+                        PLACES[pixel][2]));
+            }
+        }
+        Files.writeString(folder.resolve("map.csv"), map.toString());
+        String with = show.settings().entrySet().stream()
+                .map(entry -> "\"" + entry.getKey() + "\": "
+                        + (entry.getValue() instanceof String text ? "\"" + text + "\"" : entry.getValue()))
+                .collect(Collectors.joining(", "));
+        String stagger = show.stagger().isEmpty()
+                ? ""
+                : "\"stagger\": {\"by\": \"" + show.stagger() + "\", \"time\": \"0.8s\"}, ";
+        Path file = Files.writeString(folder.resolve("show.json"), """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": %d, "length": "3s",
+                 "palettes": {"smooth": {"stops": ["#1b2a6b", "#ff9e5e", "#fff1c1"], "mix": "linear"},
+                              "steps": {"stops": ["#ff2040", "#20ff40", "#2040ff"], "step": true}},
+                 "layers": [{"cues": [{"on": ["p0", "p1", "p2"], "spread": "%s", "fit": "%s", "order": "%s", %s
+                   "effect": "%s", "with": {%s}, "opacity": %s,
+                   "fade": {"in": "%sms", "out": "%sms"}}]}]}
+                """.formatted(
+                        RATE,
+                        show.spread(),
+                        show.fit(),
+                        show.order(),
+                        stagger,
+                        show.effect(),
+                        with,
+                        OPACITY,
+                        Math.round(FADE_IN * 1000),
+                        Math.round(FADE_OUT * 1000)));
+        Path out = folder.resolve("out");
+        Ran ran = Ran.with("render", file, "-o", out);
+        assertThat(ran.code()).as(ran.err()).isZero();
+        return Files.readAllBytes(out.resolve("frames.rgb"));
+    }
+
+    private static double[][] frame(Case show, double seconds) {
+        double[][] frame = new double[PLACES.length][3];
+        for (int canvas = 0; canvas < (show.spread().equals("each") ? 3 : 1); canvas++) {
+            RecomputedCanvas laid = canvas(show, canvas);
+            double own = seconds - lag(show.stagger(), canvas);
+            if (own < 0) {
+                continue;
+            }
+            double level = OPACITY * Math.min(1, own / FADE_IN) * Math.min(1, (LENGTH - own) / FADE_OUT);
+            double[][] light =
+                    new RecomputedLight(show.settings(), show.palette(), laid, own, LENGTH).of(show.effect());
+            for (int i = 0; i < light.length; i++) {
+                for (int channel = 0; channel < 3; channel++) {
+                    frame[laid.pixels()[i]][channel] = light[i][channel] * level;
+                }
+            }
+        }
+        return frame;
+    }
+
+    private static RecomputedCanvas canvas(Case show, int number) {
+        boolean each = show.spread().equals("each");
+        int[] pixels = IntStream.range(
+                        each ? FIRST_OF_PROP[number] : 0, each ? FIRST_OF_PROP[number + 1] : PLACES.length)
+                .toArray();
+        int[] member = IntStream.of(pixels)
+                .map(p -> p < FIRST_OF_PROP[1] ? 0 : p < FIRST_OF_PROP[2] ? 1 : 2)
+                .toArray();
+        return RecomputedCanvas.of(PLACES, pixels, member, 3, show.fit(), show.order());
+    }
+
+    /** By "stagger": the middles of the members' boxes, and the middle of the box round these. */
+    private static double lag(String by, int member) {
+        if (by.isEmpty()) {
+            return 0;
+        }
+        double[][] middles = new double[3][3];
+        for (int m = 0; m < 3; m++) {
+            middles[m] = middle(IntStream.range(FIRST_OF_PROP[m], FIRST_OF_PROP[m + 1])
+                    .mapToObj(p -> PLACES[p])
+                    .toList());
+        }
+        double[] all = middle(List.of(middles));
+        double[] key = new double[3];
+        for (int m = 0; m < 3; m++) {
+            double x = middles[m][0] - all[0];
+            double y = middles[m][1] - all[1];
+            double away = Math.hypot(Math.hypot(x, y), middles[m][2] - all[2]);
+            key[m] = switch (by) {
+                case "members" -> m;
+                case "right" -> x;
+                case "left" -> -x;
+                case "up" -> y;
+                case "down" -> -y;
+                case "outward" -> away;
+                case "inward" -> -away;
+                default -> RecomputedCanvas.clock(x, y, 1e-9);
+            };
+        }
+        if (by.equals("members") || by.equals("clockwise")) {
+            return 0.8 * key[member];
+        }
+        double low = Math.min(key[0], Math.min(key[1], key[2]));
+        double high = Math.max(key[0], Math.max(key[1], key[2]));
+        return 0.8 * Math.rint((key[member] - low) / (high - low) * 1e6) / 1e6;
+    }
+
+    private static double[] middle(List<double[]> places) {
+        return IntStream.range(0, 3)
+                .mapToDouble(axis -> {
+                    double low = places.stream().mapToDouble(p -> p[axis]).min().orElseThrow();
+                    double high =
+                            places.stream().mapToDouble(p -> p[axis]).max().orElseThrow();
+                    return (low + high) / 2;
+                })
+                .toArray();
+    }
+
+    private static double[][] places() {
+        List<double[]> places = new ArrayList<>();
+        for (int i = 0; i < 11; i++) {
+            double angle = 0.3 + i * 0.31 + i * i * 0.007;
+            places.add(new double[] {rounded(190 * Math.cos(angle)), rounded(140 * Math.sin(angle)), 7.5 * i});
+        }
+        for (int i = 0; i < 20; i++) {
+            places.add(new double[] {400 + i % 5 * 30, 50 + i / 5 * 45, 0});
+        }
+        for (int i = 0; i < 7; i++) {
+            places.add(new double[] {-300 + 11 * i, -90 + 23 * i, 20});
+        }
+        return places.toArray(double[][]::new);
+    }
+
+    private static double rounded(double value) {
+        return Math.rint(value * 8) / 8;
+    }
+}
