@@ -9,10 +9,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
+import org.duskloom.engine.effect.EffectRegistry;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -119,6 +123,35 @@ class DocsTest {
             before = seen;
         }
         assertThat(before).isEqualTo(5);
+    }
+
+    /** Every package of the engine has a line, in the order that the architecture test holds; and of the effects every shared one. */
+    @Test
+    void everyPackageHasALineForDevelopers() throws IOException {
+        String guide = Guide.of("DEVELOPERS.md").text();
+        assertThat(firstCells(guide, "| engine package |"))
+                .containsExactlyInAnyOrderElementsOf(packages("engine/src/main/java/org/duskloom/engine"));
+        Set<String> shared = new TreeSet<>(packages("effects/src/main/java/org/duskloom/effects"));
+        shared.removeAll(EffectRegistry.installed().names());
+        assertThat(firstCells(guide, "| effects package |")).containsExactlyInAnyOrderElementsOf(shared);
+    }
+
+    private static List<String> firstCells(String text, String header) {
+        String table = text.substring(text.indexOf(header), text.indexOf("\n\n", text.indexOf(header)));
+        return Pattern.compile("^\\| `([\\w.]+)` \\|", Pattern.MULTILINE)
+                .matcher(table)
+                .results()
+                .map(row -> row.group(1))
+                .toList();
+    }
+
+    private static Set<String> packages(String root) throws IOException {
+        try (Stream<Path> files = Files.walk(Project.file(root))) {
+            return files.filter(file -> file.endsWith("package-info.java"))
+                    .map(file -> Project.file(root).relativize(file.getParent()).toString())
+                    .map(name -> name.replace('\\', '.').replace('/', '.'))
+                    .collect(Collectors.toCollection(TreeSet::new));
+        }
     }
 
     @Test
