@@ -9,7 +9,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -33,76 +32,16 @@ class RecomputedFramesTest {
 
     private static final int[] FIRST_OF_PROP = {0, 11, 31, 38};
 
-    private static final RecomputedPalette SMOOTH = new RecomputedPalette(false, 0x1b2a6b, 0xff9e5e, 0xfff1c1);
-    private static final RecomputedPalette STEPS = new RecomputedPalette(true, 0xff2040, 0x20ff40, 0x2040ff);
-
     @TempDir
     private Path folder;
 
-    /** A show of one cue; {@code stagger} is the word that it goes by, or nothing. */
-    record Case(String effect, String spread, String fit, String order, String stagger, Map<String, Object> settings) {
-        RecomputedPalette palette() {
-            return settings.get("palette").equals("steps") ? STEPS : SMOOTH;
-        }
-    }
-
-    static Stream<Case> shows() {
-        List<Case> shows = new ArrayList<>();
-        for (String fit : List.of("contain", "stretch", "none")) {
-            for (String spread : List.of("whole", "each")) {
-                shows.add(show("wash", spread, fit, "wiring", "toward", 37));
-                shows.add(show("wash", spread, fit, "wiring", "from", "centre"));
-                shows.add(show(
-                        "sweep", spread, fit, "wiring", "bands", 2.3, "soft", 0.3, "toward", 201, "every", "1.37s"));
-                shows.add(show("spin", spread, fit, "wiring", "arms", 4, "bend", 0.6, "soft", 0.4, "reverse", true));
-                shows.add(show("spin", spread, fit, "wiring", "x", 0.3, "y", -0.2, "soft", 0.5, "along", "radius"));
-                shows.add(show("radiate", spread, fit, "wiring", "bands", 1.7, "soft", 0.5, "x", 0.1, "every", "1.1s"));
-            }
-        }
-        for (String order : List.of("wiring", "right", "up", "outward", "clockwise", "members")) {
-            for (String spread : List.of("whole", "each")) {
-                shows.add(show(
-                        "chase", spread, "contain", order, "heads", 2, "tail", 0.8, "phase", 0.013, "passes", 2.7));
-                shows.add(show("pile", spread, "contain", order, "lights", 5, "every", "1.43s"));
-            }
-        }
-        for (String then : List.of("again", "back", "through", "stay")) {
-            for (boolean reverse : new boolean[] {false, true}) {
-                shows.add(show(
-                        "pile", "each", "contain", "wiring", "lights", 7, "along", "light", "then", then, "every",
-                        "1.3s", "reverse", reverse));
-                shows.add(show(
-                        "pile", "whole", "contain", "wiring", "lights", 3, "ground", "end", "steady", "time", "then",
-                        then, "every", "1.3s", "phase", -0.37, "reverse", reverse));
-            }
-        }
-        for (String along : List.of("pass", "level", "turn")) {
-            for (boolean reverse : new boolean[] {false, true}) {
-                shows.add(show(
-                        "swell", "whole", "contain", "wiring", "attack", 0.2, "hold", 0.3, "decay", 0.4, "easing",
-                        "linear", "along", along, "low", 0.15, "every", "0.77s", "reverse", reverse));
-            }
-        }
-        for (String by : List.of("members", "right", "left", "up", "down", "outward", "inward", "clockwise")) {
-            Case plain = show("sweep", "each", "contain", "wiring", "soft", 0.4, "every", "1.37s");
-            shows.add(new Case("sweep", "each", "contain", "wiring", by, plain.settings()));
-        }
-        return shows.stream();
-    }
-
-    private static Case show(String effect, String spread, String fit, String order, Object... namesAndValues) {
-        Map<String, Object> settings = new java.util.TreeMap<>();
-        for (int i = 0; i < namesAndValues.length; i += 2) {
-            settings.put((String) namesAndValues[i], namesAndValues[i + 1]);
-        }
-        boolean stepped = "turn".equals(settings.get("along"));
-        settings.put("palette", stepped ? "steps" : "smooth");
-        return new Case(effect, spread, fit, order, "", settings);
+    static Stream<RecomputedShow> shows() {
+        return RecomputedShow.all();
     }
 
     @ParameterizedTest
     @MethodSource("shows")
-    void framesAreWhatThePageSays(Case show) throws IOException {
+    void framesAreWhatThePageSays(RecomputedShow show) throws IOException {
         byte[] rendered = rendered(show);
         int frames = (int) (LENGTH * RATE);
         assertThat(rendered).hasSize(frames * PLACES.length * 3);
@@ -122,7 +61,7 @@ class RecomputedFramesTest {
         assertThat(lit[0]).isTrue();
     }
 
-    private byte[] rendered(Case show) throws IOException {
+    private byte[] rendered(RecomputedShow show) throws IOException {
         StringBuilder map = new StringBuilder("prop,pixel,x,y,z\n");
         for (int prop = 0; prop < 3; prop++) {
             for (int pixel = FIRST_OF_PROP[prop]; pixel < FIRST_OF_PROP[prop + 1]; pixel++) {
@@ -168,7 +107,7 @@ class RecomputedFramesTest {
         return Files.readAllBytes(out.resolve("frames.rgb"));
     }
 
-    private static double[][] frame(Case show, double seconds) {
+    private static double[][] frame(RecomputedShow show, double seconds) {
         double[][] frame = new double[PLACES.length][3];
         for (int canvas = 0; canvas < (show.spread().equals("each") ? 3 : 1); canvas++) {
             RecomputedCanvas laid = canvas(show, canvas);
@@ -188,7 +127,7 @@ class RecomputedFramesTest {
         return frame;
     }
 
-    private static RecomputedCanvas canvas(Case show, int number) {
+    private static RecomputedCanvas canvas(RecomputedShow show, int number) {
         boolean each = show.spread().equals("each");
         int[] pixels = IntStream.range(
                         each ? FIRST_OF_PROP[number] : 0, each ? FIRST_OF_PROP[number + 1] : PLACES.length)

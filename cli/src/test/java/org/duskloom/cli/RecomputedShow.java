@@ -1,0 +1,78 @@
+package org.duskloom.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/**
+ * A show of one cue, to be computed anew.
+ *
+ * @param stagger the word that its members start by, or nothing
+ * @param settings numbers, truths, and words as texts
+ */
+record RecomputedShow(
+        String effect, String spread, String fit, String order, String stagger, Map<String, Object> settings) {
+    private static final RecomputedPalette SMOOTH = new RecomputedPalette(false, 0x1b2a6b, 0xff9e5e, 0xfff1c1);
+    private static final RecomputedPalette STEPS = new RecomputedPalette(true, 0xff2040, 0x20ff40, 0x2040ff);
+
+    RecomputedPalette palette() {
+        return settings.get("palette").equals("steps") ? STEPS : SMOOTH;
+    }
+
+    static Stream<RecomputedShow> all() {
+        List<RecomputedShow> shows = new ArrayList<>();
+        for (String fit : List.of("contain", "stretch", "none")) {
+            for (String spread : List.of("whole", "each")) {
+                shows.add(show("wash", spread, fit, "wiring", "toward", 37));
+                shows.add(show("wash", spread, fit, "wiring", "from", "centre"));
+                shows.add(show(
+                        "sweep", spread, fit, "wiring", "bands", 2.3, "soft", 0.3, "toward", 201, "every", "1.37s"));
+                shows.add(show("spin", spread, fit, "wiring", "arms", 4, "bend", 0.6, "soft", 0.4, "reverse", true));
+                shows.add(show("spin", spread, fit, "wiring", "x", 0.3, "y", -0.2, "soft", 0.5, "along", "radius"));
+                shows.add(show("radiate", spread, fit, "wiring", "bands", 1.7, "soft", 0.5, "x", 0.1, "every", "1.1s"));
+            }
+        }
+        for (String order : List.of("wiring", "right", "up", "outward", "clockwise", "members")) {
+            for (String spread : List.of("whole", "each")) {
+                shows.add(show(
+                        "chase", spread, "contain", order, "heads", 2, "tail", 0.8, "phase", 0.013, "passes", 2.7));
+                shows.add(show("pile", spread, "contain", order, "lights", 5, "every", "1.43s"));
+            }
+        }
+        for (String then : List.of("again", "back", "through", "stay")) {
+            for (boolean reverse : new boolean[] {false, true}) {
+                shows.add(show(
+                        "pile", "each", "contain", "wiring", "lights", 7, "along", "light", "then", then, "every",
+                        "1.3s", "reverse", reverse));
+                shows.add(show(
+                        "pile", "whole", "contain", "wiring", "lights", 3, "ground", "end", "steady", "time", "then",
+                        then, "every", "1.3s", "phase", -0.37, "reverse", reverse));
+            }
+        }
+        for (String along : List.of("pass", "level", "turn")) {
+            for (boolean reverse : new boolean[] {false, true}) {
+                shows.add(show(
+                        "swell", "whole", "contain", "wiring", "attack", 0.2, "hold", 0.3, "decay", 0.4, "easing",
+                        "linear", "along", along, "low", 0.15, "every", "0.77s", "reverse", reverse));
+            }
+        }
+        for (String by : List.of("members", "right", "left", "up", "down", "outward", "inward", "clockwise")) {
+            RecomputedShow plain = show("sweep", "each", "contain", "wiring", "soft", 0.4, "every", "1.37s");
+            shows.add(new RecomputedShow("sweep", "each", "contain", "wiring", by, plain.settings()));
+        }
+        return shows.stream();
+    }
+
+    private static RecomputedShow show(
+            String effect, String spread, String fit, String order, Object... namesAndValues) {
+        Map<String, Object> settings = new TreeMap<>();
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            settings.put((String) namesAndValues[i], namesAndValues[i + 1]);
+        }
+        boolean stepped = "turn".equals(settings.get("along"));
+        settings.put("palette", stepped ? "steps" : "smooth");
+        return new RecomputedShow(effect, spread, fit, order, "", settings);
+    }
+}
