@@ -15,6 +15,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.font;
     exports org.duskloom.engine.format;
     exports org.duskloom.engine.frame;
+    exports org.duskloom.engine.geometry;
     exports org.duskloom.engine.group;
     exports org.duskloom.engine.live;
     exports org.duskloom.engine.map;

@@ -1,10 +1,10 @@
 package org.duskloom.effects.drift;
 
 import org.duskloom.effects.kit.Dial;
-import org.duskloom.effects.kit.Direction;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.geometry.Degrees;
 
 /**
  * Where each pixel lies in the noise when no pass has gone by, in cells of the first octave. Can be shared by threads if
@@ -44,8 +44,8 @@ final class NoisePlaces {
 
     /** Goes to an instant; not to be called of shared places. */
     void measure(double seconds) {
-        double cosine = Direction.cosine(toward.at(seconds));
-        double sine = Direction.sine(toward.at(seconds));
+        double cosine = Degrees.cosine(toward.at(seconds));
+        double sine = Degrees.sine(toward.at(seconds));
         double sliding = wind.at(seconds);
         double changing = Math.sqrt(1 - sliding * sliding);
         double cellsPerUnit = scale.at(seconds) / 2;

@@ -2,11 +2,11 @@ package org.duskloom.effects.festoon;
 
 import java.util.Arrays;
 import org.duskloom.effects.kit.Dial;
-import org.duskloom.effects.kit.Direction;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.effects.kit.SharePlane;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.geometry.Degrees;
 
 /**
  * How far each pixel hangs from the festoon of its member, and where along it.
@@ -128,8 +128,8 @@ final class Hanging implements SharePlane {
     }
 
     private void turn(double towardDegrees) {
-        double cosine = Direction.cosine(towardDegrees);
-        double sine = Direction.sine(towardDegrees);
+        double cosine = Degrees.cosine(towardDegrees);
+        double sine = Degrees.sine(towardDegrees);
         Arrays.fill(extents, Double.POSITIVE_INFINITY);
         for (int member = 0; member < canvas.memberCount(); member++) {
             Arrays.fill(extents, 4 * member + 2, 4 * member + 4, Double.NEGATIVE_INFINITY);

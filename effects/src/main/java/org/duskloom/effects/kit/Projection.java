@@ -2,6 +2,7 @@ package org.duskloom.effects.kit;
 
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.NumberSetting;
+import org.duskloom.engine.geometry.Degrees;
 
 /**
  * Where each pixel lies along a direction, as a share of the range that the pixels of its member have in that direction: 0
@@ -88,8 +89,8 @@ public final class Projection {
         void project(double towardDegrees) {
             double[] x = canvas.x();
             double[] y = canvas.y();
-            double towardX = Direction.cosine(towardDegrees);
-            double towardY = Direction.sine(towardDegrees);
+            double towardX = Degrees.cosine(towardDegrees);
+            double towardY = Degrees.sine(towardDegrees);
             for (int pixel = 0; pixel < along.length; pixel++) {
                 along[pixel] = x[pixel] * towardX + y[pixel] * towardY;
             }

@@ -1,13 +1,13 @@
 package org.duskloom.effects.lettering;
 
 import org.duskloom.effects.kit.Dial;
-import org.duskloom.effects.kit.Direction;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.area.LightField;
 import org.duskloom.effects.kit.area.Placing;
 import org.duskloom.effects.kit.area.Pose;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Settings;
+import org.duskloom.engine.geometry.Degrees;
 
 /**
  * Where a line of text lies by the settings of {@link Lettering}. Unless it shall move smoothly, or changes its size, or lies
@@ -41,8 +41,8 @@ final class LetterPlacing implements Placing {
         turn = Dial.of(settings, Lettering.TURN);
         toward = Dial.of(settings, Lettering.TOWARD);
         up = Dial.of(settings, Lettering.UP);
-        lying = Direction.cosine(turn.at(0)) == 0;
-        boolean upright = turn.isConstant() && (lying || Direction.sine(turn.at(0)) == 0);
+        lying = Degrees.cosine(turn.at(0)) == 0;
+        boolean upright = turn.isConstant() && (lying || Degrees.sine(turn.at(0)) == 0);
         snapping = !settings.value(Lettering.SMOOTH) && upright && size.isConstant();
         sizeRange = size.keyRange();
     }
@@ -100,8 +100,8 @@ final class LetterPlacing implements Placing {
         pose.turn(turn.at(seconds));
         double degrees = toward.at(seconds);
         double passed = still ? 0 : (2 * motion.passed(time) - 1) * wayOut(field, width, height, degrees, seconds);
-        double right = passed * Direction.cosine(degrees);
-        double upward = passed * Direction.cosine(degrees - 90) + up.at(seconds) * field.height();
+        double right = passed * Degrees.cosine(degrees);
+        double upward = passed * Degrees.cosine(degrees - 90) + up.at(seconds) * field.height();
         if (snapped) {
             snap(right, upward, width, height, field, pose);
         } else {
@@ -111,19 +111,19 @@ final class LetterPlacing implements Placing {
 
     /** How far from the middle of the field the middle of a capital is when the line has just left. */
     private double wayOut(LightField field, double width, double height, double towardDegrees, double seconds) {
-        double wayX = Math.abs(Direction.cosine(towardDegrees));
-        double wayY = Math.abs(Direction.cosine(towardDegrees - 90));
+        double wayX = Math.abs(Degrees.cosine(towardDegrees));
+        double wayY = Math.abs(Degrees.cosine(towardDegrees - 90));
         double fromTurn = towardDegrees - turn.at(seconds);
-        double along = Math.abs(Direction.cosine(fromTurn));
-        double across = Math.abs(Direction.cosine(fromTurn - 90));
+        double along = Math.abs(Degrees.cosine(fromTurn));
+        double across = Math.abs(Degrees.cosine(fromTurn - 90));
         double fromAnchor = 2 * Math.max(anchorY(), 1 - anchorY());
         return (wayX * field.width() + wayY * field.height() + along * width + across * height * fromAnchor) / 2;
     }
 
     /** Moves the anchor near to a place, such that the picture begins at whole lights. */
     private void snap(double right, double upward, double width, double height, LightField field, Pose pose) {
-        double cosine = Direction.cosine(turn.at(0));
-        double sine = Direction.cosine(turn.at(0) - 90);
+        double cosine = Degrees.cosine(turn.at(0));
+        double sine = Degrees.cosine(turn.at(0) - 90);
         double spanX = lying ? height : width;
         double spanY = lying ? width : height;
         // Where the middle of the picture lies, as seen from its anchor.

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** What the effects' code may use, and what it may not. */
 class ArchitectureTest {
-    private static final List<String> KNOWN = List.of("effect", "color", "font", "random", "time", "problem");
+    private static final List<String> KNOWN =
+            List.of("effect", "color", "font", "geometry", "random", "time", "problem");
     private static final JavaClasses EFFECTS = new ClassFileImporter().importPath(Path.of("target", "classes"));
 
     static Stream<ArchRule> rules() {

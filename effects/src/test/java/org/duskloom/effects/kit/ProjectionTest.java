@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.assertj.core.data.Offset;
 import org.duskloom.effects.Canvases;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.geometry.Degrees;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -60,11 +61,11 @@ class ProjectionTest {
         assertThat(vector(90)).containsExactly(0, 1);
         assertThat(vector(-180)).containsExactly(-1, 0);
         assertThat(vector(630)).containsExactly(0, -1);
-        assertThat(Direction.cosine(60)).isCloseTo(0.5, within(1e-15));
-        assertThat(Direction.sine(30)).isCloseTo(0.5, within(1e-15));
+        assertThat(Degrees.cosine(60)).isCloseTo(0.5, within(1e-15));
+        assertThat(Degrees.sine(30)).isCloseTo(0.5, within(1e-15));
     }
 
     private static double[] vector(double degrees) {
-        return new double[] {Direction.cosine(degrees), Direction.sine(degrees)};
+        return new double[] {Degrees.cosine(degrees), Degrees.sine(degrees)};
     }
 }

@@ -5,6 +5,7 @@ import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.document.DeclaredObject;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ValueKind;
+import org.duskloom.engine.geometry.Degrees;
 
 /**
  * {@code helix}: pixels wound round an upright axis, as on a mast or a cone, from the bottom up, evenly along the wire.

@@ -2,6 +2,7 @@ package org.duskloom.engine.display;
 
 import java.util.Optional;
 import java.util.Properties;
+import org.duskloom.engine.geometry.Degrees;
 import org.duskloom.engine.map.Positions;
 import org.joml.Matrix4d;
 import org.joml.Vector3d;

@@ -1,5 +1,7 @@
 package org.duskloom.engine.display;
 
+import org.duskloom.engine.geometry.Degrees;
+
 /** A place, in a shape's own axes or on the stage. */
 record Point(double x, double y, double z) {
     static final Point ORIGIN = new Point(0, 0, 0);

@@ -21,6 +21,7 @@ class ArchitectureTest {
             "font",
             "time",
             "color",
+            "geometry",
             "map",
             "group",
             "wire",

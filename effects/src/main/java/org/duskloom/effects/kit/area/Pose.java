@@ -1,6 +1,6 @@
 package org.duskloom.effects.kit.area;
 
-import org.duskloom.effects.kit.Direction;
+import org.duskloom.engine.geometry.Degrees;
 
 /** How a picture lies at an instant: its size, its turn, and where its anchor is. Reused from frame to frame. */
 public final class Pose {
@@ -19,8 +19,8 @@ public final class Pose {
 
     /** Turns the picture about its anchor, counter-clockwise; exact at the quarter turns. */
     public void turn(double degrees) {
-        cosine = Direction.cosine(degrees);
-        sine = Direction.cosine(degrees - 90);
+        cosine = Degrees.cosine(degrees);
+        sine = Degrees.cosine(degrees - 90);
     }
 
     /** Puts the picture's anchor there, in canvas units from the middle of the field. */
