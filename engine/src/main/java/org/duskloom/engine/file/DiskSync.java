@@ -2,10 +2,13 @@ package org.duskloom.engine.file;
 
 import java.io.IOException;
 import java.io.InterruptedIOException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -27,19 +30,15 @@ final class DiskSync {
 
     /** @throws IOException if one cannot be brought there: some file systems tell of a full disk this late */
     void bringToDisk(List<StagedTarget> targets) throws IOException {
-        List<Callable<Void>> files = new ArrayList<>();
-        List<Path> folders = new ArrayList<>();
-        for (StagedTarget target : targets) {
-            Path fresh = target.workplace().fresh();
-            if (target.isFolder()) {
-                list(target).forEach(file -> files.add(sync(target, file)));
-                folders.add(fresh);
-            } else {
-                files.add(sync(target, fresh));
+        List<StagedTarget> files =
+                targets.stream().filter(target -> !target.isFolder()).toList();
+        syncAll(files.iterator(), file -> sync(file, file.workplace().fresh()));
+        for (StagedTarget folder : targets) {
+            if (folder.isFolder()) {
+                syncFiles(folder);
+                syncFolder(folder.workplace().fresh());
             }
         }
-        runAll(files);
-        folders.forEach(this::syncFolder);
     }
 
     /** Not every file system can, and then nothing better is to be had. */
@@ -51,23 +50,24 @@ final class DiskSync {
         }
     }
 
-    private List<Path> list(StagedTarget target) throws IOException {
+    private void syncFiles(StagedTarget folder) throws IOException {
+        DirectoryStream<Path> files;
         try {
-            return calls.list(target.workplace().fresh());
+            files = calls.stream(folder.workplace().fresh());
         } catch (IOException fault) {
-            throw faultOf(target, fault);
+            throw faultOf(folder, fault);
+        }
+        try (files) {
+            syncAll(files.iterator(), file -> sync(folder, file));
         }
     }
 
-    private Callable<Void> sync(StagedTarget target, Path file) {
-        return () -> {
-            try {
-                calls.sync(file);
-                return null;
-            } catch (IOException fault) {
-                throw faultOf(target, fault);
-            }
-        };
+    private void sync(StagedTarget target, Path file) throws IOException {
+        try {
+            calls.sync(file);
+        } catch (IOException fault) {
+            throw faultOf(target, fault);
+        }
     }
 
     private static IOException faultOf(StagedTarget target, IOException fault) {
@@ -80,14 +80,23 @@ final class DiskSync {
                 : OutputFault.of("cannot write", target.asked(), fault);
     }
 
-    private static void runAll(List<Callable<Void>> files) throws IOException {
-        if (files.isEmpty()) {
-            return;
-        }
-        ExecutorService threads = Executors.newFixedThreadPool(Math.min(AT_A_TIME, files.size()));
+    /** Syncs one thing. */
+    @FunctionalInterface
+    private interface Syncing<T> {
+        void sync(T thing) throws IOException;
+    }
+
+    private static <T> void syncAll(Iterator<T> things, Syncing<T> syncing) throws IOException {
+        Callable<Void> worker = () -> {
+            for (Optional<T> thing = next(things); thing.isPresent(); thing = next(things)) {
+                syncing.sync(thing.get());
+            }
+            return null;
+        };
+        ExecutorService threads = Executors.newFixedThreadPool(AT_A_TIME);
         try {
-            for (Future<Void> file : threads.invokeAll(files)) {
-                file.get();
+            for (Future<Void> done : threads.invokeAll(Collections.nCopies(AT_A_TIME, worker))) {
+                done.get();
             }
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
@@ -99,10 +108,16 @@ final class DiskSync {
         }
     }
 
+    private static <T> Optional<T> next(Iterator<T> things) {
+        synchronized (things) {
+            return things.hasNext() ? Optional.of(things.next()) : Optional.empty();
+        }
+    }
+
     private static IOException rethrown(Throwable cause) {
         if (cause instanceof Error error) {
             throw error;
         }
-        return cause instanceof IOException fault ? fault : new IOException(cause);
+        return cause instanceof IOException fault ? fault : new IOException(cause.getMessage(), cause);
     }
 }

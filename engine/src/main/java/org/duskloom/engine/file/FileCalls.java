@@ -3,6 +3,7 @@ package org.duskloom.engine.file;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -41,6 +42,9 @@ interface FileCalls {
 
     /** What stands in a folder, in no order. */
     List<Path> list(Path folder) throws IOException;
+
+    /** The same of a folder with very many files, one after the other. */
+    DirectoryStream<Path> stream(Path folder) throws IOException;
 
     /** Lets one file be read and written by those who may the other. */
     void copyPermissions(Path from, Path to) throws IOException;

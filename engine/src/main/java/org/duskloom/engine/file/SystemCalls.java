@@ -3,6 +3,7 @@ package org.duskloom.engine.file;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -71,6 +72,11 @@ final class SystemCalls implements FileCalls {
         try (Stream<Path> entries = Files.list(folder)) {
             return entries.toList();
         }
+    }
+
+    @Override
+    public DirectoryStream<Path> stream(Path folder) throws IOException {
+        return Files.newDirectoryStream(folder);
     }
 
     @Override

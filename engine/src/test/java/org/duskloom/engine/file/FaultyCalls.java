@@ -3,6 +3,7 @@ package org.duskloom.engine.file;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.DirectoryStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -128,6 +129,12 @@ final class FaultyCalls implements FileCalls {
     public List<Path> list(Path folder) throws IOException {
         before("list", folder);
         return system.list(folder);
+    }
+
+    @Override
+    public DirectoryStream<Path> stream(Path folder) throws IOException {
+        before("stream", folder);
+        return system.stream(folder);
     }
 
     @Override
