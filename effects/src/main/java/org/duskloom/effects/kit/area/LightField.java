@@ -72,11 +72,6 @@ public record LightField(
                 cellHeight);
     }
 
-    /** The longer side. */
-    double longerSide() {
-        return Math.max(width, height);
-    }
-
     /** From the least to the greatest of some values; 0 to 0 if there are none. */
     private record Span(double low, double high) {
         static Span of(double[] values) {

@@ -59,11 +59,6 @@ final class SummedLight {
         return image.height();
     }
 
-    /** What a table takes, in bytes, for a pixel of a picture. */
-    static int bytesOfAPixel() {
-        return CHANNELS * (Float.BYTES + Double.BYTES);
-    }
-
     /**
      * Adds up the light in a box, each pixel by how much of it lies within. Where the picture does not repeat, no box may reach
      * over its edges; where it does, none may be larger than it.
