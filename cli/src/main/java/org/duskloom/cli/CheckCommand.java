@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -87,7 +88,7 @@ final class CheckCommand implements Callable<Integer> {
     }
 
     private String summary(CheckedFile file) {
-        String heading = files.size() == 1 ? "" : file.path() + ":" + System.lineSeparator();
+        String heading = files.size() == 1 ? "" : Quoted.plain(file.path().toString()) + ":" + System.lineSeparator();
         return heading + file.summary();
     }
 }

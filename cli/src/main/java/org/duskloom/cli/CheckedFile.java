@@ -115,6 +115,9 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
     }
 
     private static void line(StringBuilder text, String name, Object value) {
-        text.append(name).append(" ".repeat(9 - name.length())).append(value).append(System.lineSeparator());
+        text.append(name)
+                .append(" ".repeat(9 - name.length()))
+                .append(Quoted.plain(value.toString()))
+                .append(System.lineSeparator());
     }
 }

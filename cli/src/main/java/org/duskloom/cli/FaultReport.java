@@ -1,6 +1,9 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.util.stream.Stream;
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.ReaderGoneException;
 import picocli.CommandLine;
@@ -33,9 +36,15 @@ final class FaultReport implements IExecutionExceptionHandler {
         boolean debug = command.getParseResult().hasMatchedOption("--debug") || parsed.hasMatchedOption("--debug");
         streams.tell("duskloom: " + text(fault, debug));
         if (debug) {
-            fault.printStackTrace(streams.err());
+            trace(fault).forEach(streams::tell);
         }
         return ExitCode.FAILED;
+    }
+
+    private static Stream<String> trace(Exception fault) {
+        StringWriter text = new StringWriter();
+        fault.printStackTrace(new PrintWriter(text, true));
+        return text.toString().lines().map(line -> line.replace("\t", "    "));
     }
 
     /** The standard output did not take the help. */

@@ -27,7 +27,7 @@ final class ProblemPrinter {
             text.append(line(problem, streams.traits().errColored())).append(System.lineSeparator());
         }
         more(problems).ifPresent(line -> text.append(line).append(System.lineSeparator()));
-        streams.tell(text.append(count(listed, problems)).toString());
+        streams.tellPainted(text.append(count(listed, problems)).toString());
     }
 
     private static String line(Problem problem, boolean colored) {

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
+import org.duskloom.engine.text.Quoted;
 
 /** Where the program writes: results to the standard output, everything for people to the standard error stream. */
 final class Streams {
@@ -60,9 +61,14 @@ final class Streams {
         }
     }
 
-    /** Writes a line for people. */
+    /** Writes a line for people. What cannot be seen is escaped: names of files may hold anything. */
     void tell(String line) {
-        err.println(line);
+        tellPainted(Quoted.plain(line));
+    }
+
+    /** Writes lines for people in which only the program's own colours are left to be hidden. */
+    void tellPainted(String lines) {
+        err.println(lines);
     }
 
     /** For what is more than a line: progress, stack traces. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** The lines of a BDF file, one after the other: a keyword and its values. Comments and empty lines are passed over. */
 final class BdfLines {
@@ -61,7 +62,7 @@ final class BdfLines {
         } catch (NumberFormatException e) {
             // Said below.
         }
-        error(keyword + " has \"" + rest + "\"", "it needs " + meaning);
+        error(keyword + " has " + Quoted.of(rest), "it needs " + meaning);
         return Optional.empty();
     }
 

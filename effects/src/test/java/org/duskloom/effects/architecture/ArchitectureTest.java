@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What the effects' code may use, and what it may not. */
 class ArchitectureTest {
     private static final List<String> KNOWN =
-            List.of("effect", "color", "font", "geometry", "random", "time", "problem");
+            List.of("effect", "color", "font", "geometry", "random", "time", "problem", "text");
     private static final JavaClasses EFFECTS = new ClassFileImporter().importPath(Path.of("target", "classes"));
 
     static Stream<ArchRule> rules() {

@@ -75,12 +75,12 @@ final class Suggestions {
             return "";
         }
         return NearestName.of(wrong, names)
-                .map(near -> "did you mean \"" + prefix + near + "\"?")
+                .map(near -> "did you mean " + Quoted.of(prefix + near) + "?")
                 .orElseGet(() -> "known: " + shown(names));
     }
 
     private static String shown(Collection<String> names) {
-        String some = String.join(", ", names.stream().limit(MAX_SHOWN).toList());
+        String some = Quoted.choices(names.stream().limit(MAX_SHOWN).toList());
         return names.size() > MAX_SHOWN ? some + " and " + (names.size() - MAX_SHOWN) + " more" : some;
     }
 }

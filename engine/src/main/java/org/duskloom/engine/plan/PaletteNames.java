@@ -21,7 +21,7 @@ final class PaletteNames {
             return Optional.of(Palette.evenly(List.of(CssColor.parse(word.value())), PaletteStyle.SMOOTH));
         } catch (TextFormatException e) {
             String hint = NearestName.of(word.value(), palettes)
-                    .map(near -> "did you mean the palette \"" + near + "\"?")
+                    .map(near -> "did you mean the palette " + Quoted.of(near) + "?")
                     .orElse(e.hint());
             problems.error(
                     word.location(),

@@ -2,6 +2,7 @@ package org.duskloom.engine.problem;
 
 import java.util.Comparator;
 import java.util.Objects;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * A place in an input file.
@@ -29,12 +30,13 @@ public record Location(String file, int line, int column) implements Comparable<
         return FILE_ORDER.compare(this, other);
     }
 
-    /** {@code file:line:column}, or less where less is known. */
+    /** {@code file:line:column}, or less where less is known; what cannot be seen in the file's name is escaped. */
     @Override
     public String toString() {
+        String shown = Quoted.plain(file);
         if (line == 0) {
-            return file;
+            return shown;
         }
-        return column == 0 ? file + ":" + line : file + ":" + line + ":" + column;
+        return column == 0 ? shown + ":" + line : shown + ":" + line + ":" + column;
     }
 }

@@ -3,6 +3,7 @@ package org.duskloom.engine.problem;
 import java.util.Collection;
 import java.util.Locale;
 import java.util.Optional;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * Finds the name that was probably meant. Distance is the restricted edit distance of insertions, deletions,
@@ -34,9 +35,9 @@ public final class NearestName {
     public static String hint(String wrong, Collection<String> allowed) {
         Optional<String> nearest = of(wrong, allowed);
         if (nearest.isPresent()) {
-            return "did you mean \"" + nearest.get() + "\"?";
+            return "did you mean " + Quoted.of(nearest.get()) + "?";
         }
-        return allowed.isEmpty() || allowed.size() > 40 ? "" : "allowed: " + String.join(", ", allowed);
+        return allowed.isEmpty() || allowed.size() > 40 ? "" : "allowed: " + Quoted.choices(allowed);
     }
 
     static int distance(String a, String b) {

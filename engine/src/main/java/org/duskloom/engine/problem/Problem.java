@@ -1,9 +1,11 @@
 package org.duskloom.engine.problem;
 
 import java.util.Objects;
+import org.duskloom.engine.text.Quoted;
 
 /**
- * One thing that is wrong or doubtful in an input.
+ * One thing that is wrong or doubtful in an input. Texts of the input may stand in it anywhere: what cannot be seen, line ends
+ * and control characters above all, is escaped, so that a problem is one line and can do nothing to a terminal.
  *
  * @param severity whether it stops the run
  * @param location where it stands
@@ -14,8 +16,8 @@ public record Problem(Severity severity, Location location, String message, Stri
     public Problem {
         Objects.requireNonNull(severity, "severity");
         Objects.requireNonNull(location, "location");
-        Objects.requireNonNull(message, "message");
-        Objects.requireNonNull(hint, "hint");
+        message = Quoted.plain(message);
+        hint = Quoted.plain(hint);
     }
 
     /** {@code file:line:column: error: message; hint} on one line. */

@@ -1,5 +1,6 @@
 package org.duskloom.engine.text;
 
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -19,6 +20,27 @@ public final class Quoted {
             append(shown, points[i]);
         }
         return shown.append(points.length > LONGEST_SHOWN ? "…\"" : "\"").toString();
+    }
+
+    /**
+     * The text without quotes and at its full length, hidden characters escaped: what stands on one line of a message, and can
+     * do nothing to a terminal.
+     */
+    public static String plain(String text) {
+        if (text.codePoints().noneMatch(Quoted::isHidden)) {
+            return text;
+        }
+        StringBuilder shown = new StringBuilder();
+        text.codePoints().forEach(codePoint -> append(shown, codePoint));
+        return shown.toString();
+    }
+
+    /** Names that may be meant, without quotes, hidden characters escaped; each cut after 60 code points. */
+    public static String choices(Collection<String> names) {
+        return names.stream()
+                .map(Quoted::of)
+                .map(quoted -> quoted.substring(1, quoted.length() - 1))
+                .collect(Collectors.joining(", "));
     }
 
     /** The first of some names, each in double quotes, and how many more there are. */

@@ -2,6 +2,7 @@ package org.duskloom.engine.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -26,5 +27,18 @@ class QuotedTest {
         String daisies = "\ud83c\udf3c".repeat(60);
         assertThat(Quoted.of(daisies)).isEqualTo('"' + daisies + '"');
         assertThat(Quoted.of(daisies + "x")).isEqualTo('"' + daisies + "…\"");
+    }
+
+    @Test
+    void showsAWholeTextOnOneLine() {
+        assertThat(Quoted.plain("fence: \u001b[2J\n\u202e\u009b")).isEqualTo("fence: \\u001b[2J\\u000a\\u202e\\u009b");
+        assertThat(Quoted.plain("x".repeat(100) + " \"ü\" \\")).isEqualTo("x".repeat(100) + " \"ü\" \\");
+    }
+
+    @Test
+    void listsNamesWithoutQuotes() {
+        assertThat(Quoted.choices(List.of("a", "b\u0007", "c".repeat(61))))
+                .isEqualTo("a, b\\u0007, " + "c".repeat(60) + "…");
+        assertThat(Quoted.choices(List.of())).isEmpty();
     }
 }
