@@ -34,10 +34,10 @@ import org.duskloom.engine.effect.TextSetting;
  *
  * <p>Settings: {@code palette}; {@code along} (default {@code "pass"}); {@code attack}, {@code hold} and {@code decay} (shares
  * of the pass, 0 to 1, default 0.5, 0 and 0.5); {@code easing} (of CSS, default {@code ease-in-out}); {@code low} (level
- * between the pulses, 0 to 1, default 0); those of {@link Motion}.
+ * between the swells, 0 to 1, default 0); those of {@link Motion}.
  */
 public final class Swell implements Effect {
-    static final PaletteSetting PALETTE = PaletteSetting.of("palette", "colours of the pulses", "white");
+    static final PaletteSetting PALETTE = PaletteSetting.of("palette", "colours of the swells", "white");
     static final ChoiceSetting ALONG = ChoiceSetting.of(
             "along",
             "whether the palette runs along each pass, follows the level, or its colours take turns from pass to pass",
@@ -52,7 +52,7 @@ public final class Swell implements Effect {
             NumberSetting.of("decay", "share of the pass", 0, 1, 0.5, "how long the light takes to become dark");
     static final TextSetting EASING = Easings.setting("ease-in-out", "how attack and, mirrored, decay go");
     static final NumberSetting LOW =
-            NumberSetting.of("low", "share", 0, 1, 0, "how much light is left between the pulses");
+            NumberSetting.of("low", "share", 0, 1, 0, "how much light is left between the swells");
 
     private static final List<Setting<?>> SETTINGS = Stream.of(
                     List.of(PALETTE, ALONG, ATTACK, HOLD, DECAY, EASING, LOW), Motion.SETTINGS)
