@@ -16,6 +16,7 @@ import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Layer;
 import org.duskloom.engine.timeline.Timeline;
+import org.duskloom.engine.wire.PortChecks;
 
 /**
  * A file that was looked through for problems: a timeline or a display, as its field {@code duskloom} says.
@@ -70,6 +71,7 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         Optional<Display> display = loaded.show().display();
         if (display.isPresent()) {
             DisplayChecks.warnOfBuild(display.get(), problems);
+            PortChecks.warnOfLongLines(display.get().ports(), loaded.plan().rate(), problems);
         } else {
             DisplayChecks.warnOfPlainMap(loaded.show().groups(), problems);
             UnusedGroups.warn(loaded, problems);
@@ -95,6 +97,7 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         line(text, "pixels", loaded.plan().pixelCount());
         line(text, "props", loaded.show().map().props().size());
         line(text, "groups", loaded.show().groups().groupNames().size());
+        loaded.show().display().ifPresent(display -> linePorts(text, display));
         line(text, "frames", loaded.plan().frameCount());
         line(text, "length", timeline.length());
         line(text, "rate", loaded.plan().rate());
@@ -111,7 +114,14 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         line(text, "props", display.props().size());
         line(text, "pixels", display.map().pixelCount());
         line(text, "groups", display.groups().groupNames().size());
+        linePorts(text, display);
         return text.toString();
+    }
+
+    private static void linePorts(StringBuilder text, Display display) {
+        if (!display.ports().isEmpty()) {
+            line(text, "ports", display.ports().ports().size());
+        }
     }
 
     private static void line(StringBuilder text, String name, Object value) {

@@ -3,16 +3,23 @@ package org.duskloom.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.format.Origin;
 import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.packet.StreamLimits;
+import org.duskloom.engine.packet.StreamSource;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlanCompiler;
+import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.render.FrameRenderer;
+import org.duskloom.engine.show.InputFile;
 import org.duskloom.engine.show.Show;
 import org.duskloom.engine.show.ShowReader;
+import org.duskloom.engine.wire.UniverseLayout;
+import org.duskloom.engine.wire.Wiring;
 
 /**
  * A show that was read and compiled without errors.
@@ -38,6 +45,47 @@ record LoadedShow(Path file, Show show, Plan plan) {
     String title() {
         String title = show.timeline().title();
         return title.isBlank() ? file.getFileName().toString() : title;
+    }
+
+    /** What hangs on which port; nothing where its display does not say. */
+    Optional<Wiring> wiring() {
+        return show.display()
+                .filter(display -> !display.ports().isEmpty())
+                .map(display -> new Wiring(display.ports(), display.map()));
+    }
+
+    /** Who sends its packets, with the usual priority and without synchronization: the same for the same input files. */
+    StreamSource streamSource() {
+        String identity =
+                show.files().inputs().stream().map(InputFile::sha256Hex).collect(Collectors.joining("\n"));
+        return new StreamSource(StreamSource.cidOf(identity), title(), StreamSource.USUAL_PRIORITY, 0);
+    }
+
+    /**
+     * Adds an error if kinds of output are wanted that need ports, and there are none.
+     *
+     * @param what wants them: {@code "--as ports"}
+     */
+    void requirePorts(String what, Problems problems) {
+        if (wiring().isEmpty()) {
+            InputFile pixels = show.files().inputs().get(1);
+            problems.error(
+                    Location.ofFile(pixels.shownName()),
+                    show.display().isPresent()
+                            ? "the display has no \"ports\", and " + what + " needs them"
+                            : "a pixel map has no ports, and " + what + " needs them",
+                    "a display says in \"ports\" which prop hangs on which data output");
+        }
+    }
+
+    /** Adds warnings if its packets are more than their lines carry. */
+    void warnOfStreamLimits(Problems problems) {
+        wiring().map(Wiring::ports)
+                .ifPresent(ports -> StreamLimits.warn(
+                        UniverseLayout.of(ports),
+                        plan.rate(),
+                        ports.ports().get(0).definedAt(),
+                        problems));
     }
 
     /**

@@ -2,25 +2,47 @@ package org.duskloom.cli;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Supplier;
 import org.duskloom.engine.format.NpyKind;
+import org.duskloom.engine.format.OutputKind;
 import org.duskloom.engine.format.OutputRegistry;
+import org.duskloom.engine.format.PortsKind;
 import org.duskloom.engine.format.RgbKind;
 import org.duskloom.engine.format.SinglesKind;
+import org.duskloom.engine.packet.PacketsKind;
+import org.duskloom.engine.packet.StreamSource;
 import org.duskloom.engine.preview.ContactStripKind;
 import org.duskloom.engine.preview.ShownFrames;
 import org.duskloom.engine.preview.TimeStripKind;
 import org.duskloom.engine.proof.StepsKind;
+import org.duskloom.engine.wire.Wiring;
 
 /** The kinds of output that the commands choose from. */
 final class OutputKinds {
-    /** In the order of the help. */
-    static final OutputRegistry ALL = new OutputRegistry(List.of(
-            new RgbKind(),
-            new NpyKind(),
-            new SinglesKind(),
-            ContactStripKind.standard(),
-            new TimeStripKind(OptionalInt.empty(), ShownFrames.USUAL_COLUMNS),
-            new StepsKind()));
+    /** In the order of the help; those that need a display's ports cannot write without one. */
+    static final OutputRegistry ALL = of(OutputKinds::none, OutputKinds::none);
 
     private OutputKinds() {}
+
+    /** The same kinds for a show. */
+    static List<OutputKind> of(LoadedShow show, List<OutputKind> kinds) {
+        OutputRegistry bound = of(() -> show.wiring().orElseThrow(), show::streamSource);
+        return kinds.stream().map(kind -> bound.kind(kind.word())).toList();
+    }
+
+    private static OutputRegistry of(Supplier<Wiring> wiring, Supplier<StreamSource> source) {
+        return new OutputRegistry(List.of(
+                new RgbKind(),
+                new NpyKind(),
+                new SinglesKind(),
+                new PortsKind(wiring),
+                new PacketsKind(wiring, source),
+                ContactStripKind.standard(),
+                new TimeStripKind(OptionalInt.empty(), ShownFrames.USUAL_COLUMNS),
+                new StepsKind()));
+    }
+
+    private static <T> T none() {
+        throw new IllegalStateException("no show");
+    }
 }

@@ -16,6 +16,8 @@ import org.duskloom.engine.format.StreamKind;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.packet.PacketsKind;
+import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.time.FrameSpan;
@@ -38,6 +40,10 @@ import picocli.CommandLine.Option;
             "  npy       frames.npy: an array for NumPy, of the shape (frames, pixels, 3)",
             "  singles   frames/: a file for each frame, 00000000.rgb and so on, each like a",
             "            piece of frames.rgb",
+            "  ports     ports/, patch.csv: the bytes that each port sends, NAME.bin, and",
+            "            which pixel lies where",
+            "  packets   packets.pcap: the whole show as E1.31 packets, for players of",
+            "            captures",
             "The same show gives the same bytes, however it is cut into --frames and on any number of --threads.",
             ""
         },
@@ -67,7 +73,7 @@ final class RenderCommand implements Callable<Integer> {
             paramLabel = "DIR",
             required = true,
             description =
-                    "The folder for the files; made if it is missing. - writes rgb or npy alone, to standard output.")
+                    "The folder for the files; made if it is missing. - writes rgb, npy or packets alone, to standard output.")
     private Path output;
 
     @Option(
@@ -117,6 +123,10 @@ final class RenderCommand implements Callable<Integer> {
         if (loaded.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
+        if (lacksPorts(loaded.get(), kinds)) {
+            return ExitCode.BAD_INPUT;
+        }
+        kinds = OutputKinds.of(loaded.get(), kinds);
         FrameSource source = loaded.get().frames();
         FrameSpan span = span(source.info().showFrames());
         Rendering rendering = new Rendering(source, FrameList.of(span), usedThreads);
@@ -126,6 +136,19 @@ final class RenderCommand implements Callable<Integer> {
             render(loaded.get(), kinds, rendering);
         }
         return ExitCode.DONE;
+    }
+
+    private boolean lacksPorts(LoadedShow loaded, List<OutputKind> kinds) {
+        Problems problems = new Problems();
+        kinds.stream()
+                .filter(OutputKind::needsPorts)
+                .findFirst()
+                .ifPresent(kind -> loaded.requirePorts("--as " + kind.word(), problems));
+        if (kinds.stream().anyMatch(PacketsKind.class::isInstance)) {
+            loaded.warnOfStreamLimits(problems);
+        }
+        ProblemPrinter.print(problems, streams);
+        return problems.hasErrors();
     }
 
     private void pour(StreamKind kind, Rendering rendering) throws IOException, InterruptedException {
@@ -183,7 +206,8 @@ final class RenderCommand implements Callable<Integer> {
 
     private void tellOfOlder(OutputFolder folder, List<OutputKind> written) {
         for (OutputKind kind : OutputKinds.ALL.kinds()) {
-            for (String name : written.contains(kind) ? List.<String>of() : kind.files()) {
+            boolean isNew = written.stream().anyMatch(now -> now.word().equals(kind.word()));
+            for (String name : isNew ? List.<String>of() : kind.files()) {
                 Path older = folder.path(name);
                 if (Files.exists(older)) {
                     streams.tell(older + " is of an earlier rendering; " + remedy(kind));

@@ -214,11 +214,11 @@ class RenderCommandTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-                    rbg     | --as: "rbg" is no kind of output; did you mean "rgb"? allowed: rgb, npy, singles
-                    rgb,mp4 | --as: "mp4" is no kind of output; allowed: rgb, npy, singles
+                    rbg     | --as: "rbg" is no kind of output; did you mean "rgb"? allowed: rgb, npy, singles, ports, packets
+                    rgb,mp4 | --as: "mp4" is no kind of output; allowed: rgb, npy, singles, ports, packets
                     rgb,rgb | --as: "rgb" stands twice
-                    rgb,    | --as: "" is no kind of output; allowed: rgb, npy, singles
-                    steps   | --as: "steps" is no kind of output; allowed: rgb, npy, singles
+                    rgb,    | --as: "" is no kind of output; allowed: rgb, npy, singles, ports, packets
+                    steps   | --as: "steps" is no kind of output; allowed: rgb, npy, singles, ports, packets
                     """)
     void wordsThatAreNoneAreMisuse(String words, String message) throws IOException {
         Path out = folder.resolve("out");
@@ -233,7 +233,8 @@ class RenderCommandTest {
         Ran ran = Ran.with("render", Garden.in(folder), "-o", "-", "--as", "rgb,npy");
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err())
-                .contains("-o - is the standard output, which takes one of rgb or npy; for rgb,npy name a folder\n");
+                .contains(
+                        "-o - is the standard output, which takes one of rgb or npy or packets; for rgb,npy name a folder\n");
     }
 
     /** What the help says of a kind is what the kind says of itself. */

@@ -15,6 +15,7 @@ import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
+import org.duskloom.engine.wire.PortChecks;
 
 /** Looks for what is allowed in a display, but mostly is a slip. Everything it finds is a warning. */
 public final class DisplayChecks {
@@ -31,7 +32,7 @@ public final class DisplayChecks {
     /**
      * Adds a warning for each of these: pixels at one place, once for props that hang there as a whole; a shape that no prop
      * has; a pixel that stands apart from its neighbours, or a step that jumps, in a list of places or a file; props that hang
-     * in the same space; names that differ by upper and lower case only.
+     * in the same space; pixels on no port; names that differ by upper and lower case only.
      */
     public static void warnOfBuild(Display display, Problems problems) {
         BiPredicate<Integer, Integer> overlapping = new PropOverlaps(display.map()).warn(problems);
@@ -41,6 +42,7 @@ public final class DisplayChecks {
             SpacingJumps.warn(shape, problems);
             SimilarNames.warnOfParts(shape, problems);
         }
+        PortChecks.warnOfLoosePixels(display.ports(), display.map(), problems);
         SimilarNames.warnOfShapes(display.shapes(), problems);
         SimilarNames.warnOfAddresses(display.groups(), problems);
     }

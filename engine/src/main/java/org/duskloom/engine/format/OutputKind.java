@@ -24,6 +24,11 @@ public interface OutputKind {
         return true;
     }
 
+    /** Whether it can only be written of a display that says which prop hangs on which port. */
+    default boolean needsPorts() {
+        return false;
+    }
+
     /**
      * How many bytes its files take, so that a disk that is too small is found out before; 0 where that is little or
      * not known.

@@ -33,12 +33,17 @@ public final class PortsKind implements OutputKind {
 
     @Override
     public String help() {
-        return "the bytes that each port sends, and patch.csv, which says which pixel lies where";
+        return "the bytes that each port sends, NAME.bin, and which pixel lies where";
     }
 
     @Override
     public List<String> files() {
-        return List.of(PATCH, PortsSink.FOLDER);
+        return List.of(PortsSink.FOLDER, PATCH);
+    }
+
+    @Override
+    public boolean needsPorts() {
+        return true;
     }
 
     @Override

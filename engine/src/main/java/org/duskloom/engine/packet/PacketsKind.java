@@ -1,6 +1,5 @@
 package org.duskloom.engine.packet;
 
-import java.util.List;
 import java.util.function.Supplier;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.format.StreamKind;
@@ -47,6 +46,11 @@ public final class PacketsKind implements StreamKind {
     }
 
     @Override
+    public boolean needsPorts() {
+        return true;
+    }
+
+    @Override
     public long bytes(RunInfo run) {
         long perFrame = UniverseLayout.of(wiring.get().ports()).stream()
                 .mapToLong(universe -> Capture.HEADER_BYTES + DataPacket.SLOTS_AT + universe.slotCount())
@@ -58,10 +62,5 @@ public final class PacketsKind implements StreamKind {
     @Override
     public FrameSink into(StagedFile file) {
         return new PacketsSink(file, wiring.get(), source.get());
-    }
-
-    @Override
-    public List<String> files() {
-        return List.of(FILE);
     }
 }
