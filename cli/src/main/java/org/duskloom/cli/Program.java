@@ -63,6 +63,7 @@ final class Program implements Runnable {
         commands.put("proof", ProofCommand::new);
         commands.put("sheet", SheetCommand::new);
         commands.put("survey", SurveyCommand::new);
+        commands.put("send", SendCommand::new);
         return commands;
     }
 

@@ -2,12 +2,17 @@ package org.duskloom.engine.format;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import org.duskloom.engine.document.JsonReader;
 import org.duskloom.engine.document.JsonText;
+import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.problem.Problems;
 
 /**
  * What is known about finished frames: a reader needs it to make sense of the bytes, and to see whether they are whole and
@@ -35,6 +40,15 @@ public record FrameManifest(RunInfo run, String sha256Hex, List<WrittenFile> fil
         if (!run.frames().isSpan()) {
             throw new IllegalArgumentException(run.frames() + " leave frames out");
         }
+    }
+
+    /** Reads the manifest that stands in a folder; nothing if an error was added. */
+    public static Optional<FrameManifest> in(Path folder, Problems problems) {
+        Path file = folder.resolve(FILE);
+        return SourceText.read(file, file.toString(), problems)
+                .flatMap(source -> JsonReader.read(source, problems))
+                .flatMap(root -> ManifestReader.read(root, problems))
+                .map(ManifestReader.Located::manifest);
     }
 
     /** The manifest as JSON text, fields in a fixed order, ending with a line feed. */

@@ -28,6 +28,9 @@ public final class LiveStream implements Closeable {
     private static final long NANOS = 1_000_000_000;
     private static final long LONGEST_END_NANOS = 25_000_000;
 
+    /** So long after the first frame was asked for it is due, so that those after it can be made ready meanwhile. */
+    private static final long LEAD_NANOS = 200_000_000;
+
     private final List<DataPacket> packets;
     private final List<ByteBuffer> buffers = new ArrayList<>();
     private final Optional<SyncPacket> sync;
@@ -76,14 +79,14 @@ public final class LiveStream implements Closeable {
     }
 
     /**
-     * Whether a frame is still to be sent; counted as skipped if not. The first one that is asked for is due at once.
+     * Whether a frame is still to be sent; counted as skipped if not. The first one that is asked for is due a fifth of a second later.
      *
      * @param index its number in the stream, rising
      */
     public boolean wants(long index) {
         if (!begun) {
             begun = true;
-            startNanos = clock.nanos() - nanosOf(index);
+            startNanos = clock.nanos() + LEAD_NANOS - nanosOf(index);
         }
         boolean wanted = clock.nanos() - startNanos - nanosOf(index) < frameNanos;
         if (!wanted) {
@@ -174,9 +177,18 @@ public final class LiveStream implements Closeable {
         return refusedPackets;
     }
 
-    /** Ends the streams, if any has begun: also when the thread has been interrupted, which it stays. */
+    /** The same as {@link #end}. */
     @Override
     public void close() throws IOException {
+        end();
+    }
+
+    /**
+     * Ends the streams, if any has begun: also when the thread has been interrupted, which it stays. Happens once.
+     *
+     * @throws IOException if the socket fails in a way that is not only the network's
+     */
+    public void end() throws IOException {
         if (ended || sentPackets == 0) {
             return;
         }
