@@ -1,7 +1,7 @@
 package org.duskloom.cli;
 
 import java.util.List;
-import java.util.Locale;
+import org.duskloom.engine.document.JsonText;
 import org.duskloom.engine.effect.ChoiceSetting;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.NumberSetting;
@@ -84,17 +84,6 @@ final class EffectJson {
 
     /** Letters beyond ASCII are escaped, so that no pipe on the way can spoil them. */
     private void quoted(String plain) {
-        text.append('"');
-        for (int i = 0; i < plain.length(); i++) {
-            char c = plain.charAt(i);
-            if (c == '"' || c == '\\') {
-                text.append('\\').append(c);
-            } else if (c < 0x20 || c > 0x7E) {
-                text.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
-            } else {
-                text.append(c);
-            }
-        }
-        text.append('"');
+        text.append(JsonText.ascii(JsonText.quoted(plain)));
     }
 }

@@ -51,7 +51,22 @@ public final class JsonText {
         return value instanceof Number number ? Long.toString(number.longValue()) : quoted((String) value);
     }
 
-    private static String quoted(String plain) {
+    /** The same JSON with every character beyond ASCII escaped, so that no pipe on the way can spoil it. */
+    public static String ascii(String json) {
+        StringBuilder escaped = new StringBuilder();
+        for (int i = 0; i < json.length(); i++) {
+            char c = json.charAt(i);
+            if (c > 0x7E) {
+                escaped.append(String.format(Locale.ROOT, "\\u%04x", (int) c));
+            } else {
+                escaped.append(c);
+            }
+        }
+        return escaped.toString();
+    }
+
+    /** A text as JSON writes it, in quotes. */
+    public static String quoted(String plain) {
         StringBuilder json = new StringBuilder("\"");
         plain.codePoints().forEach(codePoint -> appendEscaped(json, codePoint));
         return json.append('"').toString();

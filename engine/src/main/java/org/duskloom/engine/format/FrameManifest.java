@@ -54,24 +54,28 @@ public record FrameManifest(RunInfo run, String sha256Hex, List<WrittenFile> fil
     /** The manifest as JSON text, fields in a fixed order, ending with a line feed. */
     public String json() {
         JsonText text = new JsonText();
-        text.field("duskloom", FORMAT);
-        text.field("version", origin.version());
-        text.field("title", run.title());
+        text.field(ManifestFields.FORMAT.name(), FORMAT);
+        text.field(ManifestFields.VERSION.name(), origin.version());
+        text.field(ManifestFields.TITLE.name(), run.title());
         text.field(
-                "rate",
+                ManifestFields.RATE.name(),
                 JsonText.object("num", run.rate().numerator(), "den", run.rate().denominator()));
-        text.field("frames", run.frames().count());
-        text.field("pixels", run.pixelCount());
-        text.field("order", ORDER);
-        text.field("encoding", ENCODING);
-        text.field("sha256", sha256Hex);
-        text.field("firstFrame", run.frames().first());
-        text.field("showFrames", run.showFrames());
-        text.field("files", files.stream().map(FrameManifest::inline).toList());
+        text.field(ManifestFields.FRAMES.name(), run.frames().count());
+        text.field(ManifestFields.PIXELS.name(), run.pixelCount());
+        text.field(ManifestFields.ORDER.name(), ORDER);
+        text.field(ManifestFields.ENCODING.name(), ENCODING);
+        text.field(ManifestFields.SHA256.name(), sha256Hex);
+        text.field(ManifestFields.FIRST_FRAME.name(), run.frames().first());
+        text.field(ManifestFields.SHOW_FRAMES.name(), run.showFrames());
         text.field(
-                "props",
+                ManifestFields.FILES.name(),
+                files.stream().map(FrameManifest::inline).toList());
+        text.field(
+                ManifestFields.PROPS.name(),
                 run.pixels().props().stream().map(FrameManifest::inline).toList());
-        text.field("inputs", origin.inputs().stream().map(FrameManifest::inline).toList());
+        text.field(
+                ManifestFields.INPUTS.name(),
+                origin.inputs().stream().map(FrameManifest::inline).toList());
         return text.end();
     }
 

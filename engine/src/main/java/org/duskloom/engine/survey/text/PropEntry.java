@@ -4,6 +4,7 @@ import org.duskloom.engine.display.Mirror;
 import org.duskloom.engine.display.PlacedProp;
 import org.duskloom.engine.display.Placement;
 import org.duskloom.engine.display.Units;
+import org.duskloom.engine.document.JsonText;
 import org.duskloom.engine.survey.Reading;
 import org.duskloom.engine.survey.WiringKind;
 import org.duskloom.engine.text.ShortestDecimal;
@@ -41,11 +42,11 @@ final class PropEntry {
 
     private String json(boolean reversed) {
         Placement before = prop.placement();
-        field("name", quoted(prop.prop().name()));
-        field("shape", quoted(prop.shape().name()));
+        field("name", JsonText.quoted(prop.prop().name()));
+        field("shape", JsonText.quoted(prop.shape().name()));
         field("at", at(before));
         if (now.mirror() != Mirror.NONE) {
-            field("mirror", quoted(now.mirror().word()));
+            field("mirror", JsonText.quoted(now.mirror().word()));
         }
         number("scale", before.scale(), now.scale(), 1, SCALE_DECIMALS);
         number("turn", before.turnDegrees(), now.turnDegrees(), 0, ANGLE_DECIMALS);
@@ -80,10 +81,5 @@ final class PropEntry {
                 .append(name)
                 .append("\": ")
                 .append(value);
-    }
-
-    /** Names hold no controls; a quote and a backslash are all that there is to escape. */
-    private static String quoted(String text) {
-        return '"' + text.replace("\\", "\\\\").replace("\"", "\\\"") + '"';
     }
 }
