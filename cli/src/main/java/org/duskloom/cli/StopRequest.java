@@ -4,8 +4,8 @@ import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
 /**
- * Lets Ctrl-C end what the current thread does in an orderly way: the thread is interrupted, and the JVM waits a little for it to
- * come to an end.
+ * Lets Ctrl-C end what the current thread does in an orderly way: the thread is interrupted, and the JVM waits a little
+ * for it to come to an end.
  */
 final class StopRequest {
     private static final long PATIENCE_SECONDS = 3;

@@ -11,8 +11,8 @@ import java.util.List;
 import java.util.concurrent.CountDownLatch;
 
 /**
- * Receives UDP packets on this machine, on a thread of its own, until enough have come that end a stream or twenty seconds pass without
- * one. Knows the fields by their octets in ANSI E1.31-2018 and nothing of the sender's code.
+ * Receives UDP packets on this machine, on a thread of its own, until enough have come that end a stream or twenty
+ * seconds pass without one. Knows the fields by their octets in ANSI E1.31-2018 and nothing of the sender's code.
  */
 final class Receiver extends Thread {
     private final DatagramSocket socket;

@@ -9,8 +9,8 @@ import org.duskloom.engine.wire.UniverseRun;
 import org.duskloom.engine.wire.Wiring;
 
 /**
- * Which pixel lies where: a row for each pixel of each port in the order of the line, with the universe and the slot of its first
- * colour. Pixels that stay dark have no prop. CSV as in RFC 4180.
+ * Which pixel lies where: a row for each pixel of each port in the order of the line, with the universe and the slot of
+ * its first colour. Pixels that stay dark have no prop. CSV as in RFC 4180.
  */
 final class PatchTable {
     private PatchTable() {}

@@ -9,8 +9,8 @@ import org.duskloom.engine.wire.Port;
 import org.duskloom.engine.wire.Wiring;
 
 /**
- * {@code ports/NAME.bin}: the bytes that each port sends, frame after frame; and {@code patch.csv}, which says which pixel lies
- * where.
+ * {@code ports/NAME.bin}: the bytes that each port sends, frame after frame; and {@code patch.csv}, which says which
+ * pixel lies where.
  */
 public final class PortsKind implements OutputKind {
     private static final String PATCH = "patch.csv";

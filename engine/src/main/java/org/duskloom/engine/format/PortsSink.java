@@ -15,7 +15,10 @@ import org.duskloom.engine.wire.PortEncoder;
 import org.duskloom.engine.wire.PortFrames;
 import org.duskloom.engine.wire.Wiring;
 
-/** Writes the bytes of each port into a file of its own, straight from where they were encoded: port after port in each batch. */
+/**
+ * Writes the bytes of each port into a file of its own, straight from where they were encoded: port after port in each
+ * batch.
+ */
 final class PortsSink implements RecordedSink, EncodingSink {
     /** Where the files of ports stand. */
     static final String FOLDER = "ports/";

@@ -7,8 +7,8 @@ import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.packet.PacketStream;
 
 /**
- * Sends frames as they come, each when it is due; waiting holds the rendering back. Frame numbers may go on beyond the show, which
- * then begins again. Closing ends the streams.
+ * Sends frames as they come, each when it is due; waiting holds the rendering back. Frame numbers may go on beyond the
+ * show, which then begins again. Closing ends the streams.
  */
 public final class LiveSink implements FrameSink {
     private final PacketStream packets;

@@ -16,9 +16,9 @@ import org.duskloom.engine.packet.SyncPacket;
 import org.duskloom.engine.time.FrameRate;
 
 /**
- * The streams of all universes of one show, sent in real time. Frame k of the stream is due k frames after the first, whatever
- * happened to those between. A frame that comes when the next one is due already is left out: a burst of old frames would
- * help nobody. Closing ends the streams: three packets of each universe say so. For one thread.
+ * The streams of all universes of one show, sent in real time. Frame k of the stream is due k frames after the first,
+ * whatever happened to those between. A frame that comes when the next one is due already is left out: a burst of old
+ * frames would help nobody. Closing ends the streams: three packets of each universe say so. For one thread.
  */
 public final class LiveStream implements Closeable {
     /** A frame's packets leave during this share of its time, in steps of a millisecond or more. */
@@ -79,7 +79,8 @@ public final class LiveStream implements Closeable {
     }
 
     /**
-     * Whether a frame is still to be sent; counted as skipped if not. The first one that is asked for is due a fifth of a second later.
+     * Whether a frame is still to be sent; counted as skipped if not. The first one that is asked for is due a fifth of
+     * a second later.
      *
      * @param index its number in the stream, rising
      */

@@ -1,8 +1,8 @@
 package org.duskloom.engine.live;
 
 /**
- * How well deadlines were kept: how long after its deadline the first packet of each frame left. Takes the same memory however
- * long it goes on. For one thread.
+ * How well deadlines were kept: how long after its deadline the first packet of each frame left. Takes the same memory
+ * however long it goes on. For one thread.
  */
 public final class Pacing {
     private static final int BIN_NANOS = 10_000;

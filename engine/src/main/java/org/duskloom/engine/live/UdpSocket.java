@@ -16,8 +16,8 @@ import java.util.Optional;
 import org.duskloom.engine.packet.GroupAddress;
 
 /**
- * UDP to one address, or to the multicast groups of the universes. Not connected: a connected channel would throw whenever
- * nobody listens.
+ * UDP to one address, or to the multicast groups of the universes. Not connected: a connected channel would throw
+ * whenever nobody listens.
  */
 public final class UdpSocket implements PacketSocket {
     private final DatagramChannel channel;
@@ -51,7 +51,8 @@ public final class UdpSocket implements PacketSocket {
     }
 
     /**
-     * To the group of each universe, over a certain interface: the system would take the default route, whichever that is.
+     * To the group of each universe, over a certain interface: the system would take the default route, whichever that
+     * is.
      *
      * @throws IOException if the socket cannot be had
      */

@@ -5,8 +5,9 @@ import java.nio.ByteOrder;
 import org.duskloom.engine.time.FrameRate;
 
 /**
- * Capture files: pcap with stamps in nanoseconds, Ethernet frames inside, little-endian (IETF draft-ietf-opsawg-pcap). A
- * {@link DataPacket} that leaves {@link #HEADER_BYTES} before it is a whole record with its headers, written in one piece.
+ * Capture files: pcap with stamps in nanoseconds, Ethernet frames inside, little-endian (IETF draft-ietf-opsawg-pcap).
+ * A {@link DataPacket} that leaves {@link #HEADER_BYTES} before it is a whole record with its headers, written in one
+ * piece.
  */
 public final class Capture {
     /** How many bytes stand before a packet: the record's header and those of Ethernet, IPv4 and UDP. */

@@ -20,8 +20,9 @@ import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * A capture file that was written before, read back frame by frame: the records of every frame have the same places, so any frame
- * can be had in any order. Files of other makers, whose records may come in any order, are refused. For one thread.
+ * A capture file that was written before, read back frame by frame: the records of every frame have the same places, so
+ * any frame can be had in any order. Files of other makers, whose records may come in any order, are refused. For one
+ * thread.
  */
 public final class CapturedShow implements Closeable {
     private static final int RECORD_BYTES = 16;

@@ -4,8 +4,8 @@ import java.nio.ByteBuffer;
 import org.duskloom.engine.wire.UniverseRun;
 
 /**
- * The data packet of one universe (ANSI E1.31-2018, Tables 4-1, 4-2 and 4-3). One object serves for all frames: slots and
- * sequence number are changed in place.
+ * The data packet of one universe (ANSI E1.31-2018, Tables 4-1, 4-2 and 4-3). One object serves for all frames: slots
+ * and sequence number are changed in place.
  */
 public final class DataPacket {
     /** Where the slots start. */

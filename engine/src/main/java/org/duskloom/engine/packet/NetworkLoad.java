@@ -24,8 +24,8 @@ public final class NetworkLoad {
     }
 
     /**
-     * How many frames in a second a DMX512 line carries: 92 us of break, 12 us of mark, and 44 us for the START code and each
-     * slot, but 1204 us at least (ANSI E1.11-2008).
+     * How many frames in a second a DMX512 line carries: 92 us of break, 12 us of mark, and 44 us for the START code
+     * and each slot, but 1204 us at least (ANSI E1.11-2008).
      */
     public static double mostFramesPerSecond(int slotCount) {
         return 1e6 / Math.max(SHORTEST_FRAME_MICROS, BREAK_AND_MARK_MICROS + SLOT_MICROS * (slotCount + 1));

@@ -17,8 +17,8 @@ import org.duskloom.engine.wire.UniverseLayout;
 import org.duskloom.engine.wire.Wiring;
 
 /**
- * Writes packets into a capture file. The sequence number of a packet is the frame's, and the streams end where the show ends,
- * so that captures of its pieces follow each other without a seam.
+ * Writes packets into a capture file. The sequence number of a packet is the frame's, and the streams end where the
+ * show ends, so that captures of its pieces follow each other without a seam.
  */
 final class PacketsSink implements RecordedSink, EncodingSink {
     private final StagedFile file;

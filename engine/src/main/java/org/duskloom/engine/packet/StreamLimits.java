@@ -14,8 +14,9 @@ public final class StreamLimits {
     private StreamLimits() {}
 
     /**
-     * Adds a warning if frames come faster than a DMX512 line takes them, which a source should not do unless its user means it
-     * (ANSI E1.31-2018, clause 6.6.1), and if all universes together are more than an Ethernet line of 100 Mbit/s carries.
+     * Adds a warning if frames come faster than a DMX512 line takes them, which a source should not do unless its user
+     * means it (ANSI E1.31-2018, clause 6.6.1), and if all universes together are more than an Ethernet line of 100
+     * Mbit/s carries.
      *
      * @param at where the ports are written
      */

@@ -42,7 +42,8 @@ public record StreamSource(UUID cid, String name, int priority, int syncUniverse
     }
 
     /**
-     * A CID for whatever has that identity: the first 128 bits of its SHA-256 as a UUID of version 8 (RFC 9562, section 5.8).
+     * A CID for whatever has that identity: the first 128 bits of its SHA-256 as a UUID of version 8 (RFC 9562, section
+     * 5.8).
      */
     public static UUID cidOf(String identity) {
         try {

@@ -3,8 +3,8 @@ package org.duskloom.engine.packet;
 import java.nio.ByteBuffer;
 
 /**
- * The synchronization packet, on which receivers show what they hold (ANSI E1.31-2018, Table 4-1 and clause 6.3). One object
- * serves for all frames.
+ * The synchronization packet, on which receivers show what they hold (ANSI E1.31-2018, Table 4-1 and clause 6.3). One
+ * object serves for all frames.
  */
 public final class SyncPacket {
     private static final int LENGTH = 49;

@@ -3,8 +3,8 @@ package org.duskloom.engine.packet;
 import java.nio.ByteBuffer;
 
 /**
- * The headers that carry a packet over Ethernet: Ethernet II, IPv4 (RFC 791) and UDP (RFC 768), from port to port of E1.31, to
- * the group of a universe, one hop far.
+ * The headers that carry a packet over Ethernet: Ethernet II, IPv4 (RFC 791) and UDP (RFC 768), from port to port of
+ * E1.31, to the group of a universe, one hop far.
  */
 final class UdpHeaders {
     /** How many bytes they take before the packet. */

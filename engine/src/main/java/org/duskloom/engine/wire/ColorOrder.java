@@ -8,8 +8,8 @@ import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * The order in which a pixel takes its colours from the wire: the letters R, G and B once each, and W once where the pixel
- * has a white light too.
+ * The order in which a pixel takes its colours from the wire: the letters R, G and B once each, and W once where the
+ * pixel has a white light too.
  */
 public final class ColorOrder {
     /** Red, green, blue. */

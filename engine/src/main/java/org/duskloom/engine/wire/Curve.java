@@ -2,7 +2,9 @@ package org.duskloom.engine.wire;
 
 import org.duskloom.engine.color.Srgb;
 
-/** What a port sends for an amount of light. Amounts of light and what is sent for them are shares of the most, 0 to 1. */
+/**
+ * What a port sends for an amount of light. Amounts of light and what is sent for them are shares of the most, 0 to 1.
+ */
 public sealed interface Curve {
     /** The share that is sent for an amount of linear light. */
     double sent(double light);

@@ -3,11 +3,11 @@ package org.duskloom.engine.wire;
 import org.duskloom.engine.time.FrameRate;
 
 /**
- * How fast the data run through a line of pixel chips: pixel after pixel, bit after bit, then a pause in which they take
- * over what came. A frame of N pixels takes {@code N * bits / kilobits + reset}.
+ * How fast the data run through a line of pixel chips: pixel after pixel, bit after bit, then a pause in which they
+ * take over what came. A frame of N pixels takes {@code N * bits / kilobits + reset}.
  *
- * <p>The usual figures are those of the common chips for 800 kbit/s: 1.25 us a bit, and a pause of 280 us, which later sheets
- * ask for and earlier ones, with 50 us, bear (data sheets WS2811 V1.4, WS2812B-V5).
+ * <p>The usual figures are those of the common chips for 800 kbit/s: 1.25 us a bit, and a pause of 280 us, which later
+ * sheets ask for and earlier ones, with 50 us, bear (data sheets WS2811 V1.4, WS2812B-V5).
  *
  * @param kilobits thousands of bits in a second, above 0
  * @param resetMicros the pause in microseconds, 0 or more

@@ -20,7 +20,10 @@ public record Packing(int universe, int slot, boolean whole) {
         }
     }
 
-    /** How many pixels' bytes fit into the rest of the universe from a slot; with the last one cut, where that is allowed. */
+    /**
+     * How many pixels' bytes fit into the rest of the universe from a slot; with the last one cut, where that is
+     * allowed.
+     */
     private int room(int fromSlot, int bytesPerPixel) {
         int free = UniverseRun.SLOTS + 1 - fromSlot;
         return whole ? free - free % bytesPerPixel : free;

@@ -7,12 +7,12 @@ import org.duskloom.engine.random.StableHash;
 
 /**
  * Makes a port's bytes of a frame. Everything that does not change from frame to frame lies in flat arrays; encoding
- * allocates nothing, and keeps nothing from one frame to the next, so frames may come in any order and several threads may
- * share an encoder.
+ * allocates nothing, and keeps nothing from one frame to the next, so frames may come in any order and several threads
+ * may share an encoder.
  *
- * <p>Dither: with x the exact level in bytes, e a start in [0, 1) hashed of prop, pixel and colour, the byte of frame n is
- * {@code floor((n + 1) x + e) - floor(n x + e)}. It is the closed form of first-order error feedback, so that over any N
- * frames of one level the mean is off by less than 1/N, and no byte is off by 1 or more.
+ * <p>Dither: with x the exact level in bytes, e a start in [0, 1) hashed of prop, pixel and colour, the byte of frame n
+ * is {@code floor((n + 1) x + e) - floor(n x + e)}. It is the closed form of first-order error feedback, so that over
+ * any N frames of one level the mean is off by less than 1/N, and no byte is off by 1 or more.
  */
 public final class PortEncoder {
     private static final int BELOW_STEP = (1 << SentLevels.STEP_BITS) - 1;

@@ -7,8 +7,9 @@ import org.duskloom.engine.color.Srgb;
 /**
  * What is sent for each sRGB code of one colour, as tables that ports with the same signal share.
  *
- * <p>Where a white light takes its share, the entry of a code stands in the row of the least code of the pixel, which is what
- * the white light shows: the light left is {@code decode(code) - decode(least)}. Otherwise there is only the row of 0.
+ * <p>Where a white light takes its share, the entry of a code stands in the row of the least code of the pixel, which
+ * is what the white light shows: the light left is {@code decode(code) - decode(least)}. Otherwise there is only the
+ * row of 0.
  */
 final class SentLevels {
     /** So many bits of a level of 8-bit bytes stand behind the point. */
@@ -28,8 +29,8 @@ final class SentLevels {
     }
 
     /**
-     * The table of a colour: at 16 bits whole numbers, 0 to 65535; at 8 bits unsigned fixed-point numbers, exact to 2^-25 of a
-     * byte, and whole ones if they are not dithered.
+     * The table of a colour: at 16 bits whole numbers, 0 to 65535; at 8 bits unsigned fixed-point numbers, exact to
+     * 2^-25 of a byte, and whole ones if they are not dithered.
      */
     int[] of(Signal signal, Channel channel) {
         return tables.computeIfAbsent(new Key(signal, channel), key -> table(signal, channel));

@@ -14,8 +14,8 @@ import java.util.TreeMap;
  */
 public record UniverseLayout(int universe, int slotCount, List<Piece> pieces) {
     /**
-     * With fewer slots a DMX512 line has to wait: 24 of them last 1204 us, the shortest time from break to break that ANSI
-     * E1.11-2008 allows.
+     * With fewer slots a DMX512 line has to wait: 24 of them last 1204 us, the shortest time from break to break that
+     * ANSI E1.11-2008 allows.
      */
     public static final int FEWEST_SLOTS = 24;
 

@@ -172,7 +172,10 @@ class LiveStreamTest {
         assertThat(sent.subList(2, 5)).allMatch(Sent::terminated);
     }
 
-    /** Clause 6.3: one synchronization packet after the data of a frame, to its own universe, with numbers of its own kind. */
+    /**
+     * Clause 6.3: one synchronization packet after the data of a frame, to its own universe, with numbers of its own
+     * kind.
+     */
     @Test
     void synchronizationFollowsTheData() throws IOException {
         play(stream(2, FrameRate.of(40), 9), 2);

@@ -11,7 +11,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** ANSI E1.11-2008 (R2018), timing of transmitters; the full packet at 22.7 ms is printed in manuals of test equipment. */
+/**
+ * ANSI E1.11-2008 (R2018), timing of transmitters; the full packet at 22.7 ms is printed in manuals of test equipment.
+ */
 class NetworkLoadTest {
     @ParameterizedTest(name = "{0} slots")
     @CsvSource({"512, 44.099488", "510, 44.271294", "170, 131.095962", "24, 830.565", "6, 830.565"})

@@ -13,8 +13,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Packets byte for byte against ANSI E1.31-2018, Tables 4-1, 4-2 and 4-3 and clauses 4 to 9: fields laid out by hand from the
- * tables; a packet analyser read them as meant.
+ * Packets byte for byte against ANSI E1.31-2018, Tables 4-1, 4-2 and 4-3 and clauses 4 to 9: fields laid out by hand
+ * from the tables; a packet analyser read them as meant.
  */
 class PacketBytesTest {
     static final StreamSource SOURCE =

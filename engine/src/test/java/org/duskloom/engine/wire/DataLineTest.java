@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Times of data lines at 800 kbit/s: data sheets WS2811 V1.4 (reset 280 us) and WS2812B (reset 50 us); of RGBW pixels SK6812
- * (reset 80 us). The counts are {@code (1e6/rate - reset) / 30}, rounded down.
+ * Times of data lines at 800 kbit/s: data sheets WS2811 V1.4 (reset 280 us) and WS2812B (reset 50 us); of RGBW pixels
+ * SK6812 (reset 80 us). The counts are {@code (1e6/rate - reset) / 30}, rounded down.
  */
 class DataLineTest {
     private static final DataLine EARLY = new DataLine(800, 50);

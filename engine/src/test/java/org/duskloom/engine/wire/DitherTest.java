@@ -8,8 +8,8 @@ import org.duskloom.engine.color.Srgb;
 import org.junit.jupiter.api.Test;
 
 /**
- * Levels between two bytes, shown by turns of the two. The bounds follow from the sum of the closed form, which telescopes:
- * over N frames the bytes add up to N x but for less than 1.
+ * Levels between two bytes, shown by turns of the two. The bounds follow from the sum of the closed form, which
+ * telescopes: over N frames the bytes add up to N x but for less than 1.
  */
 class DitherTest {
     private static final Signal SIGNAL = Signal.USUAL;

@@ -63,7 +63,10 @@ class SignalTest {
                 .containsExactly(28, 64, 19);
     }
 
-    /** The white light has a white of its own: only the cap dims it. By hand: w = 0.2158605 * 0.5; red has 0.7841395 * 0.5. */
+    /**
+     * The white light has a white of its own: only the cap dims it. By hand: w = 0.2158605 * 0.5; red has 0.7841395 *
+     * 0.5.
+     */
     @Test
     void whiteFactorsLeaveTheWhiteLightAlone() {
         Brightness brightness = new Brightness(1, 0.5, 0.7, 0.5);
