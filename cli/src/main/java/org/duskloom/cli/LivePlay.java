@@ -13,8 +13,8 @@ import org.duskloom.engine.packet.DataPacket;
 import org.duskloom.engine.packet.PacketStream;
 import org.duskloom.engine.packet.StreamSource;
 import org.duskloom.engine.wire.PortFrames;
+import org.duskloom.engine.wire.PortMap;
 import org.duskloom.engine.wire.UniverseLayout;
-import org.duskloom.engine.wire.Wiring;
 
 /** What is sent: a show that is rendered while it is sent, or a capture of one. */
 interface LivePlay extends Closeable {
@@ -40,7 +40,7 @@ interface LivePlay extends Closeable {
         private final FrameSource frames;
         private final PacketStream packets;
 
-        OfShow(LoadedShow show, Wiring wiring, StreamSource source) {
+        OfShow(LoadedShow show, PortMap wiring, StreamSource source) {
             this.frames = show.frames();
             this.packets = new PacketStream(PortFrames.encoders(wiring), UniverseLayout.of(wiring.ports()), source, 0);
         }

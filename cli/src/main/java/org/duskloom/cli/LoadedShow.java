@@ -18,8 +18,8 @@ import org.duskloom.engine.render.FrameRenderer;
 import org.duskloom.engine.show.InputFile;
 import org.duskloom.engine.show.Show;
 import org.duskloom.engine.show.ShowReader;
+import org.duskloom.engine.wire.PortMap;
 import org.duskloom.engine.wire.UniverseLayout;
-import org.duskloom.engine.wire.Wiring;
 
 /**
  * A show that was read and compiled without errors.
@@ -48,10 +48,10 @@ record LoadedShow(Path file, Show show, Plan plan) {
     }
 
     /** What hangs on which port; nothing where its display does not say. */
-    Optional<Wiring> wiring() {
+    Optional<PortMap> wiring() {
         return show.display()
                 .filter(display -> !display.ports().isEmpty())
-                .map(display -> new Wiring(display.ports(), display.map()));
+                .map(display -> new PortMap(display.ports(), display.map()));
     }
 
     /** Who sends its packets, with the usual priority and without synchronization: the same for the same input files. */
@@ -80,7 +80,7 @@ record LoadedShow(Path file, Show show, Plan plan) {
 
     /** Adds warnings if its packets are more than their lines carry. */
     void warnOfStreamLimits(Problems problems) {
-        wiring().map(Wiring::ports)
+        wiring().map(PortMap::ports)
                 .ifPresent(ports -> StreamLimits.warn(
                         UniverseLayout.of(ports),
                         plan.rate(),

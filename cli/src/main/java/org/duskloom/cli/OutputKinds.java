@@ -15,7 +15,7 @@ import org.duskloom.engine.preview.ContactStripKind;
 import org.duskloom.engine.preview.ShownFrames;
 import org.duskloom.engine.preview.TimeStripKind;
 import org.duskloom.engine.proof.StepsKind;
-import org.duskloom.engine.wire.Wiring;
+import org.duskloom.engine.wire.PortMap;
 
 /** The kinds of output that the commands choose from. */
 final class OutputKinds {
@@ -30,7 +30,7 @@ final class OutputKinds {
         return kinds.stream().map(kind -> bound.kind(kind.word())).toList();
     }
 
-    private static OutputRegistry of(Supplier<Wiring> wiring, Supplier<StreamSource> source) {
+    private static OutputRegistry of(Supplier<PortMap> wiring, Supplier<StreamSource> source) {
         return new OutputRegistry(List.of(
                 new RgbKind(),
                 new NpyKind(),

@@ -5,8 +5,8 @@ import java.util.List;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.wire.Link;
 import org.duskloom.engine.wire.Port;
+import org.duskloom.engine.wire.PortMap;
 import org.duskloom.engine.wire.UniverseRun;
-import org.duskloom.engine.wire.Wiring;
 
 /**
  * Which pixel lies where: a row for each pixel of each port in the order of the line, with the universe and the slot of
@@ -15,7 +15,7 @@ import org.duskloom.engine.wire.Wiring;
 final class PatchTable {
     private PatchTable() {}
 
-    static byte[] of(Wiring wiring) {
+    static byte[] of(PortMap wiring) {
         StringBuilder text = new StringBuilder("port,prop,pixel,universe,slot,colors\r\n");
         wiring.ports().ports().forEach(port -> append(text, port, wiring.map().props()));
         return text.toString().getBytes(StandardCharsets.UTF_8);

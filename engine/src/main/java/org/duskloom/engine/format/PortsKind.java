@@ -6,7 +6,7 @@ import java.util.function.Supplier;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.wire.Port;
-import org.duskloom.engine.wire.Wiring;
+import org.duskloom.engine.wire.PortMap;
 
 /**
  * {@code ports/NAME.bin}: the bytes that each port sends, frame after frame; and {@code patch.csv}, which says which
@@ -15,14 +15,14 @@ import org.duskloom.engine.wire.Wiring;
 public final class PortsKind implements OutputKind {
     private static final String PATCH = "patch.csv";
 
-    private final Supplier<Wiring> wiring;
+    private final Supplier<PortMap> wiring;
 
     /**
      * The kind for one display.
      *
      * @param wiring what hangs where; asked for when files are begun
      */
-    public PortsKind(Supplier<Wiring> wiring) {
+    public PortsKind(Supplier<PortMap> wiring) {
         this.wiring = wiring;
     }
 

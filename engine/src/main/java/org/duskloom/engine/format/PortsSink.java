@@ -13,7 +13,7 @@ import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.wire.Port;
 import org.duskloom.engine.wire.PortEncoder;
 import org.duskloom.engine.wire.PortFrames;
-import org.duskloom.engine.wire.Wiring;
+import org.duskloom.engine.wire.PortMap;
 
 /**
  * Writes the bytes of each port into a file of its own, straight from where they were encoded: port after port in each
@@ -28,11 +28,11 @@ final class PortsSink implements RecordedSink, EncodingSink {
     private final List<String> names = new ArrayList<>();
     private Continuity continuity;
 
-    private PortsSink(Wiring wiring) {
+    private PortsSink(PortMap wiring) {
         this.encoders = PortFrames.encoders(wiring);
     }
 
-    static PortsSink open(Wiring wiring, OutputFolder folder, String patchName) throws IOException {
+    static PortsSink open(PortMap wiring, OutputFolder folder, String patchName) throws IOException {
         PortsSink sink = new PortsSink(wiring);
         for (Port port : wiring.ports().ports()) {
             sink.add(folder, FOLDER + port.name() + ".bin");

@@ -5,8 +5,8 @@ import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.format.StreamKind;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.wire.PortMap;
 import org.duskloom.engine.wire.UniverseLayout;
-import org.duskloom.engine.wire.Wiring;
 
 /** {@code packets.pcap}: the show as E1.31 packets in a capture file, at the times at which they are to be sent. */
 public final class PacketsKind implements StreamKind {
@@ -16,7 +16,7 @@ public final class PacketsKind implements StreamKind {
     /** How many packets of a universe end its stream: ANSI E1.31-2018, clause 6.2.6. */
     public static final int PACKETS_AT_END = 3;
 
-    private final Supplier<Wiring> wiring;
+    private final Supplier<PortMap> wiring;
     private final Supplier<StreamSource> source;
 
     /**
@@ -25,7 +25,7 @@ public final class PacketsKind implements StreamKind {
      * @param wiring what hangs where; asked for when a file is begun
      * @param source who sends
      */
-    public PacketsKind(Supplier<Wiring> wiring, Supplier<StreamSource> source) {
+    public PacketsKind(Supplier<PortMap> wiring, Supplier<StreamSource> source) {
         this.wiring = wiring;
         this.source = source;
     }

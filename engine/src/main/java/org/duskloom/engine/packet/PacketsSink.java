@@ -13,8 +13,8 @@ import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.wire.PortEncoder;
 import org.duskloom.engine.wire.PortFrames;
+import org.duskloom.engine.wire.PortMap;
 import org.duskloom.engine.wire.UniverseLayout;
-import org.duskloom.engine.wire.Wiring;
 
 /**
  * Writes packets into a capture file. The sequence number of a packet is the frame's, and the streams end where the
@@ -27,7 +27,7 @@ final class PacketsSink implements RecordedSink, EncodingSink {
     private final List<UniverseLayout> universes;
     private RunInfo run;
 
-    PacketsSink(StagedFile file, Wiring wiring, StreamSource source) {
+    PacketsSink(StagedFile file, PortMap wiring, StreamSource source) {
         this.file = file;
         this.source = source;
         this.encoders = PortFrames.encoders(wiring);

@@ -15,7 +15,8 @@ import org.duskloom.engine.map.Positions;
 
 /**
  * Draws the whole stage from the front: pixels as dots, the name of every prop and how it is mounted, and an arrow along
- * its own up where that is not the stage's.
+ * its own up where that is not the stage's. Where the display has ports, the way of each data line from prop to prop, and
+ * what hangs on it.
  */
 public final class StageSheet {
     private static final double DOT_SHARE = 0.0022;
@@ -35,6 +36,7 @@ public final class StageSheet {
     private final LabelFinder labels;
     private final Drawing drawing;
     private final double dot;
+    private final List<DataWay> ways;
 
     private StageSheet(Display display, PixelField field, double letters) {
         this.display = display;
@@ -43,6 +45,7 @@ public final class StageSheet {
         this.dot = Math.max(longerSide(field) * DOT_SHARE, letters / 8);
         this.labels = new LabelFinder(field, 1.5 * dot, letters);
         this.drawing = new Drawing(field.box().grown(3 * letters));
+        this.ways = DataWay.of(display);
     }
 
     /** Draws a stage for printing. */
@@ -76,6 +79,9 @@ public final class StageSheet {
 
     private Drawing draw() {
         display.props().forEach(this::drawPixels);
+        for (int i = 0; i < ways.size(); i++) {
+            drawWay(ways.get(i), SheetColors.part(i));
+        }
         display.props().forEach(prop -> drawUp(span(prop), Mounting.of(prop)));
         List<PlacedProp> homeless = new ArrayList<>();
         for (PlacedProp prop : display.props()) {
@@ -96,6 +102,28 @@ public final class StageSheet {
             boolean first = i == span.from();
             int color = first ? SheetColors.FIRST : SheetColors.WIRE;
             drawing.add(new Stroke.Circle(field.x(i), field.y(i), first ? 1.5 * dot : dot, 0, color));
+        }
+    }
+
+    /** A ring round the first pixel of a port, and a line with an arrow in its middle for each hop of its data. */
+    private void drawWay(DataWay way, int color) {
+        int first = way.firstPixel();
+        if (first >= 0) {
+            drawing.add(new Stroke.Circle(field.x(first), field.y(first), 3 * dot, letters / 7, color));
+            labels.take(Area.round(field.x(first), field.y(first), 3 * dot));
+        }
+        for (DataWay.Hop hop : way.hops()) {
+            double fromX = field.x(hop.fromPixel());
+            double fromY = field.y(hop.fromPixel());
+            double x = field.x(hop.toPixel()) - fromX;
+            double y = field.y(hop.toPixel()) - fromY;
+            double length = Math.hypot(x, y);
+            drawing.add(new Stroke.Line(fromX, fromY, fromX + x, fromY + y, letters / 7, color));
+            labels.takeLine(fromX, fromY, fromX + x, fromY + y);
+            if (length > letters) {
+                drawing.add(
+                        new Stroke.Arrow(fromX + x / 2, fromY + y / 2, x / length, y / length, 0.9 * letters, color));
+            }
         }
     }
 
@@ -168,11 +196,27 @@ public final class StageSheet {
         if (leaning.stream().anyMatch(mounting -> mounting.seen() < SHORTEST_SEEN)) {
             lines.add("Red ring with a dot: own up comes toward you; with a cross: it goes away from you.");
         }
+        if (!ways.isEmpty()) {
+            lines.add(
+                    "Lines of a colour: the way of a port's data, from the ringed pixel on, straight from prop to prop.");
+        }
         for (String line : lines) {
-            Stroke.Text legend = new Stroke.Text(line, left, foot, letters, SheetColors.QUIET);
-            drawing.add(legend);
-            drawing.widen(new Area(left, foot - letters, left + legend.width(), foot));
+            drawFootLine(line, left, foot, SheetColors.QUIET);
             foot -= 2 * letters;
         }
+        for (int i = 0; i < ways.size(); i++) {
+            double middle = foot + letters / 2;
+            drawing.add(new Stroke.Line(left, middle, left + 2 * letters, middle, letters / 3, SheetColors.part(i)));
+            for (String line : ways.get(i).words()) {
+                drawFootLine(line, left + 3 * letters, foot, SheetColors.INK);
+                foot -= 2 * letters;
+            }
+        }
+    }
+
+    private void drawFootLine(String line, double left, double foot, int color) {
+        Stroke.Text legend = new Stroke.Text(line, left, foot, letters, color);
+        drawing.add(legend);
+        drawing.widen(new Area(left, foot - letters, left + legend.width(), foot));
     }
 }

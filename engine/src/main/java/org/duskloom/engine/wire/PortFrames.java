@@ -9,7 +9,7 @@ public final class PortFrames {
     private final byte[][] bytes;
 
     /** The ports of a display. */
-    public PortFrames(Wiring wiring) {
+    public PortFrames(PortMap wiring) {
         this(encoders(wiring));
     }
 
@@ -23,7 +23,7 @@ public final class PortFrames {
     }
 
     /** An encoder for each port, which any number of threads may share. */
-    public static List<PortEncoder> encoders(Wiring wiring) {
+    public static List<PortEncoder> encoders(PortMap wiring) {
         SentLevels levels = new SentLevels();
         List<PortEncoder> encoders = new ArrayList<>();
         wiring.ports().ports().forEach(port -> encoders.add(new PortEncoder(port, wiring.map(), levels)));

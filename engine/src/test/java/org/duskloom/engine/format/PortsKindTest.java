@@ -27,9 +27,9 @@ import org.duskloom.engine.wire.Link;
 import org.duskloom.engine.wire.Packing;
 import org.duskloom.engine.wire.Port;
 import org.duskloom.engine.wire.PortEncoder;
+import org.duskloom.engine.wire.PortMap;
 import org.duskloom.engine.wire.Ports;
 import org.duskloom.engine.wire.Signal;
-import org.duskloom.engine.wire.Wiring;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -57,7 +57,7 @@ class PortsKindTest {
         }
     }
 
-    private static Wiring wiring() {
+    private static PortMap wiring() {
         double[] x = {0, 1, 2, 3, 4};
         Positions places = new Positions(x, new double[5], new double[5]);
         PixelMap map = new PixelMap(
@@ -76,7 +76,7 @@ class PortsKindTest {
                 Signal.USUAL,
                 new Packing(9, 511, false),
                 PLACE);
-        return new Wiring(new Ports(List.of(left, right)), map);
+        return new PortMap(new Ports(List.of(left, right)), map);
     }
 
     private void write(FrameSpan span, String name, int threads) throws IOException, InterruptedException {

@@ -31,9 +31,9 @@ import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.wire.Link;
 import org.duskloom.engine.wire.Packing;
 import org.duskloom.engine.wire.Port;
+import org.duskloom.engine.wire.PortMap;
 import org.duskloom.engine.wire.Ports;
 import org.duskloom.engine.wire.Signal;
-import org.duskloom.engine.wire.Wiring;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -65,14 +65,14 @@ class PacketsKindTest {
         }
     }
 
-    private static Wiring wiring() {
+    private static PortMap wiring() {
         double[] x = IntStream.range(0, PIXELS).asDoubleStream().toArray();
         Positions places = new Positions(x, new double[PIXELS], new double[PIXELS]);
         Location place = Location.ofFile("display.json");
         PixelMap map = new PixelMap(List.of(new Prop("fence", 0, PIXELS, List.of(), place)), places, places);
         Link link = new Link("fence", 0, IntStream.range(0, PIXELS).toArray(), place);
         Port port = new Port("left", List.of(link), Signal.USUAL, new Packing(7, 1, true), place);
-        return new Wiring(new Ports(List.of(port)), map);
+        return new PortMap(new Ports(List.of(port)), map);
     }
 
     private byte[] capture(FrameSpan span, int threads) throws IOException, InterruptedException {

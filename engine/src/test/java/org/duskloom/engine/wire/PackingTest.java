@@ -111,7 +111,7 @@ class PackingTest {
         Ports ports = new Ports(List.of(
                 Lines.port("left", Lines.plain("RGB", 8), 1, 1, Lines.pixels(0, 2)),
                 Lines.port("right", Lines.plain("GRB", 8), 1, 10, Lines.dark(1), Lines.pixels(2, 3))));
-        PortFrames frames = new PortFrames(new Wiring(ports, Lines.fence(3)));
+        PortFrames frames = new PortFrames(new PortMap(ports, Lines.fence(3)));
         frames.encode(0, Lines.bytes(255, 0, 0, 0, 255, 0, 0, 0, 255), 0);
         byte[] packet = new byte[30];
         frames.copy(UniverseLayout.of(ports).get(0), packet, 5);

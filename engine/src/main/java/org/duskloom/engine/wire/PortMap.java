@@ -9,11 +9,11 @@ import org.duskloom.engine.map.PixelMap;
  * @param ports at least one
  * @param map the pixels that chains name by their global indices
  */
-public record Wiring(Ports ports, PixelMap map) {
+public record PortMap(Ports ports, PixelMap map) {
     /**
      * @throws IllegalArgumentException if there is no port
      */
-    public Wiring {
+    public PortMap {
         Objects.requireNonNull(map, "map");
         if (ports.isEmpty()) {
             throw new IllegalArgumentException("no ports");
