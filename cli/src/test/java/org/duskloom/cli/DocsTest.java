@@ -125,7 +125,26 @@ class DocsTest {
         assertThat(before).isEqualTo(5);
     }
 
-    /** Every package of the engine has a line, in the order that the architecture test holds; and of the effects every shared one. */
+    /** The ports of the guide in place of the garden's own. */
+    @Test
+    void thePortsOfTheReadmeFitTheGarden() throws IOException {
+        String ports = Guide.of("README.md").blocks("json").stream()
+                .map(Guide.Block::text)
+                .filter(text -> text.startsWith("\"ports\":"))
+                .findFirst()
+                .orElseThrow();
+        Path display = folder.resolve("demos/garden/display.json");
+        String garden = Files.readString(display);
+        Files.writeString(display, garden.substring(0, garden.indexOf("\"ports\":")) + ports + "}");
+        Ran ran = Ran.with("check", display);
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out()).contains("ports    2");
+    }
+
+    /**
+     * Every package of the engine has a line, in the order that the architecture test holds; and of the effects every
+     * shared one.
+     */
     @Test
     void everyPackageHasALineForDevelopers() throws IOException {
         String guide = Guide.of("DEVELOPERS.md").text();

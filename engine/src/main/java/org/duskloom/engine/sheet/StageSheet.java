@@ -117,7 +117,7 @@ public final class StageSheet {
             double fromY = field.y(hop.fromPixel());
             double x = field.x(hop.toPixel()) - fromX;
             double y = field.y(hop.toPixel()) - fromY;
-            double length = Math.hypot(x, y);
+            double length = Math.sqrt(x * x + y * y);
             drawing.add(new Stroke.Line(fromX, fromY, fromX + x, fromY + y, letters / 7, color));
             labels.takeLine(fromX, fromY, fromX + x, fromY + y);
             if (length > letters) {
