@@ -142,7 +142,7 @@ final class SettingsReader {
     }
 
     private KeyReader keys(Cue cue) {
-        return new KeyReader(show.timeline().times(), cue.length(), problems, warnings);
+        return new KeyReader(show.timeline().lengths(), cue.length(), problems, warnings);
     }
 
     private Optional<Palette> palette(Node node, String what) {
@@ -158,7 +158,7 @@ final class SettingsReader {
     }
 
     private Optional<?> duration(DurationSetting setting, Node node, String what) {
-        Optional<ExactTime> time = Values.time(node, what, show.timeline().times(), problems);
+        Optional<ExactTime> time = Values.time(node, what, show.timeline().lengths(), problems);
         if (time.isPresent() && time.get().isZero() && !setting.zeroAllowed()) {
             problems.error(node.location(), what + " is zero", "it must be longer");
             return Optional.empty();

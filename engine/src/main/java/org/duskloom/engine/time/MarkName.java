@@ -1,6 +1,5 @@
 package org.duskloom.engine.time;
 
-import java.util.Comparator;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -15,15 +14,17 @@ final class MarkName {
 
     /** The longest of the names that the text starts with and that is followed by an offset or by nothing. */
     static Optional<String> leading(String text, Set<String> names) {
-        return names.stream()
-                .filter(name -> !name.isEmpty() && text.startsWith(name))
-                .filter(name -> text.length() == name.length() || isSign(text.charAt(name.length())))
-                .max(Comparator.comparingInt(String::length));
+        for (int end = text.length(); end > 0; end--) {
+            if ((end == text.length() || isSign(text.charAt(end))) && names.contains(text.substring(0, end))) {
+                return Optional.of(text.substring(0, end));
+            }
+        }
+        return Optional.empty();
     }
 
     static String hint(String text, Set<String> names) {
         if (names.isEmpty()) {
-            return "there are no marks to start from";
+            return "no cue has a name, and there are no markers";
         }
         return NearestName.hint(
                 OFFSET_AHEAD.split(text, 2)[0], names.stream().sorted().toList());

@@ -2,6 +2,7 @@ package org.duskloom.engine.time;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.duskloom.engine.problem.TextFormatException;
@@ -55,11 +56,29 @@ public final class TimeText {
         }
     }
 
+    /** Whether the text counts from something that stands before it: whether it has a sign in front. */
+    public static boolean isSigned(String text) {
+        String time = text.strip();
+        return time.startsWith("+") || time.startsWith("-");
+    }
+
+    /** Whether the text counts from a mark. */
+    public static boolean namesMark(String text) {
+        return text.strip().startsWith("@");
+    }
+
+    /** The mark among these from which the text counts; nothing if it does not, or names another. */
+    public static Optional<String> markIn(String text, Set<String> marks) {
+        return namesMark(text) && text.length() <= LONGEST
+                ? MarkName.leading(text.strip().substring(1), marks)
+                : Optional.empty();
+    }
+
     private static ExactTime read(String time, TimeContext context) throws TextFormatException {
-        if (time.startsWith("@")) {
+        if (namesMark(time)) {
             return fromMark(time, context);
         }
-        if (time.startsWith("-") || time.startsWith("+")) {
+        if (isSigned(time)) {
             ExactTime size = TimeTerm.parse(time.substring(1), time, context);
             return time.startsWith("-") ? size.negated() : size;
         }
@@ -68,12 +87,12 @@ public final class TimeText {
 
     private static ExactTime fromMark(String time, TimeContext context) throws TextFormatException {
         if (context.marks().isEmpty()) {
-            throw refuse(time, "starts from a mark, which cannot be used here", TimeTerm.usable(context));
+            throw refuse(time, "starts from a cue or a marker, which cannot be used here", TimeTerm.usable(context));
         }
         Map<String, ExactTime> marks = context.marks().get();
         Optional<String> name = MarkName.leading(time.substring(1), marks.keySet());
         if (name.isEmpty()) {
-            throw refuse(time, "names an unknown mark", MarkName.hint(time.substring(1), marks.keySet()));
+            throw refuse(time, "names no cue and no marker", MarkName.hint(time.substring(1), marks.keySet()));
         }
         return moved(marks.get(name.get()), time, 1 + name.get().length(), context);
     }

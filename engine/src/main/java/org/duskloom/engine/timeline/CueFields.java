@@ -15,12 +15,19 @@ import org.duskloom.engine.document.ValueKind;
 public final class CueFields {
     private static final ValueKind<Double> SHARE = new ValueKind.Number("", 0, 1);
 
-    static final DeclaredField<Node> AT =
-            DeclaredField.written("at", Values.TIME, "\"0s\"", "when it starts, from the start of the show");
+    static final DeclaredField<Node> AT = DeclaredField.written(
+            "at",
+            Values.TIME,
+            "\"0s\"",
+            "when it starts, from the start of the show; with a sign from the end of the cue before in the list: `\"+1s\"`;"
+                    + " from a cue or a marker: `\"@rise\"`, `\"@rise.end-500ms\"`");
     static final DeclaredField<Node> FOR =
             DeclaredField.optional("for", Values.TIME, "to the end of the show", "how long it lasts; this or `until`");
-    static final DeclaredField<Node> UNTIL =
-            DeclaredField.optional("until", Values.TIME, "to the end of the show", "when it ends; this or `for`");
+    static final DeclaredField<Node> UNTIL = DeclaredField.optional(
+            "until",
+            Values.TIME,
+            "to the end of the show",
+            "when it ends; this or `for`; from a cue or a marker too, but without a sign");
     static final DeclaredField<List<TextNode>> ON =
             DeclaredField.required("on", new ValueKind.Texts("address"), "what it is seen on, in this order");
 
@@ -69,7 +76,8 @@ public final class CueFields {
             "name",
             new ValueKind.Text("name"),
             "",
-            "keeps its random choices when it is moved; else they hang on its layer, its start and its effect");
+            "what times count from, and what keeps its random choices when it is moved; else they hang on its layer, its"
+                    + " start and its effect");
 
     /** How much of a cue is seen. */
     public static final DeclaredField<Node> OPACITY = DeclaredField.written(

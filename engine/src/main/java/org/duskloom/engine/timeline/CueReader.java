@@ -5,13 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicReference;
 import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
-import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
@@ -33,33 +33,45 @@ final class CueReader {
         this.problems = context.problems();
     }
 
-    /** The cue, once for every time that it is played; if it has errors, what can still be checked of it. */
-    CuePlays read(Node node) {
-        Optional<ObjectNode> written = Expected.object(node, "a cue", problems);
-        if (written.isEmpty()) {
-            return CuePlays.NONE;
-        }
-        int errorsBefore = problems.errorCount();
-        Fields fields = Fields.of(looks.filledIn(written.get(), problems), CueFields.CUE, "a cue", problems)
-                .orElseThrow();
-        Seen seen = seen(fields);
-        List<Cue> cues = List.of();
-        try {
-            cues = played(fields, seen);
-        } catch (ArithmeticException tooLarge) {
-            problems.error(
-                    node.location(),
-                    "the times of the cue cannot be counted exactly together",
-                    "use fewer digits behind the dot, or a simpler frame rate");
-        }
-        return problems.errorCount() > errorsBefore
-                ? new CuePlays(List.of(), unsound(fields, seen))
-                : new CuePlays(cues, List.of());
+    String layerName() {
+        return layerName;
+    }
+
+    /** The cue with its look filled in; nothing if it is none. */
+    Optional<OpenCue> open(Node node) {
+        return Expected.object(node, "a cue", problems).map(written -> {
+            int errorsBefore = problems.errorCount();
+            Fields fields = Fields.of(looks.filledIn(written, problems), CueFields.CUE, "a cue", problems)
+                    .orElseThrow();
+            return new OpenCue(fields, problems.errorCount() == errorsBefore, problems);
+        });
+    }
+
+    /**
+     * The cue, once for every time that it is played; if it has errors, what can still be checked of it.
+     *
+     * @param cue whose times are known, if they ever will be
+     */
+    CuePlays read(OpenCue cue) {
+        Fields fields = cue.fields();
+        Seen seen = seen(cue);
+        List<Cue> cues = new ArrayList<>();
+        cue.finds(() -> cues.addAll(played(cue, seen)));
+        return cue.isSound() && cue.plays().isPresent()
+                ? new CuePlays(cues, List.of())
+                : new CuePlays(List.of(), unsound(fields, seen));
     }
 
     /** What is seen, not when. It is complete if nothing is wrong that an effect is prepared from. */
     private record Seen(
             Optional<TextNode> effect, List<TextNode> on, List<Field> with, Layout layout, boolean complete) {}
+
+    private Seen seen(OpenCue cue) {
+        Fields fields = cue.fields();
+        AtomicReference<Seen> seen = new AtomicReference<>();
+        cue.finds(() -> seen.set(seen(fields)));
+        return seen.get();
+    }
 
     private Seen seen(Fields fields) {
         int errorsBefore = problems.errorCount();
@@ -70,23 +82,20 @@ final class CueReader {
         return new Seen(effect, on, with, layout, effect.isPresent() && problems.errorCount() == errorsBefore);
     }
 
-    private List<Cue> played(Fields fields, Seen seen) {
-        Optional<CueTimes> times = CueTimes.read(fields, context);
-        Fade fade = fade(fields, times);
+    private List<Cue> played(OpenCue open, Seen seen) {
+        Fields fields = open.fields();
+        Fade fade = fade(open);
         Optional<Node> opacity = fields.node(CueFields.OPACITY);
         BlendMode blend = fields.value(CueFields.BLEND);
-        Optional<String> name = fields.given(CueFields.NAME).map(TextNode::value);
-        Optional<Node> repeatNode = fields.node(CueFields.REPEAT);
-        Optional<Repeat> repeat = repeatNode.flatMap(node -> Repeat.read(node, context));
-        if (seen.effect().isEmpty() || times.isEmpty() || repeatNode.isPresent() != repeat.isPresent()) {
+        if (seen.effect().isEmpty() || open.plays().isEmpty()) {
             return List.of();
         }
-        ExactTime at = times.get().at();
-        ExactTime end = at.plus(times.get().length());
+        ExactTime at = open.start().orElseThrow();
+        ExactTime end = at.plus(open.length().orElseThrow());
         Cue cue = new Cue(
                 fields.location(),
-                name.orElse(""),
-                randomKey(name, seen.effect().get().value(), at),
+                open.name(),
+                randomKey(open.name(), seen.effect().get().value(), at),
                 at,
                 end,
                 end,
@@ -98,7 +107,7 @@ final class CueReader {
                 fade,
                 opacity,
                 blend);
-        return repeat.map(plan -> plan.of(cue, context)).orElse(List.of(cue));
+        return open.plays().get().of(cue, problems);
     }
 
     /** A repeat with errors is followed until each of its values has had its turn. */
@@ -150,9 +159,9 @@ final class CueReader {
      * A name keeps the random choices of a cue wherever it is moved. Without one they hang on its layer, its start and its
      * effect, so that other cues may come and go; only of cues that share all three the order in the file matters.
      */
-    private String randomKey(Optional<String> name, String effect, ExactTime at) {
-        if (name.isPresent()) {
-            return "cue " + name.get();
+    private String randomKey(String name, String effect, ExactTime at) {
+        if (!name.isEmpty()) {
+            return "cue " + name;
         }
         String key = "layer " + layerName + " at " + at + " " + effect;
         int before = keysSeen.merge(key, 1, Integer::sum) - 1;
@@ -172,8 +181,8 @@ final class CueReader {
         return fields.given(CueFields.WITH).orElse(List.of());
     }
 
-    private Fade fade(Fields fields, Optional<CueTimes> times) {
-        Optional<Fields> written = fields.given(CueFields.FADE);
+    private Fade fade(OpenCue cue) {
+        Optional<Fields> written = cue.fields().given(CueFields.FADE);
         if (written.isEmpty()) {
             return Fade.NONE;
         }
@@ -183,7 +192,7 @@ final class CueReader {
         Easing easing = fade.node(CueFields.FADE_EASING)
                 .flatMap(node -> Values.easing(node, "\"easing\" of a fade", problems))
                 .orElse(Easing.LINEAR);
-        Optional<ExactTime> length = times.map(CueTimes::length);
+        Optional<ExactTime> length = cue.length();
         if (length.isPresent() && in.plus(out).compareTo(length.get()) > 0) {
             problems.error(fade.location(), "the fades take " + in.plus(out), "the cue lasts " + length.get());
         }

@@ -4,28 +4,17 @@ import java.util.Optional;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.time.ExactTime;
 
-/**
- * When a cue holds.
- *
- * @param at its start
- * @param length how long it lasts; above zero
- */
-record CueTimes(ExactTime at, ExactTime length) {
-    /**
-     * Reads {@code at} with {@code for} or {@code until}. Without {@code at} a cue starts with the timeline, without the
-     * others it ends with it.
-     */
-    static Optional<CueTimes> read(Fields fields, CueContext context) {
-        Optional<ExactTime> at =
-                fields.has(CueFields.AT) ? context.instant(fields, CueFields.AT) : Optional.of(ExactTime.ZERO);
-        // Where the start is wrong, the earliest one stands for it: what is too long from there is so from anywhere.
-        Optional<ExactTime> length = length(fields, at.orElse(ExactTime.ZERO), context);
-        return at.isPresent() && length.isPresent()
-                ? Optional.of(new CueTimes(at.get(), length.get()))
-                : Optional.empty();
-    }
+/** How long a cue holds. */
+final class CueTimes {
+    private CueTimes() {}
 
-    private static Optional<ExactTime> length(Fields fields, ExactTime at, CueContext context) {
+    /**
+     * The length from {@code for} or {@code until}; above zero. Without them a cue ends with the timeline. Where the start is
+     * not known, the earliest one stands for it: what is too long from there is so from anywhere.
+     */
+    static Optional<ExactTime> length(OpenCue cue, CueContext context) {
+        Fields fields = cue.fields();
+        ExactTime at = cue.start().orElse(ExactTime.ZERO);
         boolean hasLength = fields.has(CueFields.FOR);
         boolean hasEnd = fields.has(CueFields.UNTIL);
         if (hasLength && hasEnd) {
@@ -46,7 +35,7 @@ record CueTimes(ExactTime at, ExactTime length) {
                 .error(
                         fields.location(CueFields.FOR),
                         "the cue ends at " + end,
-                        "the timeline ends at " + context.end());
+                        context.whole() + " ends at " + context.end());
         return false;
     }
 

@@ -36,7 +36,7 @@ public final class PaletteReader {
             return Values.color(node, what, problems).map(color -> Palette.evenly(List.of(color), PaletteStyle.SMOOTH));
         }
         if (node instanceof ListNode list) {
-            return reader.stops(list, PaletteStyle.SMOOTH);
+            return reader.stops(list, what, PaletteStyle.SMOOTH);
         }
         if (node instanceof ObjectNode) {
             return Fields.of(node, PaletteFields.PALETTE, what, problems).flatMap(reader::styled);
@@ -51,11 +51,12 @@ public final class PaletteReader {
     private Optional<Palette> styled(Fields fields) {
         PaletteStyle style = new PaletteStyle(
                 fields.value(PaletteFields.MIX), fields.value(PaletteFields.STEP), fields.value(PaletteFields.CYCLIC));
-        return fields.node(PaletteFields.STOPS).flatMap(stops -> stops(stops, style));
+        return fields.node(PaletteFields.STOPS)
+                .flatMap(stops -> stops(stops, fields.label(PaletteFields.STOPS), style));
     }
 
-    private Optional<Palette> stops(Node node, PaletteStyle style) {
-        Optional<ListNode> list = PaletteFields.STOPS_KIND.read(node, what, problems);
+    private Optional<Palette> stops(Node node, String label, PaletteStyle style) {
+        Optional<ListNode> list = PaletteFields.STOPS_KIND.read(node, label, problems);
         return list.flatMap(stops -> mixed(stops.items(), style));
     }
 

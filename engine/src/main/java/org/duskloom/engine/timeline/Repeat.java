@@ -1,8 +1,6 @@
 package org.duskloom.engine.timeline;
 
 import java.math.BigInteger;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Node;
@@ -61,30 +59,26 @@ record Repeat(
                 : Optional.of(new Repeat(fields.location(), count, until, every, change));
     }
 
-    /** The cue, once for every time that it is played. */
-    List<Cue> of(Cue first, CueContext context) {
-        ExactTime step = every.orElse(first.length());
-        long plays = count.orElseGet(() -> playsUntil(first.at(), until.orElseThrow(), step));
+    /** How often a cue is played whose first play starts then and lasts so long; nothing if that is too often or too long. */
+    Optional<Plays> plays(ExactTime at, ExactTime length, CueContext context) {
+        ExactTime step = every.orElse(length);
+        long plays = count.orElseGet(() -> playsUntil(at, until.orElseThrow(), step));
         if (plays < 1 || plays > MOST) {
             context.problems().error(location, "the cue would be played " + plays + " times", "allowed: 1 to " + MOST);
-            return List.of();
+            return Optional.empty();
         }
         ExactTime cut = until.orElse(context.end());
-        ExactTime lastEnd = first.end().plus(step.times(plays - 1));
+        ExactTime lastEnd = at.plus(length).plus(step.times(plays - 1));
         if (until.isEmpty() && lastEnd.compareTo(cut) > 0) {
             context.problems()
                     .error(
                             location,
                             "play " + plays + " of the cue ends at " + lastEnd,
-                            "the timeline ends at " + cut + "; \"until\" instead of \"count\" cuts the last play");
-            return List.of();
+                            context.whole() + " ends at " + cut
+                                    + "; \"until\" instead of \"count\" cuts the last play");
+            return Optional.empty();
         }
-        List<Cue> cues = new ArrayList<>();
-        for (int repeat = 0; repeat < plays; repeat++) {
-            SettingSteps.Changed settings = change.appliedTo(first.with(), repeat, context.problems());
-            cues.add(first.repeated(repeat, step.times(repeat), cut, settings));
-        }
-        return cues;
+        return Optional.of(new Plays(plays, step, cut, change));
     }
 
     /** How many starts, one every step from the first on, lie before the end: ceil((until - at) / step). */

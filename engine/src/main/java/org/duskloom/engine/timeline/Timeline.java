@@ -17,7 +17,8 @@ import org.duskloom.engine.time.TimeContext;
  * @param seed of all random choices
  * @param palettes by name
  * @param layers from the bottom up
- * @param times what the words in its times refer to
+ * @param times what the words in its times refer to; marks are its markers, and the starts and ends of cues whose names are
+ *     used once
  */
 public record Timeline(
         String title,
@@ -36,6 +37,11 @@ public record Timeline(
         palettes = Map.copyOf(palettes);
         layers = List.copyOf(layers);
         Objects.requireNonNull(times, "times");
+    }
+
+    /** What the words in lengths of time refer to. */
+    public TimeContext lengths() {
+        return times.withoutMarks();
     }
 
     /** How many frames it has: those from 0 up to but not including its end. */

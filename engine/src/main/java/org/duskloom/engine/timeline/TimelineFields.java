@@ -74,6 +74,11 @@ public final class TimelineFields {
             new ValueKind.Named("palette", PaletteFields.KIND),
             "no palettes",
             "colours by name, such as `{\"dusk\": [\"#1b2a6b\", \"#ff9e5e\"]}`");
+    static final DeclaredField<List<Field>> MARKERS = DeclaredField.optional(
+            "markers",
+            new ValueKind.Named("marker", Values.TIME),
+            "no markers",
+            "instants by name, such as `{\"chorus\": \"42.5s\"}`, from which cues may count: `\"at\": \"@chorus\"`");
     static final DeclaredField<List<Field>> LOOKS = DeclaredField.optional(
             "looks",
             new ValueKind.Named("look", new ValueKind.Nested(CueFields.LOOK_OBJECT)),
@@ -94,6 +99,7 @@ public final class TimelineFields {
                     RATE,
                     LENGTH,
                     SEED,
+                    MARKERS,
                     PALETTES,
                     LOOKS,
                     LAYERS)

@@ -1,11 +1,9 @@
 package org.duskloom.engine.timeline;
 
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.color.PaletteStyle;
@@ -31,11 +29,11 @@ public final class TimelineReader {
     /** How many frames a timeline may have: 24 hours at 1000 a second. */
     static final long MOST_FRAMES = 86_400_000L;
 
+    private static final String WHAT = "the timeline";
     private static final FrameRate USUAL_RATE = FrameRate.of(40);
     private static final ExactTime PLACEHOLDER_LENGTH = ExactTime.ofSeconds(86_400);
 
     private final Problems problems;
-    private final List<Fields> emptyLayers = new ArrayList<>();
 
     private TimelineReader(Problems problems) {
         this.problems = problems;
@@ -50,8 +48,7 @@ public final class TimelineReader {
      *     errors stand apart; nothing if it is not clear where its pixels come from
      */
     public static Optional<Timeline> read(Node root, Problems problems) {
-        return Fields.of(root, TimelineFields.TIMELINE, "the timeline", problems)
-                .flatMap(new TimelineReader(problems)::bound);
+        return Fields.of(root, TimelineFields.TIMELINE, WHAT, problems).flatMap(new TimelineReader(problems)::bound);
     }
 
     private Optional<Timeline> bound(Fields fields) {
@@ -65,18 +62,24 @@ public final class TimelineReader {
         long seed = fields.value(TimelineFields.SEED);
         Map<String, NamedPalette> palettes = palettes(fields);
         LookBook looks = looks(fields);
-        List<Layer> layers = layers(fields, looks, new CueContext(times, length, problems));
+        CueContext context = new CueContext(WHAT, times, length, problems);
+        LayersReader.Read read = new LayersReader(looks, context)
+                .read(
+                        fields.given(TimelineFields.LAYERS).map(ListNode::items).orElse(List.of()),
+                        markers(fields, context));
         if (problems.errorCount() == errorsBefore) {
             looks.warnOfUnused(problems);
-            emptyLayers.forEach(layer ->
-                    problems.warn(layer.location(), layer.what() + " has no cues", "remove it, or put cues in it"));
+            read.empty()
+                    .forEach(layer -> problems.warn(
+                            layer.location(), layer.what() + " has no cues", "remove it, or put cues in it"));
         }
-        return pixels.map(source -> new Timeline(title, source, rate, length, seed, palettes, layers, times));
+        return pixels.map(source -> new Timeline(
+                title, source, rate, length, seed, palettes, read.layers(), times.withMarks(read.named())));
     }
 
     private ExactTime length(Fields fields, FrameRate rate, TimeContext times) {
         Optional<ExactTime> length =
-                new CueContext(times, PLACEHOLDER_LENGTH, problems).length(fields, TimelineFields.LENGTH);
+                new CueContext(WHAT, times, PLACEHOLDER_LENGTH, problems).length(fields, TimelineFields.LENGTH);
         length.ifPresent(time -> checkFrameCount(rate, time, fields));
         return length.orElse(PLACEHOLDER_LENGTH);
     }
@@ -131,48 +134,18 @@ public final class TimelineReader {
         return palettes;
     }
 
+    private Map<String, InstantNames.Marker> markers(Fields fields, CueContext context) {
+        Map<String, InstantNames.Marker> markers = new LinkedHashMap<>();
+        for (Field field : fields.given(TimelineFields.MARKERS).orElse(List.of())) {
+            context.marker(field)
+                    .ifPresent(time -> markers.put(field.name(), new InstantNames.Marker(time, field.nameLocation())));
+        }
+        return markers;
+    }
+
     private LookBook looks(Fields fields) {
         LookBook looks = new LookBook();
         fields.given(TimelineFields.LOOKS).orElse(List.of()).forEach(field -> looks.add(field, problems));
         return looks;
-    }
-
-    private List<Layer> layers(Fields fields, LookBook looks, CueContext context) {
-        List<Layer> layers = new ArrayList<>();
-        List<Node> items =
-                fields.given(TimelineFields.LAYERS).map(ListNode::items).orElse(List.of());
-        for (int i = 0; i < items.size(); i++) {
-            String number = String.valueOf(i + 1);
-            Fields.of(items.get(i), TimelineFields.LAYER, "layer " + number, problems)
-                    .ifPresent(layer -> layers.add(layer(layer, number, looks, context)));
-        }
-        return layers;
-    }
-
-    private Layer layer(Fields fields, String number, LookBook looks, CueContext context) {
-        String name =
-                fields.given(TimelineFields.LAYER_NAME).map(TextNode::value).orElse(number);
-        BlendMode blend = fields.value(TimelineFields.BLEND);
-        double opacity = fields.value(TimelineFields.LAYER_OPACITY);
-        boolean mask = fields.value(TimelineFields.MASK);
-        if (mask && fields.has(TimelineFields.BLEND)) {
-            problems.error(
-                    fields.location(TimelineFields.BLEND),
-                    "layer " + number + " is a mask and has a \"blend\"",
-                    "leave it out");
-        }
-        CueReader reader = new CueReader(name, looks, context);
-        if (fields.node(TimelineFields.CUES).orElse(null) instanceof ListNode list
-                && list.items().isEmpty()) {
-            emptyLayers.add(fields);
-        }
-        List<Cue> cues = new ArrayList<>();
-        List<UnsoundCue> unsound = new ArrayList<>();
-        for (Node cue : fields.given(TimelineFields.CUES).map(ListNode::items).orElse(List.of())) {
-            CuePlays plays = reader.read(cue);
-            cues.addAll(plays.sound());
-            unsound.addAll(plays.unsound());
-        }
-        return new Layer(name, blend, opacity, mask, cues, unsound);
     }
 }

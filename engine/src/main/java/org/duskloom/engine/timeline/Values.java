@@ -32,6 +32,15 @@ public final class Values {
 
     /** A time that is not negative. */
     public static Optional<ExactTime> time(Node node, String what, TimeContext context, Problems problems) {
+        return time(node, what, problems, text -> TimeText.parse(text, context));
+    }
+
+    /** A time that may be negative. */
+    static Optional<ExactTime> signedTime(Node node, String what, TimeContext context, Problems problems) {
+        return time(node, what, problems, text -> TimeText.parseSigned(text, context));
+    }
+
+    private static Optional<ExactTime> time(Node node, String what, Problems problems, Parser<ExactTime> parser) {
         if (node instanceof NumberNode number) {
             problems.error(
                     node.location(),
@@ -39,7 +48,7 @@ public final class Values {
                     "write it with a unit, such as " + withUnit(number));
             return Optional.empty();
         }
-        return parse(node, what, "a time, such as \"3s\"", problems, text -> TimeText.parse(text, context));
+        return parse(node, what, "a time, such as \"3s\"", problems, parser);
     }
 
     /** What was probably meant: hundreds count milliseconds, what is under ten counts seconds. */

@@ -190,7 +190,7 @@ class SettingsReaderTest {
                 "every": "-1s"
                     show.json:3:50: error: "every" of probe: the time "-1s" is negative (-1s); it must be 0s or later
                 "every": "@chorus"
-                    show.json:3:50: error: "every" of probe: the time "@chorus" starts from a mark, which cannot be used here; write a number and a unit, such as "3s", "250ms", "1:02.5" or "90f"
+                    show.json:3:50: error: "every" of probe: the time "@chorus" starts from a cue or a marker, which cannot be used here; write a number and a unit, such as "3s", "250ms", "1:02.5" or "90f"
                 "rise": "-1ms"
                     show.json:3:49: error: "rise" of probe: the time "-1ms" is negative (-0.001s); it must be 0s or later
                 "every": {"keys": []}

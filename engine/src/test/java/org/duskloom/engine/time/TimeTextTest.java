@@ -127,11 +127,11 @@ final class TimeTextTest {
                 "@dusk+@dusk|has no readable number|write a number and a unit",
                 "1000000000s|has too many digits|at most nine",
                 "0.0000000001s|has too many digits|at most nine",
-                "@dsuk|names an unknown mark|did you mean \"dusk\"?",
-                "@dsuk+2b|names an unknown mark|did you mean \"dusk\"?",
-                "@|names an unknown mark|allowed: dusk, dusk-2, first frog",
-                "@dusk3|names an unknown mark|did you mean \"dusk\"?",
-                "@Dusk|names an unknown mark|did you mean \"dusk\"?"
+                "@dsuk|names no cue and no marker|did you mean \"dusk\"?",
+                "@dsuk+2b|names no cue and no marker|did you mean \"dusk\"?",
+                "@|names no cue and no marker|allowed: dusk, dusk-2, first frog",
+                "@dusk3|names no cue and no marker|did you mean \"dusk\"?",
+                "@Dusk|names no cue and no marker|did you mean \"dusk\"?"
             })
     void refusalsTeach(String text, String message, String hint) {
         TextFormatException refusal = refusal(text, ALL);
@@ -147,7 +147,7 @@ final class TimeTextTest {
         assertThat(refusal("@dusk", TimeContext.NONE)).hasMessageContaining("cannot be used here");
         assertThat(refusal("@dusk", ALL.withoutMarks())).hasMessageContaining("cannot be used here");
         assertThat(refusal("@dusk", TimeContext.NONE.withMarks(Map.of())).hint())
-                .isEqualTo("there are no marks to start from");
+                .isEqualTo("no cue has a name, and there are no markers");
     }
 
     /** A hint must not name what would be refused as well. */

@@ -137,7 +137,7 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "at": "11s"}
                     show.json:5:34: error: "at" of a cue is 11s; the timeline ends at 10s
                 {"on": "x", "effect": "e", "at": "-1s"}
-                    show.json:5:34: error: "at" of a cue: the time "-1s" is negative (-1s); it must be 0s or later
+                    show.json:5:34: error: "at" of a cue is 1s before the timeline starts; the first cue of a list counts from its start
                 {"on": "x", "effect": "e", "at": "10s"}
                     show.json:5:34: error: the cue starts at 10s and ends at 10s; it must end after it starts
                 {"on": "x", "effect": "e", "for": "0s"}
@@ -159,7 +159,7 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "for": "8b"}
                     show.json:5:35: error: "for" of a cue: the time "8b" counts beats, which cannot be used here; write a number and a unit, such as "3s", "250ms", "1:02.5" or "90f"
                 {"on": "x", "effect": "e", "at": "@chorus"}
-                    show.json:5:34: error: "at" of a cue: the time "@chorus" starts from a mark, which cannot be used here; write a number and a unit, such as "3s", "250ms", "1:02.5" or "90f"
+                    show.json:5:34: error: "at" of a cue: the time "@chorus" names no cue and no marker; no cue has a name, and there are no markers
                 {"on": "x", "effect": "e", "for": "1s", "fade": {"in": "600ms", "out": "401ms"}}
                     show.json:5:49: error: the fades take 1.001s; the cue lasts 1s
                 {"on": "x", "effect": "e", "for": "1s", "fade": {"in": 1, "ou": "1s"}}

@@ -72,15 +72,15 @@ class TimelineReaderTest {
                     show.json:1:1: error: the timeline must be an object { }, not a list
                 {}
                     show.json:1:1: error: the timeline lacks the field "duskloom"; add "duskloom": "timeline/1"
-                    show.json:1:1: error: the timeline has neither "display" nor "map"; name one of them, such as "map": "map.csv"
                     show.json:1:1: error: the timeline lacks the field "length"
                     show.json:1:1: error: the timeline lacks the field "layers"
+                    show.json:1:1: error: the timeline has neither "display" nor "map"; name one of them, such as "map": "map.csv"
                 {"duskloom": "timeline/2", "map": "m.csv", "length": "1s", "layers": []}
                     show.json:1:14: error: "duskloom" of the timeline is "timeline/2"; this version reads "duskloom": "timeline/1"
                 {"duskloom": "display/1", "map": "m.csv", "length": "1s", "layers": []}
                     show.json:1:14: error: "duskloom" of the timeline is "display/1"; this version reads "duskloom": "timeline/1"
                 {"duskloom": "timeline/1", "map": "m.csv", "display": "d.json", "length": "1s", "layers": []}
-                    show.json:1:35: error: the timeline has both "display" and "map"; name one of them, such as "map": "map.csv"
+                    show.json:1:55: error: the timeline has both "display" and "map"; name one of them, such as "map": "map.csv"
                 {"duskloom": "timeline/1", "display": "d.json", "groups": {}, "length": "1s", "layers": []}
                     show.json:1:59: error: "groups" stand beside a "display"; move them into the display
                 {"duskloom": "timeline/1", "map": 3, "length": "1s", "layers": []}
@@ -92,7 +92,7 @@ class TimelineReaderTest {
                     show.json:1:1: error: the timeline lacks the field "length"; is "lenght" meant for it?
                     show.json:1:44: error: the timeline has no field "lenght"; did you mean "length"?
                 {"duskloom": "timeline/1", "map": "m.csv", "length": 48, "layers": []}
-                    show.json:1:54: error: "length" of the timeline must be a time, not the number 48; write it with a unit, such as "48s"
+                    show.json:1:54: error: "length" of the timeline must be a time, not the number 48; write it with a unit, such as "48s" or "48ms"
                 {"duskloom": "timeline/1", "map": "m.csv", "length": "0s", "layers": []}
                     show.json:1:54: error: "length" of the timeline is zero; it must be longer
                 {"duskloom": "timeline/1", "map": "m.csv", "length": "-1s", "layers": []}

@@ -1,0 +1,93 @@
+package org.duskloom.engine.timeline;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.problem.Problems;
+
+/**
+ * The order in which the instants of cues can be worked out: each after those that it counts from. Walks without recursion, so
+ * that any number of cues may follow each other, in any order in the file. Where they go in a circle there is no such order;
+ * that is an error.
+ */
+final class InstantOrder {
+    private final Function<CueInstant, List<Reference>> references;
+    private final Problems problems;
+    private final List<CueInstant> order = new ArrayList<>();
+    private final Set<CueInstant> seen = new HashSet<>();
+    private final Map<CueInstant, Iterator<Reference>> open = new LinkedHashMap<>();
+    private final Map<CueInstant, Node> followed = new LinkedHashMap<>();
+
+    /**
+     * What an instant counts from.
+     *
+     * @param written where the file says so
+     */
+    record Reference(CueInstant from, Node written) {}
+
+    private InstantOrder(Function<CueInstant, List<Reference>> references, Problems problems) {
+        this.references = references;
+        this.problems = problems;
+    }
+
+    /**
+     * All instants, those that others count from first.
+     *
+     * @param problems where an error goes for each time that closes a circle
+     */
+    static List<CueInstant> firstKnownFirst(
+            List<CueInstant> instants, Function<CueInstant, List<Reference>> references, Problems problems) {
+        InstantOrder walk = new InstantOrder(references, problems);
+        instants.forEach(walk::from);
+        return walk.order;
+    }
+
+    private void from(CueInstant root) {
+        Deque<CueInstant> path = new ArrayDeque<>();
+        enter(root, path);
+        while (!path.isEmpty()) {
+            Iterator<Reference> left = open.get(path.peek());
+            if (left.hasNext()) {
+                Reference next = left.next();
+                followed.put(path.peek(), next.written());
+                if (open.containsKey(next.from())) {
+                    reportCircle(next.from());
+                } else {
+                    enter(next.from(), path);
+                }
+            } else {
+                order.add(path.peek());
+                followed.remove(path.peek());
+                open.remove(path.pop());
+            }
+        }
+    }
+
+    private void enter(CueInstant instant, Deque<CueInstant> path) {
+        if (seen.add(instant)) {
+            open.put(instant, references.apply(instant).iterator());
+            path.push(instant);
+        }
+    }
+
+    private void reportCircle(CueInstant closing) {
+        List<CueInstant> path = new ArrayList<>(open.keySet());
+        List<CueInstant> circle = new ArrayList<>(path.subList(path.indexOf(closing), path.size()));
+        Node written = followed.get(circle.get(circle.size() - 1));
+        circle.add(closing);
+        problems.error(
+                written.location(),
+                "times go in a circle: "
+                        + String.join(
+                                " -> ", circle.stream().map(CueInstant::shown).toList()),
+                "let one of them count from something else");
+    }
+}
