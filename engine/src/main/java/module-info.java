@@ -27,6 +27,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.proof;
     exports org.duskloom.engine.random;
     exports org.duskloom.engine.render;
+    exports org.duskloom.engine.shard;
     exports org.duskloom.engine.sheet;
     exports org.duskloom.engine.show;
     exports org.duskloom.engine.survey;

@@ -64,6 +64,7 @@ final class Program implements Runnable {
         commands.put("sheet", SheetCommand::new);
         commands.put("survey", SurveyCommand::new);
         commands.put("send", SendCommand::new);
+        commands.put("join", JoinCommand::new);
         return commands;
     }
 

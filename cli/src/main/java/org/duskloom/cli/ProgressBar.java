@@ -1,5 +1,6 @@
 package org.duskloom.cli;
 
+import java.io.IOException;
 import java.io.PrintStream;
 import java.util.function.LongSupplier;
 import org.duskloom.engine.frame.Progress;
@@ -31,6 +32,28 @@ final class ProgressBar implements Progress, AutoCloseable {
         this.nanoClock = nanoClock;
         this.start = nanoClock.getAsLong();
         this.nextRedraw = start + NANOS_BEFORE_FIRST;
+    }
+
+    /** Work that tells how far it is. */
+    @FunctionalInterface
+    interface Work {
+        /**
+         * Does it.
+         *
+         * @return whether it is done
+         */
+        boolean with(Progress progress) throws IOException;
+    }
+
+    /** Does some work, with a bar where the standard error stream is a terminal. */
+    static boolean during(Streams streams, Work work) throws IOException {
+        if (!streams.traits().errLive()) {
+            return work.with(Progress.SILENT);
+        }
+        try (ProgressBar bar = new ProgressBar(streams.err(), System::nanoTime)) {
+            Runtime.getRuntime().addShutdownHook(new Thread(bar::close));
+            return work.with(bar);
+        }
     }
 
     @Override

@@ -56,6 +56,8 @@ import picocli.CommandLine.Option;
             "      Again after a change, with pictures to look at.",
             "  duskloom render garden/show.json -o out/2 --frames 960..1920",
             "      The second half of 1920 frames; another machine may do the first.",
+            "  duskloom render garden/show.json -o out/2 --shard 2/2",
+            "      The same; 'duskloom join' puts shards together.",
             "  duskloom render garden/show.json -o out --as rgb,npy",
             "      For a player, and for NumPy.",
             "  duskloom render garden/show.json -o - > frames.rgb",
@@ -91,6 +93,14 @@ final class RenderCommand implements Callable<Integer> {
     private FrameSpan frames;
 
     @Option(
+            names = "--shard",
+            paramLabel = "I/N",
+            converter = ShardNumber.Converter.class,
+            description =
+                    "Only the I-th of N pieces, which are as long as each other; 'duskloom join' makes a whole of them.")
+    private ShardNumber shard;
+
+    @Option(
             names = "--threads",
             paramLabel = "N",
             description = "Render on so many threads; usually one for each processor.")
@@ -116,6 +126,9 @@ final class RenderCommand implements Callable<Integer> {
     public Integer call() throws IOException, InterruptedException {
         int usedThreads = threads();
         List<OutputKind> kinds = kinds();
+        if (shard != null && frames != null) {
+            throw new MisuseException("--shard and --frames both say which frames; give one of them");
+        }
         if (strip && OutputNames.isStandardOutput(output)) {
             throw new MisuseException("--strip needs a folder, and -o is the standard output");
         }
@@ -228,6 +241,9 @@ final class RenderCommand implements Callable<Integer> {
     }
 
     private FrameSpan span(long frameCount) {
+        if (shard != null) {
+            return shard.frames(frameCount);
+        }
         FrameSpan whole = new FrameSpan(0, frameCount);
         if (frames != null && frames.endFrameExclusive() > frameCount) {
             throw new MisuseException("--frames " + frames + " goes beyond the show; allowed: 0.." + frameCount

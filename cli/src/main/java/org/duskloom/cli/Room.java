@@ -44,6 +44,23 @@ final class Room {
         }
     }
 
+    /**
+     * The same for a folder that takes so many bytes.
+     *
+     * @throws IOException if there is too little room, or it cannot be found out how much there is
+     */
+    static void require(Path folder, long needed) throws IOException {
+        Path there = folder.toAbsolutePath().normalize();
+        while (!Files.exists(there) && there.getParent() != null) {
+            there = there.getParent();
+        }
+        long free = Files.getFileStore(there).getUsableSpace();
+        if (free < needed) {
+            throw new IOException("cannot write " + folder + ": it needs " + Words.bytes(needed) + ", and "
+                    + Words.bytes(free) + " are free; write somewhere else");
+        }
+    }
+
     /** A device or a pipe takes what it is given. */
     private static boolean isOnDisk(Path target) {
         return !Files.exists(target) || Files.isRegularFile(target) || Files.isDirectory(target);

@@ -1,5 +1,6 @@
 package org.duskloom.engine.format;
 
+import java.util.Optional;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
@@ -28,6 +29,11 @@ public final class NpyKind implements StreamKind {
     public long bytes(RunInfo run) {
         return Math.addExact(
                 NpyHeader.of(run).length, Math.multiplyExact(run.frames().count(), (long) run.frameBytes()));
+    }
+
+    @Override
+    public Optional<Seam> seam(String name) {
+        return name.equals(file()) ? Optional.of(new Seam.Bodies(NpyHeader::of, true)) : Optional.empty();
     }
 
     @Override

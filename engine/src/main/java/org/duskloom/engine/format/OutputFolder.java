@@ -59,7 +59,7 @@ public final class OutputFolder implements Closeable {
      *
      * @throws IOException if that cannot be done, or the name is refused
      */
-    StagedFile openManifest(String name) throws IOException {
+    public StagedFile openManifest(String name) throws IOException {
         Path target = path(name);
         guard.check(target);
         return group.openManifest(target);

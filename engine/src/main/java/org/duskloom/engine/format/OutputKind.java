@@ -2,6 +2,7 @@ package org.duskloom.engine.format;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
 
@@ -35,6 +36,16 @@ public interface OutputKind {
      */
     default long bytes(RunInfo run) {
         return 0;
+    }
+
+    /**
+     * How one of its files is put together from those of runs that follow each other.
+     *
+     * @param file its name as a manifest has it
+     * @return nothing if it is not of this kind, or cannot be put together
+     */
+    default Optional<Seam> seam(String file) {
+        return Optional.empty();
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.text.Quoted;
@@ -48,6 +49,22 @@ public final class OutputRegistry {
     public List<String> frameWords() {
         return byWord.values().stream()
                 .filter(OutputKind::holdsFrames)
+                .map(OutputKind::word)
+                .toList();
+    }
+
+    /** How a file is put together from those of shards; nothing if no kind knows it: see {@link OutputKind#seam}. */
+    public Optional<Seam> seam(String file) {
+        return byWord.values().stream()
+                .flatMap(kind -> kind.seam(file).stream())
+                .findFirst();
+    }
+
+    /** The words by which files are asked for that a manifest lists; of files that no kind can put together none. */
+    public List<String> wordsOf(List<WrittenFile> files) {
+        return byWord.values().stream()
+                .filter(kind -> files.stream()
+                        .anyMatch(written -> kind.seam(written.file()).isPresent()))
                 .map(OutputKind::word)
                 .toList();
     }

@@ -2,6 +2,7 @@ package org.duskloom.engine.format;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
@@ -51,6 +52,14 @@ public final class PortsKind implements OutputKind {
         long perFrame =
                 wiring.get().ports().ports().stream().mapToLong(Port::byteCount).sum();
         return Math.multiplyExact(perFrame, run.frames().count());
+    }
+
+    @Override
+    public Optional<Seam> seam(String name) {
+        if (name.equals(PATCH)) {
+            return Optional.of(new Seam.Same());
+        }
+        return PortsSink.isFile(name) ? Optional.of(new Seam.Bodies(run -> new byte[0], false)) : Optional.empty();
     }
 
     @Override

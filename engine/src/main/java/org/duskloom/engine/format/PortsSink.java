@@ -23,6 +23,8 @@ final class PortsSink implements RecordedSink, EncodingSink {
     /** Where the files of ports stand. */
     static final String FOLDER = "ports/";
 
+    private static final String EXTENSION = ".bin";
+
     private final List<PortEncoder> encoders;
     private final List<StagedFile> files = new ArrayList<>();
     private final List<String> names = new ArrayList<>();
@@ -35,11 +37,16 @@ final class PortsSink implements RecordedSink, EncodingSink {
     static PortsSink open(PortMap wiring, OutputFolder folder, String patchName) throws IOException {
         PortsSink sink = new PortsSink(wiring);
         for (Port port : wiring.ports().ports()) {
-            sink.add(folder, FOLDER + port.name() + ".bin");
+            sink.add(folder, FOLDER + port.name() + EXTENSION);
         }
         byte[] patch = PatchTable.of(wiring);
         sink.add(folder, patchName).write(patch, 0, patch.length);
         return sink;
+    }
+
+    /** Whether a file of that name has the bytes of a port. */
+    static boolean isFile(String name) {
+        return name.startsWith(FOLDER) && name.endsWith(EXTENSION);
     }
 
     private StagedFile add(OutputFolder folder, String name) throws IOException {

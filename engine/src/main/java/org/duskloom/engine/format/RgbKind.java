@@ -1,5 +1,6 @@
 package org.duskloom.engine.format;
 
+import java.util.Optional;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
@@ -33,6 +34,11 @@ public final class RgbKind implements StreamKind {
     @Override
     public long bytes(RunInfo run) {
         return Math.multiplyExact(run.frames().count(), (long) run.frameBytes());
+    }
+
+    @Override
+    public Optional<Seam> seam(String name) {
+        return name.equals(FILE) ? Optional.of(new Seam.Bodies(run -> new byte[0], true)) : Optional.empty();
     }
 
     @Override

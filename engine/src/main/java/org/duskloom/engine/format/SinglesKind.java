@@ -2,6 +2,7 @@ package org.duskloom.engine.format;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
@@ -32,6 +33,11 @@ public final class SinglesKind implements OutputKind {
     @Override
     public long bytes(RunInfo run) {
         return Math.multiplyExact(run.frames().count(), (long) run.frameBytes());
+    }
+
+    @Override
+    public Optional<Seam> seam(String name) {
+        return name.equals(FOLDER) ? Optional.of(new Seam.Singles(SinglesSink::fileName, MEMBERS)) : Optional.empty();
     }
 
     @Override

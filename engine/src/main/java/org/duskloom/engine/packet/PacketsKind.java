@@ -1,7 +1,9 @@
 package org.duskloom.engine.packet;
 
+import java.util.Optional;
 import java.util.function.Supplier;
 import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.format.Seam;
 import org.duskloom.engine.format.StreamKind;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
@@ -57,6 +59,12 @@ public final class PacketsKind implements StreamKind {
                 .sum();
         long frames = run.frames().count() + (PacketsSink.endsShow(run) ? PACKETS_AT_END : 0);
         return Math.addExact(Capture.FILE_HEADER_BYTES, Math.multiplyExact(perFrame, frames));
+    }
+
+    /** Stamps and sequence numbers are those of the frames, so packets of pieces follow each other as they are. */
+    @Override
+    public Optional<Seam> seam(String name) {
+        return name.equals(FILE) ? Optional.of(new Seam.Bodies(run -> Capture.fileHeader(), false)) : Optional.empty();
     }
 
     @Override

@@ -38,6 +38,7 @@ class ArchitectureTest {
             "file",
             "png",
             "format",
+            "shard",
             "packet",
             "live",
             "label",
