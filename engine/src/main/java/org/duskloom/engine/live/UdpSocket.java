@@ -10,8 +10,6 @@ import java.net.StandardSocketOptions;
 import java.net.UnknownHostException;
 import java.nio.ByteBuffer;
 import java.nio.channels.DatagramChannel;
-import java.util.HashMap;
-import java.util.Map;
 import java.util.Optional;
 import org.duskloom.engine.packet.GroupAddress;
 
@@ -22,7 +20,9 @@ import org.duskloom.engine.packet.GroupAddress;
 public final class UdpSocket implements PacketSocket {
     private final DatagramChannel channel;
     private final Optional<InetSocketAddress> only;
-    private final Map<Integer, InetSocketAddress> groups = new HashMap<>();
+
+    /** By universe, as they are needed. */
+    private final InetSocketAddress[] groups = new InetSocketAddress[1 << 16];
 
     private UdpSocket(DatagramChannel channel, Optional<InetSocketAddress> only) {
         this.channel = channel;
@@ -69,7 +69,10 @@ public final class UdpSocket implements PacketSocket {
 
     @Override
     public void send(ByteBuffer packet, int universe) throws IOException {
-        channel.send(packet, only.isPresent() ? only.get() : groups.computeIfAbsent(universe, UdpSocket::group));
+        if (only.isEmpty() && groups[universe] == null) {
+            groups[universe] = group(universe);
+        }
+        channel.send(packet, only.isPresent() ? only.get() : groups[universe]);
     }
 
     private static InetSocketAddress group(int universe) {
