@@ -13,13 +13,20 @@ import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.document.DeclaredObject;
 import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.format.ManifestFields;
+import org.duskloom.engine.map.MapFields;
+import org.duskloom.engine.survey.MeasurementReader;
 import org.duskloom.engine.timeline.KeyFields;
 import org.duskloom.engine.timeline.TimelineFields;
 
 /** What files may hold, as tables for the documentation, from the declarations that the files are read by. */
 final class FieldTables {
-    private static final List<DeclaredObject> FILES =
-            List.of(TimelineFields.TIMELINE, DisplayFields.DISPLAY, ManifestFields.MANIFEST);
+    private static final List<DeclaredObject> FILES = List.of(
+            TimelineFields.TIMELINE,
+            DisplayFields.DISPLAY,
+            ManifestFields.MANIFEST,
+            MapFields.MAP,
+            MapFields.SHAPE,
+            MeasurementReader.COLUMNS);
     private static final Pattern NESTED = Pattern.compile("object: ([a-z ]+)");
 
     private final String page;
@@ -49,8 +56,8 @@ final class FieldTables {
         return """
                 # What files may hold
 
-                Every field of a timeline, a display and the `frames.json` beside finished frames, made from the declarations by which
-                the program reads them. JSON may have comments (`//` and `/* */`) and commas before a closing bracket. What a page
+                Every field of a timeline, a display and the `frames.json` beside finished frames, and every column of a pixel map, of the
+                pixels of a shape and of measurements, made from the declarations by which the program reads them. JSON may have comments (`//` and `/* */`) and commas before a closing bracket. What a page
                 of the guides says at more length stands in the [README](../../README.md); the settings of effects stand in
                 the [gallery](../gallery/README.md).
 

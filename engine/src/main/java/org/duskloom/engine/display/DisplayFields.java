@@ -39,33 +39,42 @@ public final class DisplayFields {
     static final DeclaredObject SHAPE = DeclaredObject.of("shape", BUILD, PIXELS, PARTS)
             .needsOne("give a list of steps in \"build\", or the name of a CSV file in \"pixels\"", BUILD, PIXELS);
 
-    static final DeclaredField<TextNode> NAME =
+    /** The name of a prop. */
+    public static final DeclaredField<TextNode> NAME =
             DeclaredField.required("name", new ValueKind.Text("name"), "its name, which no other prop or group has");
-    static final DeclaredField<TextNode> SHAPE_NAME =
+    /** What a prop is built as. */
+    public static final DeclaredField<TextNode> SHAPE_NAME =
             DeclaredField.required("shape", new ValueKind.Text("name of a shape"), "what is hung up");
-    static final DeclaredField<Node> AT =
+    /** Where a prop hangs. */
+    public static final DeclaredField<Node> AT =
             DeclaredField.required("at", PointList.PLACE, "where the zero point of the shape hangs");
-    static final DeclaredField<Mirror> MIRROR = DeclaredField.optional(
+    /** How a prop is mirrored. */
+    public static final DeclaredField<Mirror> MIRROR = DeclaredField.optional(
             "mirror",
             ValueKind.Choice.of(List.of(Mirror.X, Mirror.Y), Mirror::word),
             "as drawn",
             "`\"x\"`: left and right change places; `\"y\"`: top and bottom do; first of all, the others follow in this"
                     + " order");
-    static final DeclaredField<Double> SCALE = DeclaredField.of(
+    /** How much larger than drawn a prop is. */
+    public static final DeclaredField<Double> SCALE = DeclaredField.of(
             "scale", new ValueKind.Number("", 0.001, 1000), 1.0, "how many times as large as drawn it is built");
-    static final DeclaredField<Double> TURN = DeclaredField.of(
+    /** How far a prop is turned. */
+    public static final DeclaredField<Double> TURN = DeclaredField.of(
             "turn",
             StepFields.DEGREES,
             0.0,
             "about the axis toward the audience, counter-clockwise as the audience sees it");
-    static final DeclaredField<Double> TILT = DeclaredField.of(
+    /** How far a prop leans. */
+    public static final DeclaredField<Double> TILT = DeclaredField.of(
             "tilt", StepFields.DEGREES, 0.0, "about the axis to the right; above 0 the top comes toward the audience");
-    static final DeclaredField<Double> YAW = DeclaredField.of(
+    /** How far a prop looks aside. */
+    public static final DeclaredField<Double> YAW = DeclaredField.of(
             "yaw",
             StepFields.DEGREES,
             0.0,
             "about the upright axis; above 0 the right side goes away from the audience");
-    static final DeclaredField<Boolean> REVERSE = DeclaredField.of(
+    /** Whether a prop is wired from its other end. */
+    public static final DeclaredField<Boolean> REVERSE = DeclaredField.of(
             "reverse", new ValueKind.Flag(), false, "true: it is wired from the other end; parts keep their order");
 
     static final DeclaredObject PROP =

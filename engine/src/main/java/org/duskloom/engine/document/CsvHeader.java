@@ -47,7 +47,9 @@ final class CsvHeader {
     }
 
     /** Adds an error for every required column that is missing and every column that is not known. */
-    static boolean expect(List<Cell> header, List<String> required, List<String> optional, Problems problems) {
+    static boolean expect(List<Cell> header, DeclaredObject columns, Problems problems) {
+        List<String> required = names(columns, true);
+        List<String> optional = names(columns, false);
         if (looksLikeData(header)) {
             problems.error(
                     header.get(0).location(),
@@ -69,6 +71,13 @@ final class CsvHeader {
             }
         }
         return refuseUnknown(header, present, required, optional, problems) && complete;
+    }
+
+    private static List<String> names(DeclaredObject columns, boolean required) {
+        return columns.fields().stream()
+                .filter(field -> field.isRequired() == required)
+                .map(DeclaredField::name)
+                .toList();
     }
 
     private static boolean refuseUnknown(

@@ -54,6 +54,16 @@ public final class CsvRow {
         return value;
     }
 
+    /** The number of that kind in that column; else an error is added. */
+    public OptionalDouble number(int column, ValueKind.Number kind) {
+        return number(column, kind.min(), kind.max());
+    }
+
+    /** The whole number of that kind in that column; else an error is added. */
+    public OptionalLong whole(int column, ValueKind.Whole kind) {
+        return whole(column, kind.min(), kind.max());
+    }
+
     /** The whole number in that column between the two bounds, both allowed; else an error is added. */
     public OptionalLong whole(int column, long min, long max) {
         OptionalDouble value = CellNumber.parse(text(column));

@@ -43,17 +43,16 @@ public final class CsvTable {
      * Adds an error for every required column that is missing and every column that is neither required nor optional.
      * Columns without a name and columns whose name begins with {@code #} are notes and are left alone.
      *
-     * @param required names in small letters
-     * @param optional names in small letters
+     * @param columns names in small letters, as fields of a row
      * @return whether the header is as it should be
      */
-    public boolean expectColumns(List<String> required, List<String> optional) {
-        return CsvHeader.expect(header, required, optional, problems);
+    public boolean expectColumns(DeclaredObject columns) {
+        return CsvHeader.expect(header, columns, problems);
     }
 
     /** Where the column stands, from 0. Upper and lower case are one. */
-    public OptionalInt column(String name) {
-        Integer found = columns.get(CsvHeader.key(name));
+    public OptionalInt column(DeclaredField<?> column) {
+        Integer found = columns.get(CsvHeader.key(column.name()));
         return found == null ? OptionalInt.empty() : OptionalInt.of(found);
     }
 

@@ -1,10 +1,18 @@
 package org.duskloom.engine.document;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
-/** Writes one JSON object (RFC 8259), a field to a line, two spaces deep; small objects inside it stay on one line. */
+/**
+ * Writes one JSON object (RFC 8259), a field to a line, two spaces deep. A value is a text, a number, true or false, an object
+ * or a list of such; an object made by {@link #object} and a list of plain values stay on one line, other lists have an item to
+ * a line. All JSON that the program writes is laid out here.
+ */
 public final class JsonText {
+    private static final String INDENT = "  ";
+
     private final StringBuilder text = new StringBuilder("{");
 
     /** An object without fields. */
@@ -13,42 +21,72 @@ public final class JsonText {
     /** JSON that stands on one line, already written. */
     public record Inline(String json) {}
 
-    /** An object on one line, from names and values in turn. */
+    /** An object on one line, from names or declared fields and values in turn. */
     public static Inline object(Object... namesAndValues) {
         StringBuilder json = new StringBuilder("{");
         for (int i = 0; i < namesAndValues.length; i += 2) {
-            json.append(i == 0 ? "" : ", ").append(quoted((String) namesAndValues[i]));
+            json.append(i == 0 ? "" : ", ").append(quoted(name(namesAndValues[i])));
             json.append(": ").append(value(namesAndValues[i + 1]));
         }
         return new Inline(json.append('}').toString());
     }
 
-    /** Adds a field: a text, a whole number or an object. */
-    public void field(String name, Object value) {
-        text.append(text.length() == 1 ? "\n  " : ",\n  ");
-        text.append(quoted(name)).append(": ").append(value(value));
+    /** A list on one line. */
+    public static Inline list(Object... items) {
+        return new Inline(Arrays.stream(items).map(JsonText::value).collect(Collectors.joining(", ", "[", "]")));
     }
 
-    /** Adds a field: a list, an object to a line. */
-    public void field(String name, List<Inline> objects) {
-        StringBuilder json = new StringBuilder("[");
-        for (Inline object : objects) {
-            json.append(json.length() == 1 ? "\n    " : ",\n    ").append(object.json());
-        }
-        json.append(objects.isEmpty() ? "]" : "\n  ]");
-        field(name, new Inline(json.toString()));
+    /** Adds a field. */
+    public JsonText field(DeclaredField<?> field, Object value) {
+        return field(field.name(), value);
     }
 
-    /** Closes the object. */
+    /** Adds a field. */
+    public JsonText field(String name, Object value) {
+        text.append(text.length() == 1 ? "\n" : ",\n").append(INDENT);
+        text.append(quoted(name)).append(": ").append(deeper(value(value)));
+        return this;
+    }
+
+    /** The object as the text of a file. */
     public String end() {
-        return text.append("\n}\n").toString();
+        return block() + "\n";
+    }
+
+    private String block() {
+        return text + "\n}";
+    }
+
+    private static String name(Object name) {
+        return name instanceof DeclaredField<?> field ? field.name() : (String) name;
+    }
+
+    /** Line feeds inside texts are escaped, so those that are there are of the layout. */
+    private static String deeper(String json) {
+        return json.replace("\n", "\n" + INDENT);
     }
 
     private static String value(Object value) {
         if (value instanceof Inline inline) {
             return inline.json();
         }
-        return value instanceof Number number ? Long.toString(number.longValue()) : quoted((String) value);
+        if (value instanceof JsonText object) {
+            return object.block();
+        }
+        if (value instanceof List<?> items) {
+            return list(items);
+        }
+        return value instanceof Number || value instanceof Boolean ? value.toString() : quoted((String) value);
+    }
+
+    private static String list(List<?> items) {
+        if (items.stream().noneMatch(item -> item instanceof Inline || item instanceof JsonText)) {
+            return list(items.toArray()).json();
+        }
+        String between = ",\n" + INDENT;
+        return items.stream()
+                .map(item -> deeper(value(item)))
+                .collect(Collectors.joining(between, "[\n" + INDENT, "\n]"));
     }
 
     /** The same JSON with every character beyond ASCII escaped, so that no pipe on the way can spoil it. */

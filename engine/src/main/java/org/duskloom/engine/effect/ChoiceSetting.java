@@ -1,6 +1,8 @@
 package org.duskloom.engine.effect;
 
 import java.util.List;
+import java.util.function.Function;
+import org.duskloom.engine.document.ValueKind;
 
 /** One of a few words. */
 public final class ChoiceSetting extends Setting<String> {
@@ -19,6 +21,11 @@ public final class ChoiceSetting extends Setting<String> {
     /** The words, the default first. */
     public List<String> words() {
         return words;
+    }
+
+    @Override
+    public ValueKind<String> kind() {
+        return ValueKind.Choice.of(words, Function.identity());
     }
 
     @Override

@@ -1,7 +1,9 @@
 package org.duskloom.engine.effect;
 
 import org.duskloom.engine.color.CssColor;
+import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.timeline.KeyFields;
 
 /** A colour, which may move over the cue. */
 public final class ColorSetting extends Setting<ColorTrack> {
@@ -26,6 +28,11 @@ public final class ColorSetting extends Setting<ColorTrack> {
     @Override
     public boolean moves() {
         return true;
+    }
+
+    @Override
+    public ValueKind<?> kind() {
+        return KeyFields.movingColor(new ValueKind.Text("CSS colour"));
     }
 
     @Override

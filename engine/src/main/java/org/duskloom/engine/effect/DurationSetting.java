@@ -1,6 +1,8 @@
 package org.duskloom.engine.effect;
 
 import java.util.OptionalDouble;
+import org.duskloom.engine.document.ValueKind;
+import org.duskloom.engine.timeline.Values;
 
 /**
  * A length of time, in seconds. It does not move: how many passes have gone by would be the integral of 1 / every, which has no
@@ -44,6 +46,11 @@ public final class DurationSetting extends Setting<OptionalDouble> {
     @Override
     public String whyNot() {
         return "it has one value over the whole cue; to change the pace, move \"phase\"";
+    }
+
+    @Override
+    public ValueKind<?> kind() {
+        return Values.TIME;
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.duskloom.engine.effect;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import org.duskloom.engine.document.ValueKind;
 
 /** A file that the effect reads while the plan is compiled; written relative to the timeline's folder. */
 public final class FileSetting extends Setting<Optional<Path>> {
@@ -19,6 +20,11 @@ public final class FileSetting extends Setting<Optional<Path>> {
      */
     public static FileSetting of(String name, String kinds, String meaning) {
         return new FileSetting(name, meaning, kinds);
+    }
+
+    @Override
+    public ValueKind<?> kind() {
+        return new ValueKind.Text("file: " + kinds);
     }
 
     @Override

@@ -1,5 +1,7 @@
 package org.duskloom.engine.effect;
 
+import org.duskloom.engine.document.ValueKind;
+
 /** Yes or no; no by default. */
 public final class FlagSetting extends Setting<Boolean> {
     private FlagSetting(String name, String meaning) {
@@ -9,6 +11,11 @@ public final class FlagSetting extends Setting<Boolean> {
     /** A flag that is off unless it is set. */
     public static FlagSetting of(String name, String meaning) {
         return new FlagSetting(name, meaning);
+    }
+
+    @Override
+    public ValueKind<Boolean> kind() {
+        return new ValueKind.Flag();
     }
 
     @Override

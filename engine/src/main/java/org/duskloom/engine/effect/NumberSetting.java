@@ -1,6 +1,8 @@
 package org.duskloom.engine.effect;
 
 import java.math.BigDecimal;
+import org.duskloom.engine.document.ValueKind;
+import org.duskloom.engine.timeline.KeyFields;
 
 /** A number, which may move over the cue unless it is {@link #steady}. A whole number that moves is rounded to the nearest. */
 public final class NumberSetting extends Setting<NumberTrack> {
@@ -75,6 +77,13 @@ public final class NumberSetting extends Setting<NumberTrack> {
     /** Whether only whole numbers are allowed. */
     public boolean isWhole() {
         return whole;
+    }
+
+    @Override
+    public ValueKind<?> kind() {
+        ValueKind<?> still =
+                whole ? new ValueKind.Whole(unit, (long) min, (long) max) : new ValueKind.Number(unit, min, max);
+        return moves() ? KeyFields.moving(still) : still;
     }
 
     @Override

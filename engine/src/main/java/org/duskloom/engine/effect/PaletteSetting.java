@@ -6,7 +6,9 @@ import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.CssColor;
 import org.duskloom.engine.color.LinearColor;
 import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.timeline.KeyFields;
 
 /** Colours along a line, which may move over the cue: the name of a palette, one colour, or a list of colours. */
 public final class PaletteSetting extends Setting<PaletteTrack> {
@@ -35,6 +37,12 @@ public final class PaletteSetting extends Setting<PaletteTrack> {
     @Override
     public boolean moves() {
         return true;
+    }
+
+    @Override
+    public ValueKind<?> kind() {
+        return KeyFields.movingColor(ValueKind.Own.of(
+                range(), new ValueKind.Text("palette"), ValueKind.Items.any(new ValueKind.Text("CSS colour"))));
     }
 
     @Override

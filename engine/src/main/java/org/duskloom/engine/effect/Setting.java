@@ -1,6 +1,7 @@
 package org.duskloom.engine.effect;
 
 import java.util.Objects;
+import org.duskloom.engine.document.ValueKind;
 
 /**
  * One thing about an effect that a timeline may set. The descriptor is also the key under which {@link Settings} holds the
@@ -44,6 +45,9 @@ public abstract sealed class Setting<T>
     public String whyNot() {
         return "it has one value over the whole cue";
     }
+
+    /** What may stand in a timeline for it, keys included where it moves. */
+    public abstract ValueKind<?> kind();
 
     /** The unit, or the kind of value where there is none: {@code "degrees"}, {@code "colour"}. */
     public abstract String unit();

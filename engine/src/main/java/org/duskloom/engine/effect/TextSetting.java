@@ -1,5 +1,7 @@
 package org.duskloom.engine.effect;
 
+import org.duskloom.engine.document.ValueKind;
+
 /** A text, such as the name of a part or what is to be written. */
 public final class TextSetting extends Setting<String> {
     private final String kind;
@@ -38,6 +40,11 @@ public final class TextSetting extends Setting<String> {
     /** The greatest number of characters. */
     public int longest() {
         return longest;
+    }
+
+    @Override
+    public ValueKind<?> kind() {
+        return new ValueKind.Text(kind);
     }
 
     @Override

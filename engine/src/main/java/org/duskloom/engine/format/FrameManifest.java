@@ -54,27 +54,28 @@ public record FrameManifest(RunInfo run, String sha256Hex, List<WrittenFile> fil
     /** The manifest as JSON text, fields in a fixed order, ending with a line feed. */
     public String json() {
         JsonText text = new JsonText();
-        text.field(ManifestFields.FORMAT.name(), FORMAT);
-        text.field(ManifestFields.VERSION.name(), origin.version());
-        text.field(ManifestFields.TITLE.name(), run.title());
+        text.field(ManifestFields.FORMAT, FORMAT);
+        text.field(ManifestFields.VERSION, origin.version());
+        text.field(ManifestFields.TITLE, run.title());
         text.field(
-                ManifestFields.RATE.name(),
-                JsonText.object("num", run.rate().numerator(), "den", run.rate().denominator()));
-        text.field(ManifestFields.FRAMES.name(), run.frames().count());
-        text.field(ManifestFields.PIXELS.name(), run.pixelCount());
-        text.field(ManifestFields.ORDER.name(), ORDER);
-        text.field(ManifestFields.ENCODING.name(), ENCODING);
-        text.field(ManifestFields.SHA256.name(), sha256Hex);
-        text.field(ManifestFields.FIRST_FRAME.name(), run.frames().first());
-        text.field(ManifestFields.SHOW_FRAMES.name(), run.showFrames());
+                ManifestFields.RATE,
+                JsonText.object(
+                        ManifestFields.NUMERATOR, run.rate().numerator(),
+                        ManifestFields.DENOMINATOR, run.rate().denominator()));
+        text.field(ManifestFields.FRAMES, run.frames().count());
+        text.field(ManifestFields.PIXELS, run.pixelCount());
+        text.field(ManifestFields.ORDER, ORDER);
+        text.field(ManifestFields.ENCODING, ENCODING);
+        text.field(ManifestFields.SHA256, sha256Hex);
+        text.field(ManifestFields.FIRST_FRAME, run.frames().first());
+        text.field(ManifestFields.SHOW_FRAMES, run.showFrames());
         text.field(
-                ManifestFields.FILES.name(),
-                files.stream().map(FrameManifest::inline).toList());
+                ManifestFields.FILES, files.stream().map(FrameManifest::inline).toList());
         text.field(
-                ManifestFields.PROPS.name(),
+                ManifestFields.PROPS,
                 run.pixels().props().stream().map(FrameManifest::inline).toList());
         text.field(
-                ManifestFields.INPUTS.name(),
+                ManifestFields.INPUTS,
                 origin.inputs().stream().map(FrameManifest::inline).toList());
         return text.end();
     }
@@ -93,14 +94,17 @@ public record FrameManifest(RunInfo run, String sha256Hex, List<WrittenFile> fil
     }
 
     private static JsonText.Inline inline(WrittenFile file) {
-        return JsonText.object("file", file.file(), "bytes", file.bytes());
+        return JsonText.object(ManifestFields.FILE_NAME, file.file(), ManifestFields.FILE_BYTES, file.bytes());
     }
 
     private static JsonText.Inline inline(PropSpan prop) {
-        return JsonText.object("name", prop.name(), "first", prop.firstPixel(), "count", prop.pixelCount());
+        return JsonText.object(
+                ManifestFields.PROP_NAME, prop.name(),
+                ManifestFields.PROP_FIRST, prop.firstPixel(),
+                ManifestFields.PROP_COUNT, prop.pixelCount());
     }
 
     private static JsonText.Inline inline(Origin.Input input) {
-        return JsonText.object("file", input.file(), "sha256", input.sha256Hex());
+        return JsonText.object(ManifestFields.INPUT_FILE, input.file(), ManifestFields.INPUT_SHA256, input.sha256Hex());
     }
 }

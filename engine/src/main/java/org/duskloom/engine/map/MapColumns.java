@@ -1,25 +1,19 @@
 package org.duskloom.engine.map;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.document.CsvTable;
+import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.problem.Problems;
 
 /** Where the columns of a pixel map stand, from 0; -1 where one is absent. */
 record MapColumns(int prop, int pixel, int x, int y, int z, int part, int ownX, int ownY, int ownZ) {
-    private static final List<String> SHAPE = List.of("pixel", "x", "y");
-    private static final List<String> SHAPE_OPTIONAL = List.of("z", "part");
-    private static final List<String> MAP = List.of("prop", "pixel", "x", "y");
-    private static final List<String> MAP_OPTIONAL = List.of("z", "part", "ownx", "owny", "ownz");
-
     static Optional<MapColumns> ofMap(CsvTable table, Problems problems) {
-        if (!table.expectColumns(MAP, MAP_OPTIONAL)) {
+        if (!table.expectColumns(MapFields.MAP)) {
             return Optional.empty();
         }
-        List<String> own = new ArrayList<>(List.of("ownx", "owny"));
-        own.removeIf(name -> table.column(name).isEmpty());
-        if (own.size() == 1 || own.isEmpty() && table.column("ownz").isPresent()) {
+        boolean hasOwnX = table.column(MapFields.OWN_X).isPresent();
+        boolean hasOwnY = table.column(MapFields.OWN_Y).isPresent();
+        if (hasOwnX != hasOwnY || !hasOwnX && table.column(MapFields.OWN_Z).isPresent()) {
             problems.error(
                     table.header().get(0).location(),
                     "the columns ownx and owny belong together",
@@ -30,7 +24,7 @@ record MapColumns(int prop, int pixel, int x, int y, int z, int part, int ownX, 
     }
 
     static Optional<MapColumns> ofShape(CsvTable table) {
-        return table.expectColumns(SHAPE, SHAPE_OPTIONAL) ? Optional.of(of(table)) : Optional.empty();
+        return table.expectColumns(MapFields.SHAPE) ? Optional.of(of(table)) : Optional.empty();
     }
 
     boolean hasOwn() {
@@ -39,18 +33,18 @@ record MapColumns(int prop, int pixel, int x, int y, int z, int part, int ownX, 
 
     private static MapColumns of(CsvTable table) {
         return new MapColumns(
-                at(table, "prop"),
-                at(table, "pixel"),
-                at(table, "x"),
-                at(table, "y"),
-                at(table, "z"),
-                at(table, "part"),
-                at(table, "ownx"),
-                at(table, "owny"),
-                at(table, "ownz"));
+                at(table, MapFields.PROP),
+                at(table, MapFields.PIXEL),
+                at(table, MapFields.X),
+                at(table, MapFields.Y),
+                at(table, MapFields.Z),
+                at(table, MapFields.PART),
+                at(table, MapFields.OWN_X),
+                at(table, MapFields.OWN_Y),
+                at(table, MapFields.OWN_Z));
     }
 
-    private static int at(CsvTable table, String name) {
-        return table.column(name).orElse(-1);
+    private static int at(CsvTable table, DeclaredField<?> column) {
+        return table.column(column).orElse(-1);
     }
 }

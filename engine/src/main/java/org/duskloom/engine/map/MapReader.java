@@ -105,7 +105,7 @@ public final class MapReader {
             return;
         }
         PropRows prop = prop(row);
-        OptionalLong number = row.whole(columns.pixel(), 1, PixelMap.MAX_PIXELS);
+        OptionalLong number = row.whole(columns.pixel(), MapFields.PIXEL_NUMBER);
         double[] position = position(row, columns.x(), columns.y(), columns.z());
         double[] ownPosition =
                 columns.hasOwn() ? position(row, columns.ownX(), columns.ownY(), columns.ownZ()) : position;
@@ -170,7 +170,7 @@ public final class MapReader {
     }
 
     private static double coordinate(CsvRow row, int column) {
-        OptionalDouble value = row.number(column, -MAX_COORDINATE, MAX_COORDINATE);
+        OptionalDouble value = row.number(column, MapFields.COORDINATE);
         return value.orElse(0);
     }
 

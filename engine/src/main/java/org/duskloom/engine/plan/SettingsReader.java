@@ -133,10 +133,10 @@ final class SettingsReader {
             return duration(duration, node, what);
         }
         if (setting instanceof ChoiceSetting choice) {
-            return Expected.choice(node, what, choice.words(), problems);
+            return choice.kind().read(node, what, problems);
         }
-        if (setting instanceof FlagSetting) {
-            return Expected.flag(node, what, problems);
+        if (setting instanceof FlagSetting flag) {
+            return flag.kind().read(node, what, problems);
         }
         return setting instanceof TextSetting text ? text(text, node, what) : file(node, what);
     }

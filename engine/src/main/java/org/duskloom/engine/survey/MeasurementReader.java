@@ -13,8 +13,10 @@ import java.util.TreeMap;
 import org.duskloom.engine.document.CsvReader;
 import org.duskloom.engine.document.CsvRow;
 import org.duskloom.engine.document.CsvTable;
+import org.duskloom.engine.document.DeclaredField;
+import org.duskloom.engine.document.DeclaredObject;
 import org.duskloom.engine.document.SourceText;
-import org.duskloom.engine.map.MapReader;
+import org.duskloom.engine.map.MapFields;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.map.Prop;
@@ -28,11 +30,11 @@ import org.duskloom.engine.text.Quoted;
  * map can be the template: they are not read.
  */
 public final class MeasurementReader {
-    private static final List<String> REQUIRED = List.of("prop", "pixel", "x", "y");
+    /** The columns: those of a pixel map, so that one can be the template. */
+    public static final DeclaredObject COLUMNS = new DeclaredObject("measurements", MapFields.MAP.fields(), List.of());
+
     /** Any two points can be brought to any two others. */
     private static final int LEAST_PIXELS_OF_A_PHOTO = 3;
-
-    private static final List<String> OPTIONAL = List.of("z", "part", "ownx", "owny", "ownz");
 
     private final PixelMap map;
     private final CsvTable table;
@@ -51,7 +53,7 @@ public final class MeasurementReader {
         this.table = table;
         this.fromPhoto = fromPhoto;
         this.problems = problems;
-        this.dimensions = table.column("z").isPresent() ? Dimensions.DEEP : Dimensions.FLAT;
+        this.dimensions = table.column(MapFields.Z).isPresent() ? Dimensions.DEEP : Dimensions.FLAT;
     }
 
     /**
@@ -66,7 +68,7 @@ public final class MeasurementReader {
     public static Optional<Measurements> read(SourceText source, PixelMap map, boolean fromPhoto, Problems problems) {
         int errorsBefore = problems.errorCount();
         Optional<Measurements> measurements = CsvReader.read(source, problems)
-                .filter(table -> table.expectColumns(REQUIRED, OPTIONAL))
+                .filter(table -> table.expectColumns(COLUMNS))
                 .flatMap(table -> new MeasurementReader(map, table, fromPhoto, problems).measurements(source));
         return problems.errorCount() > errorsBefore ? Optional.empty() : measurements;
     }
@@ -75,7 +77,7 @@ public final class MeasurementReader {
         int errorsBefore = problems.errorCount();
         if (fromPhoto && dimensions == Dimensions.DEEP) {
             problems.error(
-                    table.header().get(column("z")).location(),
+                    table.header().get(column(MapFields.Z)).location(),
                     "measurements from a photo have a column \"z\"",
                     "a photo shows no depth: leave the column out");
         }
@@ -138,17 +140,17 @@ public final class MeasurementReader {
     }
 
     private void take(CsvRow row) {
-        OptionalDouble x = coordinate(row, "x");
-        OptionalDouble y = coordinate(row, "y");
-        OptionalDouble z = dimensions == Dimensions.DEEP ? coordinate(row, "z") : OptionalDouble.of(0);
-        OptionalInt propIndex = map.propIndex(row.text(column("prop")));
+        OptionalDouble x = coordinate(row, MapFields.X);
+        OptionalDouble y = coordinate(row, MapFields.Y);
+        OptionalDouble z = dimensions == Dimensions.DEEP ? coordinate(row, MapFields.Z) : OptionalDouble.of(0);
+        OptionalInt propIndex = map.propIndex(row.text(column(MapFields.PROP)));
         if (propIndex.isEmpty()) {
             reportUnknown(row);
-            row.whole(column("pixel"), 1, PixelMap.MAX_PIXELS);
+            row.whole(column(MapFields.PIXEL), 1, PixelMap.MAX_PIXELS);
             return;
         }
         Prop prop = map.props().get(propIndex.getAsInt());
-        OptionalLong number = row.whole(column("pixel"), 1, prop.pixelCount());
+        OptionalLong number = row.whole(column(MapFields.PIXEL), 1, prop.pixelCount());
         if (number.isEmpty() || x.isEmpty() || y.isEmpty() || z.isEmpty()) {
             return;
         }
@@ -157,25 +159,26 @@ public final class MeasurementReader {
         Row first = ofProp.putIfAbsent(pixel, new Row(row.start(), x.getAsDouble(), y.getAsDouble(), z.getAsDouble()));
         if (first != null) {
             problems.error(
-                    row.location(column("pixel")),
+                    row.location(column(MapFields.PIXEL)),
                     "pixel " + (pixel + 1) + " of \"" + prop.name() + "\" stands twice",
-                    "first at " + table.location(first.start(), column("pixel")) + "; keep one row for each pixel");
+                    "first at " + table.location(first.start(), column(MapFields.PIXEL))
+                            + "; keep one row for each pixel");
         }
     }
 
-    private OptionalDouble coordinate(CsvRow row, String name) {
-        return row.number(column(name), -MapReader.MAX_COORDINATE, MapReader.MAX_COORDINATE);
+    private OptionalDouble coordinate(CsvRow row, DeclaredField<Double> axis) {
+        return row.number(column(axis), MapFields.COORDINATE);
     }
 
-    private int column(String name) {
-        return table.column(name).orElseThrow();
+    private int column(DeclaredField<?> column) {
+        return table.column(column).orElseThrow();
     }
 
     private void reportUnknown(CsvRow row) {
-        String name = row.text(column("prop"));
+        String name = row.text(column(MapFields.PROP));
         if (unknown.add(name)) {
             String hint = problems.errorCount() < Problems.LIMIT ? NearestName.hint(name, names()) : "";
-            problems.error(row.location(column("prop")), "there is no prop " + Quoted.of(name), hint);
+            problems.error(row.location(column(MapFields.PROP)), "there is no prop " + Quoted.of(name), hint);
         }
     }
 

@@ -30,8 +30,13 @@ public final class KeyFields {
 
     private KeyFields() {}
 
+    /** A colour or a palette that may move. */
+    public static ValueKind<Node> movingColor(ValueKind<?> still) {
+        return ValueKind.Own.of(still.phrase() + ", or object: " + COLOR.name(), still, new ValueKind.Nested(COLOR));
+    }
+
     /** A number that may move. */
-    static ValueKind<Node> moving(ValueKind<Double> still) {
+    public static ValueKind<Node> moving(ValueKind<?> still) {
         return ValueKind.Own.of(still.phrase() + ", or object: " + NUMBER.name(), still, new ValueKind.Nested(NUMBER));
     }
 }

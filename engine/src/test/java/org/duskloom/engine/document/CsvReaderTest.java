@@ -13,9 +13,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class CsvReaderTest {
-    private static final List<String> MAP = List.of("prop", "pixel", "x", "y");
+    private static final DeclaredField<TextNode> PIXEL = required("pixel");
+    private static final DeclaredField<TextNode> Z =
+            DeclaredField.optional("z", new ValueKind.Text("text"), "", "toward the audience");
+    private static final DeclaredObject MAP =
+            DeclaredObject.of("map", required("prop"), PIXEL, required("x"), required("y"), Z);
 
     private final Problems problems = new Problems();
+
+    private static DeclaredField<TextNode> required(String name) {
+        return DeclaredField.required(name, new ValueKind.Text("text"), "a column");
+    }
 
     private Optional<CsvTable> table(String text) {
         return CsvReader.read(Inputs.source("map.csv", text), problems);
@@ -104,9 +112,9 @@ class CsvReaderTest {
     @Test
     void findsColumnsInAnyCase() {
         CsvTable table = table("Prop,PIXEL,X,y\n").orElseThrow();
-        assertThat(table.expectColumns(MAP, List.of())).isTrue();
-        assertThat(table.column("pixel")).hasValue(1);
-        assertThat(table.column("z")).isEmpty();
+        assertThat(table.expectColumns(MAP)).isTrue();
+        assertThat(table.column(PIXEL)).hasValue(1);
+        assertThat(table.column(Z)).isEmpty();
     }
 
     @ParameterizedTest
@@ -136,7 +144,7 @@ class CsvReaderTest {
             prop,pixel,x,y,note ~ 1:16 ~ there is no column "note"                ~ may stay if its name begins with #
             """)
     void expectsColumns(String header, String place, String message, String hint) {
-        assertThat(table(header).orElseThrow().expectColumns(MAP, List.of("z"))).isFalse();
+        assertThat(table(header).orElseThrow().expectColumns(MAP)).isFalse();
         assertThat(Inputs.shown(problems))
                 .singleElement()
                 .asString()
@@ -146,7 +154,7 @@ class CsvReaderTest {
 
     @Test
     void leavesColumnsOfNotesAlone() {
-        assertThat(table("prop,pixel,x,y,#note,\n").orElseThrow().expectColumns(MAP, List.of("z")))
+        assertThat(table("prop,pixel,x,y,#note,\n").orElseThrow().expectColumns(MAP))
                 .isTrue();
     }
 

@@ -1,9 +1,13 @@
 package org.duskloom.engine.survey.text;
 
+import java.util.ArrayList;
+import java.util.List;
+import org.duskloom.engine.display.DisplayFields;
 import org.duskloom.engine.display.Mirror;
 import org.duskloom.engine.display.PlacedProp;
 import org.duskloom.engine.display.Placement;
 import org.duskloom.engine.display.Units;
+import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.document.JsonText;
 import org.duskloom.engine.survey.Reading;
 import org.duskloom.engine.survey.WiringKind;
@@ -20,7 +24,7 @@ final class PropEntry {
     private final PlacedProp prop;
     private final Placement now;
     private final int lengthDecimals;
-    private final StringBuilder json = new StringBuilder("{");
+    private final List<Object> fields = new ArrayList<>();
 
     private PropEntry(PlacedProp prop, Placement now, Units units) {
         this.prop = prop;
@@ -42,32 +46,35 @@ final class PropEntry {
 
     private String json(boolean reversed) {
         Placement before = prop.placement();
-        field("name", JsonText.quoted(prop.prop().name()));
-        field("shape", JsonText.quoted(prop.shape().name()));
-        field("at", at(before));
+        field(DisplayFields.NAME, prop.prop().name());
+        field(DisplayFields.SHAPE_NAME, prop.shape().name());
+        field(DisplayFields.AT, at(before));
         if (now.mirror() != Mirror.NONE) {
-            field("mirror", JsonText.quoted(now.mirror().word()));
+            field(DisplayFields.MIRROR, now.mirror().word());
         }
-        number("scale", before.scale(), now.scale(), 1, SCALE_DECIMALS);
-        number("turn", before.turnDegrees(), now.turnDegrees(), 0, ANGLE_DECIMALS);
-        number("tilt", before.tiltDegrees(), now.tiltDegrees(), 0, ANGLE_DECIMALS);
-        number("yaw", before.yawDegrees(), now.yawDegrees(), 0, ANGLE_DECIMALS);
+        number(DisplayFields.SCALE, before.scale(), now.scale(), SCALE_DECIMALS);
+        number(DisplayFields.TURN, before.turnDegrees(), now.turnDegrees(), ANGLE_DECIMALS);
+        number(DisplayFields.TILT, before.tiltDegrees(), now.tiltDegrees(), ANGLE_DECIMALS);
+        number(DisplayFields.YAW, before.yawDegrees(), now.yawDegrees(), ANGLE_DECIMALS);
         if (reversed) {
-            field("reverse", "true");
+            field(DisplayFields.REVERSE, true);
         }
-        return json.append('}').toString();
+        return JsonText.object(fields.toArray()).json();
     }
 
-    private String at(Placement before) {
+    private JsonText.Inline at(Placement before) {
+        String x = value(before.x(), now.x(), lengthDecimals);
+        String y = value(before.y(), now.y(), lengthDecimals);
         String z = value(before.z(), now.z(), lengthDecimals);
-        return "[" + value(before.x(), now.x(), lengthDecimals) + ", " + value(before.y(), now.y(), lengthDecimals)
-                + (z.equals("0") ? "" : ", " + z) + "]";
+        return z.equals("0")
+                ? JsonText.list(new JsonText.Inline(x), new JsonText.Inline(y))
+                : JsonText.list(new JsonText.Inline(x), new JsonText.Inline(y), new JsonText.Inline(z));
     }
 
-    private void number(String name, double before, double value, double normally, int decimals) {
+    private void number(DeclaredField<Double> field, double before, double value, int decimals) {
         String written = value(before, value, decimals);
-        if (!written.equals(Wording.number(normally, 0))) {
-            field(name, written);
+        if (!written.equals(field.standardText().orElseThrow())) {
+            field(field, new JsonText.Inline(written));
         }
     }
 
@@ -75,11 +82,8 @@ final class PropEntry {
         return before == value ? ShortestDecimal.of(value) : Wording.number(value, decimals);
     }
 
-    private void field(String name, String value) {
-        json.append(json.length() == 1 ? "" : ", ")
-                .append('"')
-                .append(name)
-                .append("\": ")
-                .append(value);
+    private void field(DeclaredField<?> field, Object value) {
+        fields.add(field);
+        fields.add(value);
     }
 }
