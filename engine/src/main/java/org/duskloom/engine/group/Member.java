@@ -16,6 +16,12 @@ public record Member(String name, int propIndex, int[] pixels) {
         return pixels.length;
     }
 
+    /** The path of the part within its prop, such as {@code petals/3}; empty for a prop. */
+    public String partPath() {
+        int slash = name.indexOf('/');
+        return slash < 0 ? "" : name.substring(slash + 1);
+    }
+
     @Override
     public boolean equals(Object other) {
         return this == other

@@ -24,12 +24,17 @@ record Box(double centreX, double centreY, double centreZ, double halfX, double 
 
     /** The box round some pixels; at least one. */
     static Box round(int[] pixels, Positions positions) {
+        return round(pixels, GroundAxes.of(positions));
+    }
+
+    /** The box round some pixels along some axes; at least one. */
+    static Box round(int[] pixels, GroundAxes axes) {
         double[] low = {Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY};
         double[] high = {Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY, Double.NEGATIVE_INFINITY};
         for (int pixel : pixels) {
-            widen(low, high, 0, positions.x(pixel));
-            widen(low, high, 1, positions.y(pixel));
-            widen(low, high, 2, positions.z(pixel));
+            widen(low, high, 0, axes.x(pixel));
+            widen(low, high, 1, axes.y(pixel));
+            widen(low, high, 2, axes.z(pixel));
         }
         return between(low, high);
     }

@@ -3,7 +3,6 @@ package org.duskloom.engine.plan;
 import java.util.Arrays;
 import java.util.List;
 import org.duskloom.engine.effect.Canvas;
-import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.show.Show;
 import org.duskloom.engine.timeline.Fit;
 import org.duskloom.engine.timeline.Layout;
@@ -68,7 +67,7 @@ final class CanvasBuilder {
         private int add(int ground, int member) {
             int[] pixels = grounds.pixels(ground);
             Box box = grounds.box(ground);
-            Positions from = grounds.positions();
+            GroundAxes from = grounds.axes(ground);
             OrderPlaces places = grounds.places(ground);
             for (int i = 0; i < pixels.length; i++, size++) {
                 stagePixel[size] = pixels[i];

@@ -12,7 +12,6 @@ import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.Show;
-import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.FrameSpan;
@@ -95,7 +94,7 @@ final class CanvasCompiler {
                 canvases.add(planned(play, kernel, geometry().areas().get(k), kernels.brush(k, frames, freshBrush)));
             }
         }
-        warnOfLateMembers(play);
+        new LayoutDoubts(play, geometry(), show.map(), problems).warn();
         return new PlannedCue.CanvasSet(canvases, geometry().isOverlapping());
     }
 
@@ -138,18 +137,5 @@ final class CanvasCompiler {
                 .findFirst()
                 .map(field -> field.value().location())
                 .orElse(play.effect().location());
-    }
-
-    private void warnOfLateMembers(Cue play) {
-        List<String> late = geometry().areas().stream()
-                .filter(area -> area.lag().compareTo(play.length()) >= 0)
-                .flatMap(area -> area.names().stream())
-                .toList();
-        if (!late.isEmpty()) {
-            problems.warn(
-                    play.layout().stagger().orElseThrow().location(),
-                    late.size() + " of the members would start after the cue has ended: " + Quoted.few(late),
-                    "shorten \"stagger\" or lengthen the cue");
-        }
     }
 }

@@ -61,7 +61,7 @@ final class CanvasParts implements PartFinder {
     public List<String> known(int member) {
         Set<String> paths = new LinkedHashSet<>();
         for (Member each : membersOf(member)) {
-            String inside = path(each).isEmpty() ? "" : path(each) + "/";
+            String inside = each.partPath().isEmpty() ? "" : each.partPath() + "/";
             prop(each).partPaths().stream()
                     .filter(path -> path.startsWith(inside))
                     .forEach(path -> paths.add(path.substring(inside.length())));
@@ -77,7 +77,7 @@ final class CanvasParts implements PartFinder {
     }
 
     private void addPart(Member member, String address, Set<Integer> found) {
-        String inside = path(member);
+        String inside = member.partPath();
         Prop prop = prop(member);
         Optional<Part> part = prop.part(inside.isEmpty() ? address : inside + "/" + address);
         part.ifPresent(present -> {
@@ -89,11 +89,5 @@ final class CanvasParts implements PartFinder {
 
     private Prop prop(Member member) {
         return show.map().props().get(member.propIndex());
-    }
-
-    /** The path of the member within its prop; empty for the prop itself. */
-    private static String path(Member member) {
-        int slash = member.name().indexOf('/');
-        return slash < 0 ? "" : member.name().substring(slash + 1);
     }
 }

@@ -13,13 +13,17 @@ import org.duskloom.engine.timeline.Layout;
 
 /** Where a cue is painted: one for all cues that have their members and their layout in common. */
 final class CueGeometry {
+    private final List<Member> members;
+    private final List<Member> undirected;
     private final List<Area> areas;
     private final boolean overlapping;
     private final Fingerprint places;
     private final Fingerprint order;
     private final Fingerprint names;
 
-    private CueGeometry(Show show, List<Area> areas, boolean overlapping) {
+    private CueGeometry(Show show, CanvasGrounds grounds, List<Area> areas, boolean overlapping) {
+        this.members = grounds.members();
+        this.undirected = grounds.undirected();
         this.areas = List.copyOf(areas);
         this.overlapping = overlapping;
         this.places = new FingerprintWriter("places/1")
@@ -63,7 +67,17 @@ final class CueGeometry {
                             together.lag());
                 })
                 .toList();
-        return new CueGeometry(show, areas, order.isOverlapping());
+        return new CueGeometry(show, grounds, areas, order.isOverlapping());
+    }
+
+    /** What is painted on, in the order of the cue. */
+    List<Member> members() {
+        return members;
+    }
+
+    /** The members that axes should turn outward, but that lie round the middle of their prop. */
+    List<Member> undirected() {
+        return undirected;
     }
 
     /** Its canvases, in the order of painting. */

@@ -1,7 +1,6 @@
 package org.duskloom.engine.plan;
 
 import java.util.Arrays;
-import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.timeline.PixelOrder;
 
 /**
@@ -22,7 +21,7 @@ record OrderPlaces(double[] position, int stepCount) {
     }
 
     /** Places along the wiring, or by where the pixels are. */
-    static OrderPlaces along(PixelOrder order, int[] pixels, Positions positions, Box box) {
+    static OrderPlaces along(PixelOrder order, int[] pixels, GroundAxes axes, Box box) {
         if (order == PixelOrder.WIRING) {
             double[] position = new double[pixels.length];
             for (int i = 0; i < position.length; i++) {
@@ -32,22 +31,22 @@ record OrderPlaces(double[] position, int stepCount) {
         }
         double[] key = new double[pixels.length];
         for (int i = 0; i < key.length; i++) {
-            key[i] = key(order, pixels[i], positions, box);
+            key[i] = key(order, pixels[i], axes, box);
         }
         double tolerance = order == PixelOrder.CLOCKWISE ? SAME_ANGLE_TURNS : box.samePlace();
         return new OrderPlaces(middleRanks(key, tolerance), pixels.length);
     }
 
-    private static double key(PixelOrder order, int pixel, Positions positions, Box box) {
-        double x = positions.x(pixel) - box.centreX();
-        double y = positions.y(pixel) - box.centreY();
-        double z = positions.z(pixel) - box.centreZ();
+    private static double key(PixelOrder order, int pixel, GroundAxes axes, Box box) {
+        double x = axes.x(pixel) - box.centreX();
+        double y = axes.y(pixel) - box.centreY();
+        double z = axes.z(pixel) - box.centreZ();
         return switch (order) {
             case RIGHT -> x;
             case UP -> y;
             case OUTWARD -> Math.sqrt(x * x + y * y + z * z);
             case CLOCKWISE -> clockwiseTurns(x, y, box.samePlace());
-            case WIRING, MEMBERS -> throw new IllegalArgumentException(order.word());
+            case WIRING, AROUND, MEMBERS -> throw new IllegalArgumentException(order.word());
         };
     }
 

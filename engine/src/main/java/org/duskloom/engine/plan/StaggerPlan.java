@@ -1,6 +1,5 @@
 package org.duskloom.engine.plan;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -28,17 +27,22 @@ final class StaggerPlan {
             return Collections.nCopies(grounds.count(), ExactTime.ZERO);
         }
         Stagger stagger = layout.stagger().get();
-        List<ExactTime> lags = new ArrayList<>();
-        if (stagger.by() == StaggerBy.MEMBERS) {
-            for (int ground = 0; ground < grounds.count(); ground++) {
-                lags.add(stagger.time().times(ground));
-            }
-            return lags;
-        }
-        for (double share : shares(stagger.by(), grounds.stageCentres())) {
-            lags.add(stagger.time().times(Math.round(share * STEPS), STEPS));
-        }
-        return lags;
+        return switch (stagger.by()) {
+            case MEMBERS -> stepped(stagger, IntStream.range(0, grounds.count()).toArray());
+            case PART -> stepped(stagger, PartSteps.byPart(grounds.members(), grounds.map()));
+            case PROP -> stepped(stagger, PartSteps.byProp(grounds.members()));
+            default -> spread(stagger, grounds);
+        };
+    }
+
+    private static List<ExactTime> stepped(Stagger stagger, int[] steps) {
+        return Arrays.stream(steps).mapToObj(step -> stagger.time().times(step)).toList();
+    }
+
+    private static List<ExactTime> spread(Stagger stagger, CanvasGrounds grounds) {
+        return Arrays.stream(shares(stagger.by(), grounds.stageCentres()))
+                .mapToObj(share -> stagger.time().times(Math.round(share * STEPS), STEPS))
+                .toList();
     }
 
     /**
@@ -60,7 +64,7 @@ final class StaggerPlan {
                 case OUTWARD -> Math.sqrt(x * x + y * y + z * z);
                 case INWARD -> -Math.sqrt(x * x + y * y + z * z);
                 case CLOCKWISE -> OrderPlaces.clockwiseTurns(x, y, box.samePlace());
-                case MEMBERS -> throw new IllegalArgumentException(by.word());
+                case MEMBERS, PART, PROP -> throw new IllegalArgumentException(by.word());
             };
         }
         return by == StaggerBy.CLOCKWISE ? key : overOwnRange(key, box.samePlace());

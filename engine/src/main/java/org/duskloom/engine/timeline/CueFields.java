@@ -53,8 +53,8 @@ public final class CueFields {
             "axes",
             Word.kind(Axes.class),
             Axes.STAGE,
-            "`\"stage\"`: up is up however a prop hangs; `\"own\"`: the look turns with the prop, which needs"
-                    + " `\"spread\": \"each\"`");
+            "`\"stage\"`: up is up however a prop hangs; `\"own\"`: the look turns with the prop; `\"outward\"`: its right"
+                    + " points away from the middle of the prop, for parts; these two need `\"spread\": \"each\"`");
     static final DeclaredField<Fit> FIT = DeclaredField.of(
             "fit",
             Word.kind(Fit.class),
@@ -65,7 +65,8 @@ public final class CueFields {
             "order",
             Word.kind(PixelOrder.class),
             PixelOrder.WIRING,
-            "along what an effect runs that runs along pixels; `\"members\"`: each member lights as one step");
+            "along what an effect runs that runs along pixels; `\"around\"`: clockwise round every member from its top, as"
+                    + " the audience sees it; `\"members\"`: each member lights as one step");
     static final DeclaredField<BlendMode> BLEND = DeclaredField.of(
             "blend",
             ValueKind.Choice.of(List.of(BlendMode.values()), BlendMode::word),
@@ -99,11 +100,12 @@ public final class CueFields {
             "by",
             Word.kind(StaggerBy.class),
             StaggerBy.MEMBERS,
-            "along what the starts are spread: from member to member, or by the places of the members");
+            "along what the starts are spread: from member to member, from part to part, the same of all props together, from"
+                    + " prop to prop, or by the places of the members");
     static final DeclaredField<Node> STAGGER_TIME = DeclaredField.required(
             "time",
             Values.TIME,
-            "by `\"members\"`: the time from one member to the next; by place: from the first member to the last");
+            "by `\"members\"`, `\"part\"`, `\"prop\"`: the time from one to the next; by place: from the first member to the last");
     static final DeclaredObject STAGGER_OBJECT = DeclaredObject.of("stagger", STAGGER_BY, STAGGER_TIME);
     static final DeclaredField<Node> STAGGER = DeclaredField.optional(
             "stagger",

@@ -31,14 +31,14 @@ final class LayoutReader {
                             "\"stagger\" needs members with clocks of their own",
                             "add \"spread\": \"each\"");
         }
-        if (whole && axes == Axes.OWN) {
+        if (whole && axes != Axes.STAGE) {
             context.problems()
                     .error(
                             fields.location(CueFields.AXES),
-                            "\"axes\" is \"own\", but one canvas for all has the axes of the stage",
+                            "\"axes\" is \"" + axes.word() + "\", but one canvas for all has the axes of the stage",
                             "add \"spread\": \"each\"");
         }
-        return new Layout(spread, axes, fit, order, stagger);
+        return new Layout(spread, axes, fields.location(CueFields.AXES), fit, order, stagger);
     }
 
     /** Where the word is wrong, another one may have been meant. */

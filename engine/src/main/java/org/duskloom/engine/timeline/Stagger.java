@@ -10,7 +10,7 @@ import org.duskloom.engine.time.ExactTime;
  * by then is cut.
  *
  * @param by along what
- * @param time by members: from one member to the next; by position: from the first member to the last
+ * @param time by members, part or prop: from one to the next; by position: from the first member to the last
  * @param location where it stands
  */
 public record Stagger(StaggerBy by, ExactTime time, Location location) {

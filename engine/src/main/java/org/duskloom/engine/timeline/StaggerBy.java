@@ -4,6 +4,10 @@ package org.duskloom.engine.timeline;
 public enum StaggerBy implements Word {
     /** Member k starts k steps later. */
     MEMBERS("members"),
+    /** Members that are the same part of different props start together, part after part. */
+    PART("part"),
+    /** All members of one prop start together, prop after prop. */
+    PROP("prop"),
     /** From left to right, by the members' centres. */
     RIGHT("right"),
     /** From right to left. */

@@ -164,6 +164,7 @@ class CanvasTest {
             up        | 4 2 0 2 2       | 5
             outward   | 2.5 2.5 2.5 2.5 0 | 5
             clockwise | 0.5 2 3 4 0.5   | 5
+            around    | 0.5 2 3 4 0.5   | 5
             members   | 0 0 0 0 0       | 1
             """)
     void putsPixelsInOrder(String order, String positions, int steps) {

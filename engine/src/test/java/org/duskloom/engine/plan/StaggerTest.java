@@ -2,8 +2,10 @@ package org.duskloom.engine.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.duskloom.engine.map.Maps;
@@ -44,6 +46,61 @@ class StaggerTest {
     void startsMembersOneAfterTheOther(String stagger, String expected) {
         assertThat(starts(COMPASS, ON + ", \"spread\": \"each\", \"stagger\": " + stagger))
                 .isEqualTo(expected);
+    }
+
+    /** Two arches of three arcs, the second wired from the other end, and a bar that has a middle arc only, with a lamp. */
+    private static final PixelMap ARCS = Maps.map("""
+            prop,pixel,x,y,part
+            one,1,0,0,arcs/1
+            one,2,1,0,arcs/2
+            one,3,2,0,arcs/3
+            two,1,9,0,arcs/3
+            two,2,8,0,arcs/2
+            two,3,7,0,arcs/1
+            bar,1,5,0,lamp
+            bar,2,5,1,arcs/2
+            """);
+
+    /** Members in the order of the cue; steps are parts in the order in which the props have them, or props. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            part | one/arcs/1 one/arcs/2 one/arcs/3 two/arcs/1 two/arcs/2 two/arcs/3 | 0 200 400 0 200 400
+            prop | one/arcs/1 one/arcs/2 one/arcs/3 two/arcs/1 two/arcs/2 two/arcs/3 | 0 0 0 200 200 200
+            part | two/arcs/3 one/arcs/1 two/arcs/1 one/arcs/3                       | 200 0 0 200
+            prop | two/arcs/3 one/arcs/1 two/arcs/1 one/arcs/3                       | 0 200 0 200
+            part | bar/arcs/2 one/arcs/3 one/arcs/1                                  | 0 400 200
+            part | bar/arcs/2 one/arcs/3 one/arcs/2 one/arcs/1                       | 200 400 200 0
+            part | one/arcs/1 one/arcs/3 two/arcs/1 two/arcs/2 two/arcs/3            | 0 400 0 200 400
+            part | one/arcs/2 bar/arcs/2 bar/lamp                                    | 200 200 0
+            part | one/arcs/1 two                                                    | 0 200
+            part | one two/arcs/1 two/arcs/2 one/arcs/1                              | 0 200 400 200
+            prop | bar two/arcs/1 one bar/lamp two                                   | 0 200 400 0 200
+            """)
+    void startsPartsOrPropsTogether(String by, String members, String expected) {
+        String on = "\"on\": [\"" + members.replace(" ", "\", \"") + "\"]";
+        assertThat(starts(
+                        ARCS,
+                        on + ", \"spread\": \"each\", \"stagger\": {\"by\": \"" + by + "\", \"time\": \"200ms\"}"))
+                .isEqualTo(expected);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', textBlock = """
+            part ~ "one", "two"                ~ "stagger" is by "part", but no member is another part than the first: all start together; name several parts, such as "one/arcs/*"
+            part ~ "one/arcs/2", "bar/arcs/2"  ~ "stagger" is by "part", but no member is another part than the first: all start together; name several parts, such as "one/arcs/*"
+            prop ~ "one/arcs/*"                ~ "stagger" is by "prop", but all members are of one prop: all start together; by "members" they follow each other
+            """)
+    void warnsOfStaggersOfOneStep(String by, String on, String warning) {
+        String cue = "{\"effect\": \"probe\", \"spread\": \"each\", \"with\": {\"palette\": \"dusk\"}, \"on\": [" + on
+                + "],";
+        assertThat(TestShow.withCue(ARCS, cue + "\n\"stagger\": {\"by\": \"" + by + "\", \"time\": \"1s\"}}")
+                        .with(new Probe())
+                        .problems())
+                .containsExactly("show.json:4:12: warning: " + warning);
+        assertThat(TestShow.withCue(ARCS, cue + "\n\"stagger\": {\"by\": \"" + by + "\", \"time\": \"0s\"}}")
+                        .with(new Probe())
+                        .problems())
+                .isEmpty();
     }
 
     @Test
@@ -119,22 +176,17 @@ class StaggerTest {
                 {"duskloom": "timeline/1", "map": "map.csv", "rate": 1000, "length": "10s",
                  "layers": [{"cues": [{"effect": "probe", %s}]}]}""".formatted(fields), null).with(probe);
         PlannedCue cue = show.plan().layers().get(0).cues().get(0);
-        List<Long> byKey = new ArrayList<>();
-        List<String> names = List.of(
-                fields.replaceAll(".*\"on\": \\[", "").replaceAll("].*", "").split(", "));
-        for (int member = 0; member < names.size(); member++) {
-            for (int i = 0; i < cue.canvasCount(); i++) {
-                String name = names.get(member).replace("\"", "");
-                int firstPixel = map.prop(name).orElseThrow().firstPixel();
-                PixelRuns runs = cue.canvas(i).runs();
-                for (int run = runs.firstRun(0); run < runs.endRun(0); run++) {
-                    if (firstPixel >= runs.cell(run) && firstPixel < runs.cell(run) + runs.length(run)) {
-                        byKey.add(cue.canvas(i).firstFrame());
-                    }
-                }
+        Map<String, Long> startOf = new HashMap<>();
+        for (int i = 0; i < cue.canvasCount(); i++) {
+            for (int member = 0; member < probe.canvases.get(i).memberCount(); member++) {
+                startOf.put(
+                        probe.canvases.get(i).memberName(member), cue.canvas(i).firstFrame());
             }
         }
-        return byKey.stream().map(String::valueOf).collect(Collectors.joining(" "));
+        String names = fields.replaceAll(".*\"on\": \\[", "").replaceAll("].*", "");
+        return Arrays.stream(names.split(", "))
+                .map(name -> String.valueOf(startOf.get(name.replace("\"", ""))))
+                .collect(Collectors.joining(" "));
     }
 
     private static PlannedCue cue(PixelMap map, String fields) {

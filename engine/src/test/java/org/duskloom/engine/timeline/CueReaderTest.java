@@ -176,22 +176,32 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "spread": "ech"}
                     show.json:5:38: error: "spread" of a cue is "ech"; did you mean "each"? allowed: whole, each
                 {"on": "x", "effect": "e", "axes": "ow", "spread": "each"}
-                    show.json:5:36: error: "axes" of a cue is "ow"; did you mean "own"? allowed: stage, own
+                    show.json:5:36: error: "axes" of a cue is "ow"; did you mean "own"? allowed: stage, own, outward
                 {"on": "x", "effect": "e", "fit": "contin"}
                     show.json:5:35: error: "fit" of a cue is "contin"; did you mean "contain"? allowed: contain, stretch, none
                 {"on": "x", "effect": "e", "order": "clockwize"}
-                    show.json:5:37: error: "order" of a cue is "clockwize"; did you mean "clockwise"? allowed: wiring, right, up, outward, clockwise, members
+                    show.json:5:37: error: "order" of a cue is "clockwize"; did you mean "clockwise"? allowed: wiring, right, up, outward, clockwise, around, members
                 {"on": "x", "effect": "e", "order": "left"}
-                    show.json:5:37: error: "order" of a cue is "left"; allowed: wiring, right, up, outward, clockwise, members
+                    show.json:5:37: error: "order" of a cue is "left"; allowed: wiring, right, up, outward, clockwise, around, members
                 {"on": "x", "effect": "e", "stagger": "80ms"}
                     show.json:5:39: error: "stagger" needs members with clocks of their own; add "spread": "each"
                 {"on": "x", "effect": "e", "axes": "own"}
                     show.json:5:36: error: "axes" is "own", but one canvas for all has the axes of the stage; add "spread": "each"
+                {"on": "x", "effect": "e", "axes": "outward", "spread": "whole"}
+                    show.json:5:36: error: "axes" is "outward", but one canvas for all has the axes of the stage; add "spread": "each"
+                {"on": "x", "effect": "e", "axes": "outwards", "spread": "each"}
+                    show.json:5:36: error: "axes" of a cue is "outwards"; did you mean "outward"? allowed: stage, own, outward
+                {"on": "x", "effect": "e", "order": "arund"}
+                    show.json:5:37: error: "order" of a cue is "arund"; did you mean "around"? allowed: wiring, right, up, outward, clockwise, around, members
+                {"on": "x", "effect": "e", "stagger": {"by": "part", "time": "80ms"}}
+                    show.json:5:39: error: "stagger" needs members with clocks of their own; add "spread": "each"
+                {"on": "x", "effect": "e", "spread": "each", "stagger": {"by": "parts", "time": "80ms"}}
+                    show.json:5:64: error: "by" of "stagger" of a cue is "parts"; did you mean "part"? allowed: members, part, prop, right, left, up, down, outward, inward, clockwise
                 {"on": "x", "effect": "e", "spread": "each", "stagger": 80}
                     show.json:5:57: error: "stagger" of a cue must be a time, not the number 80; write it with a unit, such as "80s" or "80ms"
                 {"on": "x", "effect": "e", "spread": "each", "stagger": {"by": "rihgt"}}
                     show.json:5:57: error: "stagger" of a cue lacks the field "time"
-                    show.json:5:64: error: "by" of "stagger" of a cue is "rihgt"; did you mean "right"? allowed: members, right, left, up, down, outward, inward, clockwise
+                    show.json:5:64: error: "by" of "stagger" of a cue is "rihgt"; did you mean "right"? allowed: members, part, prop, right, left, up, down, outward, inward, clockwise
                 {"on": "x", "effect": "e", "spread": "each", "stagger": {"time": "1s", "of": 1}}
                     show.json:5:72: error: "stagger" of a cue has no field "of"; allowed: by, time
                 {"on": "x", "effect": "e", "spread": "each", "stagger": ["1s"]}
