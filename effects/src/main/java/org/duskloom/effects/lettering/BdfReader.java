@@ -9,7 +9,7 @@ import org.duskloom.engine.effect.Shown;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * Reads fonts: Glyph Bitmap Distribution Format (BDF) Specification, Version 2.1, Adobe, 1987, and what later files add to it.
+ * Reads fonts in BDF: Character Bitmap Distribution Format 2.1, Adobe, X Consortium Standard, and what later files add to it.
  * The numbers of the letters are taken as Unicode; letters without a number are left out.
  */
 final class BdfReader {

@@ -42,8 +42,8 @@ import org.duskloom.engine.problem.Problems;
  * where the size moves, or where the line lies askew.
  *
  * <p>Without {@code font} the project's own letters are used: printable ASCII, some signs, and letters with the usual marks. A
- * font is a BDF file, whose numbers are taken as Unicode (Glyph Bitmap Distribution Format Specification, Version 2.1, Adobe,
- * 1987). What a font does not have is drawn as a box. Letters follow each other from left to right.
+ * font is a BDF file, whose numbers are taken as Unicode (Character Bitmap Distribution Format 2.1, Adobe, X Consortium
+ * Standard). What a font does not have is drawn as a box. Letters follow each other from left to right.
  *
  * <p>Where palettes move, a light has the colour of the palette at the middle of its cell, rather than the mean of those of the
  * dots that it covers, which would have to be found anew in each frame. {@code spacing} and {@code thickness} do not move:

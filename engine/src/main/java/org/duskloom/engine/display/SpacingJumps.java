@@ -17,7 +17,8 @@ import org.duskloom.engine.text.ShortestDecimal;
  * Finds pixels that were probably typed wrong: far from the pixel before and from the one behind, while those two are
  * neighbours; and single long steps, beyond which all goes on as before. Long steps of which there are several as long, as
  * from row to row, are the way of the wire. Looks at coordinates that people type: lists of places, and files. The median of
- * the steps tells what is far, so that the mistakes themselves do not count.
+ * the steps tells what is far, so that the mistakes themselves do not count. The limits are common practice, no source: chosen
+ * so that displays wired as people wire them give no warning.
  */
 final class SpacingJumps {
     /** How many median steps are far. */

@@ -23,7 +23,7 @@ import tools.jackson.core.json.JsonReadFeature;
 /**
  * Reads JSON (RFC 8259) into a tree of located values. Beyond the standard, comments ({@code //} and {@code /* *}{@code
  * /}) and a comma after the last item are allowed. Refused beyond the standard: a name twice in one object, a number that
- * is not finite or a whole number beyond 2^53 (RFC 8259 section 6 and RFC 7493 section 2.2 warn of both), half a
+ * is not finite (RFC 8259 section 6) or a whole number beyond 2^53 - 1 (RFC 7493 section 2.2), half a
  * surrogate pair in a text, and anything beyond the limits.
  */
 public final class JsonReader {
@@ -36,7 +36,7 @@ public final class JsonReader {
     private static final int MAX_TEXT_CHARS = 1 << 20;
     private static final int MAX_NAME_CHARS = 1000;
     private static final int MAX_NUMBER_CHARS = 100;
-    private static final double LARGEST_WHOLE = 9_007_199_254_740_992.0;
+    private static final double LARGEST_WHOLE = 9_007_199_254_740_991.0;
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
             .enable(JsonReadFeature.ALLOW_JAVA_COMMENTS)
@@ -147,7 +147,8 @@ public final class JsonReader {
         double value = parser.getDoubleValue();
         String refusal = refusal(token, value, written);
         if (!refusal.isEmpty()) {
-            problems.error(location, refusal, "a number is finite, and a whole number at most 2^53 = 9007199254740992");
+            problems.error(
+                    location, refusal, "a number is finite, and a whole number at most 2^53 - 1 = 9007199254740991");
             return new NumberNode(location, Double.NaN, written);
         }
         if (value == 0 && written.matches("-?[0.]*[1-9].*")) {
@@ -162,10 +163,8 @@ public final class JsonReader {
                     ? written + " is too large for a number"
                     : written + " is not a number";
         }
-        boolean rounded = token == JsonToken.VALUE_NUMBER_INT
-                && (Math.abs(value) > LARGEST_WHOLE
-                        || Math.abs(value) == LARGEST_WHOLE && !written.endsWith("9007199254740992"));
-        return rounded ? written + " is too large to be kept exactly" : "";
+        boolean large = token == JsonToken.VALUE_NUMBER_INT && Math.abs(value) > LARGEST_WHOLE;
+        return large ? written + " is too large to be kept exactly" : "";
     }
 
     private String wellFormed(String text, Location location) {

@@ -14,7 +14,7 @@ import org.duskloom.engine.time.FrameRate;
 
 /** What a timeline and its layers may hold. */
 public final class TimelineFields {
-    private static final long LARGEST_SEED = 1L << 53;
+    private static final long LARGEST_SEED = (1L << 53) - 1;
 
     static final DeclaredField<TextNode> LAYER_NAME = DeclaredField.optional(
             "name",

@@ -8,13 +8,17 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** W3C Compositing and Blending Level 1, and Level 2 for plus-lighter and the expanded formula. */
+/**
+ * W3C Compositing and Blending: the blend functions and source-over are those of Level 1; plus-lighter, the cross-fade and the
+ * expanded formula stand in Level 2 (draft).
+ */
 final class BlendModeTest {
     private static final float CLOSE = 1e-6f;
 
     /**
-     * B(Cb, Cs) for the pairs (.2,.6) (.6,.2) (.25,.75) (.8,.5) (0,1) (1,0), computed from "Separable blend modes"; then
-     * source-over of Cs .6, as .4 on Cb .2, ab .5; then of Cs .2, as .5 on an opaque Cb .6, computed from "General Formula".
+     * B(Cb, Cs) for the pairs (.2,.6) (.6,.2) (.25,.75) (.8,.5) (0,1) (1,0), computed from Level 1, "Separable blend
+     * modes"; then source-over of Cs .6, as .4 on Cb .2, ab .5; then of Cs .2, as .5 on an opaque Cb .6, computed from
+     * Level 1, "General Formula".
      */
     @ParameterizedTest
     @CsvSource({
@@ -48,7 +52,7 @@ final class BlendModeTest {
     }
 
     /**
-     * "soft-light" with Cs = 1 is D(Cb), which is ((16 Cb - 12) Cb + 4) Cb up to a quarter and the root of Cb above:
+     * Level 1, "soft-light", with Cs = 1 is D(Cb), which is ((16 Cb - 12) Cb + 4) Cb up to a quarter and the root of Cb above:
      * 0.489984 (and not the root, 0.489898) at 0.24, 0.5 at 0.25 either way, 0.509902 (and not 0.510016) at 0.26; with
      * Cs = 0.75 half of the way from Cb to it.
      */
@@ -66,7 +70,7 @@ final class BlendModeTest {
         assertThat(BlendMode.SOFT_LIGHT.blend(cb, cs)).isEqualTo(blended, within(CLOSE));
     }
 
-    /** The order of the tests in "color-dodge" and "color-burn" decides at the corners. */
+    /** Level 1: the order of the tests in "color-dodge" and "color-burn" decides at the corners. */
     @Test
     void cornersOfDodgeAndBurn() {
         assertThat(BlendMode.COLOR_DODGE.blend(0, 1)).isZero();
@@ -75,7 +79,7 @@ final class BlendModeTest {
         assertThat(BlendMode.COLOR_BURN.blend(0.3f, 0)).isZero();
     }
 
-    /** The examples that the specification prints: blue over red, per channel, multiplied by alpha. */
+    /** The examples that Level 1 prints in "Simple alpha compositing": blue over red, per channel, multiplied by alpha. */
     @Test
     void printedExamplesOfSourceOver() {
         assertOver(BlendMode.NORMAL, 1, 1, 0, 1, 1);

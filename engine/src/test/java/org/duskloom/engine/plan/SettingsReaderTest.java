@@ -235,7 +235,7 @@ class SettingsReaderTest {
                 "size": {"keys": [["0s", 2]]}
                     show.json:3:66: error: a key of "size" of probe is 2; allowed: a number from 0 to 1
                 "size": {"keys": [["0s", 1e400]]}
-                    show.json:3:66: error: 1e400 is too large for a number; a number is finite, and a whole number at most 2^53 = 9007199254740992
+                    show.json:3:66: error: 1e400 is too large for a number; a number is finite, and a whole number at most 2^53 - 1 = 9007199254740991
                 "size": {"keys": [["1s", 0], ["0.5s", 1]]}
                     show.json:3:71: error: a key of "size" of probe at 0.5s stands after one at 1s; list the keys by time
                 "size": {"keys": [["0s", 0], ["1s", 1, "ease-inn"]]}

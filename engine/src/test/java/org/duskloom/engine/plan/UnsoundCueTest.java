@@ -74,7 +74,7 @@ class UnsoundCueTest {
                 {"on": "fence", "effect": "probe", "for": "1s", "repeat": {"count": 4, "change": {"size": 0.25}}}
                     show.json:3:91: error: "size" of probe is 1.25; allowed: a number from 0 to 1
                 {"on": "fence", "effect": "probe", "for": "1s", "repeat": {"count": 2, "change": {"size": 1e999}}}
-                    show.json:3:91: error: 1e999 is too large for a number; a number is finite, and a whole number at most 2^53 = 9007199254740992
+                    show.json:3:91: error: 1e999 is too large for a number; a number is finite, and a whole number at most 2^53 - 1 = 9007199254740991
                 """);
     }
 

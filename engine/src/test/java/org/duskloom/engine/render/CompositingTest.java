@@ -57,7 +57,8 @@ class CompositingTest {
 
     /**
      * Within a layer nothing is opaque beforehand: Cb .2 with alpha .5 under Cs .6 with alpha .4. What is seen over the black
-     * stage is the premultiplied result co.
+     * stage is the premultiplied result co. All rows are computed from Level 1, "General Formula", but the last, which is
+     * Level 2, "plus-lighter".
      */
     @ParameterizedTest
     @CsvSource({
@@ -84,7 +85,10 @@ class CompositingTest {
                 .isEqualTo(Frames.code(expected + (1 - covered) * 0.5));
     }
 
-    /** Blue over red, as printed in Level 1, "Simple alpha compositing": co is what is seen over black. */
+    /**
+     * Blue over red: co is what is seen over black. The first three rows are printed in Level 1, "Simple alpha compositing";
+     * the last two are the cross-fade of Level 2, source-over and "plus-lighter".
+     */
     @ParameterizedTest
     @CsvSource({
         "1,    1,    normal,       0,      1",

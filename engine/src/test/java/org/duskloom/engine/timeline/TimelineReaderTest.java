@@ -133,9 +133,9 @@ class TimelineReaderTest {
                 "rate": true
                     show.json:1:84: error: "rate" of the timeline must be a number, not true
                 "seed": 1.5
-                    show.json:1:84: error: "seed" of the timeline is 1.5; allowed: a whole number from -9007199254740992 to 9007199254740992
-                "seed": 9007199254740993
-                    show.json:1:84: error: 9007199254740993 is too large to be kept exactly; a number is finite, and a whole number at most 2^53 = 9007199254740992
+                    show.json:1:84: error: "seed" of the timeline is 1.5; allowed: a whole number from -9007199254740991 to 9007199254740991
+                "seed": 9007199254740992
+                    show.json:1:84: error: 9007199254740992 is too large to be kept exactly; a number is finite, and a whole number at most 2^53 - 1 = 9007199254740991
                 "seed": "7"
                     show.json:1:84: error: "seed" of the timeline must be a whole number, not the text "7"; write 7 without quotes
                 "title": 4

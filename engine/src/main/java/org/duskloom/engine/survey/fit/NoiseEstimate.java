@@ -21,7 +21,7 @@ final class NoiseEstimate {
     /** From about twenty spare coordinates on, what was found counts, whatever is usual. */
     private static final double WELL_KNOWN_FACTOR = 1.36;
 
-    /** What a tape or a photo of a small display gives, if little is known. */
+    /** What a tape or a photo of a small display gives, if little is known: common practice, no source. */
     private static final double USUAL_MILLIMETRES = 5;
 
     /** Nobody mistakes a pixel for its neighbour's place, nor measures worse than so many times what is usual. */

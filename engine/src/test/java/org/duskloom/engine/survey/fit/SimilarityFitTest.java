@@ -27,7 +27,8 @@ class SimilarityFitTest {
 
     /**
      * The example of the paper: a triangle and its mirror image. R = [[3, 2], [-2, 3]]/sqrt(13), c = sqrt(13)/5,
-     * t = (-0.8, 0.4), mean squared error 8/15.
+     * t = (-0.8, 0.4). The mean squared error 8/15 follows from its definition (equation 34 and closed form 43), as 1.6 summed
+     * over three points; it is not the figure that the paper prints beside the example.
      */
     @Test
     void fitsUmeyamasExample() {
