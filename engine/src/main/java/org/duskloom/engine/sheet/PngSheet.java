@@ -87,11 +87,13 @@ public final class PngSheet {
         double centreX = x(arrow.x());
         double centreY = y(arrow.y());
         double half = arrow.size() * dotsPerMm / 2;
+        // A corner of the foot is as far from the middle, whichever way the arrow points.
+        double reach = half * StrictMath.hypot(1, 2.0 / 3);
         each(
-                centreX - half,
-                centreY - half,
-                centreX + half,
-                centreY + half,
+                centreX - reach,
+                centreY - reach,
+                centreX + reach,
+                centreY + reach,
                 (x, y) -> {
                     double along = (x - centreX) * arrow.directionX() - (y - centreY) * arrow.directionY();
                     double across = (x - centreX) * arrow.directionY() + (y - centreY) * arrow.directionX();
