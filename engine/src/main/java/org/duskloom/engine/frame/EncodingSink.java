@@ -12,6 +12,14 @@ public interface EncodingSink extends FrameSink {
     FrameEncoder encoder();
 
     /**
+     * How many bytes it makes of a frame at most, where they are many more than those of the frame: fewer frames are then under
+     * way at a time. Asked after {@link #begin}.
+     */
+    default long bytesPerFrame() {
+        return 0;
+    }
+
+    /**
      * Takes the next frames, and the bytes that an encoder made of them.
      *
      * @param encoded holds these bytes only during the call

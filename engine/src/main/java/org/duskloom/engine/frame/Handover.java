@@ -30,7 +30,7 @@ final class Handover implements AutoCloseable {
     Handover(FrameSource source, RunInfo run, List<FrameSink> sinks, int threads, Progress progress) {
         this.source = source;
         this.sinks = sinks;
-        int chunkFrames = chunkFrames(run, threads);
+        int chunkFrames = chunkFrames(run, sinks, threads);
         this.state = new RunState(run.frames(), chunkFrames, sinks.size(), progress);
         long needed = (run.frames().count() + chunkFrames - 1) / chunkFrames;
         long most = Math.min(2L * threads + sinks.size(), needed);
@@ -44,8 +44,13 @@ final class Handover implements AutoCloseable {
     }
 
     /** Few enough to fit into a chunk, and for every thread to have work where there are few frames. */
-    private static int chunkFrames(RunInfo run, int threads) {
-        long fitting = CHUNK_BYTES / (long) run.frameBytes();
+    private static int chunkFrames(RunInfo run, List<FrameSink> sinks, int threads) {
+        long frameBytes = run.frameBytes();
+        for (FrameSink sink : sinks) {
+            frameBytes =
+                    sink instanceof EncodingSink encoding ? Math.max(frameBytes, encoding.bytesPerFrame()) : frameBytes;
+        }
+        long fitting = CHUNK_BYTES / frameBytes;
         long shared = (run.frames().count() + threads - 1) / threads;
         return (int) Math.max(1, Math.min(MOST_FRAMES_IN_CHUNK, Math.min(fitting, shared)));
     }

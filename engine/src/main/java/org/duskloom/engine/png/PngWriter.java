@@ -3,9 +3,6 @@ package org.duskloom.engine.png;
 import java.io.Closeable;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.nio.ByteBuffer;
-import java.nio.charset.StandardCharsets;
-import java.util.zip.CRC32;
 import java.util.zip.Deflater;
 
 /**
@@ -17,11 +14,10 @@ public final class PngWriter implements Closeable {
     /** zlib's fastest level: noisy pictures grow by some 40 % against level 6, and take a quarter of its time. */
     public static final int FAST = 1;
 
-    private static final byte[] SIGNATURE = {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n'};
     private static final byte FILTER_UP = 2;
     private static final int CHUNK_BYTES = 1 << 16;
 
-    private final OutputStream out;
+    private final ChunkWriter chunks;
     private final Deflater deflater;
     private final byte[] previous;
     private final byte[] filtered;
@@ -42,15 +38,13 @@ public final class PngWriter implements Closeable {
         if (width < 1 || height < 1) {
             throw new IllegalArgumentException("a picture of " + width + " by " + height);
         }
-        this.out = out;
+        this.chunks = new ChunkWriter(out);
         this.deflater = new Deflater(level);
         this.previous = new byte[Math.multiplyExact(3, width)];
         this.filtered = new byte[previous.length + 1];
         this.rowsLeft = height;
         filtered[0] = FILTER_UP;
-        out.write(SIGNATURE);
-        chunk("IHDR", header(width, height), 13);
-        chunk("sRGB", new byte[] {0}, 1);
+        chunks.begin(width, height);
     }
 
     /**
@@ -89,9 +83,9 @@ public final class PngWriter implements Closeable {
         while (!deflater.finished()) {
             compress();
         }
-        chunk("IDAT", compressed, compressedLength);
+        chunks.chunk("IDAT", compressed, 0, compressedLength);
         compressedLength = 0;
-        chunk("IEND", new byte[0], 0);
+        chunks.end();
     }
 
     /** Frees the compressor. */
@@ -103,34 +97,8 @@ public final class PngWriter implements Closeable {
     private void compress() throws IOException {
         compressedLength += deflater.deflate(compressed, compressedLength, CHUNK_BYTES - compressedLength);
         if (compressedLength == CHUNK_BYTES) {
-            chunk("IDAT", compressed, compressedLength);
+            chunks.chunk("IDAT", compressed, 0, compressedLength);
             compressedLength = 0;
         }
-    }
-
-    private static byte[] header(int width, int height) {
-        byte bitDepth = 8;
-        byte trueColour = 2;
-        return ByteBuffer.allocate(13)
-                .putInt(width)
-                .putInt(height)
-                .put(bitDepth)
-                .put(trueColour)
-                .array();
-    }
-
-    private void chunk(String type, byte[] data, int length) throws IOException {
-        byte[] name = type.getBytes(StandardCharsets.US_ASCII);
-        CRC32 crc = new CRC32();
-        crc.update(name);
-        crc.update(data, 0, length);
-        out.write(bigEndian(length));
-        out.write(name);
-        out.write(data, 0, length);
-        out.write(bigEndian((int) crc.getValue()));
-    }
-
-    private static byte[] bigEndian(int value) {
-        return ByteBuffer.allocate(Integer.BYTES).putInt(value).array();
     }
 }

@@ -1,9 +1,7 @@
 package org.duskloom.engine.preview;
 
 import java.io.IOException;
-import java.util.Arrays;
 import java.util.Optional;
-import org.duskloom.engine.color.Srgb;
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.font.PixelFont;
@@ -16,31 +14,12 @@ import org.duskloom.engine.frame.FrameSink;
  * in the middle, unless another hangs over it. Holds one picture in memory, no frames.
  */
 public final class ContactStrip implements FrameSink {
-    private static final float UNLIT_RED = Srgb.decode(Ink.UNLIT >> 16);
-    private static final float UNLIT_GREEN = Srgb.decode(Ink.UNLIT >> 8 & 0xFF);
-    private static final float UNLIT_BLUE = Srgb.decode(Ink.UNLIT & 0xFF);
-
-    /** Free on each side of the display, as a share of its longer side: the outermost pixels glow too. */
-    private static final double MARGIN = 0.045;
-
-    /** Discs of neighbours leave a quarter of their distance free. */
-    private static final double RADIUS_SHARE_OF_SPACING = 0.37;
-
-    private static final double SMALLEST_RADIUS = 0.75;
-
-    /** Pixels nearer than this, in dots of the picture, cannot be told apart: they are drawn as an area without gaps. */
-    private static final double NEAREST_TOLD_APART = 1.6;
-
-    private static final double LARGEST_RADIUS_SHARE_OF_PANEL = 0.03;
-
     private final StagedFile file;
     private final PreviewScene scene;
     private final long[] frames;
     private final StripLayout layout;
     private final Raster sheet;
-    private final PanelLight light;
-    private final double[] panelX;
-    private final double[] panelY;
+    private final SceneDrawing drawing;
     private final Optional<PropLabels> names;
     private int drawn;
 
@@ -59,20 +38,12 @@ public final class ContactStrip implements FrameSink {
         this.file = file;
         this.scene = scene;
         this.frames = frames.clone();
-        StageView.Box box = StageView.Box.of(scene.x(), scene.y()).withMargin(MARGIN);
-        double spacing = DotSpacing.median(scene.x(), scene.y());
-        this.layout = layoutOrClose(file, box, scene, frames, roomForPixels(options, box, spacing));
+        this.layout = layoutOrClose(file, scene, frames, roomForPixels(options, scene));
         int width = layout.panelWidth();
         int height = layout.panelHeight();
-        StageView view = StageView.fit(box, width, height);
-        double dotRadius = options.pixelSize().isPresent()
-                ? options.pixelSize().getAsInt() / 2.0
-                : dotRadius(spacing * view.scale());
-        this.panelX = Arrays.stream(scene.x()).map(view::panelX).toArray();
-        this.panelY = Arrays.stream(scene.y()).map(view::panelY).toArray();
-        this.light = new PanelLight(width, height, dotRadius);
+        this.drawing = new SceneDrawing(scene, width, height, options.pixelSize());
         this.names = options.propNames()
-                ? Optional.of(new PropLabels(scene, view, dotRadius, width, height))
+                ? Optional.of(new PropLabels(scene, drawing.view(), drawing.dotRadius(), width, height))
                 : Optional.empty();
         this.sheet = new Raster((int) layout.width(), (int) layout.height(), Ink.SHEET);
         drawHead();
@@ -99,13 +70,9 @@ public final class ContactStrip implements FrameSink {
         }
         int left = layout.panelLeft(drawn);
         int top = layout.panelTop(drawn);
-        sheet.rectangle(left, top, layout.panelWidth(), layout.panelHeight(), Ink.NIGHT);
+        drawing.drawNight(sheet, left, top);
         names.ifPresent(labels -> labels.draw(sheet, left, top));
-        light.clear();
-        for (int pixel = 0; pixel < scene.pixelCount(); pixel++) {
-            addPixel(pixel, rgb, offset + 3 * pixel);
-        }
-        light.develop(sheet, left, top);
+        drawing.drawLights(rgb, offset, sheet, left, top);
         drawLabel(frameNumber);
         drawn++;
     }
@@ -129,55 +96,25 @@ public final class ContactStrip implements FrameSink {
     }
 
     /** Pixels of a size need panels in which their neighbours are as far away as they should be. */
-    private static StripOptions roomForPixels(StripOptions options, StageView.Box box, double spacing) {
+    private static StripOptions roomForPixels(StripOptions options, PreviewScene scene) {
+        double spacing = DotSpacing.median(scene.x(), scene.y());
         if (options.pixelSize().isEmpty() || spacing == 0) {
             return options;
         }
-        double spacingInDots = options.pixelSize().getAsInt() / 2.0 / RADIUS_SHARE_OF_SPACING;
-        double width = Math.ceil(box.width() / spacing * spacingInDots);
+        double spacingInDots = SceneDrawing.spacingFor(options.pixelSize().getAsInt());
+        double width = Math.ceil(SceneDrawing.boxOf(scene).width() / spacing * spacingInDots);
         return options.withPanelWidth((int) Math.max(StripOptions.NARROWEST, Math.min(width, Integer.MAX_VALUE)));
     }
 
-    private static StripLayout layoutOrClose(
-            StagedFile file, StageView.Box box, PreviewScene scene, long[] frames, StripOptions options)
+    private static StripLayout layoutOrClose(StagedFile file, PreviewScene scene, long[] frames, StripOptions options)
             throws OutputRefusedException {
         try {
             requireRising(frames);
-            return StripLayout.of(box.aspect(), scene.pixelCount(), frames.length, options);
+            return StripLayout.of(SceneDrawing.aspect(scene), scene.pixelCount(), frames.length, options);
         } catch (OutputRefusedException | IllegalArgumentException refused) {
             file.close();
             throw refused;
         }
-    }
-
-    private void addPixel(int pixel, byte[] rgb, int at) {
-        double x = panelX[pixel];
-        double y = panelY[pixel];
-        float red = Srgb.decode(rgb[at] & 0xFF);
-        float green = Srgb.decode(rgb[at + 1] & 0xFF);
-        float blue = Srgb.decode(rgb[at + 2] & 0xFF);
-        float brightest = Math.max(red, Math.max(green, blue));
-        if (brightest < UNLIT_BLUE) {
-            float missing = 1 - brightest / UNLIT_BLUE;
-            light.addDisc(x, y, red + missing * UNLIT_RED, green + missing * UNLIT_GREEN, blue + missing * UNLIT_BLUE);
-        } else {
-            light.addDisc(x, y, red, green, blue);
-        }
-        if (brightest > 0) {
-            light.addGlow(x, y, red, green, blue);
-        }
-    }
-
-    /** Discs follow the spacing of the pixels, but neither fill a panel nor vanish. In dots of the picture. */
-    private double dotRadius(double spacing) {
-        double largest = LARGEST_RADIUS_SHARE_OF_PANEL * Math.min(layout.panelWidth(), layout.panelHeight());
-        if (spacing == 0) {
-            return largest;
-        }
-        // Half the diagonal between four neighbours, and the half dot of the smooth rim.
-        double gapless = spacing * StrictMath.sqrt(0.5) + 0.5;
-        double apart = spacing * RADIUS_SHARE_OF_SPACING;
-        return Math.min(largest, spacing < NEAREST_TOLD_APART ? gapless : Math.max(SMALLEST_RADIUS, apart));
     }
 
     private void drawHead() {

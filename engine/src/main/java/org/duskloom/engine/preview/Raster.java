@@ -77,6 +77,11 @@ public final class Raster {
         System.arraycopy(rgb, 3 * y * width, line, 0, 3 * width);
     }
 
+    /** Copies all rows, from the top down, into an array from a place on. */
+    public void copyTo(byte[] rows, int at) {
+        System.arraycopy(rgb, 0, rows, at, rgb.length);
+    }
+
     /**
      * Writes the picture as PNG and finishes the file.
      *

@@ -43,6 +43,7 @@ class ArchitectureTest {
             "live",
             "label",
             "preview",
+            "film",
             "sheet",
             "proof");
 

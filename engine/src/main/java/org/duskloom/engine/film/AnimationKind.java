@@ -1,0 +1,56 @@
+package org.duskloom.engine.film;
+
+import java.util.Optional;
+import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.format.StreamKind;
+import org.duskloom.engine.frame.FrameSink;
+import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.preview.PreviewScene;
+
+/** {@code film.png}: every frame drawn, as an animated PNG. */
+public final class AnimationKind implements StreamKind {
+    private static final FilmSize USUAL = new FilmSize(640, 480);
+
+    private final Optional<FilmSize> size;
+    private final int plays;
+
+    /**
+     * A kind of animation.
+     *
+     * @param size of the pictures; when empty, the display fills one of at most 640 by 480
+     * @param plays how often it is played; 0 for ever again
+     */
+    public AnimationKind(Optional<FilmSize> size, int plays) {
+        this.size = size;
+        this.plays = plays;
+    }
+
+    @Override
+    public String word() {
+        return "apng";
+    }
+
+    @Override
+    public String help() {
+        return "the show as an animated picture";
+    }
+
+    @Override
+    public String file() {
+        return "film.png";
+    }
+
+    @Override
+    public boolean holdsFrames() {
+        return false;
+    }
+
+    @Override
+    public FrameSink into(StagedFile file) {
+        return new AnimationSink(file, this::size, plays);
+    }
+
+    private FilmSize size(RunInfo run) {
+        return size.orElseGet(() -> FilmSize.fitting(PreviewScene.of(run), USUAL));
+    }
+}
