@@ -26,8 +26,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * The page of meanings speaks of every word that there is and of no other. Its lines of settings are made here; {@value #RENEWAL}
- * writes them. {@link RecomputedFramesTest} holds its formulas against frames.
+ * The page of meanings speaks of every word that there is and of no other. Its lines of settings are made here; {@value
+ * #RENEWAL} writes them. {@link RecomputedFramesTest} holds its formulas against frames.
  */
 class ReferencePageTest {
     private static final String RENEWAL = "mvn -q -pl cli -am test -Dtest=ReferencePageTest -Dreference.renew=true"
@@ -70,7 +70,10 @@ class ReferencePageTest {
                 .isEqualTo(effects().map(Effect::name).toList());
     }
 
-    /** A section names every setting of its effect, but for those of passes, of palettes and of directions, which have their own. */
+    /**
+     * A section names every setting of its effect, but for those of passes, of palettes and of directions, which have their
+     * own.
+     */
     @ParameterizedTest
     @MethodSource("effects")
     void everySettingIsSpokenOf(Effect effect) throws IOException {

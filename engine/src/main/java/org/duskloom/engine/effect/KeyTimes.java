@@ -26,7 +26,10 @@ final class KeyTimes {
         return (second - seconds[next - 1]) / (seconds[next] - seconds[next - 1]);
     }
 
-    /** Adds the keys of a track to a fingerprint. Of a single key only its value matters, and the way to the first is never gone. */
+    /**
+     * Adds the keys of a track to a fingerprint. Of a single key only its value matters, and the way to the first is never
+     * gone.
+     */
     static <K> void addKeys(
             FingerprintWriter parts,
             List<K> keys,

@@ -41,9 +41,9 @@ public final class PlannedCue {
     record CanvasSet(List<PlannedCanvas> canvases, boolean overlapping) {}
 
     /**
-     * What decides the frames of this cue, by value: two cues with the same fingerprint, of one show or of two, give the same light
-     * to the same pixels in the same frames, in every run of one version of the program, whatever files they come from and
-     * wherever they stand in them. A cue that is written another way may have another fingerprint though it looks the same,
+     * What decides the frames of this cue, by value: two cues with the same fingerprint, of one show or of two, give the same
+     * light to the same pixels in the same frames, in every run of one version of the program, whatever files they come from
+     * and wherever they stand in them. A cue that is written another way may have another fingerprint though it looks the same,
      * where one writes a default and the other does not, or names a part by another name.
      */
     public Fingerprint fingerprint() {

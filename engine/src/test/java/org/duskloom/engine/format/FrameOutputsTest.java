@@ -48,7 +48,9 @@ class FrameOutputsTest {
                         new WrittenFile("frames/", 300));
     }
 
-    /** A run of which one result fails, early, in the middle or when it is finished: what stood there stays, and nothing is new. */
+    /**
+     * A run of which one result fails, early, in the middle or when it is finished: what stood there stays, and nothing is new.
+     */
     @ParameterizedTest
     @ValueSource(longs = {0, 40, 99, Long.MAX_VALUE})
     void aSinkThatFailsSpoilsTheWholeRunAndNothingElse(long failsAt) throws Exception {

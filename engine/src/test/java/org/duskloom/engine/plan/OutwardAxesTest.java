@@ -58,9 +58,9 @@ class OutwardAxesTest {
     }
 
     /**
-     * The box of the slant is 2 to 6 by 4 to 11, so its middle (4, 7.5) lies from that of the star, (0, 0), along (8, 15) / 17. Its
-     * pixels lie at (3, 4), (6, 8) and (2, 11): along 84/17, 168/17 and 181/17, across (to the left) -13/17, -26/17 and 58/17.
-     * The middle of their own box is 132.5/17 along and 16/17 across, its longer half-side 48.5/17.
+     * The box of the slant is 2 to 6 by 4 to 11, so its middle (4, 7.5) lies from that of the star, (0, 0), along (8, 15) / 17.
+     * Its pixels lie at (3, 4), (6, 8) and (2, 11): along 84/17, 168/17 and 181/17, across (to the left) -13/17, -26/17 and
+     * 58/17. The middle of their own box is 132.5/17 along and 16/17 across, its longer half-side 48.5/17.
      */
     @Test
     void turnsBySlantedDirections() {
@@ -154,8 +154,8 @@ class OutwardAxesTest {
     }
 
     /**
-     * A ring of four that is drawn from the top clockwise, hung as it is and a quarter turn counter-clockwise, so that its first
-     * pixel lies to the left: along own axes the light starts there, around at what is on top now.
+     * A ring of four that is drawn from the top clockwise, hung as it is and a quarter turn counter-clockwise, so that its
+     * first pixel lies to the left: along own axes the light starts there, around at what is on top now.
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

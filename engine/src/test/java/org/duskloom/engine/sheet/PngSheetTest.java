@@ -109,7 +109,9 @@ class PngSheetTest {
         assertThat(sheet.dot(40, 31)).isEqualTo(SheetColors.PAPER);
     }
 
-    /** A triangle as long as its size and two thirds as wide: of size^2 / 3, its centroid a third of its length from its foot. */
+    /**
+     * A triangle as long as its size and two thirds as wide: of size^2 / 3, its centroid a third of its length from its foot.
+     */
     @ParameterizedTest
     @CsvSource({"1, 0", "-1, 0", "0, 1", "0, -1", "0.6, 0.8", "-0.6, 0.8", "0.8, -0.6", "-0.8, -0.6"})
     void arrowsPointWhereTheyShould(double directionX, double directionY) throws IOException {
