@@ -7,6 +7,7 @@ module org.duskloom.engine {
     requires tools.jackson.core;
 
     exports org.duskloom.engine.color;
+    exports org.duskloom.engine.compare;
     exports org.duskloom.engine.digest;
     exports org.duskloom.engine.display;
     exports org.duskloom.engine.document;

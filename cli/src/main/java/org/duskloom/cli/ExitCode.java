@@ -8,6 +8,9 @@ final class ExitCode {
     /** It could not be done: an output exists or cannot be written, or there is a fault in the program. */
     static final int FAILED = 1;
 
+    /** What was compared is not the same: as comparing programs end by POSIX. */
+    static final int DIFFERENT = 1;
+
     /** The command line asks for something that there is not. */
     static final int USAGE = 2;
 

@@ -65,6 +65,7 @@ final class Program implements Runnable {
         commands.put("survey", SurveyCommand::new);
         commands.put("send", SendCommand::new);
         commands.put("join", JoinCommand::new);
+        commands.put("diff", DiffCommand::new);
         return commands;
     }
 

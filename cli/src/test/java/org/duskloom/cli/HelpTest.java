@@ -33,7 +33,9 @@ class HelpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"render", "strip", "check", "effects", "map", "proof", "sheet", "survey", "send", "join"})
+    @ValueSource(
+            strings = {"render", "strip", "check", "effects", "map", "proof", "sheet", "survey", "send", "join", "diff"
+            })
     void ofACommand(String command) throws IOException {
         Ran ran = Ran.with(command, "--help");
         assertThat(ran).isEqualTo(new Ran(0, approved(command), ""));

@@ -39,6 +39,7 @@ class ArchitectureTest {
             "png",
             "format",
             "shard",
+            "compare",
             "packet",
             "live",
             "label",
