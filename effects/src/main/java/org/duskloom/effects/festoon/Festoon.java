@@ -17,9 +17,10 @@ import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * Swags hung between points. The extent of the member along {@code toward} is cut into equal spans, in each of which a
- * chain hangs with its ends at {@code height}: a {@link Catenary}. With d the pixel's distance from the nearest point of the
- * chains, in canvas units, and s the share of their whole length that lies before that point:
+ * Swags hung between points. The extent of the member along {@code toward} is cut into equal spans, in each of which a chain
+ * hangs with its ends at {@code height}: a {@link Catenary}. Further {@code rows} of the same hang {@code row-gap} under each
+ * other. With d the pixel's distance from the nearest point of the chains, in canvas units, and s the share of the whole length
+ * of that row that lies before that point:
  *
  * <pre>
  * u = frac(bands · s − φ)
@@ -30,9 +31,10 @@ import org.duskloom.engine.effect.Settings;
  * {@code palette}; {@code bands} (how often the palette lies along the whole festoon, 0 to 1000, default 1); {@code swags}
  * (whole, 1 to 100, default 1); {@code sag} (how far each hangs through in its middle, in spans, 0 to 2, default 0.3); {@code
  * rise} (how much higher the second end of each is than its first, in spans, -2 to 2, default 0); {@code height} (of the first
- * end, share of the member's own height, -2 to 3, default 0.75); {@code thickness} (canvas units, 0 to 2, default 0.2); {@code
- * soft} (share of the thickness that each edge takes, 0 to 0.5, default 0.25); {@code toward} (degrees, default 0); those of
- * {@link Motion}.
+ * end, share of the member's own height, -2 to 3, default 0.75); {@code rows} (whole, 1 to 100, default 1); {@code row-gap}
+ * (how far each row hangs under the one before, share of the member's own height, 0 to 3, default 0.25); {@code thickness}
+ * (canvas units, 0 to 2, default 0.2); {@code soft} (share of the thickness that each edge takes, 0 to 0.5, default 0.25);
+ * {@code toward} (degrees, default 0); those of {@link Motion}.
  */
 public final class Festoon implements Effect {
     static final PaletteSetting PALETTE =
@@ -47,13 +49,28 @@ public final class Festoon implements Effect {
             "rise", "spans", -2, 2, 0, "how much higher the second end of each swag is than its first");
     static final NumberSetting HEIGHT = NumberSetting.of(
             "height", "share of the height", -2, 3, 0.75, "how high up the member the first end is; 1 is the top");
+    static final NumberSetting ROWS =
+            NumberSetting.whole("rows", "rows", 1, 100, 1, "how many garlands hang under each other");
+    static final NumberSetting ROW_GAP = NumberSetting.of(
+            "row-gap", "share of the height", 0, 3, 0.25, "how far each row hangs under the one before");
     static final NumberSetting THICKNESS = NumberSetting.of(
             "thickness", "canvas units", 0, 2, 0.2, "how thick the light is; 1 is half the longer side");
     static final NumberSetting SOFT = NumberSetting.of(
             "soft", "share of the thickness", 0, 0.5, 0.25, "how much of the thickness each soft edge takes");
 
     private static final List<Setting<?>> SETTINGS = Stream.of(
-                    List.of(PALETTE, BANDS, SWAGS, SAG, RISE, HEIGHT, THICKNESS, SOFT, Projection.TOWARD),
+                    List.of(
+                            PALETTE,
+                            BANDS,
+                            SWAGS,
+                            SAG,
+                            RISE,
+                            HEIGHT,
+                            ROWS,
+                            ROW_GAP,
+                            THICKNESS,
+                            SOFT,
+                            Projection.TOWARD),
                     Motion.SETTINGS)
             .<Setting<?>>flatMap(List::stream)
             .toList();
@@ -73,7 +90,7 @@ public final class Festoon implements Effect {
 
     @Override
     public String formula() {
-        return "catenaries with the given sag; s = share of their length before the point nearest to the pixel;"
+        return "rows of catenaries with the given sag; s = share of the length of a row before the point nearest to the pixel;"
                 + " palette at frac(bands * s - passes gone by) within thickness, softened at both edges";
     }
 

@@ -9,11 +9,11 @@ import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.geometry.Degrees;
 
 /**
- * How far each pixel hangs from the festoon of its member, and where along it.
+ * How far each pixel hangs from the nearest row of the festoon of its member, and where along that.
  *
- * <p>Where {@code swags}, {@code sag}, {@code rise}, {@code height} or {@code toward} move, this is measured anew in
- * each frame, at 50 to 60 ns a pixel, some fifty times a sweep: the place on a catenary nearest to a point has no
- * closed form, so each pixel near the light tries the straight pieces round it. A table of distances would be as large
+ * <p>Where {@code swags}, {@code sag}, {@code rise}, {@code height}, {@code rows}, {@code row-gap} or {@code toward} move, this
+ * is measured anew in each frame, at 50 to 60 ns a pixel, some fifty times a sweep: the place on a catenary nearest to a point
+ * has no closed form, so each pixel near the light tries the straight pieces round it. A table of distances would be as large
  * as the canvas and new in each frame.
  */
 final class Hanging implements SharePlane {
@@ -27,6 +27,8 @@ final class Hanging implements SharePlane {
     private final Dial sag;
     private final Dial rise;
     private final Dial height;
+    private final Dial rows;
+    private final Dial rowGap;
     private final Dial toward;
     private final Dial thickness;
     private final Swag swag = new Swag();
@@ -45,6 +47,8 @@ final class Hanging implements SharePlane {
         sag = Dial.of(settings, Festoon.SAG);
         rise = Dial.of(settings, Festoon.RISE);
         height = Dial.of(settings, Festoon.HEIGHT);
+        rows = Dial.of(settings, Festoon.ROWS);
+        rowGap = Dial.of(settings, Festoon.ROW_GAP);
         toward = Dial.of(settings, Projection.TOWARD);
         thickness = Dial.of(settings, Festoon.THICKNESS);
         along = new double[canvas.pixelCount()];
@@ -65,6 +69,8 @@ final class Hanging implements SharePlane {
                 && sag.isConstant()
                 && rise.isConstant()
                 && height.isConstant()
+                && rows.isConstant()
+                && rowGap.isConstant()
                 && toward.isConstant();
     }
 
@@ -90,32 +96,41 @@ final class Hanging implements SharePlane {
         swag.hang(rise.at(seconds), sag.at(seconds));
         turn(toward.at(seconds));
         int count = (int) swags.at(seconds);
-        double heightNow = height.at(seconds);
-        int[] memberOf = canvas.memberOf();
+        int rowCount = (int) rows.at(seconds);
         for (int pixel = 0; pixel < along.length; pixel++) {
-            int at = 4 * memberOf[pixel];
-            double span = (extents[at + 2] - extents[at]) / count;
-            double end = extents[at + 1] + heightNow * (extents[at + 3] - extents[at + 1]);
             distances[pixel] = FAR;
             shares[pixel] = 0;
-            if (span > NOTHING) {
-                hang(pixel, (along[pixel] - extents[at]) / span, (up[pixel] - end) / span, count, reach / span, span);
-            } else {
-                distances[pixel] = (float) Math.abs(up[pixel] - end);
+            double nearest = reach;
+            for (int row = 0; row < rowCount; row++) {
+                nearest = hang(pixel, height.at(seconds) - row * rowGap.at(seconds), count, nearest);
             }
         }
     }
 
-    /** Hangs a pixel on its own swag or one of the two beside it. */
-    private void hang(int pixel, double x, double y, int count, double reach, double span) {
+    /**
+     * Hangs a pixel on a row if it is within reach; gives what is within reach from then on.
+     *
+     * @param end where the first end of the row is, share of the member's height
+     */
+    private double hang(int pixel, double end, int count, double reach) {
+        int at = 4 * canvas.memberOf()[pixel];
+        double span = (extents[at + 2] - extents[at]) / count;
+        double above = up[pixel] - (extents[at + 1] + end * (extents[at + 3] - extents[at + 1]));
+        if (span > NOTHING) {
+            return span * hang(pixel, (along[pixel] - extents[at]) / span, above / span, count, reach / span, span);
+        }
+        distances[pixel] = (float) Math.min(distances[pixel], Math.abs(above));
+        return reach;
+    }
+
+    /** Hangs a pixel on its own swag of a row or one of the two beside it. */
+    private double hang(int pixel, double x, double y, int count, double reach, double span) {
         int own = (int) Math.min(count - 1, Math.floor(x));
         double nearest = hang(pixel, own, x, y, count, reach, span);
         if (own > 0) {
             nearest = hang(pixel, own - 1, x, y, count, nearest, span);
         }
-        if (own < count - 1) {
-            hang(pixel, own + 1, x, y, count, nearest, span);
-        }
+        return own < count - 1 ? hang(pixel, own + 1, x, y, count, nearest, span) : nearest;
     }
 
     /** Hangs a pixel on a swag if it is within reach; gives what is within reach from then on. */

@@ -164,6 +164,90 @@ class FestoonTest {
                 .isTrue();
     }
 
+    /**
+     * Three straight lines from 3/4 of the height on, each 3/8 of the height under the one before: at 0.5, -0.25 and -1. Each
+     * is 0.12 thick, so rows of pixels at most 0.06 away are lit; every row has all colours from end to end.
+     */
+    @Test
+    void hangsRowsUnderEachOther() throws SettingException {
+        Look look =
+                festoon().with("sag", 0).with("rows", 3).with("row-gap", 0.375).palette("red", "blue");
+        Painting painting = Painting.of(look, SQUARE, 0);
+        for (int i = 0; i < 41 * 41; i++) {
+            double y = (i / 41 - 20) / 20.0;
+            double distance = Math.min(Math.abs(y - 0.5), Math.min(Math.abs(y + 0.25), Math.abs(y + 1)));
+            assertThat(painting.alpha()[i]).as("%s", y).isEqualTo(distance < 0.06 ? 1 : 0);
+            if (distance < 0.06) {
+                assertThat(painting.blue()[i]).isCloseTo((i % 41) / 40f, within(2e-5f));
+            }
+        }
+    }
+
+    /**
+     * Rows of two swags with a sag of a fifth of a span of 1, whose lowest points lie at 1 - 0.2 and, half the height of 2
+     * lower, at -0.2; a = 0.655862586753 (classical formula). A quarter of a span from the middle, y = a (cosh(0.25/a) - 1) =
+     * 0.048225.
+     */
+    @Test
+    void hangsRowsOfCatenaries() throws SettingException {
+        double a = 0.655862586753;
+        double aside = a * (StrictMath.cosh(0.25 / a) - 1);
+        double slope = StrictMath.sinh(0.25 / a);
+        double[][] places = {
+            {-1, 1},
+            {1, 1},
+            {-1, -1},
+            {-0.5, 0.8},
+            {-0.5, -0.2},
+            {0.25, 0.8 + aside},
+            {0.25, -0.2 + aside},
+            {0.25, -0.2 + aside + 0.055 * Math.sqrt(1 + slope * slope)},
+            {0.25, -0.2 + aside + 0.065 * Math.sqrt(1 + slope * slope)},
+            {-0.5, 0.3},
+            {0.75, 0.3}
+        };
+        Look look = festoon()
+                .with("height", 1)
+                .with("sag", 0.2)
+                .with("swags", 2)
+                .with("rows", 2)
+                .with("row-gap", 0.5);
+        assertThat(Painting.of(look, Canvases.of(places), 0).alpha()).containsExactly(1, 1, 0, 1, 1, 1, 1, 1, 0, 0, 0);
+    }
+
+    /** Where two rows reach a pixel, the nearer one lights it, in the colours of the place nearest to it. */
+    @Test
+    void lightsByTheNearestRow() throws SettingException {
+        Look look = festoon()
+                .with("sag", 0)
+                .with("rise", 1)
+                .with("height", 0.5)
+                .with("rows", 2)
+                .with("row-gap", 0.5)
+                .with("thickness", 2)
+                .palette("red", "blue");
+        // Straight lines y = x + 1 and y = x from x = -1 on. The foot of (0, 0.6) on the upper is (-0.2, 0.8), that of
+        // (0, 0.4) on
+        // the lower (0.2, 0.2): shares of 0.4 and 0.6. The other lines are farther away.
+        double[][] places = {{-1, -1}, {1, 1}, {0, 0.6}, {0, 0.4}};
+        Painting painting = Painting.of(look, Canvases.of(places), 0);
+        assertThat(painting.blue()[2]).isCloseTo(0.4f, within(2e-5f));
+        assertThat(painting.blue()[3]).isCloseTo(0.6f, within(2e-5f));
+    }
+
+    /** One row is what there was without the word; rows that hang in one place are one. */
+    @Test
+    void hangsOneRowUnlessToldOtherwise() throws SettingException {
+        Look look = festoon().with("swags", 3).palette("red", "gold", "navy");
+        Painting one = Painting.of(look, SQUARE, 0.7);
+        assertThat(Painting.of(look.with("rows", 1).with("row-gap", 3), SQUARE, 0.7)
+                        .isSame(one))
+                .isTrue();
+        assertThat(Painting.of(look.with("rows", 5).with("row-gap", 0), SQUARE, 0.7)
+                        .isSame(one))
+                .isTrue();
+    }
+
     /** At 1 s the moving numbers have the values of the still ones. */
     @Test
     void swings() throws SettingException {
@@ -171,9 +255,16 @@ class FestoonTest {
                 .moving("sag", 0.1, 0.5, 2)
                 .moving("rise", -0.5, 0.5, 2)
                 .moving("height", 0.5, 1, 2)
+                .moving("rows", 1, 3, 2)
+                .moving("row-gap", 0, 0.5, 2)
                 .moving("thickness", 0, 0.4, 2);
-        Look still =
-                festoon().with("sag", 0.3).with("rise", 0).with("height", 0.75).with("thickness", 0.2);
+        Look still = festoon()
+                .with("sag", 0.3)
+                .with("rise", 0)
+                .with("height", 0.75)
+                .with("rows", 2)
+                .with("row-gap", 0.25)
+                .with("thickness", 0.2);
 
         assertThat(Painting.of(moving, SQUARE, 1).isSame(Painting.of(still, SQUARE, 1)))
                 .isTrue();
@@ -185,6 +276,8 @@ class FestoonTest {
         Canvas post = Canvases.of(Canvases.moved(Canvases.row(9), 0, 0, 1, 0));
         assertThat(Painting.of(festoon().with("height", 0.5), post, 0).alpha())
                 .containsExactly(0, 0, 0, 0, 1, 0, 0, 0, 0);
+        Look rows = festoon().with("height", 1).with("rows", 3).with("row-gap", 0.25);
+        assertThat(Painting.of(rows, post, 0).alpha()).containsExactly(0, 0, 0, 0, 1, 0, 1, 0, 1);
     }
 
     /** Each member has its own: the same on a member half as large, where the thickness reaches twice as far. */
