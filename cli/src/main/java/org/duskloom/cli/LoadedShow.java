@@ -41,6 +41,11 @@ record LoadedShow(Path file, Show show, Plan plan) {
         return new FrameRenderer(plan, title(), FramePixels.of(show.map()));
     }
 
+    /** Its cues, for pictures of moments. */
+    SeenCues cues() {
+        return new SeenCues(show.timeline());
+    }
+
     /** The timeline's title; its file's name if it has none. */
     String title() {
         String title = show.timeline().title();

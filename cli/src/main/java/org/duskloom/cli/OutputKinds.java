@@ -2,6 +2,7 @@ package org.duskloom.cli;
 
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.duskloom.engine.format.NpyKind;
 import org.duskloom.engine.format.OutputKind;
@@ -9,10 +10,12 @@ import org.duskloom.engine.format.OutputRegistry;
 import org.duskloom.engine.format.PortsKind;
 import org.duskloom.engine.format.RgbKind;
 import org.duskloom.engine.format.SinglesKind;
+import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.packet.PacketsKind;
 import org.duskloom.engine.packet.StreamSource;
 import org.duskloom.engine.preview.ContactStripKind;
 import org.duskloom.engine.preview.ShownFrames;
+import org.duskloom.engine.preview.ShownMoment;
 import org.duskloom.engine.preview.TimeStripKind;
 import org.duskloom.engine.proof.StepsKind;
 import org.duskloom.engine.wire.PortMap;
@@ -20,24 +23,28 @@ import org.duskloom.engine.wire.PortMap;
 /** The kinds of output that the commands choose from. */
 final class OutputKinds {
     /** In the order of the help; those that need a display's ports cannot write without one. */
-    static final OutputRegistry ALL = of(OutputKinds::none, OutputKinds::none);
+    static final OutputRegistry ALL = of(OutputKinds::none, OutputKinds::none, frames -> List.of());
 
     private OutputKinds() {}
 
     /** The same kinds for a show. */
     static List<OutputKind> of(LoadedShow show, List<OutputKind> kinds) {
-        OutputRegistry bound = of(() -> show.wiring().orElseThrow(), show::streamSource);
+        OutputRegistry bound = of(
+                () -> show.wiring().orElseThrow(),
+                show::streamSource,
+                frames -> show.cues().moments(frames, ShownFrames.USUAL_PANELS));
         return kinds.stream().map(kind -> bound.kind(kind.word())).toList();
     }
 
-    private static OutputRegistry of(Supplier<PortMap> wiring, Supplier<StreamSource> source) {
+    private static OutputRegistry of(
+            Supplier<PortMap> wiring, Supplier<StreamSource> source, Function<FrameList, List<ShownMoment>> moments) {
         return new OutputRegistry(List.of(
                 new RgbKind(),
                 new NpyKind(),
                 new SinglesKind(),
                 new PortsKind(wiring),
                 new PacketsKind(wiring, source),
-                ContactStripKind.standard(),
+                ContactStripKind.standard(moments),
                 new TimeStripKind(OptionalInt.empty(), ShownFrames.USUAL_COLUMNS),
                 new StepsKind()));
     }

@@ -10,10 +10,14 @@ import java.util.OptionalInt;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.format.StreamKind;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.preview.ContactStripKind;
 import org.duskloom.engine.preview.PreviewScene;
+import org.duskloom.engine.preview.ShownFrames;
+import org.duskloom.engine.preview.ShownMoment;
 import org.duskloom.engine.preview.StripOptions;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.time.FrameSpan;
@@ -41,6 +45,8 @@ import picocli.CommandLine.Option;
             "      Moments from the whole show.",
             "  duskloom strip garden/show.json -o cue.png --from 4s --to 9s --force",
             "      Moments from the cue that is being worked on, again after a change.",
+            "  duskloom strip garden/show.json -o cues.png --by cue --on daisies",
+            "      A moment inside each cue, with its name; the daisies alone.",
             "  duskloom strip garden/show.json -o one.png --from 90f --count 1 --names",
             "      Frame 90 with the names of the props.",
             "  duskloom strip garden/show.json -o time.png --kind time --from 4s --to 9s",
@@ -60,11 +66,26 @@ final class StripCommand implements Callable<Integer> {
             description = "The picture; - is standard output.")
     private Path output;
 
+    @Mixin
+    private PixelChoice pixels = new PixelChoice();
+
+    @Option(names = "--cue", paramLabel = "NAME", description = "The time of this cue, instead of --from and --to.")
+    private String cue;
+
     @Option(names = "--from", paramLabel = "T", description = "The first moment, such as 3s or 90f; usually the start.")
     private String from;
 
     @Option(names = "--to", paramLabel = "T", description = "Up to this moment, without it; usually the end.")
     private String to;
+
+    @Option(
+            names = "--by",
+            paramLabel = "time|cue",
+            defaultValue = "time",
+            converter = PanelChoice.Converter.class,
+            description =
+                    "A contact strip has moments all over the time, which is usual, or one inside each cue, with its name.")
+    private PanelChoice by;
 
     @Option(
             names = "--count",
@@ -110,6 +131,12 @@ final class StripCommand implements Callable<Integer> {
         if (columns != null && kind == StripKind.TIME) {
             throw new MisuseException("--columns is for contact strips; a time strip has a column for each frame");
         }
+        if (by == PanelChoice.CUE && kind == StripKind.TIME) {
+            throw new MisuseException("--by cue is for contact strips; a time strip shows all cues after each other");
+        }
+        if (cue != null && (from != null || to != null)) {
+            throw new MisuseException("--cue is a time already; leave out --from and --to");
+        }
         requirePicture();
         Optional<LoadedShow> loaded = show.load(streams);
         if (loaded.isEmpty()) {
@@ -132,12 +159,22 @@ final class StripCommand implements Callable<Integer> {
 
     private void draw(LoadedShow loaded, FrameSpan span) throws IOException, InterruptedException {
         long start = System.nanoTime();
-        FrameSource source = loaded.frames();
-        long[] frames = kind.frames(PreviewScene.of(source.info()), FrameList.of(span), count);
-        Rendering rendering = new Rendering(source, FrameList.of(frames));
+        FrameSource source = pixels.of(loaded.frames(), loaded.show().groups());
         StripOptions options = new StripOptions(optional(columns), OptionalInt.empty(), optional(pixelSize), names);
+        List<ShownMoment> cues = by == PanelChoice.CUE ? cueMoments(loaded, span) : List.of();
+        long[] frames = cues.isEmpty()
+                ? kind.frames(
+                        PreviewScene.of(source.info()),
+                        FrameList.of(span),
+                        source.info().rate(),
+                        count)
+                : cues.stream().mapToLong(ShownMoment::frame).toArray();
+        StreamKind pictureKind = cues.isEmpty()
+                ? kind.picture(options, frames.length)
+                : new ContactStripKind(options, frames.length, all -> cues);
+        Rendering rendering = new Rendering(source, FrameList.of(frames));
         StagedFile file = file(loaded);
-        try (FrameSink picture = kind.picture(options, frames.length).into(file)) {
+        try (FrameSink picture = pictureKind.into(file)) {
             rendering.into(List.of(picture), streams);
         } catch (OutputRefusedException refused) {
             if (refused.isReplaceable()) {
@@ -149,6 +186,15 @@ final class StripCommand implements Callable<Integer> {
         streams.tell(rendering.summary(output, System.nanoTime() - start));
     }
 
+    private List<ShownMoment> cueMoments(LoadedShow loaded, FrameSpan span) {
+        List<ShownMoment> moments =
+                loaded.cues().moments(FrameList.of(span), count == null ? ShownFrames.USUAL_PANELS : count);
+        if (moments.isEmpty()) {
+            throw new MisuseException("--by cue: no cue lies in this time");
+        }
+        return moments;
+    }
+
     private StagedFile file(LoadedShow loaded) throws IOException {
         if (OutputNames.isStandardOutput(output)) {
             return StagedFile.standardOutput();
@@ -158,6 +204,9 @@ final class StripCommand implements Callable<Integer> {
     }
 
     private FrameSpan span(LoadedShow loaded) {
+        if (cue != null) {
+            return loaded.cues().span(cue);
+        }
         try {
             return TimeWindow.frames(loaded.show().timeline(), from, to);
         } catch (TextFormatException fault) {

@@ -8,6 +8,7 @@ import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.preview.ShownFrames;
 import org.duskloom.engine.preview.StripOptions;
 import org.duskloom.engine.preview.TimeStripKind;
+import org.duskloom.engine.time.FrameRate;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
@@ -16,8 +17,8 @@ enum StripKind {
     /** Moments side by side. */
     CONTACT {
         @Override
-        long[] frames(PreviewScene scene, FrameList span, Integer count) {
-            return ShownFrames.evenly(span, count == null ? ShownFrames.USUAL_PANELS : count);
+        long[] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count) {
+            return ShownFrames.evenly(span, rate, count == null ? ShownFrames.USUAL_PANELS : count);
         }
 
         @Override
@@ -28,7 +29,7 @@ enum StripKind {
     /** A row for each pixel. */
     TIME {
         @Override
-        long[] frames(PreviewScene scene, FrameList span, Integer count) {
+        long[] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count) {
             int most = count == null ? ShownFrames.USUAL_COLUMNS : count;
             return ShownFrames.everyNth(span, ShownFrames.framesPerColumn(scene, span, most));
         }
@@ -40,7 +41,7 @@ enum StripKind {
     };
 
     /** The frames to render, rising; {@code count} may be null for as many as is usual. */
-    abstract long[] frames(PreviewScene scene, FrameList span, Integer count);
+    abstract long[] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count);
 
     /** The picture of so many of them. */
     abstract StreamKind picture(StripOptions options, int moments);

@@ -101,7 +101,8 @@ class RenderCommandTest {
         render(show, "out", "--strip");
         assertThat(namesIn(folder.resolve("out")))
                 .containsExactly("frames.json", "frames.rgb", "strip.png", "time.png");
-        assertThat(Ran.with("strip", show, "-o", folder.resolve("s.png")).code())
+        assertThat(Ran.with("strip", show, "-o", folder.resolve("s.png"), "--by", "cue")
+                        .code())
                 .isZero();
         assertThat(Ran.with("strip", show, "-o", folder.resolve("t.png"), "--kind", "time")
                         .code())

@@ -41,6 +41,52 @@ class StripCommandTest {
         assertThat(bytes("c.png")).isNotEqualTo(bytes("a.png"));
     }
 
+    /** The garden has three cues without names. */
+    @Test
+    void showsAMomentInsideEachCue() {
+        Ran ran = strip("cues.png", "--by", "cue").without(folder);
+        assertThat(ran.err()).startsWith("cues.png: 3 frames, 20 pixels");
+        assertThat(strip("one.png", "--by", "cue", "--count", "1")
+                        .without(folder)
+                        .err())
+                .startsWith("one.png: 1 frame,");
+        assertThat(strip("time.png", "--by", "cue", "--kind", "time").err()).contains("--by cue is for contact strips");
+        assertThat(strip("x.png", "--by", "prop").err()).contains("'prop' is neither time nor cue");
+    }
+
+    /** The chase has 40 frames, 20 to 60. */
+    @Test
+    void showsTheTimeOfACue() throws IOException {
+        Files.writeString(
+                show, Files.readString(show).replace("{\"at\": \"500ms\"", "{\"name\": \"rush\", \"at\": \"500ms\""));
+        strip("cue.png", "--cue", "rush", "--kind", "time");
+        strip("times.png", "--from", "20f", "--to", "60f", "--kind", "time");
+        assertThat(bytes("cue.png")).isEqualTo(bytes("times.png"));
+        Ran wrong = strip("x.png", "--cue", "rusj");
+        assertThat(wrong.code()).isEqualTo(2);
+        assertThat(wrong.err()).contains("--cue: no cue is called \"rusj\"; did you mean \"rush\"?");
+        assertThat(strip("x.png", "--cue", "rush", "--from", "1s").err()).contains("leave out --from and --to");
+    }
+
+    @Test
+    void namesAreNeededForACue() {
+        assertThat(strip("x.png", "--cue", "rush").err()).contains("give the cue a \"name\"");
+    }
+
+    /** The daisies have 12 of the 20 pixels, and with fewer rows the time strip is lower. */
+    @Test
+    void showsOnlyWhatIsAskedFor() {
+        Ran ran = strip("daisies.png", "--on", "daisies").without(folder);
+        assertThat(ran.err()).contains(" 12 pixels,");
+        assertThat(strip("both.png", "--on", "daisy-1", "--on", "fence").err()).contains(" 14 pixels,");
+        strip("all.png", "--kind", "time", "--pixel-size", "10");
+        strip("some.png", "--kind", "time", "--pixel-size", "10", "--on", "fence");
+        assertThat(height("all.png") - height("some.png")).isGreaterThanOrEqualTo(120);
+        Ran wrong = strip("x.png", "--on", "daisy-9");
+        assertThat(wrong.code()).isEqualTo(2);
+        assertThat(wrong.err()).contains("--on: there is no ").contains("\"daisy-9\"");
+    }
+
     /** W3C PNG: width and height are the first two fields of the header chunk, bytes 16 to 23. */
     @Test
     void columnsAndPixelSizeShapeTheSheet() {

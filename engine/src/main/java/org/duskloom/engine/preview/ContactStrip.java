@@ -129,8 +129,8 @@ public final class ContactStrip implements FrameSink {
         String time = TimeLabel.of(scene.secondsOfFrame().applyAsDouble(frameNumber));
         sheet.text(time, left, top, scale, Ink.TEXT);
         int timeWidth = PixelFont.standard().width(time) * scale;
-        // A caption is as large as the time; a mere number is small.
-        int captionScale = scene.captions().isPresent() ? scale : 1;
+        // A caption is as large as the time; a mere number is smaller.
+        int captionScale = scene.captions().isPresent() ? scale : Math.max(1, scale - 1);
         int room = (layout.panelWidth() - timeWidth - 8) / captionScale;
         String caption = scene.caption(frameNumber, room);
         int captionWidth = PixelFont.standard().width(caption) * captionScale;

@@ -3,11 +3,15 @@ package org.duskloom.engine.preview;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.format.StreamKind;
+import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.frame.RunStep;
@@ -22,6 +26,7 @@ public final class ContactStripKind implements StreamKind {
 
     private final StripOptions options;
     private final int mostPanels;
+    private final Function<FrameList, List<ShownMoment>> captioned;
 
     /**
      * A kind of strip.
@@ -30,13 +35,28 @@ public final class ContactStripKind implements StreamKind {
      * @param mostPanels how many moments there are at most
      */
     public ContactStripKind(StripOptions options, int mostPanels) {
-        this.options = options;
-        this.mostPanels = mostPanels;
+        this(options, mostPanels, frames -> List.of());
     }
 
-    /** As large as suits a screen. */
-    public static ContactStripKind standard() {
-        return new ContactStripKind(StripOptions.standard(), ShownFrames.USUAL_PANELS);
+    /**
+     * A kind of strip of chosen moments.
+     *
+     * @param mostPanels how many moments there are at most where none is chosen
+     * @param captioned chooses moments of the frames that come, rising; none for moments at even distances
+     */
+    public ContactStripKind(StripOptions options, int mostPanels, Function<FrameList, List<ShownMoment>> captioned) {
+        this.options = options;
+        this.mostPanels = mostPanels;
+        this.captioned = Objects.requireNonNull(captioned, "captioned");
+    }
+
+    /**
+     * As large as suits a screen.
+     *
+     * @param captioned chooses moments of the frames that come, rising; none for moments at even distances
+     */
+    public static ContactStripKind standard(Function<FrameList, List<ShownMoment>> captioned) {
+        return new ContactStripKind(StripOptions.standard(), ShownFrames.USUAL_PANELS, captioned);
     }
 
     @Override
@@ -65,8 +85,16 @@ public final class ContactStripKind implements StreamKind {
     }
 
     private ContactStrip ofMoments(StagedFile file, RunInfo run) throws OutputRefusedException {
-        PreviewScene scene = PreviewScene.of(run);
-        return new ContactStrip(file, scene, ShownFrames.evenly(run.frames(), mostPanels), options);
+        List<ShownMoment> chosen = captioned.apply(run.frames());
+        if (chosen.isEmpty()) {
+            long[] evenly = ShownFrames.evenly(run.frames(), run.rate(), mostPanels);
+            return new ContactStrip(file, PreviewScene.of(run), evenly, options);
+        }
+        Map<Long, String> captions =
+                chosen.stream().collect(Collectors.toMap(ShownMoment::frame, ShownMoment::caption));
+        PreviewScene scene = PreviewScene.of(run, run.rate()::secondsOf, Optional.of(captions::get));
+        long[] moments = chosen.stream().mapToLong(ShownMoment::frame).toArray();
+        return new ContactStrip(file, scene, moments, options);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.duskloom.engine.preview;
 
 import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.time.FrameRate;
 
 /** Which frames a picture shows, where it cannot show all. */
 public final class ShownFrames {
@@ -10,16 +11,32 @@ public final class ShownFrames {
     /** Columns of a time strip: two minutes at 40 frames per second, and still a picture that any program opens. */
     public static final int USUAL_COLUMNS = 4800;
 
+    /** Moments nearer than this many frames stay where they are. */
+    private static final int SHORTEST_MOVED = 4;
+
     private ShownFrames() {}
 
-    /** Frames at even distances, the first among them; all if there are no more than that. */
-    public static long[] evenly(FrameList frames, int count) {
+    /**
+     * Frames at about even distances, the first among them; all if there are no more than that. Light that runs round in a second or
+     * two would seem to stand still at moments that are exactly even, so each but the first moves on by a share of the distance, up
+     * to a half, that differs from one to the next, and off whole tenths of a second.
+     */
+    public static long[] evenly(FrameList frames, FrameRate rate, int count) {
         int shown = (int) Math.min(count, frames.count());
+        double distance = (double) frames.count() / shown;
         long[] moments = new long[shown];
         for (int i = 0; i < shown; i++) {
-            moments[i] = frames.frame((long) Math.floor((double) i * frames.count() / shown));
+            double moved = distance < SHORTEST_MOVED ? 0 : distance * CueMoments.fraction(i) / 2;
+            long place = (long) Math.floor(i * distance + moved);
+            boolean isRound = moved > 0 && isWholeTenth(frames.frame(place), rate);
+            moments[i] = frames.frame(isRound ? place + 1 : place);
         }
         return moments;
+    }
+
+    /** Whether frame / rate seconds is a whole number of tenths. */
+    private static boolean isWholeTenth(long frame, FrameRate rate) {
+        return frame * 10 % rate.numerator() * rate.denominator() % rate.numerator() == 0;
     }
 
     /** How many frames a column of a time strip stands for, so that there are at most so many columns, and they fit. */

@@ -25,7 +25,9 @@ record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
     private static final int LARGEST_PANEL_DOTS = 1_000_000;
     private static final int SHORTEST_LONG_SIDE = 240;
     private static final int LONG_SIDE_PER_ROOT_OF_PIXELS = 60;
-    private static final int LARGE_LABELS_FROM = 200;
+    /** From which width of a panel on letters have twice, three times, four times the size: they grow with the picture. */
+    private static final int[] LABEL_SCALES_FROM = {200, 520, 840};
+
     private static final double FLATTEST = 7;
     private static final double STEEPEST = 0.4;
 
@@ -114,7 +116,11 @@ record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
     }
 
     private static int labelScale(double panelWidth) {
-        return panelWidth < LARGE_LABELS_FROM ? 1 : 2;
+        int scale = 1;
+        while (scale <= LABEL_SCALES_FROM.length && panelWidth >= LABEL_SCALES_FROM[scale - 1]) {
+            scale++;
+        }
+        return scale;
     }
 
     /** From the lower edge of a panel to the panel under it. */

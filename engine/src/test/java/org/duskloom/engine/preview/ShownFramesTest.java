@@ -2,35 +2,55 @@ package org.duskloom.engine.preview;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.FrameSpan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ShownFramesTest {
-    /** 48 seconds at 40 frames per second, 24 moments: one every two seconds, which is 80 frames. */
+    private static final FrameRate RATE = FrameRate.of(40);
+
+    /**
+     * 48 seconds at 40 frames per second, 24 moments: one every two seconds, which is 80 frames, moved on by less than one; four
+     * frames are a tenth of a second.
+     */
     @Test
-    void standAtRoundTimes() {
-        long[] frames = ShownFrames.evenly(span(0, 1920), 24);
+    void standAtAboutEvenDistancesOffWholeTenths() {
+        long[] frames = ShownFrames.evenly(span(0, 1920), RATE, 24);
         assertThat(frames).hasSize(24);
-        for (int i = 0; i < 24; i++) {
-            assertThat(frames[i]).isEqualTo(80L * i);
+        for (int i = 1; i < 24; i++) {
+            assertThat(frames[i]).isBetween(80L * i, 80L * i + 41);
+            assertThat(frames[i] % 4).isNotZero();
         }
+    }
+
+    /** Light that comes round every two seconds, or every second, is caught at different places. */
+    @ParameterizedTest
+    @CsvSource({"80", "40", "20", "60"})
+    void catchALightThatRunsRoundAtDifferentPlaces(int period) {
+        long[] frames = ShownFrames.evenly(span(0, 1920), RATE, 24);
+        long tenths = Arrays.stream(frames)
+                .map(frame -> frame % period * 10 / period)
+                .distinct()
+                .count();
+        assertThat(tenths).isGreaterThanOrEqualTo(5);
     }
 
     /** 7 frames in 3 parts of 2 1/3. */
     @Test
     void startInsideTheSpan() {
-        assertThat(ShownFrames.evenly(span(100, 107), 3)).containsExactly(100, 102, 104);
-        assertThat(ShownFrames.evenly(span(5, 9), 1)).containsExactly(5);
+        assertThat(ShownFrames.evenly(span(100, 107), RATE, 3)).containsExactly(100, 102, 104);
+        assertThat(ShownFrames.evenly(span(5, 9), RATE, 1)).containsExactly(5);
     }
 
     @ParameterizedTest
     @CsvSource({"0, 1, 24", "3, 7, 4", "10, 33, 24", "0, 86400000, 100000"})
     void riseAndStayInside(long first, long end, int count) {
-        long[] frames = ShownFrames.evenly(span(first, end), count);
+        long[] frames = ShownFrames.evenly(span(first, end), RATE, count);
         assertThat(frames).hasSize((int) Math.min(count, end - first));
         assertThat(frames[0]).isEqualTo(first);
         for (int i = 1; i < frames.length; i++) {

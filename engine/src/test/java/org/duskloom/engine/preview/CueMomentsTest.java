@@ -1,0 +1,62 @@
+package org.duskloom.engine.preview;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.time.FrameSpan;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class CueMomentsTest {
+    private static final FrameList ALL = FrameList.of(new FrameSpan(0, 1000));
+
+    /** 1 + 0.618034 of the 98 frames between the first and the last is frame 61 (Euclid, Elements VI.30). */
+    @Test
+    void dividesACueByTheGoldenSection() {
+        assertThat(CueMoments.of(List.of(cue(0, 100, "a")), ALL, 24)).containsExactly(new ShownMoment(61, "a"));
+        assertThat(CueMoments.of(List.of(cue(300, 400, "a")), ALL, 24)).containsExactly(new ShownMoment(361, "a"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {3, 4, 5, 7, 40, 999})
+    void neverShowsTheFirstOrTheLastFrame(int length) {
+        List<ShownMoment> moments =
+                CueMoments.of(List.of(cue(10, 10 + length, "a")), FrameList.of(new FrameSpan(0, 2000)), 24);
+        assertThat(moments.get(0).frame()).isBetween(11L, 10L + length - 2);
+    }
+
+    /** The second point of the golden sequence is 0.236068. */
+    @Test
+    void cuesOfOneTimeHaveMomentsOfTheirOwn() {
+        assertThat(CueMoments.of(List.of(cue(0, 100, "a"), cue(0, 100, "b")), ALL, 24))
+                .containsExactly(new ShownMoment(24, "b"), new ShownMoment(61, "a"));
+        assertThat(CueMoments.of(List.of(cue(5, 6, "a"), cue(5, 6, "b")), ALL, 24))
+                .containsExactly(new ShownMoment(5, "a, b"));
+    }
+
+    @Test
+    void staysInsideTheFramesThatCome() {
+        List<CueMoments.Seen> cues = List.of(cue(0, 100, "before"), cue(90, 300, "across"), cue(200, 250, "after"));
+        assertThat(CueMoments.of(cues, FrameList.of(new FrameSpan(100, 200)), 24))
+                .containsExactly(new ShownMoment(161, "across"));
+        assertThat(CueMoments.of(cues, FrameList.of(new FrameSpan(400, 500)), 24))
+                .isEmpty();
+    }
+
+    @Test
+    void leavesOutEvenlyWhatIsTooMuch() {
+        List<CueMoments.Seen> cues = IntStream.range(0, 100)
+                .mapToObj(i -> cue(10 * i, 10 * i + 10, "c" + i))
+                .toList();
+        assertThat(CueMoments.of(cues, ALL, 4))
+                .extracting(ShownMoment::caption)
+                .containsExactly("c0", "c25", "c50", "c75");
+    }
+
+    private static CueMoments.Seen cue(long first, long end, String caption) {
+        return new CueMoments.Seen(new FrameSpan(first, end), caption);
+    }
+}
