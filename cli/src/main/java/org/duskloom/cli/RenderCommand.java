@@ -109,7 +109,7 @@ final class RenderCommand implements Callable<Integer> {
     @Option(
             names = "--strip",
             description =
-                    "Write two pictures too: strip.png, moments side by side, and time.png, a row for each pixel.")
+                    "Write two pictures too: strip.png, a moment inside each cue, and time.png, a row for each pixel.")
     private boolean strip;
 
     @Option(names = "--force", description = "Replace files that stand there, once the new ones are complete.")
