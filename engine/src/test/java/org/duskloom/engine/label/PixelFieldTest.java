@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -36,5 +37,34 @@ class PixelFieldTest {
             int index = field.nearest(own, area);
             assertThat(area.distanceTo(x[index], y[index])).isCloseTo(nearest, within(1e-12));
         }
+        for (int i = 0; i < count; i += 7) {
+            assertNearestOther(field, x, y, i, 5 + i % 40);
+        }
+    }
+
+    private static void assertNearestOther(PixelField field, double[] x, double[] y, int pixel, double within) {
+        double least = IntStream.range(0, x.length)
+                .filter(i -> i != pixel)
+                .mapToDouble(i -> Math.hypot(x[i] - x[pixel], y[i] - y[pixel]))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        int other = field.nearestOther(pixel, within);
+        if (least >= within) {
+            assertThat(other).isEqualTo(-1);
+        } else {
+            assertThat(other).isNotEqualTo(pixel);
+            assertThat(Math.hypot(x[other] - x[pixel], y[other] - y[pixel])).isCloseTo(least, within(1e-12));
+        }
+    }
+
+    /** Of a wire of twenty thousand, every fifth is asked. */
+    @Test
+    void ofAVeryLongSpanOneThatIsAboutAsNear() {
+        double[] x = IntStream.range(0, 20_000).mapToDouble(i -> i).toArray();
+        PixelField field = new PixelField(x, new double[20_000]);
+        Span own = new Span(100, 20_000);
+        assertThat(field.nearest(own, Area.round(1234, 50, 1))).isBetween(1230, 1238);
+        assertThat(field.nearest(own, Area.round(19_998, 50, 1))).isBetween(19_994, 19_999);
+        assertThat(field.nearest(own, Area.round(0, 50, 1))).isEqualTo(100);
     }
 }
