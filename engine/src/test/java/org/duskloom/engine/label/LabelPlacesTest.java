@@ -113,7 +113,9 @@ class LabelPlacesTest {
         assertThat(Math.abs(area.centreX()) < 1e-6 && area.centreY() > 0).isEqualTo(stays);
     }
 
-    /** A wide number begins beside its own pixel, 3 away, but its middle lies under another, 6 away: it would be read as that. */
+    /**
+     * A wide number begins beside its own pixel, 3 away, but its middle lies under another, 6 away: it would be read as that.
+     */
     @Test
     void theMiddleOfANumberIsNearestToItsOwnToo() {
         PixelField field = field(0, 0, 11, 6);

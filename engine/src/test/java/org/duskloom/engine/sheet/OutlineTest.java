@@ -119,8 +119,8 @@ class OutlineTest {
     }
 
     /**
-     * A shape of 1300 mm has 2 dots for each millimetre, then more, up to 4000 dots in all; capitals of 14 dots, two for each of
-     * the font, and at last of 7.
+     * A shape of 1300 mm has 2 dots for each millimetre, then more, up to 4000 dots in all; capitals of 14 dots, two for each
+     * of the font, and at last of 7.
      */
     @Test
     void lettersOnPictures() {
@@ -131,8 +131,9 @@ class OutlineTest {
         assertThat(sizes).extracting(LetterSizes.ForPicture::letterDots).containsExactly(14, 14, 14, 14, 7);
         assertThat(sizes.get(0).letterMm()).isEqualTo(7);
         assertThat(LetterSizes.onPicture(100).get(0).dotsPerMm()).isEqualTo(2);
-        assertThat(LetterSizes.onPicture(100)).last().satisfies(size -> assertThat(size.dotsPerMm())
-                .isEqualTo(12));
+        assertThat(LetterSizes.onPicture(100))
+                .last()
+                .satisfies(size -> assertThat(size.dotsPerMm()).isEqualTo(12));
         assertThat(LetterSizes.onPicture(2600).get(0).dotsPerMm()).isEqualTo(1);
         assertThat(LetterSizes.onPicture(40_000).get(0).dotsPerMm()).isCloseTo(0.065, within(1e-12));
     }

@@ -91,9 +91,10 @@ class PartColorsTest {
         for (int part = 0; part < 3; part++) {
             Stroke.Text line = lines.get(3 + part);
             int color = SheetColors.part(part);
-            assertThat(drawing.strokes()).anySatisfy(stroke -> assertThat(stroke)
-                    .isEqualTo(new Stroke.Circle(
-                            line.x() - 1.5 * letters, line.y() + letters / 2, letters / 2, 0, color)));
+            assertThat(drawing.strokes())
+                    .anySatisfy(stroke -> assertThat(stroke)
+                            .isEqualTo(new Stroke.Circle(
+                                    line.x() - 1.5 * letters, line.y() + letters / 2, letters / 2, 0, color)));
         }
         double left = lines.get(0).x();
         double bar = lines.get(2).y();
@@ -115,7 +116,7 @@ class PartColorsTest {
     void onePixelIsNotCalledMany() {
         ScaledShape shape = SheetShapes.built("{\"points\": [[0, 0]]}", 1);
         assertThat(ShapeSheet.draw(shape, 1, View.FRONT, new SheetOptions(9.5)).strokes())
-                .anyMatch(stroke -> stroke instanceof Stroke.Text text
-                        && text.words().equals("1 pixel, 0 x 0 mm, holes 9.5 mm"));
+                .anyMatch(stroke ->
+                        stroke instanceof Stroke.Text text && text.words().equals("1 pixel, 0 x 0 mm, holes 9.5 mm"));
     }
 }

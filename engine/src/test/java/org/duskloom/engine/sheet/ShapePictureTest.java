@@ -104,7 +104,8 @@ class ShapePictureTest {
             double[] centre = centreOfGrey(middleX, middleY);
             double along = (centre[0] - middleX) * alongX + (centre[1] - middleY) * alongY;
             double across = (centre[1] - middleY) * alongX - (centre[0] - middleX) * alongY;
-            // The centroid of a triangle of 0.8 letters lies a sixth of that behind its middle; of its whole dots, more.
+            // The centroid of a triangle of 0.8 letters lies a sixth of that behind its middle; of its whole dots,
+            // more.
             double size = 0.8 * PixelFont.CAPITAL_ROWS * NUMBER_SCALE / dotsPerMm;
             assertThat(along).isBetween(-0.35 * size, -0.1 * size);
             assertThat(across).isCloseTo(0, within(0.35));
@@ -145,7 +146,9 @@ class ShapePictureTest {
         assertThat(longest / dotsPerMm).isCloseTo(100 + barWidth, within(1.5 / dotsPerMm));
     }
 
-    /** Holes are white with a dot in the middle to set the drill on, and a rim 6 mm from it; first and last have a ring more. */
+    /**
+     * Holes are white with a dot in the middle to set the drill on, and a rim 6 mm from it; first and last have a ring more.
+     */
     @Test
     void holesAreWhereTheyAreDrilled() {
         for (int i = 0; i < PLACES.length; i++) {
