@@ -10,11 +10,11 @@ import org.duskloom.engine.display.DisplayChecks;
 import org.duskloom.engine.document.JsonReader;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.plan.PlannedCue;
+import org.duskloom.engine.plan.PlannedLayer;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.DocumentKind;
 import org.duskloom.engine.text.Quoted;
-import org.duskloom.engine.timeline.Cue;
-import org.duskloom.engine.timeline.Layer;
 import org.duskloom.engine.timeline.Timeline;
 import org.duskloom.engine.wire.PortChecks;
 
@@ -86,12 +86,12 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
 
     private static String summary(LoadedShow loaded) {
         Timeline timeline = loaded.show().timeline();
-        List<Cue> cues = timeline.layers().stream()
-                .map(Layer::cues)
+        List<PlannedCue> cues = loaded.plan().layers().stream()
+                .map(PlannedLayer::cues)
                 .flatMap(List::stream)
                 .toList();
         Collection<String> effects = new TreeSet<>();
-        cues.forEach(cue -> effects.add(cue.effect().value()));
+        cues.forEach(cue -> effects.add(cue.cue().effect().value()));
         StringBuilder text = new StringBuilder();
         line(text, "title", loaded.title());
         line(text, "pixels", loaded.plan().pixelCount());
@@ -102,6 +102,9 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         line(text, "length", timeline.length());
         line(text, "rate", loaded.plan().rate());
         line(text, "layers", timeline.layers().size());
+        if (!timeline.scenes().isEmpty()) {
+            line(text, "scenes", timeline.scenes().size());
+        }
         line(text, "cues", cues.size());
         line(text, "effects", effects.isEmpty() ? "none" : String.join(", ", effects));
         return text.toString();

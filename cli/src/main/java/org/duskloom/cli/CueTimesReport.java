@@ -1,13 +1,21 @@
 package org.duskloom.cli;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.duskloom.engine.document.JsonText;
 import org.duskloom.engine.plan.PlannedCue;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.text.ShortestDecimal;
+import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Layer;
+import org.duskloom.engine.timeline.Played;
+import org.duskloom.engine.timeline.SceneCue;
 
 /**
  * Where every cue of some shows begins and ends, each play of a cue that is repeated by itself; layer by layer, in the order of
@@ -18,13 +26,35 @@ final class CueTimesReport {
 
     private final List<Row> rows = new ArrayList<>();
 
-    /** A play of a cue, as read and as planned. */
-    private record Row(LoadedShow show, Layer layer, Cue cue, PlannedCue planned) {
-        /** Its name, else its effect. */
+    /**
+     * A play of a cue.
+     *
+     * @param played the cue as written
+     * @param within the cues that play the scenes in which it stands, from the outside in
+     */
+    private record Row(LoadedShow show, String layer, Played played, List<SceneCue> within) {
+        /** Its name, else its effect or scene; behind those of the cues that play the scenes around it. */
         String what() {
-            return cue.name().isEmpty()
-                    ? cue.effect().value()
-                    : Quoted.of(cue.name()) + " " + cue.effect().value();
+            Stream<String> around = within.stream().map(Row::shortly);
+            return Stream.concat(around, Stream.of(what(played))).collect(Collectors.joining(" > "));
+        }
+
+        private static String what(Played played) {
+            return played.name().isEmpty() ? content(played) : Quoted.of(played.name()) + " " + content(played);
+        }
+
+        private static String shortly(Played played) {
+            return played.name().isEmpty() ? content(played) : Quoted.of(played.name());
+        }
+
+        private static String content(Played played) {
+            return played instanceof SceneCue scene
+                    ? "scene " + Quoted.of(scene.scene().value())
+                    : ((Cue) played).effect().value();
+        }
+
+        FrameSpan frames() {
+            return FrameSpan.of(show.show().timeline().rate(), played.at(), played.seenUntil());
         }
     }
 
@@ -32,11 +62,22 @@ final class CueTimesReport {
         for (LoadedShow show : shows) {
             List<Layer> layers = show.show().timeline().layers();
             for (int i = 0; i < layers.size(); i++) {
-                List<PlannedCue> planned = show.plan().layers().get(i).cues();
-                for (int k = 0; k < planned.size(); k++) {
-                    rows.add(new Row(show, layers.get(i), layers.get(i).cues().get(k), planned.get(k)));
+                add(show, layers.get(i).name(), show.plan().layers().get(i).cues());
+            }
+        }
+    }
+
+    /** A cue that plays a scene stands before what is in it. */
+    private void add(LoadedShow show, String layer, List<PlannedCue> cues) {
+        Set<SceneCue> open = Collections.newSetFromMap(new IdentityHashMap<>());
+        for (PlannedCue cue : cues) {
+            for (int depth = 0; depth < cue.within().size(); depth++) {
+                SceneCue around = cue.within().get(depth);
+                if (open.add(around)) {
+                    rows.add(new Row(show, layer, around, cue.within().subList(0, depth)));
                 }
             }
+            rows.add(new Row(show, layer, cue.cue(), cue.within()));
         }
     }
 
@@ -46,12 +87,12 @@ final class CueTimesReport {
         table.row("from", "to", "frames", "layer", "cue", "place");
         for (Row row : rows) {
             table.row(
-                    row.cue().at().toString(),
-                    row.cue().seenUntil().toString(),
-                    row.planned().firstFrame() + ".." + row.planned().endFrameExclusive(),
-                    Quoted.of(row.layer().name()),
+                    row.played().at().toString(),
+                    row.played().seenUntil().toString(),
+                    row.frames().toString(),
+                    Quoted.of(row.layer()),
                     row.what(),
-                    row.cue().location().toString());
+                    row.played().location().toString());
         }
         return table.text();
     }
@@ -60,21 +101,40 @@ final class CueTimesReport {
     String json() {
         JsonText json = new JsonText();
         json.field("duskloom", "times/1");
-        json.field(
-                "cues",
-                rows.stream()
-                        .map(row -> JsonText.object(
-                                "file", row.show().file().toString(),
-                                "line", row.cue().location().line(),
-                                "layer", row.layer().name(),
-                                "name", row.cue().name(),
-                                "effect", row.cue().effect().value(),
-                                "at", seconds(row.cue().at().seconds()),
-                                "end", seconds(row.cue().seenUntil().seconds()),
-                                "firstFrame", row.planned().firstFrame(),
-                                "endFrame", row.planned().endFrameExclusive()))
-                        .toList());
+        json.field("cues", rows.stream().map(CueTimesReport::json).toList());
         return json.end();
+    }
+
+    private static JsonText.Inline json(Row row) {
+        Played played = row.played();
+        List<Object> fields = new ArrayList<>(List.of(
+                "file", row.show().file().toString(), "line", played.location().line(), "layer", row.layer()));
+        if (!row.within().isEmpty()) {
+            fields.addAll(List.of("within", names(row.within())));
+        }
+        fields.addAll(List.of("name", played.name()));
+        if (played instanceof SceneCue scene) {
+            fields.addAll(List.of("scene", scene.scene().value()));
+        } else if (played instanceof Cue cue) {
+            fields.addAll(List.of("effect", cue.effect().value()));
+        }
+        fields.addAll(List.of(
+                "at",
+                seconds(played.at().seconds()),
+                "end",
+                seconds(played.seenUntil().seconds())));
+        fields.addAll(List.of(
+                "firstFrame",
+                row.frames().firstFrame(),
+                "endFrame",
+                row.frames().endFrameExclusive()));
+        return JsonText.object(fields.toArray());
+    }
+
+    private static JsonText.Inline names(List<SceneCue> within) {
+        return new JsonText.Inline(within.stream()
+                .map(around -> JsonText.quoted(around.scene().value()))
+                .collect(Collectors.joining(", ", "[", "]")));
     }
 
     private static JsonText.Inline seconds(double seconds) {

@@ -6,12 +6,16 @@ import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.duskloom.engine.display.DisplayChecks;
+import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.timeline.Cue;
-import org.duskloom.engine.timeline.Layer;
 import org.duskloom.engine.timeline.PixelSource;
+import org.duskloom.engine.timeline.Played;
+import org.duskloom.engine.timeline.SceneCue;
+import org.duskloom.engine.timeline.Timeline;
 
 /** Looks for groups that are defined, but that nothing is played on: mostly a cue that names another one. */
 final class UnusedGroups {
@@ -64,11 +68,19 @@ final class UnusedGroups {
 
     private static Set<String> usedBy(LoadedShow loaded, GroupTree groups) {
         Set<String> used = new HashSet<>();
-        for (Layer layer : loaded.show().timeline().layers()) {
-            for (Cue cue : layer.cues()) {
-                used.addAll(groups.groupsNamedBy(cue.on()));
-            }
-        }
+        Timeline timeline = loaded.show().timeline();
+        Stream.concat(
+                        timeline.layers().stream(),
+                        timeline.scenes().values().stream().flatMap(scene -> scene.layers().stream()))
+                .flatMap(layer -> layer.items().stream())
+                .flatMap(UnusedGroups::addresses)
+                .forEach(addresses -> used.addAll(groups.groupsNamedBy(addresses)));
         return used;
+    }
+
+    private static Stream<List<TextNode>> addresses(Played item) {
+        return item instanceof Cue cue
+                ? Stream.of(cue.on())
+                : ((SceneCue) item).on().stream().map(SceneCue.Instead::addresses);
     }
 }

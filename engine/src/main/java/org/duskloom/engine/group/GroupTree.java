@@ -110,6 +110,32 @@ public final class GroupTree {
         return MemberLists.joined(addresses, address -> expand(address, problems));
     }
 
+    /**
+     * Resolves addresses in which some first names stand for other members than usual, as if they were groups of these.
+     *
+     * @param instead members by name
+     */
+    public Optional<List<Member>> resolve(
+            List<TextNode> addresses, Map<String, List<Member>> instead, Problems problems) {
+        return MemberLists.joined(addresses, written -> expand(written, instead, problems));
+    }
+
+    /** Whether an address may begin with this: the name of a prop or group, or a pattern. */
+    public boolean isHead(String name) {
+        return Glob.isPattern(name) || map.propIndex(name).isPresent() || definitions.containsKey(name);
+    }
+
+    private Optional<List<Member>> expand(TextNode written, Map<String, List<Member>> instead, Problems problems) {
+        Optional<Address> address = Address.of(written, new Problems());
+        List<Member> members = address.map(sound -> instead.get(sound.head())).orElse(null);
+        if (members == null) {
+            return expand(written, problems);
+        }
+        Set<Member> all = new LinkedHashSet<>();
+        members.forEach(member -> all.addAll(within(member, address.get())));
+        return orElse(List.copyOf(all), () -> suggestions.noneHasPart(address.get(), List.of(), problems));
+    }
+
     private Optional<List<Member>> expand(TextNode written, Problems problems) {
         List<Member> known = resolved.get(written.value());
         if (known != null) {

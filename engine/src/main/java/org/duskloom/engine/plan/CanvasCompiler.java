@@ -70,8 +70,8 @@ final class CanvasCompiler {
     }
 
     /** What became of the effect on each canvas. */
-    List<SharedKernels.Prepared> prepared(Cue play) {
-        return kernels.prepared(play.randomKey());
+    List<SharedKernels.Prepared> prepared(String randomKey) {
+        return kernels.prepared(randomKey);
     }
 
     /**
@@ -80,8 +80,9 @@ final class CanvasCompiler {
      * @param frames in which it is seen
      * @throws ArithmeticException if the start of a member cannot be counted exactly
      */
-    PlannedCue.CanvasSet compile(Cue play, FrameSpan frames) {
-        List<SharedKernels.Prepared> prepared = prepared(play);
+    PlannedCue.CanvasSet compile(CuePlay played, FrameSpan frames) {
+        Cue play = played.cue();
+        List<SharedKernels.Prepared> prepared = prepared(played.randomKey());
         report(prepared, play);
         if (!doubtsTold && prepared.stream().allMatch(each -> each.kernel().isPresent())) {
             warnOfDoubts(play);
@@ -100,7 +101,7 @@ final class CanvasCompiler {
 
     /** Finds what is wrong with a cue that will not be played. */
     void check(Cue unsound) {
-        report(prepared(unsound), unsound);
+        report(prepared(unsound.randomKey()), unsound);
     }
 
     private PlannedCanvas planned(Cue play, Kernel kernel, CueGeometry.Area area, int brush) {

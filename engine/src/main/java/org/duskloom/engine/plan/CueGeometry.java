@@ -1,5 +1,7 @@
 package org.duskloom.engine.plan;
 
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.TreeSet;
 import org.duskloom.engine.digest.Fingerprint;
@@ -17,6 +19,7 @@ final class CueGeometry {
     private final List<Member> undirected;
     private final List<Area> areas;
     private final boolean overlapping;
+    private final BitSet pixels = new BitSet();
     private final Fingerprint places;
     private final Fingerprint order;
     private final Fingerprint names;
@@ -26,6 +29,7 @@ final class CueGeometry {
         this.undirected = grounds.undirected();
         this.areas = List.copyOf(areas);
         this.overlapping = overlapping;
+        areas.forEach(area -> Arrays.stream(area.built().stagePixels()).forEach(pixels::set));
         this.places = new FingerprintWriter("places/1")
                 .list(areas, (parts, area) -> addPlaces(area, parts))
                 .finish();
@@ -78,6 +82,11 @@ final class CueGeometry {
     /** The members that axes should turn outward, but that lie round the middle of their prop. */
     List<Member> undirected() {
         return undirected;
+    }
+
+    /** All pixels of its canvases, by their numbers on the stage. */
+    BitSet pixels() {
+        return pixels;
     }
 
     /** Its canvases, in the order of painting. */

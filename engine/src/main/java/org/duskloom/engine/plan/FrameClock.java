@@ -37,6 +37,11 @@ final class FrameClock {
         lastCheapFrame = cheap ? (LARGEST_EXACT - atStart) / perFrame : -1;
     }
 
+    /** The instant from which it counts. */
+    ExactTime start() {
+        return start;
+    }
+
     /** Seconds from the start to the frame; negative before it. */
     double secondsAt(long frame) {
         if (frame <= lastCheapFrame) {

@@ -78,6 +78,8 @@ final class LayoutDoubts {
     }
 
     private void warnOfLateMembers(Stagger stagger) {
+        LateMembers.warn(
+                play, geometry.areas().stream().map(CueGeometry.Area::lag).toList(), problems);
         List<String> late = geometry.areas().stream()
                 .filter(area -> area.lag().compareTo(play.length()) >= 0)
                 .flatMap(area -> area.names().stream())

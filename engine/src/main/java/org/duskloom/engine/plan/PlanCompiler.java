@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.effect.Effect;
@@ -22,6 +21,7 @@ import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Layer;
 import org.duskloom.engine.timeline.Layout;
 import org.duskloom.engine.timeline.PixelOrder;
+import org.duskloom.engine.timeline.Scene;
 import org.duskloom.engine.timeline.Timeline;
 import org.duskloom.engine.timeline.UnsoundCue;
 
@@ -45,9 +45,16 @@ public final class PlanCompiler {
     private record Place(List<Member> members, Layout layout) {}
 
     /** What a cue paints, as written: the same for all its plays that do not change it. */
-    private record Body(List<TextNode> on, Layout layout, TextNode effect, List<Field> with, List<Field> changes) {
-        static Body of(Cue cue) {
-            return new Body(cue.on(), cue.layout(), cue.effect(), cue.with(), cue.changes());
+    private record Body(
+            List<TextNode> on,
+            SceneNames names,
+            Layout layout,
+            TextNode effect,
+            List<Field> with,
+            List<Field> changes) {
+        static Body of(CuePlay play) {
+            Cue cue = play.cue();
+            return new Body(cue.on(), play.names(), cue.layout(), cue.effect(), cue.with(), cue.changes());
         }
     }
 
@@ -74,12 +81,13 @@ public final class PlanCompiler {
     private Plan plan() {
         Timeline timeline = show.timeline();
         List<PlannedLayer> layers = new ArrayList<>();
+        SceneCompiler scenes = new SceneCompiler(show, problems, this::draft, settingsReader, warnings);
         for (Layer layer : timeline.layers()) {
-            List<PlannedCue> cues = new ArrayList<>();
-            layer.cues().forEach(cue -> planned(cue).ifPresent(cues::add));
+            List<PlannedCue> cues = scenes.cues(layer);
             layer.unsound().forEach(this::check);
             layers.add(new PlannedLayer(layer.blend(), (float) layer.opacity(), layer.mask(), cues));
         }
+        timeline.scenes().values().forEach(scene -> check(scene, scenes.hasPlayed(scene)));
         if (!problems.hasErrors()) {
             settingsReader.warnOfSlips();
             warnings.forEach(Runnable::run);
@@ -87,18 +95,18 @@ public final class PlanCompiler {
         return new Plan(timeline.rate(), timeline.frameCount(), show.map().pixelCount(), layers, brushCount);
     }
 
-    private Optional<PlannedCue> planned(Cue cue) {
+    private Optional<CueDraft> draft(CuePlay play) {
         try {
-            Body body = Body.of(cue);
+            Body body = Body.of(play);
             Optional<CanvasCompiler> canvases = bodies.get(body);
             if (canvases == null) {
-                canvases = canvases(cue);
+                canvases = canvases(play);
                 bodies.put(body, canvases);
             }
-            NumberTrack opacity = settingsReader.opacity(cue);
-            return canvases.map(compiler -> planned(cue, compiler, opacity));
+            NumberTrack opacity = settingsReader.opacity(play.cue());
+            return canvases.map(compiler -> draft(play, compiler, opacity));
         } catch (ArithmeticException tooLarge) {
-            reportTooLarge(cue);
+            reportTooLarge(play.cue());
             return Optional.empty();
         }
     }
@@ -110,13 +118,30 @@ public final class PlanCompiler {
                 "use fewer digits behind the dot, or a simpler frame rate");
     }
 
+    /** Finds what is wrong with the cues of a scene that the plays of the scene have not shown. */
+    private void check(Scene scene, boolean played) {
+        for (Layer layer : scene.layers()) {
+            layer.unsound().stream()
+                    .filter(UnsoundCue::namesEffect)
+                    .forEach(unsound -> checkSettings(unsound.standIn()));
+            if (!played) {
+                layer.cues().forEach(this::checkSettings);
+            }
+        }
+    }
+
+    private void checkSettings(Cue cue) {
+        settingsReader.opacity(cue);
+        effect(cue).ifPresent(effect -> settingsReader.read(effect, cue));
+    }
+
     /** Finds what else is wrong with a cue that has errors already. */
     private void check(UnsoundCue unsound) {
         Cue cue = unsound.standIn();
         try {
             settingsReader.opacity(cue);
             if (unsound.canBePrepared()) {
-                canvases(cue).ifPresent(canvases -> canvases.check(cue));
+                canvases(CuePlay.ofShow(cue)).ifPresent(canvases -> canvases.check(cue));
                 return;
             }
             show.groups().resolve(cue.on(), problems);
@@ -128,10 +153,11 @@ public final class PlanCompiler {
         }
     }
 
-    private Optional<CanvasCompiler> canvases(Cue cue) {
+    private Optional<CanvasCompiler> canvases(CuePlay play) {
+        Cue cue = play.cue();
         int errorsBefore = problems.errorCount();
         Optional<Effect> effect = effect(cue);
-        Optional<CueGeometry> geometry = geometry(cue);
+        Optional<CueGeometry> geometry = geometry(play);
         Optional<Settings> settings = effect.map(found -> settingsReader.read(found, cue));
         effect.ifPresent(found -> warnings.add(() -> warnOfUselessOrder(found, cue)));
         return geometry.isEmpty() || settings.isEmpty() || problems.errorCount() > errorsBefore
@@ -174,26 +200,33 @@ public final class PlanCompiler {
         return effect;
     }
 
-    private Optional<CueGeometry> geometry(Cue cue) {
+    private Optional<CueGeometry> geometry(CuePlay play) {
         return show.groups()
-                .resolve(cue.on(), problems)
-                .map(members -> new Place(members, cue.layout().withoutLocation()))
+                .resolve(play.cue().on(), play.names().members(), problems)
+                .map(members -> new Place(members, play.cue().layout().withoutLocation()))
                 .map(place -> places.computeIfAbsent(place, key -> CueGeometry.of(show, key.layout(), key.members())));
     }
 
-    private PlannedCue planned(Cue cue, CanvasCompiler compiler, NumberTrack opacity) {
+    private CueDraft draft(CuePlay play, CanvasCompiler compiler, NumberTrack opacity) {
+        Cue cue = play.cue();
         PlannedCue.CueSpan span = span(cue);
-        PlannedCue.CanvasSet canvases = compiler.compile(cue, span.frames());
-        if (span.frames().isEmpty()) {
+        PlannedCue.CanvasSet canvases = compiler.compile(play, span.frames());
+        if (span.frames().isEmpty() && !play.isCut()) {
             problems.warn(
                     cue.location(),
                     "the cue is never seen: no frame falls between " + cue.at() + " and " + cue.seenUntil(),
                     "frames are " + show.timeline().rate().timeOf(1) + " apart");
         }
-        Fingerprint paint = CueFingerprint.of(show.timeline(), cue, span, compiler);
-        PlannedFade fade = fade(cue);
-        Fingerprint seen = CueFingerprint.of(paint, opacity, fade, cue.blend().word());
-        return new PlannedCue(seen, span, opacity, fade, cue.blend(), canvases);
+        PlannedCue.Body body = new PlannedCue.Body(
+                play,
+                CueFingerprint.of(show.timeline(), play, span, compiler),
+                span,
+                opacity,
+                PlannedFade.of(cue.fade()),
+                cue.blend(),
+                List.of(),
+                canvases);
+        return new CueDraft(body, compiler.geometry().pixels());
     }
 
     private PlannedCue.CueSpan span(Cue cue) {
@@ -201,12 +234,5 @@ public final class PlanCompiler {
         return new PlannedCue.CueSpan(
                 FrameSpan.of(timeline.rate(), cue.at(), cue.seenUntil()),
                 cue.length().seconds());
-    }
-
-    private static PlannedFade fade(Cue cue) {
-        return new PlannedFade(
-                cue.fade().in().seconds(),
-                cue.fade().out().seconds(),
-                cue.fade().easing());
     }
 }

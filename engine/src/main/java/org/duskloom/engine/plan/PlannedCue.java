@@ -1,37 +1,60 @@
 package org.duskloom.engine.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.time.FrameSpan;
+import org.duskloom.engine.timeline.Cue;
+import org.duskloom.engine.timeline.SceneCue;
 
 /** A cue as it runs: frame numbers, kernels and where they paint. Immutable. */
 public final class PlannedCue {
+    private final Body body;
     private final Fingerprint fingerprint;
-    private final FrameSpan frames;
-    private final double lengthSeconds;
-    private final NumberTrack opacity;
-    private final PlannedFade fade;
-    private final BlendMode blend;
+    private final PlannedShare[] shares;
+    private final PlannedGroup[] groups;
     private final PlannedCanvas[] canvases;
-    private final boolean overlapping;
 
-    PlannedCue(
-            Fingerprint fingerprint,
+    /**
+     * A cue of a plan.
+     *
+     * @param groups in which it stands, from the outside in
+     */
+    PlannedCue(Body body, List<PlannedGroup> groups) {
+        this.body = body;
+        this.fingerprint = CueFingerprint.of(body, groups);
+        this.shares = body.shares().toArray(PlannedShare[]::new);
+        this.groups = groups.toArray(PlannedGroup[]::new);
+        this.canvases = body.canvases().canvases().toArray(PlannedCanvas[]::new);
+    }
+
+    /**
+     * What a cue is, but for the groups in which it stands.
+     *
+     * @param paint what it paints and when, by value
+     * @param shares how much is seen of what it is played with, besides its own opacity
+     */
+    record Body(
+            CuePlay play,
+            Fingerprint paint,
             CueSpan span,
             NumberTrack opacity,
             PlannedFade fade,
             BlendMode blend,
+            List<PlannedShare> shares,
             CanvasSet canvases) {
-        this.fingerprint = fingerprint;
-        this.frames = span.frames();
-        this.lengthSeconds = span.lengthSeconds();
-        this.opacity = opacity;
-        this.fade = fade;
-        this.blend = blend;
-        this.canvases = canvases.canvases().toArray(PlannedCanvas[]::new);
-        this.overlapping = canvases.overlapping();
+        Body {
+            shares = List.copyOf(shares);
+        }
+
+        /** The same, mixed in another way, and less of it seen. */
+        Body mixed(BlendMode word, List<PlannedShare> more) {
+            List<PlannedShare> all = new ArrayList<>(shares);
+            all.addAll(more);
+            return new Body(play, paint, span, opacity, fade, word, all, canvases);
+        }
     }
 
     /** When a cue holds. */
@@ -50,35 +73,50 @@ public final class PlannedCue {
         return fingerprint;
     }
 
+    /** The cue as written, by the clock of the show. */
+    public Cue cue() {
+        return body.play().cue();
+    }
+
+    /** The cues that play the scenes in which it stands, from the outside in; none if it stands in the show itself. */
+    public List<SceneCue> within() {
+        return body.play().within();
+    }
+
     /** The first frame in which it is seen. */
     public long firstFrame() {
-        return frames.firstFrame();
+        return body.span().frames().firstFrame();
     }
 
     /** The frame after the last in which it is seen. */
     public long endFrameExclusive() {
-        return frames.endFrameExclusive();
+        return body.span().frames().endFrameExclusive();
     }
 
     /** Its length in seconds. */
     public double lengthSeconds() {
-        return lengthSeconds;
+        return body.span().lengthSeconds();
     }
 
     /**
-     * How much of one of its canvases is seen: its opacity times its fade, 0 to 1, both by the clock of the canvas. Before the
-     * members of the canvas begin it is what it will be when they do.
+     * How much of one of its canvases is seen: its opacity times its fade, 0 to 1, both by the clock of the canvas, times what
+     * is seen of the scenes in which it stands, if these are no groups. Before the members of the canvas begin opacity and fade
+     * are what they will be when they do.
      */
     public float opacityAt(PlannedCanvas canvas, long frame) {
         double seconds = Math.max(0, canvas.secondsAt(frame));
         // An easing may overshoot between two keys.
-        double own = Math.min(1, Math.max(0, opacity.at(seconds)));
-        return (float) (own * fade.at(seconds, lengthSeconds));
+        double own = Math.min(1, Math.max(0, body.opacity().at(seconds)));
+        double seen = own * body.fade().at(seconds, lengthSeconds());
+        for (PlannedShare share : shares) {
+            seen *= share.at(frame);
+        }
+        return (float) seen;
     }
 
-    /** How it is mixed with the earlier cues of its layer. */
+    /** How it is mixed with the earlier cues of its layer, or of the innermost group in which it stands. */
     public BlendMode blend() {
-        return blend;
+        return body.blend();
     }
 
     /** How many canvases it has. */
@@ -93,6 +131,16 @@ public final class PlannedCue {
 
     /** Whether a pixel is in more than one of the canvases. */
     public boolean isOverlapping() {
-        return overlapping;
+        return body.canvases().overlapping();
+    }
+
+    /** In how many groups it stands. */
+    public int groupCount() {
+        return groups.length;
+    }
+
+    /** One of the groups in which it stands, the outermost first. Cues of a group follow each other in their layer. */
+    public PlannedGroup group(int index) {
+        return groups[index];
     }
 }

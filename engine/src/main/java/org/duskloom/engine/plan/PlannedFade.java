@@ -1,6 +1,7 @@
 package org.duskloom.engine.plan;
 
 import org.duskloom.engine.time.Easing;
+import org.duskloom.engine.timeline.Fade;
 
 /**
  * How a cue comes and goes, in seconds. The two do not overlap. Where members start one after the other, each comes and goes
@@ -11,6 +12,18 @@ import org.duskloom.engine.time.Easing;
  * @param easing the course of both
  */
 record PlannedFade(double inSeconds, double outSeconds, Easing easing) {
+    /** There at once and gone at once. */
+    static final PlannedFade NONE = new PlannedFade(0, 0, Easing.LINEAR);
+
+    static PlannedFade of(Fade fade) {
+        return new PlannedFade(fade.in().seconds(), fade.out().seconds(), fade.easing());
+    }
+
+    /** Whether it changes nothing. */
+    boolean isNone() {
+        return inSeconds <= 0 && outSeconds <= 0;
+    }
+
     /** The share of the cue that is seen, 0 to 1. */
     double at(double seconds, double lengthSeconds) {
         if (seconds < inSeconds) {

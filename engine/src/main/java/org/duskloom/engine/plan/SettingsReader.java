@@ -34,6 +34,7 @@ import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.NamedPalette;
 import org.duskloom.engine.timeline.PaletteReader;
+import org.duskloom.engine.timeline.Played;
 import org.duskloom.engine.timeline.Values;
 
 /** Turns the settings of cues, as written, into the values that effects ask for. */
@@ -99,7 +100,7 @@ final class SettingsReader {
     }
 
     /** The opacity of a cue over its time. */
-    NumberTrack opacity(Cue cue) {
+    NumberTrack opacity(Played cue) {
         return cue.opacity()
                 .flatMap(node -> keys(cue).number(OPACITY, node, "\"opacity\" of a cue"))
                 .orElse(OPACITY.standard());
@@ -141,7 +142,7 @@ final class SettingsReader {
         return setting instanceof TextSetting text ? text(text, node, what) : file(node, what);
     }
 
-    private KeyReader keys(Cue cue) {
+    private KeyReader keys(Played cue) {
         return new KeyReader(show.timeline().lengths(), cue.length(), problems, warnings);
     }
 

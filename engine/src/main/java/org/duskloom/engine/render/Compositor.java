@@ -79,6 +79,12 @@ final class Compositor {
         multiply(mask.alpha, backdrop.blue, from, to);
     }
 
+    /** The same where the backdrop is a group, of which less is seen then: its alpha is multiplied too. */
+    static void gateGroup(Patch mask, float[] reach, float opacity, Patch backdrop) {
+        gate(mask, reach, opacity, backdrop);
+        multiply(mask.alpha, backdrop.alpha, mask.from(), mask.to());
+    }
+
     private static void overOpaque(
             BlendMode mode, float[] source, float[] alpha, float opacity, float[] backdrop, int from, int to) {
         switch (mode) {

@@ -1,6 +1,7 @@
 package org.duskloom.engine.render;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.color.SrgbEncoder;
@@ -12,6 +13,7 @@ import org.duskloom.engine.plan.PixelRuns;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlannedCanvas;
 import org.duskloom.engine.plan.PlannedCue;
+import org.duskloom.engine.plan.PlannedGroup;
 import org.duskloom.engine.plan.PlannedLayer;
 
 /**
@@ -29,7 +31,9 @@ public final class FramePainter {
 
     private final CueTime time = new CueTime();
     private final Patch stage = new Patch();
-    private final Patch group = new Patch();
+    /** A layer whose cues are mixed with each other first, and the groups in it, by how deep they lie. */
+    private final Patch[] groups;
+
     private final Patch source = new Patch();
     private final Patch spread = new Patch();
     private final MaskReach reach = new MaskReach();
@@ -44,7 +48,17 @@ public final class FramePainter {
         this.brushes = new Brush[plan.brushCount()];
         this.kernels = new Kernel[plan.brushCount()];
         this.opacities = new float[plan.brushCount()];
+        this.groups = new Patch[1 + deepest(plan)];
+        Arrays.setAll(groups, depth -> new Patch());
         plan.layers().forEach(layer -> active.add(new ArrayList<>(layer.cues().size())));
+    }
+
+    private static int deepest(Plan plan) {
+        return plan.layers().stream()
+                .flatMap(layer -> layer.cues().stream())
+                .mapToInt(PlannedCue::groupCount)
+                .max()
+                .orElse(0);
     }
 
     /**
@@ -108,34 +122,86 @@ public final class FramePainter {
     private void paintLayer(PlannedLayer layer, List<PlannedCue> cues, long frame, int tile, int cells) {
         if (layer.mask() && !cues.isEmpty()) {
             paintGroup(cues, frame, tile, cells);
-            reach.clear(cells);
-            for (int i = 0; i < cues.size(); i++) {
-                addReach(cues.get(i), tile);
-            }
-            Compositor.gate(group, reach.plane(), layer.opacity(), stage);
-        } else if (cues.size() == 1 && !cues.get(0).isOverlapping()) {
+            addReach(cues, 0, cues.size(), 0, frame, tile, cells);
+            Compositor.gate(groups[0], reach.plane(), layer.opacity(), stage);
+        } else if (cues.size() == 1
+                && cues.get(0).groupCount() == 0
+                && !cues.get(0).isOverlapping()) {
             // A group of one is that one: it goes straight to the stage.
             PlannedCue cue = cues.get(0);
             paintCue(cue, layer.blend(), layer.opacity(), frame, tile, stage);
         } else if (!cues.isEmpty()) {
             paintGroup(cues, frame, tile, cells);
-            Compositor.paint(layer.blend(), group, layer.opacity(), stage);
+            Compositor.paint(layer.blend(), groups[0], layer.opacity(), stage);
         }
     }
 
     private void paintGroup(List<PlannedCue> cues, long frame, int tile, int cells) {
-        group.reset(0, cells);
-        group.clear();
-        for (int i = 0; i < cues.size(); i++) {
-            PlannedCue cue = cues.get(i);
-            paintCue(cue, cue.blend(), 1f, frame, tile, group);
+        groups[0].reset(0, cells);
+        groups[0].clear();
+        paintGroup(cues, 0, cues.size(), 0, frame, tile, cells);
+    }
+
+    /** Paints cues, from one up to another, that have so many groups in common, over what is in the innermost of these. */
+    private void paintGroup(List<PlannedCue> cues, int from, int to, int depth, long frame, int tile, int cells) {
+        Patch patch = groups[depth];
+        int next = from;
+        while (next < to) {
+            PlannedCue cue = cues.get(next);
+            if (cue.groupCount() == depth) {
+                paintCue(cue, cue.blend(), 1f, frame, tile, patch);
+                next++;
+            } else {
+                int end = endOfGroup(cues, next, to, depth);
+                Patch inner = groups[depth + 1];
+                inner.reset(0, cells);
+                inner.clear();
+                paintGroup(cues, next, end, depth + 1, frame, tile, cells);
+                mix(cues, next, end, depth, frame, tile, cells);
+                next = end;
+            }
         }
     }
 
-    private void addReach(PlannedCue cue, int tile) {
+    /** The first cue from there on that is not in the same group at this depth. */
+    private static int endOfGroup(List<PlannedCue> cues, int from, int to, int depth) {
+        PlannedGroup group = cues.get(from).group(depth);
+        int end = from + 1;
+        while (end < to && cues.get(end).groupCount() > depth && cues.get(end).group(depth) == group) {
+            end++;
+        }
+        return end;
+    }
+
+    /** Mixes a group with what is under it. */
+    private void mix(List<PlannedCue> cues, int from, int to, int depth, long frame, int tile, int cells) {
+        PlannedGroup group = cues.get(from).group(depth);
+        float opacity = group.opacityAt(frame);
+        if (group.mask()) {
+            addReach(cues, from, to, depth + 1, frame, tile, cells);
+            Compositor.gateGroup(groups[depth + 1], reach.plane(), opacity, groups[depth]);
+        } else if (opacity > 0) {
+            Compositor.paint(group.blend(), groups[depth + 1], opacity, groups[depth]);
+        }
+    }
+
+    /** How far the cues of a mask reach, which have so many groups in common. */
+    private void addReach(List<PlannedCue> cues, int from, int to, int depth, long frame, int tile, int cells) {
+        reach.clear(cells);
+        for (int i = from; i < to; i++) {
+            PlannedCue cue = cues.get(i);
+            float seen = 1f;
+            for (int group = depth; group < cue.groupCount(); group++) {
+                seen *= cue.group(group).opacityAt(frame);
+            }
+            addReach(cue, seen, tile);
+        }
+    }
+
+    private void addReach(PlannedCue cue, float seen, int tile) {
         for (int i = 0; i < cue.canvasCount(); i++) {
             PlannedCanvas canvas = cue.canvas(i);
-            reach.add(canvas.runs(), opacities[canvas.brush()], tile);
+            reach.add(canvas.runs(), opacities[canvas.brush()] * seen, tile);
         }
     }
 

@@ -44,7 +44,8 @@ public record Cue(
         Layout layout,
         Fade fade,
         Optional<Node> opacity,
-        BlendMode blend) {
+        BlendMode blend)
+        implements Played {
     public Cue {
         Objects.requireNonNull(location, "location");
         Objects.requireNonNull(name, "name");
@@ -62,9 +63,9 @@ public record Cue(
         Objects.requireNonNull(blend, "blend");
     }
 
-    /** How long it holds; above zero. */
-    public ExactTime length() {
-        return end.minus(at);
+    /** The same so much later, cut off where what it stands in is. */
+    public Cue moved(ExactTime shift, ExactTime cut) {
+        return again(randomKey, shift, Played.earlier(seenUntil.plus(shift), cut), with, changes);
     }
 
     /**
@@ -74,19 +75,21 @@ public record Cue(
      */
     Cue repeated(int play, ExactTime shift, ExactTime cut, SettingSteps.Changed settings) {
         String key = play == 0 ? randomKey : randomKey + "#" + play;
-        ExactTime last = end.plus(shift);
-        ExactTime seen = last.compareTo(cut) < 0 ? last : cut;
+        return again(key, shift, Played.earlier(end.plus(shift), cut), settings.with(), settings.beside());
+    }
+
+    private Cue again(String key, ExactTime shift, ExactTime seen, List<Field> settings, List<Field> beside) {
         return new Cue(
                 location,
                 name,
                 key,
                 at.plus(shift),
-                last,
+                end.plus(shift),
                 seen,
                 on,
                 effect,
-                settings.with(),
-                settings.beside(),
+                settings,
+                beside,
                 layout,
                 fade,
                 opacity,

@@ -19,12 +19,13 @@ import org.duskloom.engine.time.TimeText;
  * @param whole what it stands in, for messages
  * @param times what the words in its times refer to
  * @param end the end of the whole
+ * @param scenes what cues may play
  * @param problems where errors go
  */
-record CueContext(String whole, TimeContext times, ExactTime end, Problems problems) {
+record CueContext(String whole, TimeContext times, ExactTime end, SceneBook scenes, Problems problems) {
     /** This, with instants that have names. */
     CueContext withMarks(Map<String, ExactTime> instantByName) {
-        return new CueContext(whole, times.withMarks(instantByName), end, problems);
+        return new CueContext(whole, times.withMarks(instantByName), end, scenes, problems);
     }
 
     /** An instant, not beyond the end of the whole. */

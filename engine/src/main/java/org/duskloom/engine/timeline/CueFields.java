@@ -21,15 +21,21 @@ public final class CueFields {
             "\"0s\"",
             "when it starts, from the start of the show; with a sign from the end of the cue before in the list: `\"+1s\"`;"
                     + " from a cue or a marker: `\"@rise\"`, `\"@rise.end-500ms\"`");
-    static final DeclaredField<Node> FOR =
-            DeclaredField.optional("for", Values.TIME, "to the end of the show", "how long it lasts; this or `until`");
+    static final DeclaredField<Node> FOR = DeclaredField.optional(
+            "for", Values.TIME, "to the end of the show, or of its scene", "how long it lasts; this or `until`");
     static final DeclaredField<Node> UNTIL = DeclaredField.optional(
             "until",
             Values.TIME,
-            "to the end of the show",
+            "to the end of the show, or of its scene",
             "when it ends; this or `for`; from a cue or a marker too, but without a sign");
-    static final DeclaredField<List<TextNode>> ON =
-            DeclaredField.required("on", new ValueKind.Texts("address"), "what it is seen on, in this order");
+    static final ValueKind.Texts ADDRESSES = new ValueKind.Texts("address");
+    static final DeclaredField<Node> ON = DeclaredField.optional(
+            "on",
+            ValueKind.Own.of(
+                    ADDRESSES.phrase() + "; beside `scene`: object; for each name in the scene: " + ADDRESSES.phrase(),
+                    ADDRESSES),
+            "required, but beside `scene`: on what the scene says",
+            "what it is seen on, in this order; beside `scene` what is played on instead of the names in the scene");
 
     /** The effect, whose settings hang on it. */
     public static final DeclaredField<TextNode> EFFECT = DeclaredField.optional(
@@ -42,6 +48,11 @@ public final class CueFields {
             "the defaults of the effect",
             "settings of the effect; beside a look they win over the look's");
 
+    static final DeclaredField<TextNode> SCENE = DeclaredField.optional(
+            "scene",
+            new ValueKind.Text("name of a scene"),
+            "",
+            "the scene that is played instead of an effect, cut where the cue ends");
     static final DeclaredField<TextNode> LOOK = DeclaredField.optional(
             "look", new ValueKind.Text("name of a look"), "", "the look whose fields hold where the cue has none");
     static final DeclaredField<Spread> SPREAD = DeclaredField.of(
@@ -113,7 +124,7 @@ public final class CueFields {
                     "time, or object: stagger", new ValueKind.Text("time"), new ValueKind.Nested(STAGGER_OBJECT)),
             "all at once",
             "how much later each member starts than the one before; `{\"by\": \"right\", \"time\": \"2s\"}` is a wave that"
-                    + " crosses the stage in that time; needs `\"spread\": \"each\"`");
+                    + " crosses the stage in that time; needs `\"spread\": \"each\"`, or `scene` and one name in `on`");
 
     static final DeclaredField<Long> REPEAT_COUNT =
             DeclaredField.optional("count", Repeat.COUNT_KIND, "", "how often it is played; this or `until`");
@@ -146,13 +157,16 @@ public final class CueFields {
 
     /** A cue. */
     public static final DeclaredObject CUE = DeclaredObject.of(
-                    "cue", AT, FOR, UNTIL, ON, EFFECT, WITH, LOOK, SPREAD, AXES, FIT, ORDER, STAGGER, FADE, OPACITY,
-                    BLEND, REPEAT, NAME)
+                    "cue", AT, FOR, UNTIL, ON, EFFECT, WITH, LOOK, SCENE, SPREAD, AXES, FIT, ORDER, STAGGER, FADE,
+                    OPACITY, BLEND, REPEAT, NAME)
             .allowsOne("leave one of them out", FOR, UNTIL);
 
     /** A look: what is seen, not where or when. */
     public static final DeclaredObject LOOK_OBJECT =
             DeclaredObject.of("look", EFFECT, WITH, SPREAD, AXES, FIT, ORDER, STAGGER, FADE, OPACITY, BLEND);
+
+    /** What only a cue with an effect has. */
+    static final List<DeclaredField<?>> NOT_OF_SCENES = List.of(EFFECT, WITH, LOOK, SPREAD, AXES, FIT, ORDER);
 
     /** The names of the fields of a cue that a look must not have. */
     static final List<String> NOT_IN_LOOKS = notInLooks();

@@ -8,7 +8,7 @@ import java.util.List;
  * @param sound the cue, once for every time that it is played; none if it has errors
  * @param unsound what could be read of a cue that has errors, once for every choice of settings
  */
-record CuePlays(List<Cue> sound, List<UnsoundCue> unsound) {
+record CuePlays(List<Played> sound, List<UnsoundCue> unsound) {
     /** A cue of which nothing could be read. */
     static final CuePlays NONE = new CuePlays(List.of(), List.of());
 

@@ -54,8 +54,13 @@ final class CueReader {
      */
     CuePlays read(OpenCue cue) {
         Fields fields = cue.fields();
+        if (fields.has(CueFields.SCENE)) {
+            List<Played> plays = new ArrayList<>();
+            cue.finds(() -> plays.addAll(new SceneCueReader(cue, context).read(this::randomKey, fade(cue))));
+            return cue.isSound() ? new CuePlays(plays, List.of()) : CuePlays.NONE;
+        }
         Seen seen = seen(cue);
-        List<Cue> cues = new ArrayList<>();
+        List<Played> cues = new ArrayList<>();
         cue.finds(() -> cues.addAll(played(cue, seen)));
         return cue.isSound() && cue.plays().isPresent()
                 ? new CuePlays(cues, List.of())
@@ -82,7 +87,7 @@ final class CueReader {
         return new Seen(effect, on, with, layout, effect.isPresent() && problems.errorCount() == errorsBefore);
     }
 
-    private List<Cue> played(OpenCue open, Seen seen) {
+    private List<Played> played(OpenCue open, Seen seen) {
         Fields fields = open.fields();
         Fade fade = fade(open);
         Optional<Node> opacity = fields.node(CueFields.OPACITY);
@@ -143,7 +148,8 @@ final class CueReader {
         Optional<TextNode> look = fields.given(CueFields.LOOK);
         Optional<TextNode> effect = fields.given(CueFields.EFFECT);
         if (!fields.has(CueFields.EFFECT) && !fields.has(CueFields.LOOK)) {
-            problems.error(fields.location(), "the cue has neither \"effect\" nor \"look\"", "name one of them");
+            problems.error(
+                    fields.location(), "the cue has neither \"effect\" nor \"look\" nor \"scene\"", "name one of them");
         } else if (!fields.has(CueFields.EFFECT)
                 && look.isPresent()
                 && looks.knows(look.get().value())) {
@@ -169,12 +175,16 @@ final class CueReader {
     }
 
     private List<TextNode> on(Fields fields) {
-        Optional<List<TextNode>> on = fields.given(CueFields.ON);
-        if (fields.node(CueFields.ON).orElse(null) instanceof ListNode list
-                && list.items().isEmpty()) {
+        if (!fields.require(CueFields.ON)) {
+            return List.of();
+        }
+        Node node = fields.node(CueFields.ON).orElseThrow();
+        if (node instanceof ListNode list && list.items().isEmpty()) {
             problems.error(list.location(), "\"on\" of a cue is empty", "name props, parts or groups");
         }
-        return on.orElse(List.of());
+        return CueFields.ADDRESSES
+                .read(node, fields.label(CueFields.ON), problems)
+                .orElse(List.of());
     }
 
     private List<Field> with(Fields fields) {

@@ -1,6 +1,7 @@
 package org.duskloom.engine.timeline;
 
 import java.util.Optional;
+import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.time.ExactTime;
 
@@ -9,7 +10,8 @@ final class CueTimes {
     private CueTimes() {}
 
     /**
-     * The length from {@code for} or {@code until}; above zero. Without them a cue ends with the timeline. Where the start is
+     * The length from {@code for} or {@code until}; above zero. Without them a scene is played to its end, and what is no
+     * scene to the end of the whole. Where the start is
      * not known, the earliest one stands for it: what is too long from there is so from anywhere.
      */
     static Optional<ExactTime> length(OpenCue cue, CueContext context) {
@@ -21,13 +23,19 @@ final class CueTimes {
             return Optional.empty();
         }
         if (hasLength) {
-            return context.length(fields, CueFields.FOR).filter(length -> endsInTime(fields, at.plus(length), context));
+            return context.length(fields, CueFields.FOR)
+                    .filter(length -> endsInTime(fields, CueFields.FOR, at.plus(length), context));
+        }
+        Optional<ExactTime> ofScene =
+                fields.given(CueFields.SCENE).flatMap(scene -> context.scenes().length(scene.value()));
+        if (!hasEnd && ofScene.isPresent()) {
+            return ofScene.filter(length -> endsInTime(fields, CueFields.SCENE, at.plus(length), context));
         }
         Optional<ExactTime> end = hasEnd ? context.instant(fields, CueFields.UNTIL) : Optional.of(context.end());
         return end.filter(instant -> endsLater(fields, at, instant, context)).map(instant -> instant.minus(at));
     }
 
-    private static boolean endsInTime(Fields fields, ExactTime end, CueContext context) {
+    private static boolean endsInTime(Fields fields, DeclaredField<?> field, ExactTime end, CueContext context) {
         if (end.compareTo(context.end()) <= 0) {
             return true;
         }

@@ -11,15 +11,20 @@ import org.duskloom.engine.color.BlendMode;
  * @param blend how it is mixed with what is under it; of no effect for a mask
  * @param opacity 0 to 1
  * @param mask whether its brightness gates the layers under it instead of being seen, where and while it has cues
- * @param cues in the order of the file; a later one paints over an earlier one
+ * @param items what is played, in the order of the file; a later one paints over an earlier one
  * @param unsound what could be read of cues that have errors, for further checks
  */
 public record Layer(
-        String name, BlendMode blend, double opacity, boolean mask, List<Cue> cues, List<UnsoundCue> unsound) {
+        String name, BlendMode blend, double opacity, boolean mask, List<Played> items, List<UnsoundCue> unsound) {
     public Layer {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(blend, "blend");
-        cues = List.copyOf(cues);
+        items = List.copyOf(items);
         unsound = List.copyOf(unsound);
+    }
+
+    /** Those of the items that play an effect. */
+    public List<Cue> cues() {
+        return items.stream().filter(Cue.class::isInstance).map(Cue.class::cast).toList();
     }
 }

@@ -22,7 +22,7 @@ final class LayoutReader {
         Axes axes = fields.value(CueFields.AXES);
         Fit fit = fields.value(CueFields.FIT);
         PixelOrder order = fields.value(CueFields.ORDER);
-        Optional<Stagger> stagger = fields.node(CueFields.STAGGER).flatMap(this::stagger);
+        Optional<Stagger> stagger = stagger();
         boolean whole = !fields.has(CueFields.SPREAD) || saysWhole();
         if (whole && stagger.isPresent()) {
             context.problems()
@@ -45,6 +45,11 @@ final class LayoutReader {
     private boolean saysWhole() {
         return fields.node(CueFields.SPREAD).orElse(null) instanceof TextNode text
                 && text.value().equals(Spread.WHOLE.word());
+    }
+
+    /** How the starts are spread. */
+    Optional<Stagger> stagger() {
+        return fields.node(CueFields.STAGGER).flatMap(this::stagger);
     }
 
     private Optional<Stagger> stagger(Node node) {

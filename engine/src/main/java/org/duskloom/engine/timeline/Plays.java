@@ -25,13 +25,17 @@ record Plays(long count, ExactTime step, ExactTime cut, SettingSteps change) {
         return end.compareTo(cut) < 0 ? end : cut;
     }
 
-    /** The cue, once for every play. */
-    List<Cue> of(Cue first, Problems problems) {
-        List<Cue> cues = new ArrayList<>();
+    /** What is played, once for every play. */
+    List<Played> of(Played first, Problems problems) {
+        List<Played> plays = new ArrayList<>();
         for (int play = 0; play < count; play++) {
-            SettingSteps.Changed settings = change.appliedTo(first.with(), play, problems);
-            cues.add(first.repeated(play, step.times(play), cut, settings));
+            ExactTime shift = step.times(play);
+            if (first instanceof Cue cue) {
+                plays.add(cue.repeated(play, shift, cut, change.appliedTo(cue.with(), play, problems)));
+            } else if (first instanceof SceneCue scene) {
+                plays.add(scene.repeated(play, shift, cut));
+            }
         }
-        return cues;
+        return plays;
     }
 }

@@ -1,5 +1,7 @@
 package org.duskloom.engine.timeline;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,6 +18,7 @@ import org.duskloom.engine.time.TimeContext;
  * @param length from the first frame to the end
  * @param seed of all random choices
  * @param palettes by name
+ * @param scenes by name
  * @param layers from the bottom up
  * @param times what the words in its times refer to; marks are its markers, and the starts and ends of cues whose names are
  *     used once
@@ -27,6 +30,7 @@ public record Timeline(
         ExactTime length,
         long seed,
         Map<String, NamedPalette> palettes,
+        Map<String, Scene> scenes,
         List<Layer> layers,
         TimeContext times) {
     public Timeline {
@@ -35,6 +39,7 @@ public record Timeline(
         Objects.requireNonNull(rate, "rate");
         Objects.requireNonNull(length, "length");
         palettes = Map.copyOf(palettes);
+        scenes = Collections.unmodifiableMap(new LinkedHashMap<>(scenes));
         layers = List.copyOf(layers);
         Objects.requireNonNull(times, "times");
     }

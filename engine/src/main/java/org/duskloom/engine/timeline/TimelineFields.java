@@ -87,6 +87,17 @@ public final class TimelineFields {
     static final DeclaredField<ListNode> LAYERS = DeclaredField.required(
             "layers", ValueKind.Items.any(new ValueKind.Nested(LAYER)), "the layers, from the bottom up");
 
+    static final DeclaredField<Node> SCENE_LENGTH =
+            DeclaredField.required("length", Values.TIME, "how long the scene is");
+    static final DeclaredField<Boolean> SAME =
+            DeclaredField.of("same", new ValueKind.Flag(), false, "true: every play makes the same random choices");
+    static final DeclaredObject SCENE = DeclaredObject.of("scene", SCENE_LENGTH, SAME, LAYERS);
+    static final DeclaredField<List<Field>> SCENES = DeclaredField.optional(
+            "scenes",
+            new ValueKind.Named("scene", new ValueKind.Nested(SCENE)),
+            "no scenes",
+            "pieces of timeline by name, which cues play; times in them count from the start of the cue");
+
     /** The whole file. */
     public static final DeclaredObject TIMELINE = DeclaredObject.of(
                     "timeline",
@@ -102,6 +113,7 @@ public final class TimelineFields {
                     MARKERS,
                     PALETTES,
                     LOOKS,
+                    SCENES,
                     LAYERS)
             .needsOne("name one of them, such as \"map\": \"map.csv\"", DISPLAY, MAP);
 

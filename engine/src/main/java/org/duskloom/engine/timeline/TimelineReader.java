@@ -1,5 +1,6 @@
 package org.duskloom.engine.timeline;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -62,24 +63,28 @@ public final class TimelineReader {
         long seed = fields.value(TimelineFields.SEED);
         Map<String, NamedPalette> palettes = palettes(fields);
         LookBook looks = looks(fields);
-        CueContext context = new CueContext(WHAT, times, length, problems);
+        SceneBook book = new SceneBook(fields.given(TimelineFields.SCENES).orElse(List.of()), times, length, problems);
+        CueContext context = new CueContext(WHAT, times, length, book, problems);
         LayersReader.Read read = new LayersReader(looks, context)
                 .read(
                         fields.given(TimelineFields.LAYERS).map(ListNode::items).orElse(List.of()),
                         markers(fields, context));
+        List<Fields> empty = new ArrayList<>(read.empty());
+        Map<String, Scene> scenes =
+                SceneNesting.workOut(book.read(looks, times, problems, empty), read.layers(), problems);
         if (problems.errorCount() == errorsBefore) {
             looks.warnOfUnused(problems);
-            read.empty()
-                    .forEach(layer -> problems.warn(
-                            layer.location(), layer.what() + " has no cues", "remove it, or put cues in it"));
+            book.warnOfUnused(problems);
+            empty.forEach(layer ->
+                    problems.warn(layer.location(), layer.what() + " has no cues", "remove it, or put cues in it"));
         }
         return pixels.map(source -> new Timeline(
-                title, source, rate, length, seed, palettes, read.layers(), times.withMarks(read.named())));
+                title, source, rate, length, seed, palettes, scenes, read.layers(), times.withMarks(read.named())));
     }
 
     private ExactTime length(Fields fields, FrameRate rate, TimeContext times) {
-        Optional<ExactTime> length =
-                new CueContext(WHAT, times, PLACEHOLDER_LENGTH, problems).length(fields, TimelineFields.LENGTH);
+        Optional<ExactTime> length = new CueContext(WHAT, times, PLACEHOLDER_LENGTH, SceneBook.NONE, problems)
+                .length(fields, TimelineFields.LENGTH);
         length.ifPresent(time -> checkFrameCount(rate, time, fields));
         return length.orElse(PLACEHOLDER_LENGTH);
     }

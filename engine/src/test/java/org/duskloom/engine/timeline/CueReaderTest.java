@@ -109,7 +109,7 @@ class CueReaderTest {
                 3
                     show.json:5:1: error: a cue must be an object { }, not the number 3
                 {"on": "x", "effect": "e", "efect": 1}
-                    show.json:5:28: error: a cue has no field "efect"; allowed: at, for, until, on, effect, with, look, spread, axes, fit, order, stagger, fade, opacity, blend, repeat, name
+                    show.json:5:28: error: a cue has no field "efect"; allowed: at, for, until, on, effect, with, look, scene, spread, axes, fit, order, stagger, fade, opacity, blend, repeat, name
                 {"effect": "e"}
                     show.json:5:1: error: a cue lacks the field "on"
                 {"on": [], "effect": "e"}
@@ -119,7 +119,7 @@ class CueReaderTest {
                 {"on": 3, "effect": "e"}
                     show.json:5:8: error: "on" of a cue must be a text or a list of texts, not the number 3; write "3" in quotes
                 {"on": "x"}
-                    show.json:5:1: error: the cue has neither "effect" nor "look"; name one of them
+                    show.json:5:1: error: the cue has neither "effect" nor "look" nor "scene"; name one of them
                 {"on": "x", "effect": 4}
                     show.json:5:23: error: "effect" of a cue must be a text, not the number 4; write "4" in quotes
                 {"on": "x", "effect": null}
@@ -215,7 +215,7 @@ class CueReaderTest {
                     show.json:5:63: error: "fade" of a cue has no field "inn"; did you mean "in"?
                     show.json:5:87: error: "repeat" of a cue has neither "count" nor "until"; such as {"count": 4}
                     show.json:5:88: error: "repeat" of a cue has no field "cont"; did you mean "count"?
-                    show.json:5:100: error: a cue has no field "colour"; allowed: at, for, until, on, effect, with, look, spread, axes, fit, order, stagger, fade, opacity, blend, repeat, name
+                    show.json:5:100: error: a cue has no field "colour"; allowed: at, for, until, on, effect, with, look, scene, spread, axes, fit, order, stagger, fade, opacity, blend, repeat, name
                 """);
     }
 
