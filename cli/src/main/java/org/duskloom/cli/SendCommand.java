@@ -2,6 +2,7 @@ package org.duskloom.cli;
 
 import java.io.IOException;
 import java.io.InterruptedIOException;
+import java.nio.channels.ClosedByInterruptException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
@@ -184,7 +185,7 @@ final class SendCommand implements Callable<Integer> {
     private void play(LivePlay play, LiveStream stream, long firstFrame) throws IOException {
         try {
             play.play(stream, firstFrame, loops, streams);
-        } catch (InterruptedException | InterruptedIOException stopped) {
+        } catch (InterruptedException | InterruptedIOException | ClosedByInterruptException stopped) {
             streams.tell("stopped");
         }
     }

@@ -11,20 +11,28 @@ import java.net.UnknownHostException;
 import java.nio.ByteBuffer;
 import java.nio.channels.DatagramChannel;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 import org.duskloom.engine.packet.GroupAddress;
 
 /**
  * UDP to one address, or to the multicast groups of the universes. Not connected: a connected channel would throw
- * whenever nobody listens.
+ * whenever nobody listens. Not blocking: the JDK closes a blocking channel when its thread is interrupted, and then the
+ * packets that end the streams could not be sent.
  */
 public final class UdpSocket implements PacketSocket {
+    /** A system that has no room for a packet for so long will not have it. */
+    private static final long LONGEST_WAIT_NANOS = 100_000_000;
+
+    private static final long STEP_NANOS = 50_000;
+
     private final DatagramChannel channel;
     private final Optional<InetSocketAddress> only;
 
     /** By universe, as they are needed. */
     private final InetSocketAddress[] groups = new InetSocketAddress[1 << 16];
 
-    private UdpSocket(DatagramChannel channel, Optional<InetSocketAddress> only) {
+    private UdpSocket(DatagramChannel channel, Optional<InetSocketAddress> only) throws IOException {
+        channel.configureBlocking(false);
         this.channel = channel;
         this.only = only;
     }
@@ -72,7 +80,20 @@ public final class UdpSocket implements PacketSocket {
         if (only.isEmpty() && groups[universe] == null) {
             groups[universe] = group(universe);
         }
-        channel.send(packet, only.isPresent() ? only.get() : groups[universe]);
+        InetSocketAddress target = only.isPresent() ? only.get() : groups[universe];
+        if (channel.send(packet, target) == 0) {
+            sendLater(packet, target);
+        }
+    }
+
+    private void sendLater(ByteBuffer packet, InetSocketAddress target) throws IOException {
+        long start = System.nanoTime();
+        do {
+            if (System.nanoTime() - start > LONGEST_WAIT_NANOS) {
+                throw new IOException("the system has no room for more packets");
+            }
+            LockSupport.parkNanos(STEP_NANOS);
+        } while (channel.send(packet, target) == 0);
     }
 
     private static InetSocketAddress group(int universe) {
