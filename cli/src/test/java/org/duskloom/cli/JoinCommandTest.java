@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -123,9 +124,9 @@ class JoinCommandTest {
         render("s3", "rgb,npy", "--shard", "3/4");
         Ran ran = join("joined", "s3", "s1");
         assertRefused(ran, """
-                show.json: error: frames 20..40 are in no shard: s1 s3; this makes them: duskloom render show.json -o shard-20 \
+                show.json: error: frames 20..40 are in no shard: s1 s3; where that file is, this makes them: duskloom render show.json -o shard-20 \
                 --frames 20..40 --as rgb,npy
-                show.json: error: frames 60..80 are in no shard: s1 s3; this makes them: duskloom render show.json -o shard-60 \
+                show.json: error: frames 60..80 are in no shard: s1 s3; where that file is, this makes them: duskloom render show.json -o shard-60 \
                 --frames 60..80 --as rgb,npy
                 2 errors
                 """);
@@ -133,6 +134,28 @@ class JoinCommandTest {
         render("shard-60", "rgb,npy", "--frames", "60..80");
         assertThat(join("joined", "s3", "s1", "shard-20", "shard-60").code()).isZero();
         assertThat(contents("joined")).isEqualTo(contents("whole"));
+    }
+
+    @Test
+    void aNameWithSpacesIsOneWordOfTheCommand() throws IOException {
+        show = Files.move(show, show.resolveSibling("long show.json"));
+        render("s1", "rgb", "--shard", "1/2");
+        assertThat(join("joined", "s1").err()).contains(": duskloom render \"long show.json\" -o shard-40 ");
+    }
+
+    /** Together they have the same bytes as before. */
+    @Test
+    void bytesThatWentFromOneFrameToTheNextAreFound() throws IOException {
+        render("s1", "singles", "--shard", "1/1");
+        Path first = folder.resolve("s1/frames/00000000.rgb");
+        Path second = folder.resolve("s1/frames/00000001.rgb");
+        byte[] bytes = Files.readAllBytes(second);
+        Files.write(first, Arrays.copyOf(bytes, 3), StandardOpenOption.APPEND);
+        Files.write(second, Arrays.copyOfRange(bytes, 3, bytes.length));
+        Ran ran = join("joined", "s1");
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err()).contains("00000000.rgb: error: it has 603 bytes, and a frame has 600");
+        assertNothingWritten(ran);
     }
 
     @Test

@@ -167,6 +167,11 @@ public final class Join implements Closeable {
                             "there is no such file, and frame " + shard.frames().frame(place) + " is to be in it");
                     return;
                 }
+                int frameBytes = shard.manifest().run().frameBytes();
+                if (Files.size(source) != frameBytes) {
+                    refuse(source, "it has " + Files.size(source) + " bytes, and a frame has " + frameBytes);
+                    return;
+                }
                 byte[] frame = Files.readAllBytes(source);
                 whole.update(frame);
                 digest.update(frame);

@@ -210,7 +210,12 @@ public record Shards(List<Shard> shards) {
         problems.error(
                 Location.ofFile(show),
                 "frames " + missing + " are in no shard: " + (taken.length() > 200 ? shards.size() + " shards" : taken),
-                "this makes them: duskloom render " + show + " -o " + folder + " --frames " + missing + " --as "
-                        + String.join(",", kinds.wordsOf(first().files())));
+                "where that file is, this makes them: duskloom render " + typed(show) + " -o " + folder + " --frames "
+                        + missing + " --as " + String.join(",", kinds.wordsOf(first().files())));
+    }
+
+    /** As a shell takes it for one word. */
+    private static String typed(String file) {
+        return file.matches("[\\w./-]+") ? file : Quoted.of(file);
     }
 }
