@@ -69,8 +69,8 @@ public final class ManifestFields {
     static final DeclaredField<ListNode> PROPS = DeclaredField.required(
             "props", ValueKind.Items.any(new ValueKind.Nested(PROP)), "the props, in wiring order");
 
-    static final DeclaredField<TextNode> INPUT_FILE =
-            DeclaredField.required("file", new ValueKind.Text("file"), "its name, as it was typed");
+    static final DeclaredField<TextNode> INPUT_FILE = DeclaredField.required(
+            "file", new ValueKind.Text("file"), "its name, as seen from the folder of the first one");
     static final DeclaredField<TextNode> INPUT_SHA256 = DeclaredField.required("sha256", SHA256_KIND, "of its bytes");
     static final DeclaredObject INPUT = DeclaredObject.of("input", INPUT_FILE, INPUT_SHA256);
     static final DeclaredField<ListNode> INPUTS = DeclaredField.required(
