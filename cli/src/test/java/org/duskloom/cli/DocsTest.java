@@ -30,7 +30,7 @@ class DocsTest {
 
     /** The phases of the default lifecycle and of clean that are meant for the command line (Maven, "Lifecycle Reference"). */
     private static final List<String> PHASES =
-            List.of("clean", "validate", "compile", "test", "package", "verify", "install");
+            List.of("clean", "validate", "compile", "test-compile", "test", "package", "verify", "install");
 
     @TempDir
     private Path folder;
@@ -240,8 +240,8 @@ class DocsTest {
             return poms().contains("<module>" + word + "</module>") ? "" : "no module " + word;
         }
         if (word.contains(":")) {
-            String plugin = word.substring(0, word.indexOf(':')) + "-maven-plugin";
-            return poms().contains("<artifactId>" + plugin + "</artifactId>") ? "" : "no plugin " + plugin;
+            String plugin = word.substring(0, word.indexOf(':'));
+            return poms().contains("<artifactId>" + plugin + "-maven") ? "" : "no plugin " + plugin;
         }
         return PHASES.contains(word) ? "" : "no phase " + word;
     }
