@@ -4,6 +4,7 @@
  */
 module org.duskloom.engine {
     requires org.apache.commons.csv;
+    requires java.xml;
     requires tools.jackson.core;
 
     exports org.duskloom.engine.color;

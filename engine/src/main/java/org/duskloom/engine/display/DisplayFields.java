@@ -10,6 +10,7 @@ import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.group.GroupReader;
+import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.wire.PortFields;
 
 /** What a display, its shapes and its props may hold. */
@@ -18,13 +19,19 @@ public final class DisplayFields {
             "build",
             ValueKind.Items.some(new ValueKind.Nested(StepReader.STEP), "put steps in it"),
             "",
-            "steps that make pixels in wiring order, one after the other; this or `pixels`");
-    static final DeclaredField<TextNode> PIXELS = DeclaredField.optional(
+            "steps that make pixels in wiring order, one after the other; this or a file in `pixels`");
+    static final ValueKind.Whole PIXEL_COUNT = new ValueKind.Whole("", 1, PixelMap.MAX_PIXELS);
+    static final DeclaredField<Node> PIXELS = DeclaredField.optional(
             "pixels",
-            new ValueKind.Text("file"),
+            ValueKind.Own.of("file, or whole number beside `build`", new ValueKind.Text("file"), PIXEL_COUNT),
             "",
-            "a CSV with the columns `pixel,x,y` and, where wanted, `z` and `part`, in the shape's own axes; this or"
-                    + " `build`");
+            "a CSV with the columns `pixel,x,y` and, where wanted, `z` and `part`, in the shape's own axes, or an SVG drawing"
+                    + " whose circles are the pixels; beside `build`, how many the steps must make");
+    static final DeclaredField<TextNode> ALONG = DeclaredField.optional(
+            "along",
+            new ValueKind.Text("id of a path"),
+            "in the order of the file",
+            "beside a drawing: its circles are wired along this path");
     static final DeclaredField<List<Field>> PARTS = DeclaredField.optional(
             "parts",
             new ValueKind.Named(
@@ -36,8 +43,7 @@ public final class DisplayFields {
             "only the parts that steps or the file make",
             "further parts by path; falling ranges run backwards, listed parts follow each other");
 
-    static final DeclaredObject SHAPE = DeclaredObject.of("shape", BUILD, PIXELS, PARTS)
-            .needsOne("give a list of steps in \"build\", or the name of a CSV file in \"pixels\"", BUILD, PIXELS);
+    static final DeclaredObject SHAPE = DeclaredObject.of("shape", BUILD, PIXELS, ALONG, PARTS);
 
     /** The name of a prop. */
     public static final DeclaredField<TextNode> NAME =

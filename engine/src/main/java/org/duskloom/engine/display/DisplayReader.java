@@ -53,7 +53,7 @@ public final class DisplayReader {
     private Optional<Display> bound(Fields fields) {
         fields.given(DisplayFields.FORMAT);
         Optional<Units> units = fields.given(DisplayFields.UNITS);
-        Map<String, ShapeReader.ReadShape> shapes = shapes(fields);
+        Map<String, ShapeReader.ReadShape> shapes = shapes(fields, units.orElse(Units.MILLIMETRES));
         PropPlacer placer = new PropPlacer(props(fields, shapes), problems);
         Optional<PixelMap> map = placer.map();
         Optional<Node> groups = fields.node(DisplayFields.GROUPS);
@@ -71,8 +71,8 @@ public final class DisplayReader {
         });
     }
 
-    private Map<String, ShapeReader.ReadShape> shapes(Fields fields) {
-        ShapeReader reader = new ShapeReader(files, problems);
+    private Map<String, ShapeReader.ReadShape> shapes(Fields fields, Units units) {
+        ShapeReader reader = new ShapeReader(files, units, problems);
         Map<String, ShapeReader.ReadShape> shapes = new LinkedHashMap<>();
         for (Field field : fields.given(DisplayFields.SHAPES).orElse(List.of())) {
             shapes.put(field.name(), reader.read(field));

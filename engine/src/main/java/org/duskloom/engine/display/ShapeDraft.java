@@ -5,6 +5,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.duskloom.engine.display.svg.SvgPixels;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.map.PixelMap;
@@ -51,10 +53,7 @@ final class ShapeDraft {
         }
         Strand strand = Strand.of(written.step());
         if (strand.reachesBeyond(MapReader.MAX_COORDINATE)) {
-            problems.error(
-                    written.location(),
-                    "a pixel of " + what + " has a coordinate beyond " + (long) MapReader.MAX_COORDINATE,
-                    "choose a larger unit");
+            reportBeyond(written.location());
             return;
         }
         int first = size;
@@ -66,9 +65,6 @@ final class ShapeDraft {
     /** Adds the pixels of a file; gives whether there was room for them. */
     boolean add(PixelMap file, Location asker) {
         int count = file.pixelCount();
-        if (!isAllowed(count, asker)) {
-            return false;
-        }
         double[][] values = new double[3][count];
         for (int i = 0; i < count; i++) {
             values[0][i] = file.own().x(i);
@@ -78,8 +74,41 @@ final class ShapeDraft {
         List<Integer> lines = IntStream.range(0, count)
                 .mapToObj(pixel -> file.locationOf(pixel).line())
                 .toList();
-        append("pixels", values, file.props().get(0).definedAt(), lines);
+        return add(values, file.props().get(0).definedAt(), lines, asker);
+    }
+
+    /** Adds the pixels of a drawing; gives whether there was room for them. */
+    boolean add(SvgPixels drawing, double millimetresPerUnit, Location asker) {
+        double[][] values = {
+            Arrays.stream(drawing.x()).map(x -> x / millimetresPerUnit).toArray(),
+            Arrays.stream(drawing.y()).map(y -> y / millimetresPerUnit).toArray(),
+            new double[drawing.count()]
+        };
+        if (Stream.of(values).flatMapToDouble(Arrays::stream).anyMatch(ShapeDraft::isBeyond)) {
+            reportBeyond(asker);
+            return false;
+        }
+        List<Integer> lines = drawing.places().stream().map(Location::line).toList();
+        return add(values, drawing.places().get(0), lines, asker);
+    }
+
+    private boolean add(double[][] values, Location definedAt, List<Integer> lines, Location asker) {
+        if (!isAllowed(values[0].length, asker)) {
+            return false;
+        }
+        append("pixels", values, definedAt, lines);
         return true;
+    }
+
+    private static boolean isBeyond(double coordinate) {
+        return !(Math.abs(coordinate) <= MapReader.MAX_COORDINATE);
+    }
+
+    private void reportBeyond(Location place) {
+        problems.error(
+                place,
+                "a pixel of " + what + " has a coordinate beyond " + (long) MapReader.MAX_COORDINATE,
+                "choose a larger unit");
     }
 
     int pixelCount() {

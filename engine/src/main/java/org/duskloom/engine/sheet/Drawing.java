@@ -7,6 +7,7 @@ import org.duskloom.engine.label.Area;
 /** A sheet: strokes in the order of drawing, within an area in millimetres, x to the right and y up. */
 public final class Drawing {
     private final List<Stroke> strokes = new ArrayList<>();
+    private final List<Stroke.Circle> pixels = new ArrayList<>();
     private Area area;
 
     Drawing(Area area) {
@@ -16,6 +17,12 @@ public final class Drawing {
     /** Adds a stroke over those before. */
     void add(Stroke stroke) {
         strokes.add(stroke);
+    }
+
+    /** Adds the rim of the hole of the next pixel: by these the drawing can be read again as a shape. */
+    void addPixel(Stroke.Circle rim) {
+        strokes.add(rim);
+        pixels.add(rim);
     }
 
     /** Widens the area so that it holds another. */
@@ -29,6 +36,11 @@ public final class Drawing {
 
     List<Stroke> strokes() {
         return List.copyOf(strokes);
+    }
+
+    /** The rims of pixels in wiring order; none on a sheet that is not of one shape. */
+    List<Stroke.Circle> pixels() {
+        return List.copyOf(pixels);
     }
 
     /** Its width in millimetres. */

@@ -94,7 +94,7 @@ final class ShapeDrawing {
         double width = rim();
         for (int i = 0; i < outline.count(); i++) {
             drawing.add(new Stroke.Circle(x(i), y(i), radius, 0, SheetColors.PAPER));
-            drawing.add(new Stroke.Circle(x(i), y(i), radius, width, colors.of(i)));
+            drawing.addPixel(new Stroke.Circle(x(i), y(i), radius, width, colors.of(i)));
             drawing.add(new Stroke.Circle(x(i), y(i), colors.isShared(i) ? radius / 2 : width / 2, 0, colors.inner(i)));
         }
         mark(outline.count() - 1, SheetColors.LAST);

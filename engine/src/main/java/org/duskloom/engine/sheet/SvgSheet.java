@@ -1,6 +1,7 @@
 package org.duskloom.engine.sheet;
 
 import java.util.Locale;
+import java.util.Set;
 import org.duskloom.engine.label.Area;
 
 /** Writes a drawing as SVG 1.1 (W3C), true to scale: one user unit is one millimetre. */
@@ -28,7 +29,18 @@ public final class SvgSheet {
                 number(area.height())));
         svg.append("<title>").append(escaped(title)).append("</title>\n");
         svg.append("<g font-family=\"sans-serif\">\n");
-        drawing.strokes().forEach(this::write);
+        Set<Stroke> pixels = Set.copyOf(drawing.pixels());
+        drawing.strokes().stream().filter(stroke -> !pixels.contains(stroke)).forEach(this::write);
+        if (!drawing.pixels().isEmpty()) {
+            svg.append("<g id=\"zero\" transform=\"translate(")
+                    .append(x(0))
+                    .append(' ')
+                    .append(y(0))
+                    .append(")\"/>\n");
+            svg.append("<g id=\"pixels\">\n");
+            drawing.pixels().forEach(this::write);
+            svg.append("</g>\n");
+        }
         return svg.append("</g>\n</svg>\n").toString();
     }
 

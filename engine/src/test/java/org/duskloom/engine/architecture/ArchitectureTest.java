@@ -25,6 +25,7 @@ class ArchitectureTest {
             "map",
             "group",
             "wire",
+            "display.svg",
             "display",
             "survey",
             "survey.fit",

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.duskloom.engine.document.Inputs;
+import org.duskloom.engine.map.Part;
 import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,6 +29,41 @@ class DisplayReaderTest {
                 .asString()
                 .matches("garden\\.json:1:\\d+: error: .*")
                 .endsWith(": error: " + expected);
+    }
+
+    /** 254 mm are 10 inches; the numbered petals follow the path, and further parts may be made of them. */
+    @Test
+    void takesPixelsFromADrawingInTheUnitOfTheDisplay() {
+        String svg = "<svg xmlns='http://www.w3.org/2000/svg' width='508mm' height='508mm' viewBox='0 0 20 20'>"
+                + "<g id='tip'><circle cx='10' cy='4' r='1'/></g><g id='foot'><circle cx='2' cy='4' r='1'/></g>"
+                + "<path id='wire' d='M0 4H20'/></svg>";
+        String json = Displays.json(
+                        "\"s\": {\"pixels\": \"petal.svg\", \"along\": \"wire\", \"parts\": {\"all\": [\"tip\", \"foot\"]}}",
+                        "{\"name\": \"p\", \"shape\": \"s\", \"at\": [0, 0]}")
+                .replace("\"shapes\"", "\"units\": \"in\", \"shapes\"");
+        Shape shape = Displays.display(json, Map.of("petal.svg", svg)).shapes().get(0);
+        assertThat(shape.pixels().size()).isEqualTo(2);
+        assertThat(shape.pixels().x(0)).isEqualTo(2);
+        assertThat(shape.pixels().x(1)).isEqualTo(10);
+        assertThat(shape.pixels().y(1)).isEqualTo(-4);
+        assertThat(shape.parts()).extracting(Part::name).containsExactlyInAnyOrder("tip", "foot", "all");
+        assertThat(shape.parts().stream()
+                        .filter(part -> part.name().equals("all"))
+                        .findFirst()
+                        .orElseThrow()
+                        .pixels())
+                .containsExactly(1, 0);
+    }
+
+    /** The number of pixels beside the steps is a check and changes nothing. */
+    @Test
+    void stepsMayBeCounted() {
+        Shape shape = Displays.display(
+                        "\"s\": {\"pixels\": 12, \"build\": [{\"ring\": {\"count\": 12, \"radius\": 5}}]}",
+                        "{\"name\": \"p\", \"shape\": \"s\", \"at\": [0, 0]}")
+                .shapes()
+                .get(0);
+        assertThat(shape.pixels().size()).isEqualTo(12);
     }
 
     @ParameterizedTest
@@ -93,8 +129,14 @@ class DisplayReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
-            "s": {}                                         ~ shape "s" has neither "build" nor "pixels"; give a list of steps in "build", or the name of a CSV file in "pixels"
-            "s": {"build": [{"points": [[0, 0]]}], "pixels": "f.csv"} ~ shape "s" has both "build" and "pixels"; give a list of steps in "build", or the name of a CSV file in "pixels"
+            "s": {}                                         ~ shape "s" has neither "build" nor "pixels"; give a list of steps in "build", or the name of a CSV or SVG file in "pixels"
+            "s": {"build": [{"points": [[0, 0]]}], "pixels": "f.csv"} ~ shape "s" has both "build" and a file in "pixels"; give a list of steps in "build", or the name of a CSV or SVG file in "pixels"
+            "s": {"pixels": 3}                              ~ a number of pixels stands beside "build", which shape "s" has not; give a list of steps in "build", or the name of a CSV or SVG file in "pixels"
+            "s": {"pixels": true}                           ~ "pixels" of shape "s" must be a text, not true
+            "s": {"build": [{"points": [[0, 0]]}], "pixels": 2} ~ "pixels" of shape "s" is 2, but its steps make 1; points 1
+            "s": {"build": [{"ring": {"count": 12, "radius": 5}}, {"line": {"from": [0, 0], "to": [9, 0], "count": 18}}], "pixels": 40} ~ "pixels" of shape "s" is 40, but its steps make 30; ring 12, line 18
+            "s": {"build": [{"points": [[0, 0]]}], "pixels": 0} ~ "pixels" of shape "s" is 0; allowed: a whole number from 1 to 1000000
+            "s": {"build": [{"points": [[0, 0]]}], "along": "wire"} ~ "along" of shape "s" is for a drawing; name an SVG file in "pixels"
             "s": {"build": []}                              ~ "build" of shape "s" is empty; put steps in it
             "s": {"build": {"ring": {}}}                    ~ "build" of shape "s" must be a list [ ], not an object
             "s": []                                         ~ shape "s" must be an object { }, not a list

@@ -8,13 +8,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.display.DisplayReader;
+import org.duskloom.engine.display.svg.SvgPixels;
+import org.duskloom.engine.display.svg.SvgReader;
 import org.duskloom.engine.document.JsonReader;
 import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.label.Area;
+import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,7 +48,7 @@ class ShapeSheetTest {
         Problems problems = new Problems();
         Display display = SourceText.of(text.getBytes(StandardCharsets.UTF_8), "d", problems)
                 .flatMap(source -> JsonReader.read(source, problems))
-                .flatMap(root -> DisplayReader.read(root, (written, found) -> java.util.Optional.empty(), problems))
+                .flatMap(root -> DisplayReader.read(root, (written, found) -> Optional.empty(), problems))
                 .orElse(null);
         assertThat(problems.inFileOrder()).isEmpty();
         return display;
@@ -125,6 +129,30 @@ class ShapeSheetTest {
             }
         }
         return holes;
+    }
+
+    /** Three decimals of a millimetre stand on a sheet, twice in each place. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
+            {"ring": {"count": 24, "radius": 15, "centre": [40, -7]}}, {"points": [[1, 2]]}  ~ 10   ~ 1
+            {"line": {"from": [-300, 20], "to": [80, 60], "count": 7}}                        ~ 1    ~ 0.9
+            {"spokes": {"count": 5, "pixels": 3, "from": 2, "to": 9}}                         ~ 25.4 ~ 1
+            """)
+    void sheetsReadBackToTheSamePlaces(String steps, double millimetres, double scale) {
+        ScaledShape shape = shape(steps, scale);
+        String svg = SvgSheet.of(ShapeSheet.draw(shape, millimetres, View.FRONT, HOLES), "a");
+        Problems problems = new Problems();
+        SvgPixels read = SourceText.of(svg.getBytes(StandardCharsets.UTF_8), "a.svg", problems)
+                .flatMap(source -> SvgReader.read(source, Optional.empty(), problems))
+                .orElseThrow();
+        Positions pixels = shape.shape().pixels();
+        assertThat(read.count()).isEqualTo(pixels.size());
+        for (int i = 0; i < read.count(); i++) {
+            assertThat(read.x()[i]).isCloseTo(pixels.x(i) * scale * millimetres, within(0.002));
+            assertThat(read.y()[i]).isCloseTo(pixels.y(i) * scale * millimetres, within(0.002));
+        }
+        assertThat(problems.inFileOrder()).isEmpty();
+        assertThat(read.parts()).isEmpty();
     }
 
     @Test

@@ -1,0 +1,249 @@
+package org.duskloom.engine.display.svg;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import javax.xml.stream.XMLStreamReader;
+import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.map.Names;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
+import org.joml.Matrix3x2d;
+import org.joml.Vector2d;
+
+/** Takes the elements of a drawing one by one, and remembers what becomes of them. */
+final class SvgTaker {
+    static final String PIXELS = "pixels";
+    static final String ZERO = "zero";
+
+    private static final Set<String> LINES = Set.of("path", "line", "polyline", "polygon");
+    private static final Set<String> HOLDERS = Set.of("g", "a");
+    private static final Set<String> HARMLESS = Set.of("rect", "tspan", "set", "animate", "animateTransform");
+
+    private final SourceText source;
+    private final Optional<TextNode> along;
+    private final Problems problems;
+    private final Deque<Level> levels = new ArrayDeque<>();
+    private final List<SvgCircle> circles = new ArrayList<>();
+    private final Map<String, SvgLine> lines = new LinkedHashMap<>();
+    private Vector2d zero = new Vector2d();
+    private String namespace;
+    private boolean hasChosenPixels;
+
+    /**
+     * An element that is open.
+     *
+     * @param page from its places to millimetres on the page
+     * @param part the path of the part that its circles belong to; empty for none
+     * @param drawn whether what is in it is drawn
+     * @param chosen whether it is in the group of the pixels
+     */
+    private record Level(Matrix3x2d page, String part, boolean drawn, boolean chosen) {}
+
+    SvgTaker(SourceText source, Optional<TextNode> along, Problems problems) {
+        this.source = source;
+        this.along = along;
+        this.problems = problems;
+    }
+
+    /** Whether elements of that namespace are none of the drawing. The first element says which is. */
+    boolean isForeign(String uri) {
+        return namespace != null && !namespace.equals(uri == null ? "" : uri);
+    }
+
+    void close() {
+        levels.pop();
+    }
+
+    /** Takes an element that opens. What is wrong with it is an error. */
+    void open(XMLStreamReader xml, Location at) {
+        String word = xml.getLocalName();
+        if (namespace == null) {
+            namespace = xml.getNamespaceURI() == null ? "" : xml.getNamespaceURI();
+            levels.push(new Level(page(xml, at), "", true, false));
+            return;
+        }
+        Level level = inside(xml, word, at);
+        levels.push(level);
+        if (!level.drawn()) {
+            return;
+        }
+        try {
+            take(xml, word, level, at);
+        } catch (TextFormatException fault) {
+            problems.error(at, "the " + word + ": " + fault.getMessage(), fault.hint());
+        }
+    }
+
+    private Matrix3x2d page(XMLStreamReader xml, Location at) {
+        if (!xml.getLocalName().equals("svg")) {
+            problems.error(
+                    at, "this is no SVG drawing, but " + Quoted.of(xml.getLocalName()), "its outermost element is svg");
+            return new Matrix3x2d();
+        }
+        try {
+            return SvgPage.millimetresFromUser(
+                    of(xml, "width"), of(xml, "height"), of(xml, "viewBox"), of(xml, "preserveAspectRatio"));
+        } catch (TextFormatException fault) {
+            problems.error(at, "the drawing's page: " + fault.getMessage(), fault.hint());
+            return new Matrix3x2d();
+        }
+    }
+
+    private Level inside(XMLStreamReader xml, String word, Location at) {
+        Level outer = levels.peek();
+        String style = of(xml, "style") == null ? "" : of(xml, "style").replaceAll("\\s", "");
+        boolean drawn = outer.drawn() && !"none".equals(of(xml, "display")) && !style.contains("display:none");
+        Matrix3x2d page = new Matrix3x2d(outer.page());
+        try {
+            if (style.contains("transform:") || of(xml, "transform-origin") != null) {
+                throw new TextFormatException(
+                        "a transform in the style is not understood", "give it as the attribute transform");
+            }
+            page.mul(SvgTransform.parse(of(xml, "transform") == null ? "" : of(xml, "transform")));
+        } catch (TextFormatException fault) {
+            problems.error(at, "the " + word + ": " + fault.getMessage(), fault.hint());
+        }
+        String id = of(xml, "id");
+        if (!word.equals("g") || id == null || id.equals(ZERO)) {
+            return new Level(page, outer.part(), drawn, outer.chosen());
+        }
+        if (id.equals(PIXELS)) {
+            hasChosenPixels = true;
+            return new Level(page, outer.part(), drawn, true);
+        }
+        return new Level(page, part(outer.part(), id, at), drawn, outer.chosen());
+    }
+
+    /** Ids are unique in a file, so an inner group may repeat the path of the outer one: {@code petals/1} in {@code petals}. */
+    private String part(String outer, String id, Location at) {
+        String path = outer.isEmpty() || id.startsWith(outer + "/") ? id : outer + "/" + id;
+        for (String name : id.split("/", -1)) {
+            Names.fault(name)
+                    .ifPresent(fault -> problems.error(
+                            at,
+                            "the id " + Quoted.of(id) + " of a group would name a part, and " + Quoted.of(name) + " "
+                                    + fault));
+        }
+        return path;
+    }
+
+    private void take(XMLStreamReader xml, String word, Level level, Location at) throws TextFormatException {
+        boolean isZero = ZERO.equals(of(xml, "id"));
+        if (word.equals("circle")) {
+            Vector2d centre = level.page().transformPosition(new Vector2d(length(xml, "cx"), length(xml, "cy")));
+            if (isZero) {
+                zero = centre;
+            } else if (circles.size() == PixelMap.MAX_PIXELS) {
+                throw new TextFormatException(
+                        "the drawing has more than " + PixelMap.MAX_PIXELS + " circles", "split it");
+            } else if (of(xml, "r") == null || length(xml, "r") > 0) {
+                circles.add(new SvgCircle(centre.x, centre.y, at, level.part(), level.chosen()));
+            }
+            return;
+        }
+        if (isZero) {
+            zero = level.page().transformPosition(new Vector2d());
+        }
+        if (LINES.contains(word)) {
+            takeLine(xml, word, level);
+        } else if (word.equals("use")) {
+            throw new TextFormatException(
+                    "a copy that only points to what it is a copy of is not read", "make it an element of its own");
+        } else if (word.equals("ellipse")) {
+            throw new TextFormatException("an ellipse is not taken for a light", "draw a circle, or take it out");
+        } else if (!HOLDERS.contains(word) && !HARMLESS.contains(word)) {
+            throw new TextFormatException(
+                    "this element is not understood", "take it out, or keep to svg, g, circle and path");
+        }
+    }
+
+    private void takeLine(XMLStreamReader xml, String word, Level level) throws TextFormatException {
+        String id = of(xml, "id");
+        if (id == null) {
+            return;
+        }
+        if (along.isEmpty() || !along.get().value().equals(id)) {
+            lines.putIfAbsent(id, null);
+            return;
+        }
+        List<double[]> points = new ArrayList<>();
+        if (word.equals("path")) {
+            points.addAll(SvgPath.points(of(xml, "d") == null ? "" : of(xml, "d")));
+        } else if (word.equals("line")) {
+            points.add(new double[] {length(xml, "x1"), length(xml, "y1")});
+            points.add(new double[] {length(xml, "x2"), length(xml, "y2")});
+        } else {
+            List<Double> numbers = new SvgScan(of(xml, "points") == null ? "" : of(xml, "points")).rest();
+            for (int i = 0; i + 1 < numbers.size(); i += 2) {
+                points.add(new double[] {numbers.get(i), numbers.get(i + 1)});
+            }
+            if (word.equals("polygon") && !points.isEmpty()) {
+                points.add(points.get(0));
+            }
+        }
+        if (points.isEmpty()) {
+            throw new TextFormatException("nothing can be wired along it: it has no points", "");
+        }
+        lines.put(id, new SvgLine(points, level.page()));
+    }
+
+    /** The pixels in wiring order; nothing if there is no circle, or no path to follow. */
+    Optional<SvgPixels> pixels() {
+        List<SvgCircle> lit =
+                hasChosenPixels ? circles.stream().filter(SvgCircle::chosen).toList() : circles;
+        if (lit.isEmpty()) {
+            problems.error(
+                    source.end(),
+                    hasChosenPixels ? "the group \"" + PIXELS + "\" has no circle" : "the drawing has no circle",
+                    "draw one for each pixel");
+            return Optional.empty();
+        }
+        if (along.isEmpty()) {
+            return Optional.of(SvgCircle.pixels(lit, zero));
+        }
+        SvgLine line = lines.get(along.get().value());
+        if (line == null) {
+            String known = lines.keySet().stream().limit(20).map(Quoted::of).collect(Collectors.joining(", "));
+            problems.error(
+                    along.get().location(),
+                    "the drawing has no path with the id "
+                            + Quoted.of(along.get().value()),
+                    known.isEmpty() ? "give the path an id" : "paths with ids: " + known);
+            return Optional.empty();
+        }
+        if ((long) line.size() * lit.size() > MOST_DISTANCES) {
+            problems.error(along.get().location(), "the path has too many points for so many circles", "simplify it");
+            return Optional.empty();
+        }
+        double[] lengths = lit.stream()
+                .mapToDouble(circle -> line.lengthTo(circle.x(), circle.y()))
+                .toArray();
+        Integer[] order = new Integer[lit.size()];
+        Arrays.setAll(order, i -> i);
+        Arrays.sort(order, (a, b) -> Double.compare(lengths[a], lengths[b]));
+        return Optional.of(SvgCircle.pixels(Arrays.stream(order).map(lit::get).toList(), zero));
+    }
+
+    private static final long MOST_DISTANCES = 500_000_000L;
+
+    private static double length(XMLStreamReader xml, String name) throws TextFormatException {
+        String text = of(xml, name);
+        return text == null ? 0 : SvgLength.userUnits(text);
+    }
+
+    private static String of(XMLStreamReader xml, String name) {
+        return xml.getAttributeValue(null, name);
+    }
+}
