@@ -27,8 +27,8 @@ class KilledRunTest {
     private final Random random = new Random(20260621);
 
     /**
-     * Where a manifest stands, all files are of its run; and when the next run has put the folder in order, all files are of the
-     * old run or all are of the new one.
+     * Where a manifest stands, all files are of its run; and when the next run has put the folder in order, all files are of
+     * the old run or all are of the new one.
      */
     @Test
     @Timeout(900)
