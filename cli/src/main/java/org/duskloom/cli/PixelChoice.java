@@ -2,6 +2,7 @@ package org.duskloom.cli;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.frame.ChosenPixels;
 import org.duskloom.engine.frame.FrameSource;
@@ -25,8 +26,17 @@ final class PixelChoice {
      * @throws MisuseException if an address names nothing
      */
     FrameSource of(FrameSource all, GroupTree groups) {
+        return addresses.isEmpty() ? all : new ChosenPixels(all, pixels(groups));
+    }
+
+    /**
+     * Their places in wiring order, from 0, rising; all where none is asked for.
+     *
+     * @throws MisuseException if an address names nothing
+     */
+    int[] pixels(GroupTree groups) {
         if (addresses.isEmpty()) {
-            return all;
+            return IntStream.range(0, groups.map().pixelCount()).toArray();
         }
         Problems problems = new Problems();
         List<TextNode> typed = addresses.stream()
@@ -43,6 +53,6 @@ final class PixelChoice {
             Problem first = problems.inFileOrder().get(0);
             throw new MisuseException("--on: " + first.message() + (first.hint().isEmpty() ? "" : "; " + first.hint()));
         }
-        return new ChosenPixels(all, pixels);
+        return pixels;
     }
 }

@@ -57,6 +57,7 @@ final class Program implements Runnable {
         Map<String, Function<Streams, Object>> commands = new LinkedHashMap<>();
         commands.put("render", RenderCommand::new);
         commands.put("strip", StripCommand::new);
+        commands.put("film", FilmCommand::new);
         commands.put("check", CheckCommand::new);
         commands.put("effects", EffectsCommand::new);
         commands.put("map", MapCommand::new);

@@ -33,31 +33,31 @@ final class Room {
         if (files.isEmpty()) {
             return;
         }
-        long free =
-                Files.getFileStore(files.get(0).toAbsolutePath().getParent()).getUsableSpace();
-        if (free < needed) {
-            boolean one = files.size() == 1;
-            throw new IOException(
-                    "cannot write " + (one ? files.get(0) : folder.path("") + ", " + files.size() + " outputs")
-                            + ": it needs " + Words.bytes(needed) + ", and " + Words.bytes(free)
-                            + " are free; render fewer --frames, or somewhere else");
-        }
+        boolean one = files.size() == 1;
+        require(
+                files.get(0),
+                needed,
+                one ? files.get(0).toString() : folder.path("") + ", " + files.size() + " outputs",
+                "render fewer --frames");
     }
 
     /**
-     * The same for a folder that takes so many bytes.
+     * The same for a single file, of which a part may be taken.
      *
+     * @param file begun already, so that its folder is there
      * @throws IOException if there is too little room, or it cannot be found out how much there is
      */
-    static void require(Path folder, long needed) throws IOException {
-        Path there = folder.toAbsolutePath().normalize();
-        while (!Files.exists(there) && there.getParent() != null) {
-            there = there.getParent();
+    static void require(Path file, long needed) throws IOException {
+        if (needed > 0 && !OutputNames.isStandardOutput(file) && isOnDisk(file)) {
+            require(file, needed, file.toString(), "take less of the show");
         }
-        long free = Files.getFileStore(there).getUsableSpace();
+    }
+
+    private static void require(Path file, long needed, String what, String remedy) throws IOException {
+        long free = Files.getFileStore(file.toAbsolutePath().getParent()).getUsableSpace();
         if (free < needed) {
-            throw new IOException("cannot write " + folder + ": it needs " + Words.bytes(needed) + ", and "
-                    + Words.bytes(free) + " are free; write somewhere else");
+            throw new IOException("cannot write " + what + ": it needs " + Words.bytes(needed) + ", and "
+                    + Words.bytes(free) + " are free; " + remedy + ", or somewhere else");
         }
     }
 

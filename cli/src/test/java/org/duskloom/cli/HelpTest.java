@@ -34,7 +34,8 @@ class HelpTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"render", "strip", "check", "effects", "map", "proof", "sheet", "survey", "send", "join", "diff"
+            strings = {
+                "render", "strip", "film", "check", "effects", "map", "proof", "sheet", "survey", "send", "join", "diff"
             })
     void ofACommand(String command) throws IOException {
         Ran ran = Ran.with(command, "--help");

@@ -61,6 +61,11 @@ public final class SceneDrawing {
         return boxOf(scene).aspect();
     }
 
+    /** How far apart the pixels of a display hang, mostly, in its units; 0 if all are at one place. */
+    public static double spacing(PreviewScene scene) {
+        return DotSpacing.median(scene.x(), scene.y());
+    }
+
     /** Draws the night and the lights of one frame into a picture of the drawing's size. */
     public void draw(byte[] rgb, int offset, Raster picture) {
         drawNight(picture, 0, 0);

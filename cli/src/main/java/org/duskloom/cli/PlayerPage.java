@@ -1,0 +1,30 @@
+package org.duskloom.cli;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import org.duskloom.engine.film.PageText;
+
+/** The page that plays shows: plain files beside the program's classes, put together. */
+final class PlayerPage {
+    private static final String FOLDER = "film/";
+
+    private PlayerPage() {}
+
+    /** The page in one file, with the small film in it that it has without the program. */
+    static PageText text() {
+        return new PageText(file("page.html")).inOneFile(PlayerPage::file);
+    }
+
+    private static String file(String name) {
+        try (InputStream in = PlayerPage.class.getResourceAsStream(FOLDER + name)) {
+            if (in == null) {
+                throw new IllegalStateException("the program lacks its file " + FOLDER + name);
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException fault) {
+            throw new UncheckedIOException("cannot read " + FOLDER + name, fault);
+        }
+    }
+}
