@@ -18,6 +18,13 @@ final class CsvHeader {
     private CsvHeader() {}
 
     static boolean check(List<Cell> header, Problems problems) {
+        if (key(header.get(0).text()).equals("sep=")) {
+            problems.error(
+                    header.get(0).location(),
+                    "the line " + Quoted.of(header.get(0).text() + ",") + " is no part of CSV",
+                    "some spreadsheets write it; remove it, so that the header is the first line");
+            return false;
+        }
         Optional<String> separator = wrongSeparator(header);
         if (separator.isPresent()) {
             problems.error(
@@ -59,15 +66,22 @@ final class CsvHeader {
             return false;
         }
         List<String> present = header.stream().map(cell -> key(cell.text())).toList();
+        String needed = "needed: " + String.join(",", required)
+                + (optional.isEmpty() ? "" : "; allowed too: " + String.join(",", optional));
+        if (required.size() > 1 && required.stream().noneMatch(present::contains)) {
+            String first = header.get(0).text();
+            boolean isJson = first.startsWith("{") || first.startsWith("[");
+            String message = isJson
+                    ? "this is no CSV, it looks like JSON"
+                    : "the first line names none of the columns that are needed";
+            problems.error(header.get(0).location(), message, (isJson ? "is it the right file? " : "") + needed);
+            return false;
+        }
         boolean complete = true;
         for (String name : required) {
             if (!present.contains(name)) {
                 complete = false;
-                problems.error(
-                        header.get(0).location(),
-                        "the column \"" + name + "\" is missing",
-                        "needed: " + String.join(",", required)
-                                + (optional.isEmpty() ? "" : "; allowed too: " + String.join(",", optional)));
+                problems.error(header.get(0).location(), "the column \"" + name + "\" is missing", needed);
             }
         }
         return refuseUnknown(header, present, required, optional, problems) && complete;

@@ -15,6 +15,11 @@ import org.duskloom.engine.text.Quoted;
  * as in {@code "count" of a ring}.
  */
 public final class Expected {
+    /** Several numbers in one text. */
+    private static final String NUMBERS = "\\s*-?[0-9]+(\\.[0-9]+)?(\\s*[,;]\\s*-?[0-9]+(\\.[0-9]+)?)+\\s*";
+
+    private static final int MOST_NAMES_TOLD = 4;
+
     private Expected() {}
 
     /** A text; may be empty. */
@@ -49,10 +54,18 @@ public final class Expected {
         return node instanceof ObjectNode object ? Optional.of(object) : refuse(node, what, "an object { }", problems);
     }
 
+    /** An object with fields of these names, few enough to be said where it is none; may be empty. */
+    static Optional<ObjectNode> object(Node node, String what, List<String> names, Problems problems) {
+        if (node instanceof ObjectNode || node instanceof NullNode || names.size() > MOST_NAMES_TOLD) {
+            return object(node, what, problems);
+        }
+        return refuse(node, what, "an object { }", "its fields are " + String.join(", ", names), problems);
+    }
+
     /** A finite number between the two bounds, both allowed. */
     public static OptionalDouble number(Node node, String what, double min, double max, Problems problems) {
         if (!(node instanceof NumberNode number)) {
-            refuse(node, what, "a number", problems);
+            refuse(node, what, "a number", max == 1 ? percentIn(node) : "", problems);
             return OptionalDouble.empty();
         }
         if (Double.isNaN(number.value())) {
@@ -97,8 +110,16 @@ public final class Expected {
     }
 
     private static <T> Optional<T> refuse(Node node, String what, String expected, Problems problems) {
+        return refuse(node, what, expected, "", problems);
+    }
+
+    /** With a correction that is better than those for all, if it is not empty. */
+    private static <T> Optional<T> refuse(
+            Node node, String what, String expected, String correction, Problems problems) {
         problems.error(
-                node.location(), what + " must be " + expected + ", not " + shown(node), correction(node, expected));
+                node.location(),
+                what + " must be " + expected + ", not " + shown(node),
+                correction.isEmpty() ? correction(node, expected) : correction);
         return Optional.empty();
     }
 
@@ -126,15 +147,32 @@ public final class Expected {
         if (node instanceof NumberNode number && expected.startsWith("a text")) {
             return "write \"" + number.written() + "\" in quotes";
         }
+        if (expected.startsWith("a list")
+                && node instanceof TextNode text
+                && text.value().matches(NUMBERS)) {
+            return "write [" + text.value().trim().replaceAll("\\s*[,;]\\s*", ", ") + "], without quotes";
+        }
         return expected.startsWith("a list") && !(node instanceof ObjectNode) ? "put it in brackets: [ ]" : "";
+    }
+
+    /** What a share is as a number, for where 1 is all. */
+    private static String percentIn(Node node) {
+        if (node instanceof TextNode text && text.value().matches("[0-9]{1,3} ?%")) {
+            long percent = Long.parseLong(text.value().replace("%", "").trim());
+            return percent <= 100 ? "1 is all: write " + plain(percent / 100.0) + " without quotes" : "";
+        }
+        return "";
     }
 
     private static String numberIn(String text) {
         if (text.matches("-?(0|[1-9][0-9]*)(\\.[0-9]+)?")) {
             return "write " + text + " without quotes";
         }
-        return text.matches("-?[0-9]+,[0-9]+")
-                ? "write " + text.replace(',', '.') + " without quotes; the decimal sign is a dot"
+        if (text.matches("-?[0-9]+,[0-9]+")) {
+            return "write " + text.replace(',', '.') + " without quotes; the decimal sign is a dot";
+        }
+        return text.matches("-?[0-9]+([.,][0-9]+)? ?[\\p{L}\u00b0\"']{1,8}")
+                ? "write the number alone, without quotes; its unit is not written here"
                 : "";
     }
 

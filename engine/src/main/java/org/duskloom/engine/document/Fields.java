@@ -39,8 +39,8 @@ public final class Fields {
      * @param problems where errors go
      */
     public static Optional<Fields> of(Node node, DeclaredObject declared, String what, Problems problems) {
-        Optional<Fields> fields =
-                Expected.object(node, what, problems).map(object -> new Fields(object, declared, what, problems));
+        Optional<Fields> fields = Expected.object(node, what, declared.names(), problems)
+                .map(object -> new Fields(object, declared, what, problems));
         fields.ifPresent(Fields::check);
         return fields;
     }

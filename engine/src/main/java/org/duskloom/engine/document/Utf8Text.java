@@ -21,6 +21,13 @@ final class Utf8Text {
     private Utf8Text() {}
 
     static Optional<String> decode(byte[] bytes, String shownName, Problems problems) {
+        if (isWorkbook(bytes)) {
+            problems.error(
+                    new Location(shownName, 1, 1),
+                    "this is no text, it looks like the workbook of a spreadsheet or another packed file",
+                    "save it in the spreadsheet as CSV, file type \"CSV UTF-8\", and name that file");
+            return Optional.empty();
+        }
         Optional<String> other = otherEncoding(bytes);
         if (other.isPresent()) {
             problems.error(
@@ -34,6 +41,14 @@ final class Utf8Text {
         }
         reportBadByte(bytes, start, bad, shownName, problems);
         return Optional.empty();
+    }
+
+    /**
+     * Whether it begins as today's workbooks do, which are ZIP files (PKWARE, APPNOTE.TXT, section 4.3.7), or as older ones,
+     * compound files ([MS-CFB], section 2.2).
+     */
+    private static boolean isWorkbook(byte[] bytes) {
+        return startsWith(bytes, 'P', 'K', 3, 4) || startsWith(bytes, 0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1);
     }
 
     private static boolean hasBom(byte[] bytes) {

@@ -49,7 +49,7 @@ public final class Pacing {
         for (int bin = 0; bin <= BINS && frames > 0; bin++) {
             seen += counts[bin];
             if (seen >= half) {
-                return (long) bin * BIN_NANOS + BIN_NANOS / 2;
+                return Math.min(worstNanos, (long) bin * BIN_NANOS + BIN_NANOS / 2);
             }
         }
         return 0;

@@ -122,13 +122,15 @@ class CsvReaderTest {
             prop;pixel;x;y       ~ 1:1  ~ the cells seem to be separated by semicolons     ~ save it with commas
             prop\tpixel\tx\ty    ~ 1:1  ~ the cells seem to be separated by tabs           ~ save it with commas
             prop|pixel|x|y       ~ 1:1  ~ the cells seem to be separated by vertical bars  ~ save it with commas
+            `sep=,`              ~ 1:1  ~ the line "sep=," is no part of CSV               ~ remove it
+            `SEP=,\nprop,x`      ~ 1:1  ~ the line "SEP=," is no part of CSV               ~ remove it
             prop,x,prop          ~ 1:8  ~ the column "prop" stands twice in the header     ~ first at map.csv:1:1
             prop,x,"prop         ~ 1:8  ~ the quote that opens here is not closed          ~ add the closing "
             `# nothing`          ~ 1:10 ~ the file holds nothing but white space           ~ ``
             `,,,`                ~ 1:4  ~ the file holds nothing but white space           ~ ``
             """)
     void refusesHeaders(String header, String place, String message, String hint) {
-        assertThat(table(header.replace("\\t", "\t"))).isEmpty();
+        assertThat(table(header.replace("\\t", "\t").replace("\\n", "\n"))).isEmpty();
         assertThat(Inputs.shown(problems))
                 .singleElement()
                 .asString()
@@ -140,6 +142,8 @@ class CsvReaderTest {
     @CsvSource(delimiter = '~', textBlock = """
             daisy,1,0,0         ~ 1:1  ~ the first row holds numbers, so the header row is missing ~ prop,pixel,x,y
             prop,x,y            ~ 1:1  ~ the column "pixel" is missing            ~ needed: prop,pixel,x,y; allowed too: z
+            light,across,height ~ 1:1  ~ the first line names none of the columns that are needed ~ needed: prop,pixel,x,y;
+            {                   ~ 1:1  ~ this is no CSV, it looks like JSON       ~ is it the right file? needed: prop,pixel
             prop,pixel,x,y,zz   ~ 1:16 ~ there is no column "zz"                  ~ did you mean "z"?
             prop,pixel,x,y,note ~ 1:16 ~ there is no column "note"                ~ may stay if its name begins with #
             """)

@@ -184,6 +184,8 @@ class FieldsTest {
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
             "40"   ~ must be a whole number, not the text "40"   ~ write 40 without quotes
             "1,5"  ~ must be a whole number, not the text "1,5"  ~ write 1.5 without quotes; the decimal sign is a dot
+            "40mm" ~ must be a whole number, not the text "40mm" ~ write the number alone, without quotes; its unit is not written here
+            "4 °"  ~ must be a whole number, not the text "4 °"  ~ write the number alone, without quotes; its unit is not written here
             "many" ~ must be a whole number, not the text "many" ~ ``
             true   ~ must be a whole number, not true            ~ ``
             null   ~ must be a whole number, not null            ~ leave the field out instead
@@ -226,6 +228,50 @@ class FieldsTest {
                         "in.json:2:24: error: \"named\" of a ring must be an object { }, not a list",
                         "in.json:2:34: error: \"on\" of a ring must be a text or a list of texts, not the number 7;"
                                 + " write \"7\" in quotes");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', textBlock = """
+            30%   ~ ; 1 is all: write 0.3 without quotes
+            100 % ~ ; 1 is all: write 1 without quotes
+            200%  ~ ''
+            most  ~ ''
+            """)
+    void teachesThatAShareIsNoPercentage(String written, String hint) {
+        Node node = Inputs.json("\"" + written + "\"");
+        assertThat(Expected.number(node, "\"cap\"", 0, 1, problems)).isEmpty();
+        assertThat(shown())
+                .containsExactly(
+                        "in.json:1:1: error: \"cap\" must be a number, not the text \"" + written + "\"" + hint);
+    }
+
+    /** Where 1 is not all, nobody knows what a percentage is of. */
+    @Test
+    void doesNotGuessWhatAPercentageIsOf() {
+        assertThat(Expected.number(Inputs.json("\"30%\""), "\"turn\"", -360, 360, problems))
+                .isEmpty();
+        assertThat(shown()).containsExactly("in.json:1:1: error: \"turn\" must be a number, not the text \"30%\"");
+    }
+
+    @Test
+    void showsHowNumbersInOneTextAreWritten() {
+        assertThat(Expected.list(Inputs.json("\"-20.5,3 ; 4\""), "\"at\"", problems))
+                .isEmpty();
+        assertThat(Expected.list(Inputs.json("\"left\""), "\"at\"", problems)).isEmpty();
+        assertThat(shown())
+                .containsExactly(
+                        "in.json:1:1: error: \"at\" must be a list [ ], not the text \"-20.5,3 ; 4\"; write [-20.5, 3, 4],"
+                                + " without quotes",
+                        "in.json:1:1: error: \"at\" must be a list [ ], not the text \"left\"; put it in brackets: [ ]");
+    }
+
+    @Test
+    void namesTheFieldsOfASmallObject() {
+        DeclaredObject fade = DeclaredObject.of("fade", RADIUS, COUNT);
+        assertThat(Fields.of(Inputs.json("\"1s\""), fade, "\"fade\"", problems)).isEmpty();
+        assertThat(shown())
+                .containsExactly("in.json:1:1: error: \"fade\" must be an object { }, not the text \"1s\";"
+                        + " its fields are radius, count");
     }
 
     @Test

@@ -175,6 +175,18 @@ class SourceTextTest {
                 .contains("save it as UTF-8");
     }
 
+    /** The first bytes of a ZIP file (PKWARE, APPNOTE.TXT 6.3, 4.3.7) and of a compound file ([MS-CFB] 2.2). */
+    @ParameterizedTest
+    @ValueSource(strings = {"504B0304 14000600 FFFE", "D0CF11E0 A1B11AE1 0000"})
+    void recognisesWorkbooks(String bytes) {
+        assertThat(of(Inputs.hex(bytes))).isEmpty();
+        assertThat(Inputs.shown(problems))
+                .containsExactly(
+                        "garden.csv:1:1: error: this is no text, it looks like the workbook of a spreadsheet or"
+                                + " another packed file; save it in the spreadsheet as CSV, file type \"CSV UTF-8\", and name that"
+                                + " file");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"a\nb\nc", "a\rb\rc", "a\r\nb\r\nc", "a\nb\rc", "a\r\nb\nc", "a\rb\r\nc"})
     void countsLinesWithAnyLineEnds(String text) {

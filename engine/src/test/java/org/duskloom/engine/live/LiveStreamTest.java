@@ -112,6 +112,16 @@ class LiveStreamTest {
         assertThat(stream.pacing().lateFrames()).isZero();
     }
 
+    /** The median is known to 10 us only; it is never told as more than the worst. */
+    @Test
+    void theMedianDoesNotExceedTheWorst() throws IOException {
+        clock.lateNanos = MILLISECOND + 1;
+        LiveStream stream = stream(1, FrameRate.of(40), 0);
+        play(stream, 3);
+        assertThat(stream.pacing().worstNanos()).isEqualTo(MILLISECOND + 1);
+        assertThat(stream.pacing().medianNanos()).isEqualTo(MILLISECOND + 1);
+    }
+
     @Test
     void lateFramesAreCounted() throws IOException {
         LiveStream stream = stream(1, FrameRate.of(40), 0);

@@ -166,7 +166,7 @@ class CueReaderTest {
                     show.json:5:56: error: "in" of "fade" of a cue must be a time, not the number 1; write it with a unit, such as "1s"
                     show.json:5:59: error: "fade" of a cue has no field "ou"; did you mean "out"?
                 {"on": "x", "effect": "e", "for": "1s", "fade": "1s"}
-                    show.json:5:49: error: "fade" of a cue must be an object { }, not the text "1s"
+                    show.json:5:49: error: "fade" of a cue must be an object { }, not the text "1s"; its fields are in, out, easing
                 {"on": "x", "effect": "e", "fade": {"easing": "easy"}}
                     show.json:5:47: error: "easing" of a fade: "easy" is not an easing; did you mean "ease"?
                 {"on": "x", "effect": "e", "blend": "scren"}
