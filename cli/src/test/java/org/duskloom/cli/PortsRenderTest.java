@@ -42,6 +42,25 @@ class PortsRenderTest {
                 .contains("\"file\": \"packets.pcap\"", "\"file\": \"ports/left.bin\"", "\"file\": \"patch.csv\"");
     }
 
+    /** A player that takes all files of the folder must not find one of an earlier night. */
+    @Test
+    void nothingIsLeftOfAPortThatHasAnotherName() throws IOException {
+        Path out = folder.resolve("out");
+        for (String name : List.of("left", "right")) {
+            Path show = WiredGarden.show(folder, 20, 40, "{\"name\": \"" + name + "\", \"chain\": [\"fence\"]}");
+            assertThat(Ran.with("render", show, "-o", out, "--as", "rgb,ports", "--force")
+                            .code())
+                    .isZero();
+        }
+        assertThat(out.resolve("ports").toFile().list()).containsExactly("right.bin");
+        Path joined = folder.resolve("joined");
+        Files.createDirectories(joined.resolve("ports"));
+        Files.writeString(joined.resolve("ports/left.bin"), "old");
+        assertThat(Ran.with("join", out, "-o", joined, "--force").code()).isZero();
+        assertThat(joined.resolve("ports").toFile().list()).containsExactly("right.bin");
+        assertThat(joined.resolve("ports/right.bin")).hasSameBinaryContentAs(out.resolve("ports/right.bin"));
+    }
+
     @Test
     void refusesADisplayWithoutPorts() throws IOException {
         Path show = WiredGarden.show(folder, 20, 40, "");

@@ -59,7 +59,9 @@ public final class PortsKind implements OutputKind {
         if (name.equals(PATCH)) {
             return Optional.of(new Seam.Same());
         }
-        return PortsSink.isFile(name) ? Optional.of(new Seam.Bodies(run -> new byte[0], false)) : Optional.empty();
+        return PortsSink.isFile(name)
+                ? Optional.of(new Seam.Bodies(run -> new byte[0], false, Optional.of(PortsSink.MEMBERS)))
+                : Optional.empty();
     }
 
     @Override

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.file.StagedFolder;
 import org.duskloom.engine.frame.EncodedBytes;
 import org.duskloom.engine.frame.EncodingSink;
 import org.duskloom.engine.frame.FrameBatch;
@@ -23,34 +25,42 @@ final class PortsSink implements RecordedSink, EncodingSink {
     /** Where the files of ports stand. */
     static final String FOLDER = "ports/";
 
+    /** What the names of files in it look like. */
+    static final Pattern MEMBERS = Pattern.compile("[^/]+\\.bin");
+
     private static final String EXTENSION = ".bin";
 
     private final List<PortEncoder> encoders;
+    private final StagedFolder folder;
     private final List<StagedFile> files = new ArrayList<>();
     private final List<String> names = new ArrayList<>();
     private Continuity continuity;
 
-    private PortsSink(PortMap wiring) {
+    private PortsSink(PortMap wiring, StagedFolder folder) {
         this.encoders = PortFrames.encoders(wiring);
+        this.folder = folder;
     }
 
     static PortsSink open(PortMap wiring, OutputFolder folder, String patchName) throws IOException {
-        PortsSink sink = new PortsSink(wiring);
+        // As a whole, so that no file is left of a port that is there no more.
+        StagedFolder ports = folder.openFolder(FOLDER, MEMBERS);
+        PortsSink sink = new PortsSink(wiring, ports);
         for (Port port : wiring.ports().ports()) {
-            sink.add(folder, FOLDER + port.name() + EXTENSION);
+            String file = port.name() + EXTENSION;
+            sink.add(ports.open(file), FOLDER + file);
         }
         byte[] patch = PatchTable.of(wiring);
-        sink.add(folder, patchName).write(patch, 0, patch.length);
+        sink.add(folder.open(patchName), patchName).write(patch, 0, patch.length);
         return sink;
     }
 
     /** Whether a file of that name has the bytes of a port. */
     static boolean isFile(String name) {
-        return name.startsWith(FOLDER) && name.endsWith(EXTENSION);
+        return name.startsWith(FOLDER)
+                && MEMBERS.matcher(name.substring(FOLDER.length())).matches();
     }
 
-    private StagedFile add(OutputFolder folder, String name) throws IOException {
-        StagedFile file = folder.open(name);
+    private StagedFile add(StagedFile file, String name) {
         files.add(file);
         names.add(name);
         return file;
@@ -95,11 +105,13 @@ final class PortsSink implements RecordedSink, EncodingSink {
         for (StagedFile file : files) {
             file.finish();
         }
+        folder.finish();
     }
 
     @Override
     public void close() {
         files.forEach(StagedFile::close);
+        folder.close();
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.duskloom.engine.format;
 
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.LongFunction;
 import java.util.regex.Pattern;
@@ -13,10 +14,17 @@ public sealed interface Seam {
      *
      * @param header what stands before the frames of a run
      * @param plain whether behind the header stand the frames themselves, as in {@code frames.rgb}
+     * @param members what the names in its folder look like, where that is written as a whole
      */
-    record Bodies(Function<RunInfo, byte[]> header, boolean plain) implements Seam {
+    record Bodies(Function<RunInfo, byte[]> header, boolean plain, Optional<Pattern> members) implements Seam {
         public Bodies {
             Objects.requireNonNull(header, "header");
+            Objects.requireNonNull(members, "members");
+        }
+
+        /** A file by itself. */
+        public Bodies(Function<RunInfo, byte[]> header, boolean plain) {
+            this(header, plain, Optional.empty());
         }
     }
 

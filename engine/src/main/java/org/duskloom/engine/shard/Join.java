@@ -13,7 +13,9 @@ import java.security.NoSuchAlgorithmException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.file.StagedFolder;
 import org.duskloom.engine.format.FrameManifest;
@@ -38,6 +40,9 @@ public final class Join implements Closeable {
     private final Problems problems;
     private final List<WrittenFile> written = new ArrayList<>();
     private final List<Closeable> begun = new ArrayList<>();
+    /** Those that are written as a whole, by their names. */
+    private final Map<String, StagedFolder> folders = new LinkedHashMap<>();
+
     private final byte[] buffer = new byte[COPIED_AT_A_TIME];
     private String sha256Hex = "";
 
@@ -72,6 +77,9 @@ public final class Join implements Closeable {
                 return false;
             }
         }
+        for (StagedFolder within : folders.values()) {
+            within.finish();
+        }
         FrameManifest manifest = new FrameManifest(shards.whole(), sha256Hex, written, shards.origin());
         manifest.writeTo(folder.openManifest(FrameManifest.FILE));
         folder.publish();
@@ -98,7 +106,7 @@ public final class Join implements Closeable {
     }
 
     private void joinBodies(String name, Seam.Bodies bodies, Counter counter) throws IOException {
-        StagedFile file = folder.open(name);
+        StagedFile file = open(name, bodies);
         begun.add(file);
         byte[] header = bodies.header().apply(shards.whole());
         file.write(header, 0, header.length);
@@ -117,6 +125,20 @@ public final class Join implements Closeable {
             sha256Hex = hex(whole);
         }
         written.add(new WrittenFile(name, file.bytesTaken()));
+    }
+
+    private StagedFile open(String name, Seam.Bodies bodies) throws IOException {
+        if (bodies.members().isEmpty()) {
+            return folder.open(name);
+        }
+        int end = name.lastIndexOf('/') + 1;
+        StagedFolder within = folders.get(name.substring(0, end));
+        if (within == null) {
+            within = folder.openFolder(name.substring(0, end), bodies.members().get());
+            begun.add(within);
+            folders.put(name.substring(0, end), within);
+        }
+        return within.open(name.substring(end));
     }
 
     private void copy(Shard shard, String name, byte[] header, StagedFile file, List<MessageDigest> digests)
