@@ -43,7 +43,7 @@ record LoadedShow(Path file, Show show, Plan plan) {
 
     /** Its cues, for pictures of moments. */
     SeenCues cues() {
-        return new SeenCues(show.timeline());
+        return new SeenCues(show.timeline(), plan);
     }
 
     /** The timeline's title; its file's name if it has none. */

@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.plan.Plan;
+import org.duskloom.engine.plan.PlannedCue;
 import org.duskloom.engine.preview.CueMoments;
 import org.duskloom.engine.preview.ShownMoment;
 import org.duskloom.engine.problem.Location;
@@ -13,22 +15,23 @@ import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
-import org.duskloom.engine.timeline.Layer;
+import org.duskloom.engine.timeline.Played;
 import org.duskloom.engine.timeline.Timeline;
 
 /** The cues of a show as a picture of moments needs them. */
-record SeenCues(Timeline timeline) {
+record SeenCues(Timeline timeline, Plan plan) {
     /** A moment of each cue that is seen in some frames; of a cue that is repeated, of its first play there. */
     List<ShownMoment> moments(FrameList frames, int most) {
         List<CueMoments.Seen> seen = new ArrayList<>();
-        for (Layer layer : timeline.layers()) {
+        for (int i = 0; i < timeline.layers().size(); i++) {
+            String layer = timeline.layers().get(i).name();
             Set<Location> shown = new HashSet<>();
-            for (Cue cue : layer.cues()) {
-                FrameSpan span = FrameSpan.of(timeline.rate(), cue.at(), cue.seenUntil());
+            for (PlannedCue cue : plan.layers().get(i).cues()) {
+                FrameSpan span = span(cue.cue());
                 boolean isSeen = !span.isEmpty()
                         && span.firstFrame() <= frames.last()
                         && span.endFrameExclusive() > frames.first();
-                if (isSeen && shown.add(cue.location())) {
+                if (isSeen && shown.add(cue.cue().location())) {
                     seen.add(new CueMoments.Seen(span, caption(layer, cue)));
                 }
             }
@@ -36,12 +39,21 @@ record SeenCues(Timeline timeline) {
         return CueMoments.of(seen, frames, most);
     }
 
-    private static String caption(Layer layer, Cue cue) {
+    private FrameSpan span(Played played) {
+        return FrameSpan.of(timeline.rate(), played.at(), played.seenUntil());
+    }
+
+    /** Its name; else its layer, or the scene in which it stands, and its effect. */
+    private static String caption(String layer, PlannedCue planned) {
+        Cue cue = planned.cue();
         if (!cue.name().isEmpty()) {
             return cue.name();
         }
         String effect = cue.effect().value();
-        return layer.name().isEmpty() ? effect : layer.name() + ": " + effect;
+        int depth = planned.within().size();
+        String around =
+                depth == 0 ? layer : planned.within().get(depth - 1).scene().value();
+        return around.isEmpty() ? effect : around + ": " + effect;
     }
 
     /**
@@ -52,13 +64,10 @@ record SeenCues(Timeline timeline) {
     FrameSpan span(String name) {
         Set<String> names = new LinkedHashSet<>();
         FrameSpan all = null;
-        for (Layer layer : timeline.layers()) {
-            for (Cue cue : layer.cues()) {
-                names.add(cue.name());
-                if (cue.name().equals(name)) {
-                    FrameSpan span = FrameSpan.of(timeline.rate(), cue.at(), cue.seenUntil());
-                    all = all == null ? span : hull(all, span);
-                }
+        for (Played played : played()) {
+            names.add(played.name());
+            if (played.name().equals(name)) {
+                all = all == null ? span(played) : hull(all, span(played));
             }
         }
         names.remove("");
@@ -70,6 +79,17 @@ record SeenCues(Timeline timeline) {
         if (all.isEmpty()) {
             throw new MisuseException("--cue: no frame of the show lies in the cue " + Quoted.of(name));
         }
+        return all;
+    }
+
+    /** Every play of every cue, also of those that play scenes. */
+    private List<Played> played() {
+        List<Played> all = new ArrayList<>();
+        plan.layers()
+                .forEach(layer -> layer.cues().forEach(cue -> {
+                    all.addAll(cue.within());
+                    all.add(cue.cue());
+                }));
         return all;
     }
 

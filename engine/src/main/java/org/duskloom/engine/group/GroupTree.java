@@ -133,7 +133,11 @@ public final class GroupTree {
         }
         Set<Member> all = new LinkedHashSet<>();
         members.forEach(member -> all.addAll(within(member, address.get())));
-        return orElse(List.copyOf(all), () -> suggestions.noneHasPart(address.get(), List.of(), problems));
+        List<Prop> asked = members.stream()
+                .map(member -> map.props().get(member.propIndex()))
+                .distinct()
+                .toList();
+        return orElse(List.copyOf(all), () -> suggestions.noneHasPart(address.get(), asked, problems));
     }
 
     private Optional<List<Member>> expand(TextNode written, Problems problems) {

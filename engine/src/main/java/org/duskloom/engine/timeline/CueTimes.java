@@ -40,10 +40,7 @@ final class CueTimes {
             return true;
         }
         context.problems()
-                .error(
-                        fields.location(CueFields.FOR),
-                        "the cue ends at " + end,
-                        context.whole() + " ends at " + context.end());
+                .error(fields.location(field), "the cue ends at " + end, context.whole() + " ends at " + context.end());
         return false;
     }
 
