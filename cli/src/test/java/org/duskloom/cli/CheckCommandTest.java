@@ -93,6 +93,36 @@ class CheckCommandTest {
                 """);
     }
 
+    private static final String OF_SCENES = """
+            {"duskloom": "timeline/1", "map": "map.csv", "rate": 10, "length": "10s", "scenes": {
+              "rise": {"length": "2s", "layers": [{"cues": [{"at": "1s", "on": "lead", "effect": "wash"}]}]}},
+             "layers": [{"name": "ground", "cues": [
+              {"name": "dawn", "at": "1s", "scene": "rise", "on": {"lead": "fence"}},
+              {"at": "+500ms", "for": "1500ms", "scene": "rise", "on": {"lead": "daisy-1"}}]}]}
+            """;
+
+    /** Cues in scenes stand behind the cue that plays the scene, by the clock of the show; the second play is cut. */
+    @Test
+    void saysWhereTheCuesOfScenesBeginAndEnd() throws IOException {
+        Path show = Garden.in(folder);
+        Files.writeString(show, OF_SCENES);
+        assertThat(Ran.with("check", show, "--times").out().replace(folder + "/", ""))
+                .isEqualTo("""
+                from  to  frames  layer     cue                  place
+                1s    3s  10..30  "ground"  "dawn" scene "rise"  show.json:4:3
+                2s    3s  20..30  "ground"  "dawn" > wash        show.json:2:49
+                3.5s  5s  35..50  "ground"  scene "rise"         show.json:5:3
+                4.5s  5s  45..50  "ground"  scene "rise" > wash  show.json:2:49
+                """);
+        assertThat(Ran.with("check", show, "--times", "--json").out())
+                .contains("\"layer\": \"ground\", \"name\": \"dawn\", \"scene\": \"rise\", \"at\": 1, \"end\": 3,")
+                .contains("\"within\": [\"rise\"], \"name\": \"\", \"effect\": \"wash\", \"at\": 4.5, \"end\": 5,");
+        assertThat(Ran.with("check", show).out())
+                .contains("layers   1")
+                .contains("scenes   1")
+                .contains("cues     2");
+    }
+
     @Test
     void refusesJsonWithoutTimes() throws IOException {
         Ran ran = Ran.with("check", Garden.in(folder), "--json");

@@ -54,6 +54,36 @@ class StripCommandTest {
         assertThat(strip("x.png", "--by", "prop").err()).contains("'prop' is neither time nor cue");
     }
 
+    /** A scene of two cues that is played twice: a moment of each, and the time of the play that has a name, 40 to 60. */
+    @Test
+    void showsTheCuesOfScenes() throws IOException {
+        Files.writeString(show, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "2s", "scenes": {
+                  "s": {"length": "500ms", "layers": [{"cues": [
+                    {"on": "lead", "effect": "wash"}, {"name": "run", "on": "lead", "effect": "chase"}]}]}},
+                 "layers": [{"cues": [{"scene": "s", "on": {"lead": "fence"}},
+                   {"at": "1s", "name": "late", "scene": "s", "on": {"lead": "daisy-1"}}]}]}
+                """);
+        assertThat(strip("cues.png", "--by", "cue").without(folder).err()).startsWith("cues.png: 2 frames, 20 pixels");
+        strip("late.png", "--cue", "late", "--kind", "time");
+        strip("times.png", "--from", "1s", "--to", "1500ms", "--kind", "time");
+        assertThat(bytes("late.png")).isEqualTo(bytes("times.png"));
+        assertThat(strip("x.png", "--cue", "lato").err()).contains("did you mean \"late\"?");
+    }
+
+    /** Names of cues are instants wherever a time is asked for. */
+    @Test
+    void takesTheTimesOfCues() throws IOException {
+        Files.writeString(show, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "2s",
+                 "layers": [{"cues": [{"name": "late", "at": "1s", "for": "500ms", "on": "fence", "effect": "chase"}]}]}
+                """);
+        strip("named.png", "--from", "@late", "--to", "@late.end-50ms", "--kind", "time");
+        strip("times.png", "--from", "1s", "--to", "1450ms", "--kind", "time");
+        assertThat(bytes("named.png")).isEqualTo(bytes("times.png"));
+        assertThat(strip("x.png", "--from", "@lats").err()).contains("did you mean \"late\"?");
+    }
+
     /** The chase has 40 frames, 20 to 60. */
     @Test
     void showsTheTimeOfACue() throws IOException {
