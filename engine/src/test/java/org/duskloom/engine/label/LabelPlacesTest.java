@@ -31,9 +31,9 @@ class LabelPlacesTest {
      */
     @Test
     void triesDirectionsNearTheWishedOneFirst() {
-        PixelField field = field(0, 0);
+        PixelField field = field(5000, 5000, 0, 0);
         LabelFinder finder = new LabelFinder(field, 2, 4);
-        LabelWish wish = new LabelWish(Span.of(0), 1, 1, 20, 0.1);
+        LabelWish wish = new LabelWish(Span.of(1), 1, 1, 20, 0.1);
         for (double distance : new double[] {20, 28, 40}) {
             for (int step : new int[] {0, -1, 1, -2, 2, -3, 3, -4, 4, -5, 5, -6, 6, -7, 7, -8}) {
                 Area area = finder.beside(wish).orElseThrow().area();
@@ -118,8 +118,8 @@ class LabelPlacesTest {
      */
     @Test
     void theMiddleOfANumberIsNearestToItsOwnToo() {
-        PixelField field = field(0, 0, 11, 6);
-        LabelWish wish = new LabelWish(Span.of(0), 16, 2, 3, 0);
+        PixelField field = field(11, 6, 0, 0);
+        LabelWish wish = new LabelWish(Span.of(1), 16, 2, 3, 0);
         Area area = new LabelFinder(field, 1, 2).beside(wish).orElseThrow().area();
         assertThat(Math.hypot(area.centreX() - 11, area.centreY() - 6))
                 .isGreaterThan(Math.hypot(area.centreX(), area.centreY()));
