@@ -2,6 +2,8 @@ package org.duskloom.cli;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.duskloom.engine.problem.NearestName;
 import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
@@ -30,15 +32,23 @@ final class UsageReport implements IParameterExceptionHandler {
 
     private static String message(ParameterException fault, CommandLine command) {
         if (fault instanceof UnmatchedArgumentException unmatched) {
-            List<String> near = unmatched.getSuggestions();
             return unmatched(unmatched, command)
-                    + (near.isEmpty() ? "" : "; did you mean " + String.join(" or ", near) + "?");
+                    + nearest(unmatched)
+                            .map(name -> "; did you mean " + name + "?")
+                            .orElse("");
         }
         String message = fault.getMessage();
         if (message.contains(TypedPath.UNKNOWN_LETTERS)) {
             return message.substring(message.indexOf(TypedPath.UNKNOWN_LETTERS));
         }
         return message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
+    }
+
+    /** Of what the parser holds for likely the nearest, if it is near; else all of it. */
+    private static Optional<String> nearest(UnmatchedArgumentException fault) {
+        List<String> likely = fault.getSuggestions();
+        return NearestName.of(fault.getUnmatched().get(0), likely)
+                .or(() -> Optional.of(String.join(" or ", likely)).filter(names -> !names.isEmpty()));
     }
 
     private static String unmatched(UnmatchedArgumentException fault, CommandLine command) {

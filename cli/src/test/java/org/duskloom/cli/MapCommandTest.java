@@ -89,7 +89,8 @@ class MapCommandTest {
         assertThat(Ran.with("map", home.resolve("display.json"), "-o", home.resolve("map.csv"))
                         .code())
                 .isZero();
-        String groups = display.substring(display.indexOf("\"groups\""), display.lastIndexOf('}'));
+        int start = display.indexOf("\"groups\"");
+        String groups = display.substring(start, display.indexOf("\n  }", start) + "\n  }".length());
         String onMap = show.replace("\"display\": \"display.json\"", "\"map\": \"map.csv\", " + groups.strip());
         assertThat(onMap).isNotEqualTo(show);
         Files.writeString(home.resolve("on-map.json"), onMap);
