@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.Function;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.text.ShortestDecimal;
 
@@ -252,14 +253,10 @@ public sealed interface ValueKind<T> {
                 return Optional.empty();
             }
             if (count < least || count > most) {
-                problems.error(node.location(), what + " has " + counted(count), "allowed: " + howMany());
+                problems.error(node.location(), what + " has " + Counted.of(count, "item"), "allowed: " + howMany());
                 return Optional.empty();
             }
             return list;
-        }
-
-        private static String counted(int count) {
-            return count == 1 ? "1 item" : count + " items";
         }
 
         private String howMany() {
