@@ -209,7 +209,8 @@ final class SendCommand implements Callable<Integer> {
                 pacing.medianNanos() / 1e6,
                 pacing.worstNanos() / 1e6));
         if (stream.refusedPackets() > 0) {
-            streams.tell(Counted.of(stream.refusedPackets(), "packet") + " could not be sent");
+            streams.tell(
+                    Counted.of(stream.refusedPackets(), "packet") + " could not be sent: " + stream.firstRefusal());
         }
     }
 }

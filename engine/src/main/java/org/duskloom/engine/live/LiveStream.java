@@ -49,6 +49,7 @@ public final class LiveStream implements Closeable {
     private long sequence;
     private long sentPackets;
     private long refusedPackets;
+    private String firstRefusal = "";
 
     /**
      * Streams that have not begun.
@@ -153,10 +154,15 @@ public final class LiveStream implements Closeable {
             if (sentPackets == 0) {
                 throw refused;
             }
+            firstRefusal = refusedPackets == 0 ? reason(refused) : firstRefusal;
             refusedPackets++;
         } finally {
             packet.position(start);
         }
+    }
+
+    private static String reason(IOException refused) {
+        return refused.getMessage() == null ? refused.getClass().getSimpleName() : refused.getMessage();
     }
 
     private static InterruptedIOException interrupted() {
@@ -176,6 +182,11 @@ public final class LiveStream implements Closeable {
     /** How many it did not take, after the first. */
     public long refusedPackets() {
         return refusedPackets;
+    }
+
+    /** Why it did not take the first of them, in its words; empty if it took all. */
+    public String firstRefusal() {
+        return firstRefusal;
     }
 
     /** The same as {@link #end}. */

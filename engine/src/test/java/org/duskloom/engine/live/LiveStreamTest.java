@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
+import java.nio.channels.ClosedChannelException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.UUID;
@@ -208,12 +209,28 @@ class LiveStreamTest {
     }
 
     @Test
+    void aRefusalWithoutWordsIsNamedByItsKind() throws IOException {
+        StreamSource source = new StreamSource(new UUID(1, 2), "garden", 100, 0);
+        int[] calls = {0};
+        PacketSocket faulty = (packet, universe) -> {
+            if (calls[0]++ > 0) {
+                throw new ClosedChannelException();
+            }
+        };
+        LiveStream stream =
+                new LiveStream(List.of(new DataPacket(source, 1, 24, 0)), source, faulty, clock, FrameRate.of(40));
+        assertThat(stream.firstRefusal()).isEmpty();
+        play(stream, 2);
+        assertThat(stream.firstRefusal()).isEqualTo("ClosedChannelException");
+    }
+
+    @Test
     void aNetworkThatIsAwayForAWhileIsCounted() throws IOException {
         StreamSource source = new StreamSource(new UUID(1, 2), "garden", 100, 0);
         int[] calls = {0};
         PacketSocket faulty = (packet, universe) -> {
             if (calls[0]++ > 1) {
-                throw new IOException("Network is unreachable");
+                throw new IOException(calls[0] == 3 ? "Network is unreachable" : "a later reason");
             }
         };
         LiveStream stream =
@@ -221,6 +238,7 @@ class LiveStreamTest {
         play(stream, 5);
         assertThat(stream.sentPackets()).isEqualTo(2);
         assertThat(stream.refusedPackets()).isEqualTo(3);
+        assertThat(stream.firstRefusal()).isEqualTo("Network is unreachable");
     }
 
     @Test
