@@ -193,6 +193,15 @@ class FilmPageTest {
         assertThat(browser.value("document.getElementById('plate').hidden")).isEqualTo(true);
     }
 
+    /** Without a graphics card, say. */
+    @Test
+    void glowIsGivenUpWhereDrawingDoesNotKeepUp() {
+        browser.await("player.clock.running = true; player.paceSince = null; player.keepPace(0);"
+                + " for (let k = 1; k <= 60; k++) player.keepPace(1000 + 100 * k); player.clock.running = false;");
+        assertThat(browser.number("player.stage.glow")).isZero();
+        assertColours();
+    }
+
     @Test
     void dragsTurnAndTheWheelComesNearer() {
         browser.click(20, 400);

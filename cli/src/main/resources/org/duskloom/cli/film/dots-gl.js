@@ -7,6 +7,9 @@ const UNLIT = [44 / 255, 47 / 255, 56 / 255];
 /** A disc is never smaller, in dots of the canvas: its middle dot has exactly its colour. */
 const LEAST_RADIUS = 1.25;
 
+/** How often the glow of all pixels together may cover the canvas. */
+const GLOW_COVERS = 2.5;
+
 const CORNERS = `#version 300 es
 layout(location = 0) in vec2 corner;
 layout(location = 1) in vec3 place;
@@ -27,7 +30,7 @@ void main() {
   float dots = lens.y / away;
   light = colour;
   radius = max(disc.y, disc.x * dots);
-  reach = glow > 0.5 ? min(radius * 5.0 + 1.0, radius + disc.z) : radius + 0.5;
+  reach = glow > 0.5 ? min(radius * 5.0 + 1.0, max(disc.z, radius + 2.0)) : radius + 0.5;
   spot = corner * (reach + 1.0);
   vec2 seen = eye.xy * dots + shift + spot;
   float span = lens.w - lens.z;
@@ -120,13 +123,14 @@ class GlowingDots {
     return program;
   }
 
-  /** How far a glow reaches beyond its disc: what costs time is area, so many pixels glow less far. */
-  glowDots(density) {
-    return density * Math.max(4, Math.min(28, 28 * Math.sqrt(3000 / this.table.pixels)));
+  /** How far a glow reaches at most: what costs time is area, so all together cover the canvas a few times and no more. */
+  glowReach(glow) {
+    const share = (GLOW_COVERS * glow * this.canvas.width * this.canvas.height) / this.table.pixels;
+    return Math.sqrt(share) / 2;
   }
 
-  /** @param density dots of the canvas for one of the page */
-  draw(lens, rgb, density) {
+  /** @param glow how much glow there may be: 1 all, 0 none */
+  draw(lens, rgb, density, glow) {
     const gl = this.gl;
     if (rgb !== this.uploaded) {
       gl.bindBuffer(gl.ARRAY_BUFFER, this.colours);
@@ -142,10 +146,12 @@ class GlowingDots {
     gl.uniform4f(this.at("lens"), lens.distance, lens.scale, lens.near, lens.far);
     gl.uniform2f(this.at("shift"), lens.shiftX, lens.shiftY);
     gl.uniform2f(this.at("canvas"), this.canvas.width, this.canvas.height);
-    gl.uniform3f(this.at("disc"), lens.radius, LEAST_RADIUS, this.glowDots(density));
+    gl.uniform3f(this.at("disc"), lens.radius, LEAST_RADIUS, this.glowReach(glow));
     gl.uniform3f(this.at("unlit"), ...UNLIT);
     gl.enable(gl.BLEND);
-    this.pass(1, gl.ONE, gl.ONE_MINUS_SRC_COLOR, false);
+    if (this.glowReach(glow) > LEAST_RADIUS + 1) {
+      this.pass(1, gl.ONE, gl.ONE_MINUS_SRC_COLOR, false);
+    }
     this.pass(0, gl.ONE, gl.ONE_MINUS_SRC_ALPHA, lens.turned);
   }
 

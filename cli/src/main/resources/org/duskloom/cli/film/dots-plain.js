@@ -8,7 +8,7 @@ class PlainDots {
     this.brush = canvas.getContext("2d", { alpha: false });
   }
 
-  draw(lens, rgb, density) {
+  draw(lens, rgb, density, glow) {
     const brush = this.brush;
     const { width, height } = this.canvas;
     brush.globalCompositeOperation = "source-over";
@@ -16,7 +16,7 @@ class PlainDots {
     brush.fillRect(0, 0, width, height);
     const seen = this.inOrder(lens);
     brush.globalCompositeOperation = "screen";
-    for (const dot of seen) {
+    for (const dot of glow > 0 ? seen : []) {
       this.disc(dot, Math.min(3 * dot.radius, dot.radius + 10 * density), rgb, 0.14);
     }
     brush.globalCompositeOperation = "source-over";

@@ -24,17 +24,22 @@ class Plate {
     name.textContent = this.propName();
     const list = document.createElement("dl");
     for (const [term, text] of this.rows()) {
-      const key = document.createElement("dt");
-      key.textContent = term;
-      const value = document.createElement("dd");
-      value.textContent = text;
-      list.append(key, value);
+      list.append(this.row(term, text));
     }
-    const key = document.createElement("dt");
-    key.textContent = "light";
-    this.light = document.createElement("dd");
-    list.append(key, this.light);
+    const light = this.row("light", "");
+    this.light = light.lastChild;
+    list.append(light);
     this.element.append(name, list);
+  }
+
+  row(term, text) {
+    const row = document.createElement("div");
+    const key = document.createElement("dt");
+    key.textContent = term;
+    const value = document.createElement("dd");
+    value.textContent = text;
+    row.append(key, value);
+    return row;
   }
 
   /** The light that it has now. */

@@ -17,6 +17,7 @@ class Player {
     this.keys = new Keys(this.at("keys"), this);
     this.followButtons();
     this.wasDrawn = null;
+    this.framesDrawn = 0;
     this.tick = this.tick.bind(this);
     requestAnimationFrame(this.tick);
   }
@@ -68,8 +69,27 @@ class Player {
   tick() {
     if (this.film) {
       this.drawIfNew();
+      this.keepPace(performance.now());
     }
     requestAnimationFrame(this.tick);
+  }
+
+  /** Where drawing does not keep up for a second, as without a graphics card, glow is given up, by halves. */
+  keepPace(millis) {
+    if (!this.clock.running || !this.paceSince) {
+      [this.paceSince, this.paceTicks] = [millis, 0];
+      return;
+    }
+    this.paceTicks++;
+    const elapsed = millis - this.paceSince;
+    if (elapsed < 1000) {
+      return;
+    }
+    const wanted = Math.min(30, 1 / this.film.secondsPerFrame);
+    if ((1000 * this.paceTicks) / elapsed < wanted * 0.9) {
+      this.stage.glow = this.stage.glow < 0.2 ? 0 : this.stage.glow / 2;
+    }
+    [this.paceSince, this.paceTicks] = [millis, 0];
   }
 
   redraw() {
@@ -88,7 +108,7 @@ class Player {
       this.plate.setLight(rgb);
       this.placeRing();
       this.wasDrawn = frame;
-      this.framesDrawn = (this.framesDrawn ?? 0) + 1;
+      this.framesDrawn++;
       this.showTime(frame);
     }
   }

@@ -13,6 +13,7 @@ class Stage {
     this.whenChanged = whenChanged;
     this.whenPicked = whenPicked;
     this.density = 1;
+    this.glow = 1;
     this.pointers = new Map();
     this.followSize();
     this.followPointers();
@@ -53,7 +54,7 @@ class Stage {
 
   draw(rgb) {
     if (!(this.dots.gl && this.dots.gl.isContextLost())) {
-      this.dots.draw(this.lens(), rgb, this.density);
+      this.dots.draw(this.lens(), rgb, this.density, this.glow);
     }
   }
 
@@ -91,11 +92,16 @@ class Stage {
   followSize() {
     this.sizes?.disconnect();
     this.sizes = new ResizeObserver((entries) => {
-      const exact = entries[0].devicePixelContentBoxSize?.[0];
       const box = entries[0].contentRect;
-      this.density = window.devicePixelRatio || 1;
-      this.canvas.width = Math.max(1, exact ? exact.inlineSize : Math.round(box.width * this.density));
-      this.canvas.height = Math.max(1, exact ? exact.blockSize : Math.round(box.height * this.density));
+      const exact = entries[0].devicePixelContentBoxSize?.[0];
+      const dots = (length, exactly) => {
+        const counted = length * (window.devicePixelRatio || 1);
+        // What a browser measures is taken where it can be true: some leave a zoom out of it.
+        return Math.max(1, Math.abs(exactly - counted) < 2 ? exactly : Math.round(counted));
+      };
+      this.canvas.width = dots(box.width, exact?.inlineSize);
+      this.canvas.height = dots(box.height, exact?.blockSize);
+      this.density = this.canvas.width / Math.max(1, box.width);
       this.whenChanged();
     });
     try {
