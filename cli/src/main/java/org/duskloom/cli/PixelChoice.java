@@ -1,15 +1,10 @@
 package org.duskloom.cli;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.frame.ChosenPixels;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.group.GroupTree;
-import org.duskloom.engine.problem.Location;
-import org.duskloom.engine.problem.Problem;
-import org.duskloom.engine.problem.Problems;
 import picocli.CommandLine.Option;
 
 /** {@code --on}: which pixels are seen. */
@@ -38,21 +33,6 @@ final class PixelChoice {
         if (addresses.isEmpty()) {
             return IntStream.range(0, groups.map().pixelCount()).toArray();
         }
-        Problems problems = new Problems();
-        List<TextNode> typed = addresses.stream()
-                .map(address -> new TextNode(Location.ofFile("--on"), address))
-                .toList();
-        int[] pixels = groups.resolve(typed, problems)
-                .map(members -> members.stream()
-                        .flatMapToInt(member -> Arrays.stream(member.pixels()))
-                        .distinct()
-                        .sorted()
-                        .toArray())
-                .orElse(new int[0]);
-        if (problems.hasErrors()) {
-            Problem first = problems.inFileOrder().get(0);
-            throw new MisuseException("--on: " + first.message() + (first.hint().isEmpty() ? "" : "; " + first.hint()));
-        }
-        return pixels;
+        return TypedAddresses.pixels("--on", addresses, groups);
     }
 }

@@ -17,7 +17,7 @@ class ProofCommandTest {
     private static final int PIXELS = 18;
 
     /** 4 s of first pixels, three runs of 6 s, a second for each of 3 props, 2 s for each of 2 parts and 2 groups: 33 s. */
-    private static final int FRAMES = 33 * 20;
+    private static final int FRAMES = 41 * 20;
 
     @TempDir
     private Path folder;
@@ -32,7 +32,7 @@ class ProofCommandTest {
 
     @Test
     void writesFramesStripAndSteps() throws IOException {
-        assertThat(ran).isEqualTo(new Ran(0, "", "out: 11 steps, 660 frames\n"));
+        assertThat(ran).isEqualTo(new Ran(0, "", "out: 15 steps, 820 frames\n"));
         try (Stream<Path> files = Files.list(folder.resolve("out"))) {
             assertThat(files.map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrder("frames.rgb", "frames.json", "strip.png", "steps.txt");
@@ -48,7 +48,7 @@ class ProofCommandTest {
                 .content()
                 .contains(
                         "\"rate\": {\"num\": 20, \"den\": 1}",
-                        "\"frames\": 660,",
+                        "\"frames\": 820,",
                         "\"pixels\": 18,",
                         "{\"name\": \"daisy-2\", \"first\": 6, \"count\": 6}",
                         "{\"file\": \"display.json\", \"sha256\": \"");
@@ -60,6 +60,7 @@ class ProofCommandTest {
         assertThat(lines.get(0)).isEqualTo("What the proof shows, at 20 frames a second.");
         assertThat(lines.stream()
                         .skip(6)
+                        .filter(line -> line.contains(" %  "))
                         .map(line -> line.strip().split(" {2,}"))
                         .map(cells -> cells[0] + ": " + cells[1]))
                 .containsExactly(
@@ -73,7 +74,11 @@ class ProofCommandTest {
                         "25 s: part rim",
                         "27 s: part top",
                         "29 s: group daisies",
-                        "31 s: group garden");
+                        "31 s: group garden",
+                        "33 s: colour red",
+                        "35 s: colour green",
+                        "37 s: colour blue",
+                        "39 s: colour white");
     }
 
     /**
@@ -89,7 +94,53 @@ class ProofCommandTest {
                         "The most is 70 % of that, in \"group garden\": wire, fuses and supplies must bear it. Nothing flashes.");
         assertThat(lines.get(6)).matches(" +0 s  first pixel +18 +28 %  on every prop .*");
         assertThat(lines.get(10)).matches(" +22 s  prop daisy-1 +6 +19 %  only daisy-1 is lit");
-        assertThat(lines.get(16)).matches(" +31 s  group garden +18 +70 %  all .*");
+        assertThat(lines.get(16))
+                .contains("The next step draws the most current of all: watch wire, plugs and supplies");
+        assertThat(lines.get(17)).contains("local codes and licensed practice");
+        assertThat(lines.get(18)).matches(" +31 s  group garden +18 +70 %  all .*");
+        // 89 of 255 on three channels of every pixel.
+        assertThat(lines.get(22)).matches(" +39 s  colour white +18 +35 %  every pixel is white, .*");
+    }
+
+    /** 40 frames in which the fence alone is red, at the code of a tenth of the light. */
+    @Test
+    void aStepCanBeHeldOnSomeProps() throws IOException {
+        Ran held = Ran.with(
+                        "proof",
+                        folder.resolve("display.json"),
+                        "-o",
+                        folder.resolve("held"),
+                        "--step",
+                        "Colour red",
+                        "--only",
+                        "fence")
+                .without(folder);
+        assertThat(held).isEqualTo(new Ran(0, "", "held: 1 step, 40 frames\n"));
+        byte[] rgb = Files.readAllBytes(folder.resolve("held/frames.rgb"));
+        for (int i = 0; i < rgb.length; i += 3) {
+            int pixel = i / 3 % PIXELS;
+            assertThat(rgb[i]).isEqualTo((byte) (pixel < 12 ? 0 : 89));
+            assertThat(rgb[i + 1] | rgb[i + 2]).isZero();
+        }
+    }
+
+    @Test
+    void stepsThatLightNothingAreLeftOut() {
+        Ran some = Ran.with("proof", folder.resolve("display.json"), "-o", folder.resolve("some"), "--only", "fence")
+                .without(folder);
+        assertThat(some.err()).isEqualTo("some: 10 steps, 640 frames\n");
+    }
+
+    @Test
+    void namesWhatIsMeantByAWrongStepOrAddress() {
+        Path display = folder.resolve("display.json");
+        Ran step = Ran.with("proof", display, "-o", folder.resolve("x"), "--step", "colour rad");
+        assertThat(step.code()).isEqualTo(2);
+        assertThat(step.err()).contains("--step: there is no step \"colour rad\"; did you mean \"colour red\"?");
+        Ran only = Ran.with("proof", display, "-o", folder.resolve("x"), "--only", "fense");
+        assertThat(only.code()).isEqualTo(2);
+        assertThat(only.err()).contains("--only: there is no ").contains("\"fense\"");
+        assertThat(folder.resolve("x")).doesNotExist();
     }
 
     /** From a minute on as clocks show it, as in the strip: 70 parts of two seconds, the first from 23 s on. */
@@ -108,11 +159,12 @@ class ProofCommandTest {
                 .isZero();
         assertThat(Files.readAllLines(folder.resolve("long/steps.txt")).stream()
                         .skip(6)
+                        .filter(line -> line.contains(" %  "))
                         .map(line -> line.strip().split(" {2,}")[0]))
-                .hasSize(75)
+                .hasSize(79)
                 .startsWith("0 s", "4 s", "10 s", "16 s", "22 s", "23 s", "25 s")
                 .contains("59 s", "1:01", "1:59", "2:01")
-                .endsWith("2:41");
+                .endsWith("2:41", "2:43", "2:45", "2:47", "2:49");
     }
 
     /** Frame 0: of every six pixels the first is white, the last red. From 23 s on, only the second daisy is lit. */

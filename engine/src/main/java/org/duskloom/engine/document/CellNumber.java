@@ -2,34 +2,41 @@ package org.duskloom.engine.document;
 
 import java.util.OptionalDouble;
 
-/** Numbers as they are written in CSV cells: {@code 12}, {@code -0.5}, {@code 1e3}; nothing that depends on a country. */
+/**
+ * Numbers as they are written in CSV cells: {@code 12}, {@code -0.5}, {@code 1e3}. The decimal sign is that of the file, never that
+ * of the computer.
+ */
 final class CellNumber {
     private static final int LONGEST = 100;
 
     private CellNumber() {}
 
     /** The nearest double; empty if the text is no number. Too large a number gives an infinity. */
-    static OptionalDouble parse(String text) {
+    static OptionalDouble parse(String text, CsvStyle style) {
         if (text.isEmpty() || text.length() > LONGEST) {
             return OptionalDouble.empty();
         }
         for (int i = 0; i < text.length(); i++) {
-            if ("0123456789+-.eE".indexOf(text.charAt(i)) < 0) {
+            char sign = text.charAt(i);
+            if ("0123456789+-eE".indexOf(sign) < 0 && sign != style.decimalSign()) {
                 return OptionalDouble.empty();
             }
         }
         try {
-            return OptionalDouble.of(Double.parseDouble(text));
+            return OptionalDouble.of(Double.parseDouble(text.replace(style.decimalSign(), '.')));
         } catch (NumberFormatException notANumber) {
             return OptionalDouble.empty();
         }
     }
 
-    static String hint(String text) {
+    static String hint(String text, CsvStyle style) {
         if (text.isEmpty()) {
             return "the cell is empty; a number is needed";
         }
-        if (text.matches("[-+]?[0-9]+,[0-9]+")) {
+        if (style == CsvStyle.SEMICOLONS && text.matches("[-+]?[0-9]*\\.[0-9]+")) {
+            return "the decimal sign of a file with semicolons is a comma: " + text.replace('.', ',');
+        }
+        if (style == CsvStyle.COMMAS && text.matches("[-+]?[0-9]+,[0-9]+")) {
             return "the decimal sign is a dot: " + text.replace(',', '.');
         }
         if (text.startsWith("\u2212") || text.startsWith("\u2013")) {

@@ -114,7 +114,8 @@ final class CsvHeader {
     }
 
     private static boolean looksLikeData(List<Cell> header) {
-        return header.stream().anyMatch(cell -> CellNumber.parse(cell.text()).isPresent());
+        return header.stream()
+                .anyMatch(cell -> CellNumber.parse(cell.text(), CsvStyle.COMMAS).isPresent());
     }
 
     private static Optional<String> wrongSeparator(List<Cell> header) {
@@ -124,9 +125,6 @@ final class CsvHeader {
         }
         if (first.indexOf('\t') >= 0) {
             return Optional.of("tabs");
-        }
-        if (first.indexOf(';') >= 0) {
-            return Optional.of("semicolons");
         }
         return first.indexOf('|') >= 0 ? Optional.of("vertical bars") : Optional.empty();
     }

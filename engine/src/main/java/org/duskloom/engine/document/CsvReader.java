@@ -15,29 +15,58 @@ import org.duskloom.engine.problem.Problems;
 /**
  * Reads CSV (RFC 4180) with a header row: commas, double quotes, any line ends. Beyond the standard, blanks round a cell
  * are dropped, lines that are empty or begin with {@code #} are skipped, and so are rows in which every cell is empty, as
- * spreadsheets leave them.
+ * spreadsheets leave them. Where the header has semicolons and no comma, semicolons part the cells of the file, and the decimal
+ * sign of its numbers is a comma.
  */
 public final class CsvReader {
     /** The longest row that is read, in UTF-16 units; a quote that is never closed runs into it. */
     public static final int MAX_ROW_CHARS = 1 << 20;
 
     private static final int MAX_FAULTS = 20;
-    private static final CSVFormat FORMAT = CSVFormat.RFC4180
-            .builder()
-            .setCommentMarker('#')
-            .setIgnoreEmptyLines(true)
-            .setIgnoreSurroundingSpaces(true)
-            .get();
+    private static final CSVFormat COMMAS = format(CsvStyle.COMMAS);
+    private static final CSVFormat SEMICOLONS = format(CsvStyle.SEMICOLONS);
 
     private final SourceText source;
     private final Problems problems;
+    private final CsvStyle style;
     private final CsvScan scan;
     private int faults;
 
-    private CsvReader(SourceText source, Problems problems) {
+    private CsvReader(SourceText source, CsvStyle style, Problems problems) {
         this.source = source;
+        this.style = style;
         this.problems = problems;
-        this.scan = new CsvScan(source.text());
+        this.scan = new CsvScan(source.text(), style);
+    }
+
+    private static CSVFormat format(CsvStyle style) {
+        return CSVFormat.RFC4180
+                .builder()
+                .setDelimiter(style.separator())
+                .setCommentMarker('#')
+                .setIgnoreEmptyLines(true)
+                .setIgnoreSurroundingSpaces(true)
+                .get();
+    }
+
+    private CSVFormat format() {
+        return style == CsvStyle.COMMAS ? COMMAS : SEMICOLONS;
+    }
+
+    /** That of the first line that could be a header: not empty, no comment, not all separators. */
+    private static CsvStyle styleOf(String text) {
+        for (int start = 0; start < text.length(); ) {
+            int end = start;
+            while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
+                end++;
+            }
+            String line = text.substring(start, end).strip();
+            if (!line.startsWith("#") && !line.replaceAll("[,;\"\\s]", "").isEmpty()) {
+                return CsvStyle.ofHeader(line);
+            }
+            start = end + 1;
+        }
+        return CsvStyle.COMMAS;
     }
 
     /**
@@ -48,12 +77,13 @@ public final class CsvReader {
      * @return the table, or nothing if there is no usable header
      */
     public static Optional<CsvTable> read(SourceText source, Problems problems) {
-        return new CsvReader(source, problems).table();
+        return new CsvReader(source, styleOf(source.text()), problems).table();
     }
 
     /** Reads the records from an offset on; gives whether all of them had sound quotes. */
-    static boolean forEachRecord(SourceText source, int offset, Problems problems, RecordAction action) {
-        CsvReader reader = new CsvReader(source, problems);
+    static boolean forEachRecord(
+            SourceText source, CsvStyle style, int offset, Problems problems, RecordAction action) {
+        CsvReader reader = new CsvReader(source, style, problems);
         reader.forEachRecord(offset, action);
         return reader.faults == 0;
     }
@@ -61,7 +91,7 @@ public final class CsvReader {
     private Optional<CsvTable> table() {
         int start = scan.skipIdleLines(0);
         LimitedReader in = new LimitedReader(source.text(), start);
-        try (CSVParser parser = CSVParser.parse(in, FORMAT)) {
+        try (CSVParser parser = CSVParser.parse(in, format())) {
             Iterator<CSVRecord> records = parser.iterator();
             for (String[] row = next(records, in, start); row != null; row = next(records, in, start)) {
                 if (!isIdle(row, start)) {
@@ -103,7 +133,7 @@ public final class CsvReader {
         for (int i = 0; i < names.length; i++) {
             header.add(new Cell(names[i], source.locationAt(scan.cellStart(start, i))));
         }
-        CsvTable table = new CsvTable(source, scan, header, scan.nextRecord(start), problems);
+        CsvTable table = new CsvTable(source, style, scan, header, scan.nextRecord(start), problems);
         return CsvHeader.check(header, problems) ? Optional.of(table) : Optional.empty();
     }
 
@@ -124,7 +154,7 @@ public final class CsvReader {
     private int recordsUntilFault(int firstOffset, RecordAction action) {
         int start = scan.skipIdleLines(firstOffset);
         LimitedReader in = new LimitedReader(source.text(), start);
-        try (CSVParser parser = CSVParser.parse(in, FORMAT)) {
+        try (CSVParser parser = CSVParser.parse(in, format())) {
             Iterator<CSVRecord> records = parser.iterator();
             for (String[] row = next(records, in, start); row != null; row = next(records, in, start)) {
                 if (!isIdle(row, start) && !action.accept(row, start)) {

@@ -44,9 +44,9 @@ public final class CsvRow {
 
     /** The number in that column between the two bounds, both allowed; else an error is added. */
     public OptionalDouble number(int column, double min, double max) {
-        OptionalDouble value = CellNumber.parse(text(column));
+        OptionalDouble value = CellNumber.parse(text(column), table.style());
         if (value.isEmpty()) {
-            table.problems().error(location(column), label(column), CellNumber.hint(text(column)));
+            table.problems().error(location(column), label(column), CellNumber.hint(text(column), table.style()));
         } else if (!(value.getAsDouble() >= min && value.getAsDouble() <= max)) {
             table.problems().error(location(column), label(column), Expected.range("a number", min, max));
             return OptionalDouble.empty();
@@ -66,9 +66,9 @@ public final class CsvRow {
 
     /** The whole number in that column between the two bounds, both allowed; else an error is added. */
     public OptionalLong whole(int column, long min, long max) {
-        OptionalDouble value = CellNumber.parse(text(column));
+        OptionalDouble value = CellNumber.parse(text(column), table.style());
         if (value.isEmpty()) {
-            table.problems().error(location(column), label(column), CellNumber.hint(text(column)));
+            table.problems().error(location(column), label(column), CellNumber.hint(text(column), table.style()));
             return OptionalLong.empty();
         }
         double number = value.getAsDouble();

@@ -3,13 +3,15 @@ package org.duskloom.engine.document;
 /**
  * Finds places in CSV text: where a record starts and ends, where its n-th cell starts, and where its quotes are wrong.
  * The values themselves come from the CSV library, which does not say where they stand. Follows RFC 4180 with blanks
- * allowed round a cell and with lines that begin with {@code #} as comments.
+ * allowed round a cell and with lines that begin with {@code #} as comments; the separator is that of the style.
  */
 final class CsvScan {
     private final String text;
+    private final char separator;
 
-    CsvScan(String text) {
+    CsvScan(String text, CsvStyle style) {
         this.text = text;
+        this.separator = style.separator();
     }
 
     /**
@@ -41,7 +43,7 @@ final class CsvScan {
     /** The start of the line after the record that starts there. */
     int nextRecord(int recordStart) {
         int end = cellEnd(recordStart);
-        while (end < text.length() && text.charAt(end) == ',') {
+        while (end < text.length() && text.charAt(end) == separator) {
             end = cellEnd(end + 1);
         }
         return pastLineEnd(end);
@@ -52,7 +54,7 @@ final class CsvScan {
         int offset = recordStart;
         for (int i = 0; i < column; i++) {
             int end = cellEnd(offset);
-            if (end >= text.length() || text.charAt(end) != ',') {
+            if (end >= text.length() || text.charAt(end) != separator) {
                 return end;
             }
             offset = end + 1;
@@ -71,12 +73,12 @@ final class CsvScan {
                     return new QuoteFault(start, -1);
                 }
                 int after = skipBlanks(close + 1);
-                if (after < text.length() && text.charAt(after) != ',' && !isLineEnd(after)) {
+                if (after < text.length() && text.charAt(after) != separator && !isLineEnd(after)) {
                     return new QuoteFault(start, after);
                 }
             }
             int end = cellEnd(offset);
-            if (end >= text.length() || text.charAt(end) != ',') {
+            if (end >= text.length() || text.charAt(end) != separator) {
                 return null;
             }
             offset = end + 1;
@@ -89,7 +91,7 @@ final class CsvScan {
         if (offset < text.length() && text.charAt(offset) == '"') {
             offset = Math.min(closingQuote(offset) + 1, text.length());
         }
-        while (offset < text.length() && text.charAt(offset) != ',' && !isLineEnd(offset)) {
+        while (offset < text.length() && text.charAt(offset) != separator && !isLineEnd(offset)) {
             offset++;
         }
         return offset;

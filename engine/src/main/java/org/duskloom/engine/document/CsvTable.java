@@ -13,6 +13,7 @@ public final class CsvTable {
     private static final int MAX_ERRORS = 10_000;
 
     private final SourceText source;
+    private final CsvStyle style;
     private final CsvScan scan;
     private final List<Cell> header;
     private final int namedColumns;
@@ -20,8 +21,10 @@ public final class CsvTable {
     private final Problems problems;
     private final Map<String, Integer> columns = new HashMap<>();
 
-    CsvTable(SourceText source, CsvScan scan, List<Cell> header, int firstRowOffset, Problems problems) {
+    CsvTable(
+            SourceText source, CsvStyle style, CsvScan scan, List<Cell> header, int firstRowOffset, Problems problems) {
         this.source = source;
+        this.style = style;
         this.scan = scan;
         this.header = List.copyOf(header);
         this.firstRowOffset = firstRowOffset;
@@ -66,7 +69,7 @@ public final class CsvTable {
     public boolean forEachRow(Consumer<CsvRow> action) {
         boolean[] complete = {true};
         int allowed = problems.errorCount() + MAX_ERRORS;
-        boolean sound = CsvReader.forEachRecord(source, firstRowOffset, problems, (values, start) -> {
+        boolean sound = CsvReader.forEachRecord(source, style, firstRowOffset, problems, (values, start) -> {
             if (hasHeadersWidth(values, start)) {
                 action.accept(new CsvRow(this, values, start));
             } else {
@@ -102,15 +105,24 @@ public final class CsvTable {
         return source.locationAt(scan.cellStart(rowStart, column));
     }
 
+    CsvStyle style() {
+        return style;
+    }
+
     Problems problems() {
         return problems;
     }
 
     private String widthHint(String[] values) {
         if (values.length < namedColumns) {
-            return values.length == 1 && values[0].indexOf(';') >= 0
-                    ? "the separator is a comma, not a semicolon"
-                    : "an empty cell needs its comma too";
+            char other = style == CsvStyle.COMMAS ? ';' : ',';
+            return values.length == 1 && values[0].indexOf(other) >= 0
+                    ? "the separator is a " + style.separatorWord() + ", not a "
+                            + (other == ';' ? "semicolon" : "comma")
+                    : "an empty cell needs its " + style.separatorWord() + " too";
+        }
+        if (style == CsvStyle.SEMICOLONS) {
+            return "a cell that holds a semicolon stands in quotes";
         }
         return "a decimal sign is a dot (1.5, not 1,5), and a cell that holds a comma stands in quotes";
     }

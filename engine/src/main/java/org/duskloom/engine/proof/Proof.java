@@ -1,6 +1,8 @@
 package org.duskloom.engine.proof;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,19 +33,45 @@ public final class Proof {
     private final PixelMap map;
     private final List<ProofStep> steps = new ArrayList<>();
 
-    private Proof(PixelMap map) {
+    private Proof(PixelMap map, List<ProofStep> steps) {
         this.map = map;
+        this.steps.addAll(steps);
     }
 
     /** The proof of a display or a map. */
     public static Proof of(GroupTree groups) {
-        Proof proof = new Proof(groups.map());
+        Proof proof = new Proof(groups.map(), List.of());
         proof.addWiring();
         proof.addOrientation();
         proof.addProps();
         proof.addParts();
         proof.addGroups(groups);
+        proof.addColors();
         return proof;
+    }
+
+    /** One of its steps alone, so that it can be held as long as it is needed; nothing if no step has that caption. */
+    public Optional<Proof> step(String caption) {
+        List<ProofStep> held = steps.stream()
+                .filter(step -> step.caption().equalsIgnoreCase(caption))
+                .toList();
+        return held.isEmpty() ? Optional.empty() : Optional.of(new Proof(map, held));
+    }
+
+    /**
+     * The same with all other pixels dark, and without the steps that light none of these.
+     *
+     * @param pixels by their place in wiring order, from 0
+     */
+    public Proof only(int[] pixels) {
+        BitSet kept = new BitSet();
+        Arrays.stream(pixels).forEach(kept::set);
+        return new Proof(
+                map,
+                steps.stream()
+                        .map(step -> step.only(kept))
+                        .filter(step -> step.isSeen(map.pixelCount()))
+                        .toList());
     }
 
     /** The steps in order. */
@@ -145,6 +173,29 @@ public final class Proof {
                     2 * SHORT,
                     (share, light) -> light(all, share, light))));
         }
+    }
+
+    /** Who sees another colour than the one that is said has found the order of the colours on the wire. */
+    private void addColors() {
+        int tenth = ProofLight.TENTH;
+        addColor("red", tenth << 16);
+        addColor("green", tenth << 8);
+        addColor("blue", tenth);
+        addColor("white", tenth << 16 | tenth << 8 | tenth);
+    }
+
+    private void addColor(String word, int color) {
+        steps.add(new ProofStep(
+                "colour " + word,
+                "every pixel is " + word
+                        + ", at a tenth of the light; where it has another colour, the order of the colours"
+                        + " on its wire is another",
+                2 * SHORT,
+                (share, light) -> {
+                    for (int pixel = 0; pixel < map.pixelCount(); pixel++) {
+                        light.set(pixel, color);
+                    }
+                }));
     }
 
     private static void light(List<Member> members, double share, ProofLight light) {

@@ -1,6 +1,7 @@
 package org.duskloom.engine.proof;
 
 import java.util.Arrays;
+import java.util.BitSet;
 
 /** A frame while it is painted: one colour for each pixel. */
 final class ProofLight {
@@ -12,6 +13,9 @@ final class ProofLight {
     static final int RED = 0xE01010;
     static final int AMBER = 0xFFA000;
     static final int BLUE = 0x1020C0;
+
+    /** The code of a tenth of the light: IEC 61966-2-1 gives 1.055 * 0.1^(1/2.4) - 0.055 = 0.349. */
+    static final int TENTH = 89;
 
     private final byte[] rgb;
     private final int from;
@@ -30,6 +34,25 @@ final class ProofLight {
         rgb[at] = (byte) (color >> 16);
         rgb[at + 1] = (byte) (color >> 8);
         rgb[at + 2] = (byte) color;
+    }
+
+    /** Makes all pixels dark but some. */
+    void keep(BitSet pixels) {
+        for (int pixel = 0; from + 3 * pixel < to; pixel++) {
+            if (!pixels.get(pixel)) {
+                set(pixel, 0);
+            }
+        }
+    }
+
+    /** Whether any pixel is lit. */
+    boolean isLit() {
+        for (int at = from; at < to; at++) {
+            if (rgb[at] != 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Gives all pixels a colour whose three channels are the same. */

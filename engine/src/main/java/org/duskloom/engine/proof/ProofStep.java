@@ -1,5 +1,6 @@
 package org.duskloom.engine.proof;
 
+import java.util.BitSet;
 import java.util.Objects;
 
 /** One step of a proof. Immutable. */
@@ -14,6 +15,26 @@ public final class ProofStep {
         this.sight = Objects.requireNonNull(sight, "sight");
         this.frames = frames;
         this.paint = paint;
+    }
+
+    /** The same with all other pixels dark. */
+    ProofStep only(BitSet pixels) {
+        return new ProofStep(caption, sight, frames, (share, light) -> {
+            paint.paint(share, light);
+            light.keep(pixels);
+        });
+    }
+
+    /** Whether it lights anything at its start, in its middle or at its end. */
+    boolean isSeen(int pixelCount) {
+        byte[] rgb = new byte[3 * pixelCount];
+        for (int frame : new int[] {0, frames / 2, frames - 1}) {
+            paint(frame, rgb, 0, rgb.length);
+            if (new ProofLight(rgb, 0, rgb.length).isLit()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** What it shows, in a few words. */

@@ -13,6 +13,10 @@ import org.duskloom.engine.preview.TimeLabel;
  */
 final class StepsText {
     private static final int FULL_CODE = 255;
+    private static final String MOST_CURRENT =
+            "          * The next step draws the most current of all: watch wire, plugs and"
+                    + " supplies, and switch off if anything gets\n            warm or smells. What may be connected to the mains, and how it is fused,"
+                    + " is a matter of local codes and licensed practice.\n";
 
     private final RunInfo run;
     private final List<RunStep> steps;
@@ -69,6 +73,9 @@ final class StepsText {
                 steps.get(brightest).caption()));
         for (int i = 0; i < steps.size(); i++) {
             RunStep step = steps.get(i);
+            if (i == brightest) {
+                lines.append(MOST_CURRENT);
+            }
             String time = TimeLabel.of(run.rate().secondsOf(step.firstFrame()));
             lines.append(String.format(
                     Locale.ROOT, "%8s  %-30s %6d %6s  %s%n", time, step.caption(), mostLit[i], share(i), step.sight()));

@@ -56,7 +56,8 @@ class CsvMutationTest {
                 continue;
             }
             String cell = row.text(column);
-            String rest = source.text().substring(new CsvScan(source.text()).cellStart(row.start(), column));
+            String rest =
+                    source.text().substring(new CsvScan(source.text(), table.style()).cellStart(row.start(), column));
             boolean quoted = rest.startsWith("\"");
             String expected = quoted ? '"' + cell.replace("\"", "\"\"") : cell;
             assertThat(rest).startsWith(expected);

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class CsvReaderTest {
     private static final DeclaredField<TextNode> PIXEL = required("pixel");
+    private static final DeclaredField<TextNode> Y = DeclaredField.optional("y", new ValueKind.Text("text"), "", "up");
     private static final DeclaredField<TextNode> Z =
             DeclaredField.optional("z", new ValueKind.Text("text"), "", "toward the audience");
     private static final DeclaredObject MAP =
@@ -41,6 +42,44 @@ class CsvReaderTest {
             texts.add(row.text(i));
         }
         return texts;
+    }
+
+    /** As spreadsheets of many countries write it, the several parts of a cell in quotes. */
+    @Test
+    void readsSemicolonsAndDecimalCommas() {
+        CsvTable table = table("# a; b, c\n;;;\n\"prop\"; pixel;x;y;part\na;1;-0,5;1,25e2;\"rim;top\"\n")
+                .orElseThrow();
+        List<String> seen = new ArrayList<>();
+        assertThat(table.forEachRow(
+                        row -> seen.add(row.text(0) + " " + row.number(2, -9, 9) + " " + row.number(3, -999, 999) + " "
+                                + row.text(4) + " " + row.cell(3).location().column())))
+                .isTrue();
+        assertThat(seen).containsExactly("a OptionalDouble[-0.5] OptionalDouble[125.0] rim;top 10");
+        assertThat(Inputs.shown(problems)).isEmpty();
+    }
+
+    /** A comma in the header leaves a doubt, and so does a number in the other way. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
+            prop;x,y\\na;1,2        ~ 1:1 ~ the first line names none of the columns ~ needed: prop
+            prop;x\\na;1.5          ~ 2:3 ~ "x" is "1.5"                          ~ the decimal sign of a file with semicolons is a comma: 1,5
+            prop;x\\na;1.500,5      ~ 2:3 ~ "x" is "1.500,5"                      ~ a number is needed
+            prop;x\\na,1            ~ 2:1 ~ the row has 1 cell, the header has 2  ~ the separator is a semicolon, not a comma
+            prop;x;y\\na;1          ~ 2:1 ~ the row has 2 cells, the header has 3 ~ an empty cell needs its semicolon too
+            prop;x\\na;1;2          ~ 2:1 ~ the row has 3 cells, the header has 2 ~ a cell that holds a semicolon stands in quotes
+            prop,x\\na,"1,5"        ~ 2:3 ~ "x" is "1,5"                          ~ the decimal sign is a dot: 1.5
+            prop,x\\na;1            ~ 2:1 ~ the row has 1 cell, the header has 2  ~ the separator is a comma, not a semicolon
+            """)
+    void everythingElseStaysAnError(String text, String place, String message, String hint) {
+        table(text.replace("\\n", "\n")).ifPresent(table -> {
+            if (table.expectColumns(DeclaredObject.of("row", required("prop"), required("x"), Y))) {
+                table.forEachRow(row -> row.number(1, -9, 9));
+            }
+        });
+        assertThat(Inputs.shown(problems)).isNotEmpty();
+        assertThat(Inputs.shown(problems).get(0))
+                .startsWith("map.csv:" + place + ": error: " + message)
+                .contains(hint);
     }
 
     /** The rules of RFC 4180 section 2, with the texts of its examples. */
@@ -119,7 +158,6 @@ class CsvReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
-            prop;pixel;x;y       ~ 1:1  ~ the cells seem to be separated by semicolons     ~ save it with commas
             prop\tpixel\tx\ty    ~ 1:1  ~ the cells seem to be separated by tabs           ~ save it with commas
             prop|pixel|x|y       ~ 1:1  ~ the cells seem to be separated by vertical bars  ~ save it with commas
             `sep=,`              ~ 1:1  ~ the line "sep=," is no part of CSV               ~ remove it

@@ -220,7 +220,7 @@ class MapReaderTest {
         "'prop,pixel,x,y', 1:15, 'the file has a header, but no pixels'",
         "'prop,pixel,x,y\n# none\n', 3:1, 'the file has a header, but no pixels'",
         "'a,1,0,0\n', 1:1, 'the first row holds numbers, so the header row is missing'",
-        "'prop;pixel;x;y\n', 1:1, the cells seem to be separated by semicolons",
+        "'prop;pixel;x;y\n', 2:1, the file has a header, but no pixels",
         "'prop,pixel,x,y,ownx\na,1,0,0,0\n', 1:1, the columns ownx and owny belong together",
         "'prop,pixel,x,y,ownz\na,1,0,0,0\n', 1:1, the columns ownx and owny belong together"
     })

@@ -76,9 +76,34 @@ class ProofTest {
                         "prop rail",
                         "part low",
                         "part high",
-                        "group both");
+                        "group both",
+                        "colour red",
+                        "colour green",
+                        "colour blue",
+                        "colour white");
         assertThat(proof.frameCount())
                 .isEqualTo(proof.steps().stream().mapToLong(ProofStep::frames).sum());
+    }
+
+    /** IEC 61966-2-1: the code of a tenth of the light is 255 * (1.055 * 0.1^(1 / 2.4) - 0.055), 89. */
+    @Test
+    void asksForTheOrderOfColors() {
+        assertThat(colors("colour red", 0.5)).containsOnly(0x590000);
+        assertThat(colors("colour green", 0.5)).containsOnly(0x005900);
+        assertThat(colors("colour blue", 0)).containsOnly(0x000059);
+        assertThat(colors("colour white", 0.9)).containsOnly(0x595959);
+        assertThat(step("colour red").frames()).isEqualTo(2 * 20);
+    }
+
+    @Test
+    void lightsOnlyWhatIsAskedFor() {
+        Proof rail = proof.only(new int[] {4, 5, 6});
+        assertThat(rail.steps()).extracting(ProofStep::caption).doesNotContain("prop gate", "part low", "part high");
+        byte[] rgb = new byte[21];
+        rail.step("first pixel").orElseThrow().steps().get(0).paint(0, rgb, 0, 21);
+        assertThat(Arrays.copyOf(rgb, 12)).containsOnly(0);
+        assertThat(rgb[12]).isEqualTo((byte) 255);
+        assertThat(proof.step("no such")).isEmpty();
     }
 
     @Test
