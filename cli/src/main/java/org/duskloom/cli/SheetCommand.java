@@ -22,7 +22,9 @@ import picocli.CommandLine.Option;
                     + " parts, seen from the front and from the back, as PNG to look at and as SVG. An SVG is"
                     + " life-size: print it at 100 %% and drill through it. A shape whose props have other"
                     + " scales is drawn once for each, and every sheet says for which. And the whole stage with the"
-                    + " names of the props and how they are turned.",
+                    + " names of the props and how they are turned, on a grid, from the front and from behind;"
+                    + " places.csv with the place, turn and first pixel of every prop; parts.csv with the parts of"
+                    + " every pixel.",
             ""
         },
         footer = {

@@ -8,6 +8,7 @@ import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.format.OutputFolder;
 import org.duskloom.engine.sheet.Drawing;
+import org.duskloom.engine.sheet.PlaceTables;
 import org.duskloom.engine.sheet.PngSheet;
 import org.duskloom.engine.sheet.ScaledShape;
 import org.duskloom.engine.sheet.ShapeSheet;
@@ -44,7 +45,17 @@ final class SheetOutputs implements AutoCloseable {
                         ShapeSheet.picture(shape, unit, view, options));
             }
         }
-        write("stage", StageSheet.draw(display.display()), StageSheet.picture(display.display()));
+        for (View view : View.values()) {
+            write(
+                    view == View.FRONT ? "stage" : "stage-" + view.word(),
+                    StageSheet.draw(display.display(), view),
+                    StageSheet.picture(display.display(), view));
+        }
+        write("places.csv", PlaceTables.places(display.display()));
+        write(
+                "parts.csv",
+                PlaceTables.parts(
+                        shapes.stream().map(ScaledShape::shape).distinct().toList()));
         folder.publish();
         return files;
     }
@@ -55,12 +66,17 @@ final class SheetOutputs implements AutoCloseable {
     }
 
     private void write(String name, Drawing toPrint, SheetPicture toLookAt) throws IOException {
-        byte[] svg = SvgSheet.of(toPrint, name).getBytes(StandardCharsets.UTF_8);
-        StagedFile file = folder.open(name + ".svg");
-        file.write(svg, 0, svg.length);
-        file.finish();
+        write(name + ".svg", SvgSheet.of(toPrint, name));
         PngSheet.write(toLookAt, folder.open(name + ".png"));
-        files += 2;
+        files++;
+    }
+
+    private void write(String name, String text) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        StagedFile file = folder.open(name);
+        file.write(bytes, 0, bytes.length);
+        file.finish();
+        files++;
     }
 
     @Override

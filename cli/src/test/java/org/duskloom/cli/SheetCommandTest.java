@@ -20,7 +20,7 @@ import org.w3c.dom.Element;
 
 class SheetCommandTest {
     private static final List<String> SHEETS =
-            List.of("daisy-back", "daisy-front", "fence-back", "fence-front", "stage");
+            List.of("daisy-back", "daisy-front", "fence-back", "fence-front", "stage", "stage-back");
 
     @TempDir
     private Path folder;
@@ -35,12 +35,31 @@ class SheetCommandTest {
     /** Front and back of both shapes that props have, and the stage; none of the bench, which nobody has placed. */
     @Test
     void drawsEveryShapeThatIsUsed() throws IOException {
-        assertThat(sheet("out").without(folder)).isEqualTo(new Ran(0, "", "out: 10 files\n"));
-        List<String> expected = new ArrayList<>();
+        assertThat(sheet("out").without(folder)).isEqualTo(new Ran(0, "", "out: 14 files\n"));
+        List<String> expected = new ArrayList<>(List.of("places.csv", "parts.csv"));
         SHEETS.forEach(name -> expected.addAll(List.of(name + ".png", name + ".svg")));
         try (Stream<Path> files = Files.list(folder.resolve("out"))) {
             assertThat(files.map(file -> file.getFileName().toString())).containsExactlyInAnyOrderElementsOf(expected);
         }
+    }
+
+    /** The second daisy is turned by 90 degrees: its first pixel, which the shape has on top, hangs at its left. */
+    @Test
+    void tablesSayWherePropsHangAndWhichPartsPixelsAreIn() throws IOException {
+        sheet("out");
+        List<String> places = Files.readAllLines(folder.resolve("out/places.csv"));
+        assertThat(places.get(0))
+                .startsWith("prop,shape,x,y,z,turn,tilt,yaw,scale,mirror,reverse,pixels,first_pixel,first_x");
+        assertThat(places).hasSize(4);
+        String[] second = places.get(2).split(",", -1);
+        assertThat(second).hasSize(16).startsWith("daisy-2", "daisy");
+        assertThat(second[5]).isEqualTo("90");
+        assertThat(second[12]).isEqualTo("7");
+        assertThat(Double.parseDouble(second[13])).isEqualTo(Double.parseDouble(second[2]) - 20);
+        assertThat(second[14]).isEqualTo(second[3]);
+        List<String> parts = Files.readAllLines(folder.resolve("out/parts.csv"));
+        assertThat(parts).startsWith("shape,pixel,x,y,z,parts", "daisy,1,0,20,0,rim; top");
+        assertThat(parts).hasSize(1 + 6 + 6);
     }
 
     /**
@@ -126,7 +145,7 @@ class SheetCommandTest {
                         "tight.json:2:13: warning: holes of shape \"tight\" overlap: pixels 1 and 24 are 7.8 mm apart,"
                                 + " and a hole is 12 mm wide; check its lengths and the unit, or choose a smaller --hole",
                         "2 warnings",
-                        "tight: 6 files");
+                        "tight: 10 files");
         assertThat(Ran.with("sheet", tight, "-o", folder.resolve("small"), "--hole", "7.8")
                         .err())
                 .doesNotContain("overlap");
@@ -153,7 +172,7 @@ class SheetCommandTest {
                                 + " apart, and a hole is 12 mm wide; check its lengths and the unit, or choose a"
                                 + " smaller --hole",
                         "1 warning",
-                        "sizes: 10 files");
+                        "sizes: 14 files");
         try (Stream<Path> files = Files.list(folder.resolve("sizes"))) {
             assertThat(files.map(file -> file.getFileName().toString()).filter(name -> name.endsWith(".svg")))
                     .containsExactlyInAnyOrder(
@@ -181,7 +200,7 @@ class SheetCommandTest {
                  "props": [{"name": "a", "shape": "pole", "at": [0, 0]}]}
                 """);
         assertThat(Ran.with("sheet", pole, "-o", folder.resolve("pole")).without(folder))
-                .isEqualTo(new Ran(0, "", "pole: 6 files\n"));
+                .isEqualTo(new Ran(0, "", "pole: 10 files\n"));
     }
 
     /** Elsewhere - is the standard output, which takes one file. */

@@ -3,12 +3,11 @@ package org.duskloom.engine.sheet;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.StringJoiner;
 import org.duskloom.engine.map.Part;
 
 /** Which colour a pixel has by its outermost part, and the legend that says so. */
 final class PartColors {
-    private static final int MOST_NAMES = 12;
+    private static final int MOST_ENTRIES = 120;
 
     private final int[] color;
     /** Of the second part that a pixel is in; what {@link #color} is where there is none. */
@@ -49,24 +48,24 @@ final class PartColors {
         return innerColor[pixel];
     }
 
+    /** Every part with its pixels, those inside of others after these; of very many, the first. */
     List<Entry> entries() {
         List<Entry> entries = new ArrayList<>();
         for (int k = 0; k < parts.size(); k++) {
-            entries.add(new Entry(words(parts.get(k)), SheetColors.part(k)));
+            add(entries, parts.get(k), "", SheetColors.part(k));
         }
-        return entries;
+        if (entries.size() <= MOST_ENTRIES) {
+            return entries;
+        }
+        int more = entries.size() - MOST_ENTRIES;
+        List<Entry> shown = new ArrayList<>(entries.subList(0, MOST_ENTRIES));
+        shown.add(new Entry("and " + more + " parts more: see parts.csv", SheetColors.QUIET));
+        return shown;
     }
 
-    private static String words(Part part) {
-        int inside = part.children().size();
-        String children = inside == 0 ? "" : "; in " + inside + " parts: " + names(part.children());
-        return part.name() + ": " + PixelRangeText.of(part.pixels()) + children;
-    }
-
-    private static String names(List<Part> children) {
-        StringJoiner names = new StringJoiner(", ");
-        int shown = Math.min(MOST_NAMES, children.size());
-        children.subList(0, shown).forEach(child -> names.add(child.name()));
-        return shown < children.size() ? names + ", ..." : names.toString();
+    private static void add(List<Entry> entries, Part part, String outer, int color) {
+        String path = outer + part.name();
+        entries.add(new Entry(path + ": " + PixelRangeText.of(part.pixels()), color));
+        part.children().forEach(child -> add(entries, child, path + "/", color));
     }
 }

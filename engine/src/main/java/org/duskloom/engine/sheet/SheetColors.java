@@ -5,6 +5,12 @@ final class SheetColors {
     static final int PAPER = 0xFFFFFF;
     static final int INK = 0x1A1A1A;
     static final int QUIET = 0x707070;
+    /** Lines that only help to read places off. */
+    static final int GRID = 0xE3E6EA;
+
+    /** Of the numbers beside them. */
+    static final int COORDINATE = 0x858585;
+
     static final int WIRE = 0x9AA3AE;
     static final int FIRST = 0x0A8A2A;
     static final int LAST = 0xC01818;

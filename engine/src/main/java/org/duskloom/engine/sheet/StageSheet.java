@@ -14,9 +14,9 @@ import org.duskloom.engine.label.Span;
 import org.duskloom.engine.map.Positions;
 
 /**
- * Draws the whole stage from the front: pixels as dots, the name of every prop and how it is mounted, and an arrow along
- * its own up where that is not the stage's. Where the display has ports, the way of each data line from prop to prop, and
- * what hangs on it.
+ * Draws the whole stage from the front or from behind: a grid in the unit of the display, pixels as dots, the name of every
+ * prop and how it is mounted, and an arrow along its own up where that is not the stage's. Where the display has ports, the way
+ * of each data line from prop to prop, and what hangs on it.
  */
 public final class StageSheet {
     private static final double DOT_SHARE = 0.0022;
@@ -31,43 +31,57 @@ public final class StageSheet {
     private static final double SHORTEST_SEEN = 0.15;
 
     private final Display display;
+    private final View view;
     private final double letters;
     private final PixelField field;
     private final LabelFinder labels;
     private final Drawing drawing;
     private final double dot;
     private final List<DataWay> ways;
+    private final StageGrid grid;
 
-    private StageSheet(Display display, PixelField field, double letters) {
+    private StageSheet(Display display, View view, PixelField field, double letters) {
         this.display = display;
+        this.view = view;
         this.field = field;
         this.letters = letters;
         this.dot = Math.max(longerSide(field) * DOT_SHARE, letters / 8);
         this.labels = new LabelFinder(field, 1.5 * dot, letters);
         this.drawing = new Drawing(field.box().grown(3 * letters));
         this.ways = DataWay.of(display);
+        this.grid = StageGrid.of(longerSide(field), display.units().millimetres());
+    }
+
+    /** Draws a stage for printing, seen from the front. */
+    public static Drawing draw(Display display) {
+        return draw(display, View.FRONT);
     }
 
     /** Draws a stage for printing. */
-    public static Drawing draw(Display display) {
-        PixelField field = field(display);
-        return new StageSheet(display, field, longerSide(field) / SIDE_IN_LETTERS).draw();
+    public static Drawing draw(Display display, View view) {
+        PixelField field = field(display, view);
+        return new StageSheet(display, view, field, longerSide(field) / SIDE_IN_LETTERS).draw();
+    }
+
+    /** Draws a stage for looking at it, seen from the front. */
+    public static SheetPicture picture(Display display) {
+        return picture(display, View.FRONT);
     }
 
     /** Draws a stage for looking at it. */
-    public static SheetPicture picture(Display display) {
-        PixelField field = field(display);
+    public static SheetPicture picture(Display display, View view) {
+        PixelField field = field(display, view);
         double dotsPerMm = Math.min(MOST_DOTS_PER_MM, LONGEST_SIDE / longerSide(field));
-        return new SheetPicture(new StageSheet(display, field, LETTER_DOTS / dotsPerMm).draw(), dotsPerMm);
+        return new SheetPicture(new StageSheet(display, view, field, LETTER_DOTS / dotsPerMm).draw(), dotsPerMm);
     }
 
-    private static PixelField field(Display display) {
+    private static PixelField field(Display display, View view) {
         Positions stage = display.map().stage();
         double scale = display.units().millimetres();
         double[] x = new double[stage.size()];
         double[] y = new double[stage.size()];
         for (int i = 0; i < x.length; i++) {
-            x[i] = scale * stage.x(i);
+            x[i] = view.sign() * scale * stage.x(i);
             y[i] = scale * stage.y(i);
         }
         return new PixelField(x, y);
@@ -78,6 +92,7 @@ public final class StageSheet {
     }
 
     private Drawing draw() {
+        drawGrid();
         display.props().forEach(this::drawPixels);
         for (int i = 0; i < ways.size(); i++) {
             drawWay(ways.get(i), SheetColors.part(i));
@@ -94,6 +109,31 @@ public final class StageSheet {
         }
         drawFoot();
         return drawing;
+    }
+
+    /** Lines at round coordinates under everything else, and the coordinates below and to the left. */
+    private void drawGrid() {
+        Area area = StageGrid.around(field.box(), letters);
+        for (StageGrid.Tick tick : grid.between(
+                view.sign() > 0 ? area.left() : -area.right(), view.sign() > 0 ? area.right() : -area.left())) {
+            double x = view.sign() * tick.place();
+            drawing.add(new Stroke.Line(x, area.bottom(), x, area.top(), letters / 16, SheetColors.GRID));
+            drawCoordinate(
+                    tick.words(), x - Stroke.Text.width(tick.words(), letters) / 2, area.bottom() - 1.5 * letters);
+        }
+        for (StageGrid.Tick tick : grid.between(area.bottom(), area.top())) {
+            double y = tick.place();
+            drawing.add(new Stroke.Line(area.left(), y, area.right(), y, letters / 16, SheetColors.GRID));
+            double width = Stroke.Text.width(tick.words(), letters);
+            drawCoordinate(tick.words(), area.left() - width - letters / 2, y - letters / 2);
+        }
+    }
+
+    private void drawCoordinate(String words, double left, double bottom) {
+        drawing.add(new Stroke.Text(words, left, bottom, letters, SheetColors.COORDINATE));
+        Area area = new Area(left, bottom, left + Stroke.Text.width(words, letters), bottom + letters);
+        labels.take(area);
+        drawing.widen(area.grown(letters / 2));
     }
 
     private void drawPixels(PlacedProp prop) {
@@ -141,10 +181,10 @@ public final class StageSheet {
         double x = box.centreX();
         double y = box.centreY();
         if (mounting.seen() < SHORTEST_SEEN) {
-            drawTowardAudience(x, y, mounting.upZ() > 0);
+            drawTowardAudience(x, y, view.sign() * mounting.upZ() > 0);
             return;
         }
-        double directionX = mounting.upX() / mounting.seen();
+        double directionX = view.sign() * mounting.upX() / mounting.seen();
         double directionY = mounting.upY() / mounting.seen();
         double reach = Math.max(2 * letters, 0.3 * mounting.seen() * Math.max(box.width(), box.height()));
         Stroke.Line shaft =
@@ -185,7 +225,11 @@ public final class StageSheet {
         Area area = drawing.area();
         double left = area.left() + letters;
         double foot = area.bottom() - 2 * letters;
-        List<String> lines = new ArrayList<>(List.of("From the front. Green: first pixel."));
+        List<String> lines = new ArrayList<>(List.of(
+                (view == View.FRONT ? "From the front." : "From behind: left and right change places.")
+                        + " Green: first pixel.",
+                "Grid: every " + grid.stepText() + " " + display.units().word()
+                        + "; x to the audience's right, y up."));
         List<Mounting> leaning = display.props().stream()
                 .map(Mounting::of)
                 .filter(mounting -> !mounting.isUpright())

@@ -44,9 +44,16 @@ class StageMarksTest {
 
     private static <T> List<T> all(Drawing drawing, Class<T> kind) {
         return drawing.strokes().stream()
+                .filter(stroke -> !isOfGrid(stroke))
                 .filter(kind::isInstance)
                 .map(kind::cast)
                 .toList();
+    }
+
+    /** The grid lies under all that is looked at here. */
+    private static boolean isOfGrid(Stroke stroke) {
+        return stroke instanceof Stroke.Line line && line.color() == SheetColors.GRID
+                || stroke instanceof Stroke.Text text && text.color() == SheetColors.COORDINATE;
     }
 
     private static Stream<Stroke.Circle> circles(Drawing drawing, int color) {
@@ -165,6 +172,7 @@ class StageMarksTest {
                 .extracting(Stroke.Text::words)
                 .containsExactly(
                         "From the front. Green: first pixel.",
+                        "Grid: every 20 cm; x to the audience's right, y up.",
                         "Red arrow: own up of a prop that does not stand upright.",
                         "Red ring with a dot: own up comes toward you; with a cross: it goes away from you.");
         double letters = foot.get(0).height();
@@ -176,7 +184,11 @@ class StageMarksTest {
         assertThat(foot.get(1).y() - foot.get(2).y()).isCloseTo(2 * letters, within(1e-9));
         assertThat(circles(drawing, SheetColors.WIRE))
                 .allMatch(pixel -> pixel.y() - pixel.radius() > foot.get(0).y() + letters);
-        assertThat(words(StageSheet.draw(stage("")))).containsExactly("stem-1", "From the front. Green: first pixel.");
+        assertThat(words(StageSheet.draw(stage(""))))
+                .containsExactly(
+                        "stem-1",
+                        "From the front. Green: first pixel.",
+                        "Grid: every 20 cm; x to the audience's right, y up.");
     }
 
     /** Two metres at 2 dots a millimetre would be 4000 dots: 2800 are enough, and letters have 14 of them. */

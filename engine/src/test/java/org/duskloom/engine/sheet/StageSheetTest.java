@@ -104,6 +104,50 @@ class StageSheetTest {
                 .hasSize(lines);
     }
 
+    /** From behind, what stands at the right hangs at the left, and so do the coordinates and what an arrow points at. */
+    @Test
+    void fromBehindLeftAndRightChangePlaces() {
+        Display display = display(STEM, """
+                {"name": "left", "shape": "a", "at": [-2000, 0]},
+                {"name": "turned", "shape": "a", "at": [1000, 0], "turn": -90}
+                """);
+        Drawing front = StageSheet.draw(display, View.FRONT);
+        Drawing back = StageSheet.draw(display, View.BACK);
+        assertThat(texts(front)).extracting(Stroke.Text::words).contains("From the front. Green: first pixel.");
+        assertThat(texts(back))
+                .extracting(Stroke.Text::words)
+                .contains("From behind: left and right change places. Green: first pixel.");
+        assertThat(centreX(front, "-1000")).isCloseTo(-1000, within(1e-6));
+        assertThat(centreX(back, "-1000")).isCloseTo(1000, within(1e-6));
+        assertThat(arrows(front))
+                .singleElement()
+                .satisfies(arrow -> assertThat(arrow.directionX()).isPositive());
+        assertThat(arrows(back))
+                .singleElement()
+                .satisfies(arrow -> assertThat(arrow.directionX()).isNegative());
+    }
+
+    @Test
+    void aGridInTheUnitOfTheDisplayLiesUnderEverything() {
+        Drawing drawing = StageSheet.draw(display(STEM, "{\"name\": \"p\", \"shape\": \"a\", \"at\": [0, 0]}"));
+        assertThat(drawing.strokes().get(0))
+                .isInstanceOfSatisfying(
+                        Stroke.Line.class, line -> assertThat(line.color()).isEqualTo(SheetColors.GRID));
+        assertThat(texts(drawing))
+                .extracting(Stroke.Text::words)
+                .anyMatch(words -> words.matches("Grid: every [125]0* mm; .*"));
+        texts(drawing)
+                .forEach(text -> assertThat(drawing.area().holds(text.area())).isTrue());
+    }
+
+    private static double centreX(Drawing drawing, String words) {
+        return texts(drawing).stream()
+                .filter(text -> text.words().equals(words))
+                .mapToDouble(text -> text.area().centreX())
+                .findFirst()
+                .orElseThrow();
+    }
+
     @Test
     void namesSayHowPropsAreMounted() {
         Display display = display(STEM, """
