@@ -139,7 +139,7 @@ class DisplayReaderTest {
             "s": {"build": [{"points": [[0, 0]]}], "along": "wire"} ~ "along" of shape "s" is for a drawing; name an SVG file in "pixels"
             "s": {"build": []}                              ~ "build" of shape "s" is empty; put steps in it
             "s": {"build": {"ring": {}}}                    ~ "build" of shape "s" must be a list [ ], not an object
-            "s": []                                         ~ shape "s" must be an object { }, not a list; its fields are build, pixels, parts
+            "s": []                                         ~ shape "s" must be an object { }, not a list; its fields are build, pixels, along, parts
             "s": {"build": [{"points": [[0, 0]]}], "parts": []} ~ "parts" of shape "s" must be an object { }, not a list
             "s": {"build": [{"points": [[0, 0]]}], "part": {}} ~ shape "s" has no field "part"; did you mean "parts"?
             "s/2": {"build": [{"points": [[0, 0]]}]}        ~ the shape name "s/2" holds /, which is not allowed in names
