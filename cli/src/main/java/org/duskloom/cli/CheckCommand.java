@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.render.DarkSearch;
 import org.duskloom.engine.text.Quoted;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -23,9 +24,11 @@ import picocli.CommandLine.Parameters;
         description = {
             "",
             "Lists all problems of the timeline and of the pixels, each with its line and column, and warns of what"
-                    + " mostly is a slip, such as two props in one place. A file without errors is summed up; nothing"
-                    + " is rendered. Given with the shows that are played on it, a display is checked for groups that"
-                    + " none of them uses, too.",
+                    + " mostly is a slip, such as two props in one place. A file without errors is summed up. Given with"
+                    + " the shows that are played on it, a display is checked for groups that none of them uses, too.",
+            "",
+            "Some frames of every cue are rendered, to tell what stays dark: cues that paint nothing, are hidden or"
+                    + " change nothing, members that a cue never lights, and pixels that no cue lights.",
             ""
         },
         footer = {
@@ -42,6 +45,9 @@ final class CheckCommand implements Callable<Integer> {
 
     @Parameters(arity = "1..*", paramLabel = "FILE.json", description = "A timeline or a display.")
     private List<Path> files;
+
+    @Option(names = "--fast", description = "Render nothing, and so do not tell what stays dark.")
+    private boolean fast;
 
     @Option(names = "--times", description = "List where every cue of the shows begins and ends, instead of the sums.")
     private boolean times;
@@ -65,6 +71,9 @@ final class CheckCommand implements Callable<Integer> {
         List<CheckedFile> checked = new ArrayList<>();
         files.forEach(file -> CheckedFile.read(file, problems).ifPresent(checked::add));
         UnusedGroups.warn(checked, problems);
+        if (!fast && !problems.hasErrors()) {
+            warnOfDarkness(checked, problems);
+        }
         ProblemPrinter.print(problems, streams);
         if (problems.hasErrors()) {
             return ExitCode.BAD_INPUT;
@@ -75,6 +84,23 @@ final class CheckCommand implements Callable<Integer> {
         }
         streams.print(checked.stream().map(this::summary).collect(Collectors.joining(System.lineSeparator())));
         return ExitCode.DONE;
+    }
+
+    private void warnOfDarkness(List<CheckedFile> checked, Problems problems) throws IOException {
+        for (CheckedFile file : checked) {
+            if (file.show().isPresent()) {
+                LoadedShow loaded = file.show().get();
+                ProgressBar.during(streams, progress -> {
+                    DarkSearch.warn(
+                            loaded.plan(),
+                            loaded.show().map(),
+                            loaded.show().timeline().pixels().file().location(),
+                            problems,
+                            progress);
+                    return true;
+                });
+            }
+        }
     }
 
     private void printTimes(List<CheckedFile> checked) throws IOException {

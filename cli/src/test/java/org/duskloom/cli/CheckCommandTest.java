@@ -52,6 +52,48 @@ class CheckCommandTest {
                 """);
     }
 
+    /** Four things that stay dark: a cue without light, one under another, and pixels that no cue is played on. */
+    private static final String DARK = """
+            {"duskloom": "timeline/1", "map": "map.csv", "length": "2s", "layers": [{"cues": [
+             {"on": "daisy-1", "effect": "wash"},
+             {"on": "daisy-1", "effect": "wash", "with": {"color": "gold"}},
+             {"on": "daisy-2", "effect": "wash", "with": {"color": "transparent"}}]}]}
+            """;
+
+    @Test
+    void tellsWhatStaysDark() throws IOException {
+        Path show = Garden.in(folder);
+        Files.writeString(show, DARK);
+        Ran ran = Ran.with("check", show).without(folder);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEqualTo("""
+                show.json:1:35: warning: no cue ever lights "daisy-2", "fence"
+                show.json:2:2: warning: the cue is hidden by the cue at show.json:3:2 in all of its 80 frames; move it over \
+                that, or give that one a "blend" such as "screen"
+                show.json:4:2: warning: the cue paints nothing in all of its 80 frames; look at its opacity, its fades and \
+                the alpha of its colours
+                3 warnings
+                """);
+    }
+
+    @Test
+    void leavesThatOutWhenItShallBeFast() throws IOException {
+        Path show = Garden.in(folder);
+        Files.writeString(show, DARK);
+        Ran ran = Ran.with("check", "--fast", show);
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran).isEqualTo(new Ran(0, Ran.with("check", show).out(), ""));
+    }
+
+    /** The looks of the demos are seen, each on all that it is played on. */
+    @Test
+    void hasNothingToSayOfTheGarden() {
+        assertThat(Ran.with("check", Project.file("demos/garden/show.json")).err())
+                .isEmpty();
+        assertThat(Ran.with("check", Project.file("demos/mast/show.json")).err())
+                .isEmpty();
+    }
+
     private static final String STAGED = """
             {"duskloom": "timeline/1", "map": "map.csv", "rate": 30, "length": "10s", "layers": [
              {"name": "ground", "cues": [
@@ -258,11 +300,13 @@ class CheckCommandTest {
         String warning = "display.json:9:14: warning: group \"daisies\" is not used; play a cue on it, or remove it"
                 + " if no other show uses it\n1 warning\n";
 
-        assertThat(Ran.with("check", display, idle).without(folder).err()).isEqualTo(warning);
-        assertThat(Ran.with("check", idle, display).without(folder).err()).isEqualTo(warning);
-        assertThat(Ran.with("check", idle, busy, display).err()).isEmpty();
-        assertThat(Ran.with("check", idle).err()).isEmpty();
-        assertThat(Ran.with("check", display).err()).isEmpty();
+        assertThat(Ran.with("check", "--fast", display, idle).without(folder).err())
+                .isEqualTo(warning);
+        assertThat(Ran.with("check", "--fast", idle, display).without(folder).err())
+                .isEqualTo(warning);
+        assertThat(Ran.with("check", "--fast", idle, busy, display).err()).isEmpty();
+        assertThat(Ran.with("check", "--fast", idle).err()).isEmpty();
+        assertThat(Ran.with("check", "--fast", display).err()).isEmpty();
     }
 
     @Test

@@ -96,7 +96,8 @@ final class CanvasCompiler {
             }
         }
         new LayoutDoubts(play, geometry(), show.map(), problems).warn();
-        return new PlannedCue.CanvasSet(canvases, geometry().isOverlapping());
+        return new PlannedCue.CanvasSet(
+                canvases, geometry().members(), geometry().isOverlapping());
     }
 
     /** Finds what is wrong with a cue that will not be played. */

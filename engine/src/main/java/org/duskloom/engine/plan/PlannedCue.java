@@ -5,6 +5,7 @@ import java.util.List;
 import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.effect.NumberTrack;
+import org.duskloom.engine.group.Member;
 import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.SceneCue;
@@ -60,8 +61,8 @@ public final class PlannedCue {
     /** When a cue holds. */
     record CueSpan(FrameSpan frames, double lengthSeconds) {}
 
-    /** The canvases of a cue, and whether a pixel is in more than one of them. */
-    record CanvasSet(List<PlannedCanvas> canvases, boolean overlapping) {}
+    /** The canvases of a cue, the members that they are laid over, and whether a pixel is in more than one of them. */
+    record CanvasSet(List<PlannedCanvas> canvases, List<Member> members, boolean overlapping) {}
 
     /**
      * What decides the frames of this cue, by value: two cues with the same fingerprint, of one show or of two, give the same
@@ -81,6 +82,11 @@ public final class PlannedCue {
     /** The cues that play the scenes in which it stands, from the outside in; none if it stands in the show itself. */
     public List<SceneCue> within() {
         return body.play().within();
+    }
+
+    /** What it is seen on, in the order in which it is written. */
+    public List<Member> members() {
+        return body.canvases().members();
     }
 
     /** The first frame in which it is seen. */

@@ -3,6 +3,7 @@ package org.duskloom.engine.render;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.color.SrgbEncoder;
 import org.duskloom.engine.effect.Brush;
@@ -42,6 +43,8 @@ public final class FramePainter {
     /** The cues that are seen in the current frame, layer by layer. */
     private final List<List<PlannedCue>> active = new ArrayList<>();
 
+    private Set<PlannedCue> leftOut = Set.of();
+
     /** A painter for one thread. */
     public FramePainter(Plan plan) {
         this.plan = plan;
@@ -59,6 +62,11 @@ public final class FramePainter {
                 .mapToInt(PlannedCue::groupCount)
                 .max()
                 .orElse(0);
+    }
+
+    /** Renders from now on as if these cues were not there. */
+    void leaveOut(Set<PlannedCue> cues) {
+        leftOut = cues;
     }
 
     /**
@@ -91,7 +99,7 @@ public final class FramePainter {
             List<PlannedCue> cues = plan.layers().get(layer).cues();
             for (int i = 0; i < cues.size(); i++) {
                 PlannedCue cue = cues.get(i);
-                if (frame >= cue.firstFrame() && frame < cue.endFrameExclusive()) {
+                if (frame >= cue.firstFrame() && frame < cue.endFrameExclusive() && !leftOut.contains(cue)) {
                     seen.add(cue);
                     begin(cue, frame);
                 }

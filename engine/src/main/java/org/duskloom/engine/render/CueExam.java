@@ -1,0 +1,200 @@
+package org.duskloom.engine.render;
+
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import org.duskloom.engine.effect.Patch;
+import org.duskloom.engine.group.Member;
+import org.duskloom.engine.plan.PixelRuns;
+import org.duskloom.engine.plan.PlannedCanvas;
+
+/**
+ * What a cue, with all its plays, does in the frames that were looked at. Frames are taken in steps of a golden section of them
+ * all, so that few of them lie evenly and off the periods of what is played, and all of them are met once.
+ */
+final class CueExam {
+    /** So many frames are looked at, if there are as many, unless everything is known before. */
+    static final int LEAST = 40;
+
+    /** So many are looked at before something is taken for dark. */
+    static final int MOST = 1000;
+
+    private static final double GOLDEN_SECTION = 0.6180339887498949;
+
+    private final List<LayeredCue> plays;
+    private final long frameCount;
+    private final long stride;
+    private final BitSet pixels = new BitSet();
+    private final BitSet touched = new BitSet();
+    private List<Member> darkMembers;
+    private Sight firstTouch;
+    private boolean seen;
+    private int lookedAt;
+
+    /** A frame of a play. */
+    record Sight(LayeredCue play, long frame) {}
+
+    CueExam(List<LayeredCue> plays) {
+        this.plays = plays;
+        this.frameCount = plays.stream().mapToLong(LayeredCue::frameCount).sum();
+        this.stride = stride(frameCount);
+        plays.forEach(this::addPixels);
+        darkMembers = plays.get(0).isMask()
+                ? List.of()
+                : plays.stream()
+                        .flatMap(play -> play.cue().members().stream())
+                        .distinct()
+                        .filter(member -> Arrays.stream(member.pixels()).anyMatch(pixels::get))
+                        .toList();
+    }
+
+    /** Those of members that start too late are not looked for: that is said of them already. */
+    private void addPixels(LayeredCue play) {
+        for (int i = 0; i < play.cue().canvasCount(); i++) {
+            PlannedCanvas canvas = play.cue().canvas(i);
+            if (canvas.firstFrame() < play.cue().endFrameExclusive()) {
+                addPixels(canvas.runs(), PixelRuns.tileCount(play.plan().pixelCount()));
+            }
+        }
+    }
+
+    private void addPixels(PixelRuns runs, int tiles) {
+        for (int tile = 0; tile < tiles; tile++) {
+            for (int run = runs.firstRun(tile); run < runs.endRun(tile); run++) {
+                int first = tile * Patch.CAPACITY + runs.cell(run);
+                pixels.set(first, first + runs.length(run));
+            }
+        }
+    }
+
+    private static long stride(long count) {
+        long stride = Math.max(1, Math.round(count * GOLDEN_SECTION));
+        while (greatestCommonDivisor(stride, count) > 1) {
+            stride++;
+        }
+        return stride;
+    }
+
+    private static long greatestCommonDivisor(long a, long b) {
+        return b == 0 ? a : greatestCommonDivisor(b, a % b);
+    }
+
+    /**
+     * Looks until everything is known of the cue, or there is nothing more to look at.
+     *
+     * @param lit gets the pixels of the stage that it lights
+     */
+    void look(BitSet lit, HiddenCues hiddenCues) {
+        CueLight light = new CueLight(touched, lit);
+        while (lookedAt < mostFrames() && !isKnown(lit)) {
+            Sight sight = sight(lookedAt++);
+            light.look(sight.play(), sight.frame());
+            judge(sight, hiddenCues);
+        }
+    }
+
+    private void judge(Sight sight, HiddenCues hiddenCues) {
+        if (touched.isEmpty()) {
+            return;
+        }
+        if (firstTouch == null) {
+            firstTouch = sight;
+        }
+        seen = seen || hiddenCues.isSeen(sight.play().cue(), sight.frame());
+        darkMembers = darkMembers.stream()
+                .filter(member -> Arrays.stream(member.pixels()).noneMatch(touched::get))
+                .toList();
+    }
+
+    private boolean isKnown(BitSet lit) {
+        return seen && darkMembers.isEmpty() && (lookedAt >= LEAST || covers(lit));
+    }
+
+    /** Looks at more frames, for pixels of it that nothing has lit so far. */
+    void lookFor(BitSet lit) {
+        CueLight light = new CueLight(touched, lit);
+        while (lookedAt < mostFrames() && !covers(lit)) {
+            Sight sight = sight(lookedAt++);
+            light.look(sight.play(), sight.frame());
+        }
+    }
+
+    private boolean covers(BitSet lit) {
+        for (int pixel = pixels.nextSetBit(0); pixel >= 0; pixel = pixels.nextSetBit(pixel + 1)) {
+            if (!lit.get(pixel)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Sight sight(int number) {
+        long index = (number + 1) * stride % frameCount;
+        for (LayeredCue play : plays) {
+            if (index < play.frameCount()) {
+                return new Sight(play, play.cue().firstFrame() + index);
+            }
+            index -= play.frameCount();
+        }
+        throw new IllegalStateException("frame " + index + " of " + frameCount);
+    }
+
+    private long mostFrames() {
+        return Math.min(frameCount, MOST);
+    }
+
+    /** The plays, in the order of the plan. */
+    List<LayeredCue> plays() {
+        return plays;
+    }
+
+    /** How many frames all plays have. */
+    long frameCount() {
+        return frameCount;
+    }
+
+    /** How many of them were looked at. */
+    int lookedAt() {
+        return lookedAt;
+    }
+
+    /** Whether it painted anything. */
+    boolean touchesAnything() {
+        return !touched.isEmpty();
+    }
+
+    /** Whether a frame looks another way because of it. */
+    boolean isSeen() {
+        return seen;
+    }
+
+    /** The members that it painted nothing on. */
+    List<Member> darkMembers() {
+        return darkMembers;
+    }
+
+    /** How many members it has that start before it ends. */
+    long memberCount() {
+        return plays.stream()
+                .flatMap(play -> play.cue().members().stream())
+                .distinct()
+                .count();
+    }
+
+    /** The first frame looked at in which it painted something. */
+    Sight firstTouch() {
+        return firstTouch;
+    }
+
+    /** Adds what it is played on; members that start too late are not. */
+    void addPixelsTo(BitSet played) {
+        if (!plays.get(0).isMask()) {
+            played.or(pixels);
+        }
+    }
+
+    /** Whether one of its pixels is among these. */
+    boolean hasOneOf(BitSet others) {
+        return pixels.intersects(others);
+    }
+}

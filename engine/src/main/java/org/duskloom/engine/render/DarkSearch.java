@@ -1,0 +1,134 @@
+package org.duskloom.engine.render;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.duskloom.engine.frame.Progress;
+import org.duskloom.engine.group.Member;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.plan.Plan;
+import org.duskloom.engine.plan.PlannedCue;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
+import org.duskloom.engine.text.Quoted;
+
+/**
+ * Renders some frames of every cue, and warns of what stays dark: cues that paint nothing or are never seen, members that a cue
+ * never lights, pixels that no cue lights. Of each cue at least {@value CueExam#LEAST} frames are looked at, if it has as
+ * many and not everything is known earlier; before something is called dark {@value CueExam#MOST}, or all that there are.
+ */
+public final class DarkSearch {
+    private final Plan plan;
+    private final Problems problems;
+    private final HiddenCues hiddenCues;
+    private final BitSet lit = new BitSet();
+    private final List<CueExam> exams = new ArrayList<>();
+
+    private DarkSearch(Plan plan, Problems problems) {
+        this.plan = plan;
+        this.problems = problems;
+        this.hiddenCues = new HiddenCues(plan);
+    }
+
+    /**
+     * Looks through a show.
+     *
+     * @param map its pixels
+     * @param mapLocation where the show names them: pixels that stay dark are told of there
+     * @param problems where the warnings go
+     * @param progress is told of the frames that are looked at at least
+     */
+    public static void warn(Plan plan, PixelMap map, Location mapLocation, Problems problems, Progress progress) {
+        DarkSearch search = new DarkSearch(plan, problems);
+        search.lookAtCues(progress);
+        search.exams.forEach(search::warnOf);
+        boolean complete = search.lookForDarkPixels();
+        BitSet played = new BitSet();
+        search.exams.forEach(exam -> exam.addPixelsTo(played));
+        new DarkPixels(map, search.lit, played).warn(mapLocation, complete, problems);
+    }
+
+    private void lookAtCues(Progress progress) {
+        Map<Location, List<LayeredCue>> plays = new LinkedHashMap<>();
+        for (int layer = 0; layer < plan.layers().size(); layer++) {
+            for (PlannedCue cue : plan.layers().get(layer).cues()) {
+                LayeredCue play = new LayeredCue(plan, layer, cue);
+                if (play.frameCount() > 0) {
+                    plays.computeIfAbsent(cue.cue().location(), place -> new ArrayList<>())
+                            .add(play);
+                }
+            }
+        }
+        plays.values().forEach(each -> exams.add(new CueExam(each)));
+        for (int i = 0; i < exams.size(); i++) {
+            exams.get(i).look(lit, hiddenCues);
+            progress.at((long) CueExam.LEAST * (i + 1), (long) CueExam.LEAST * exams.size());
+        }
+    }
+
+    /** Looks longer at cues that may light what is dark so far; whether there is nothing more to be looked at. */
+    private boolean lookForDarkPixels() {
+        boolean complete = true;
+        for (CueExam exam : exams) {
+            BitSet dark = new BitSet();
+            dark.set(0, plan.pixelCount());
+            dark.andNot(lit);
+            if (!exam.plays().get(0).isMask() && exam.hasOneOf(dark)) {
+                exam.lookFor(lit);
+                complete &= exam.lookedAt() == exam.frameCount();
+            }
+        }
+        return complete;
+    }
+
+    private void warnOf(CueExam exam) {
+        Location place = exam.plays().get(0).cue().cue().location();
+        if (!exam.touchesAnything()) {
+            problems.warn(
+                    place,
+                    "the cue paints nothing in " + frames(exam),
+                    "look at its opacity, its fades and the alpha of its colours");
+            return;
+        }
+        List<Member> dark = exam.darkMembers();
+        if (!dark.isEmpty()) {
+            problems.warn(
+                    place,
+                    dark.size() + " of the " + Counted.of(exam.memberCount(), "member") + " get no light in "
+                            + frames(exam) + ": "
+                            + Quoted.few(dark.stream().map(Member::name).toList()),
+                    "leave them out of \"on\", or change what the effect leaves dark");
+        }
+        if (!exam.isSeen()) {
+            warnOfUnseen(exam, place);
+        }
+    }
+
+    private void warnOfUnseen(CueExam exam, Location place) {
+        CueExam.Sight sight = exam.firstTouch();
+        if (hiddenCues.isSeenUncovered(sight.play(), sight.frame())) {
+            String by = hiddenCues
+                    .coveredBy(sight.play(), sight.frame())
+                    .map(cue -> "the cue at " + cue.cue().location())
+                    .orElse("the cues over it");
+            problems.warn(
+                    place,
+                    "the cue is hidden by " + by + " in " + frames(exam),
+                    "move it over that, or give that one a \"blend\" such as \"screen\"");
+        } else {
+            problems.warn(
+                    place,
+                    "the cue changes nothing in " + frames(exam),
+                    "it paints black where it is dark, or what is there without it");
+        }
+    }
+
+    private static String frames(CueExam exam) {
+        return exam.lookedAt() == exam.frameCount()
+                ? "all of its " + Counted.of(exam.frameCount(), "frame")
+                : "all " + exam.lookedAt() + " frames looked at, of its " + exam.frameCount();
+    }
+}

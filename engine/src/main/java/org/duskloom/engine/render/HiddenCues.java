@@ -1,0 +1,60 @@
+package org.duskloom.engine.render;
+
+import java.util.HashSet;
+import java.util.Optional;
+import java.util.Set;
+import org.duskloom.engine.plan.Plan;
+import org.duskloom.engine.plan.PlannedCue;
+
+/** Tells whether a cue is seen in a frame, by rendering them with it and without it. For one thread. */
+final class HiddenCues {
+    /** The least difference of codes that counts; one alone may be rounding. */
+    private static final int LEAST = 2;
+
+    private final FramePainter painter;
+    private final byte[] with;
+    private final byte[] without;
+
+    HiddenCues(Plan plan) {
+        painter = new FramePainter(plan);
+        with = new byte[3 * plan.pixelCount()];
+        without = new byte[3 * plan.pixelCount()];
+    }
+
+    /** Whether a frame looks another way because of the cue. */
+    boolean isSeen(PlannedCue cue, long frame) {
+        return isSeen(cue, frame, Set.of());
+    }
+
+    /** Whether the frame would look another way because of the cue if nothing were painted over it. */
+    boolean isSeenUncovered(LayeredCue play, long frame) {
+        return isSeen(play.cue(), frame, play.above(frame));
+    }
+
+    /** The cue that covers another one, if it does so alone. */
+    Optional<PlannedCue> coveredBy(LayeredCue play, long frame) {
+        Set<PlannedCue> above = play.above(frame);
+        return above.stream()
+                .filter(cover -> {
+                    Set<PlannedCue> others = new HashSet<>(above);
+                    others.remove(cover);
+                    return !isSeen(play.cue(), frame, others);
+                })
+                .findFirst();
+    }
+
+    private boolean isSeen(PlannedCue cue, long frame, Set<PlannedCue> taken) {
+        painter.leaveOut(taken);
+        painter.render(frame, with, 0);
+        Set<PlannedCue> more = new HashSet<>(taken);
+        more.add(cue);
+        painter.leaveOut(more);
+        painter.render(frame, without, 0);
+        for (int i = 0; i < with.length; i++) {
+            if (Math.abs((with[i] & 255) - (without[i] & 255)) >= LEAST) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
