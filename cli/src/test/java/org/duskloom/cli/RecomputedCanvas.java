@@ -58,6 +58,7 @@ record RecomputedCanvas(int[] pixels, double[] x, double[] y, double[] position,
         return switch (order) {
             case "wiring" -> IntStream.range(0, from.length).asDoubleStream().toArray();
             case "members" -> Arrays.stream(member).asDoubleStream().toArray();
+            case "around" -> around(from, member);
             case "right" -> ranks(from.length, i -> from[i][0], 1e-6 * longest);
             case "up" -> ranks(from.length, i -> from[i][1], 1e-6 * longest);
             case "outward" ->
@@ -65,6 +66,57 @@ record RecomputedCanvas(int[] pixels, double[] x, double[] y, double[] position,
             case "clockwise" -> ranks(from.length, i -> clock(from[i][0], from[i][1], 1e-6 * longest), 1e-6);
             default -> throw new IllegalArgumentException(order);
         };
+    }
+
+    /** The same with the positions of another canvas over the same pixels. */
+    RecomputedCanvas withPositionsOf(RecomputedCanvas other) {
+        return new RecomputedCanvas(pixels, x, y, other.position, count);
+    }
+
+    /** Member after member, each clockwise about its own middle. */
+    private static double[] around(double[][] from, int[] member) {
+        double[] position = new double[from.length];
+        int before = 0;
+        for (int m = 0; before < from.length; m++) {
+            int number = m;
+            int[] own = IntStream.range(0, from.length)
+                    .filter(i -> member[i] == number)
+                    .toArray();
+            if (own.length > 0) {
+                double x = middle(from, own, 0);
+                double y = middle(from, own, 1);
+                double[] rank = ranks(own.length, i -> clock(from[own[i]][0] - x, from[own[i]][1] - y, 1e-9), 1e-6);
+                for (int i = 0; i < own.length; i++) {
+                    position[own[i]] = before + rank[i];
+                }
+                before += own.length;
+            }
+        }
+        return position;
+    }
+
+    /** The middle of the box round some places, along an axis. */
+    static double middle(double[][] places, int[] some, int axis) {
+        double low = Arrays.stream(some).mapToDouble(i -> places[i][axis]).min().orElseThrow();
+        double high =
+                Arrays.stream(some).mapToDouble(i -> places[i][axis]).max().orElseThrow();
+        return (low + high) / 2;
+    }
+
+    /**
+     * The places with those of some pixels turned until right points from the middle of all of a prop to that of the pixels.
+     */
+    static double[][] turnedOutward(double[][] places, int[] prop, int[] pixels) {
+        double dx = middle(places, pixels, 0) - middle(places, prop, 0);
+        double dy = middle(places, pixels, 1) - middle(places, prop, 1);
+        double distance = Math.hypot(dx, dy);
+        double[][] turned = places.clone();
+        for (int pixel : pixels) {
+            double x = places[pixel][0];
+            double y = places[pixel][1];
+            turned[pixel] = new double[] {(x * dx + y * dy) / distance, (y * dx - x * dy) / distance, places[pixel][2]};
+        }
+        return turned;
     }
 
     /** Turns from straight up, as a clock's hands go. */

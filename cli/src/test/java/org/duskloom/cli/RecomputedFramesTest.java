@@ -32,6 +32,9 @@ class RecomputedFramesTest {
 
     private static final int[] FIRST_OF_PROP = {0, 11, 31, 38};
 
+    /** Two parts of each prop, legs/1 and legs/2, by the first pixel of each. */
+    private static final int[] FIRST_OF_PART = {0, 5, 11, 18, 31, 34, 38};
+
     @TempDir
     private Path folder;
 
@@ -62,17 +65,18 @@ class RecomputedFramesTest {
     }
 
     private byte[] rendered(RecomputedShow show) throws IOException {
-        StringBuilder map = new StringBuilder("prop,pixel,x,y,z\n");
+        StringBuilder map = new StringBuilder("prop,pixel,x,y,z,part\n");
         for (int prop = 0; prop < 3; prop++) {
             for (int pixel = FIRST_OF_PROP[prop]; pixel < FIRST_OF_PROP[prop + 1]; pixel++) {
                 map.append(String.format(
                         Locale.ROOT,
-                        "p%d,%d,%s,%s,%s%n",
+                        "p%d,%d,%s,%s,%s,legs/%d%n",
                         prop,
                         pixel - FIRST_OF_PROP[prop] + 1,
                         PLACES[pixel][0],
                         PLACES[pixel][1],
-                        PLACES[pixel][2]));
+                        PLACES[pixel][2],
+                        pixel < FIRST_OF_PART[2 * prop + 1] ? 1 : 2));
             }
         }
         Files.writeString(folder.resolve("map.csv"), map.toString());
@@ -87,12 +91,14 @@ class RecomputedFramesTest {
                 {"duskloom": "timeline/1", "map": "map.csv", "rate": %d, "length": "3s",
                  "palettes": {"smooth": {"stops": ["#1b2a6b", "#ff9e5e", "#fff1c1"], "mix": "linear"},
                               "steps": {"stops": ["#ff2040", "#20ff40", "#2040ff"], "step": true}},
-                 "layers": [{"cues": [{"on": ["p0", "p1", "p2"], "spread": "%s", "fit": "%s", "order": "%s", %s
+                 "layers": [{"cues": [{"on": %s, "spread": "%s", "axes": "%s", "fit": "%s", "order": "%s", %s
                    "effect": "%s", "with": {%s}, "opacity": %s,
                    "fade": {"in": "%sms", "out": "%sms"}}]}]}
                 """.formatted(
                         RATE,
+                        show.onParts() ? "[\"p*/legs/*\"]" : "[\"p0\", \"p1\", \"p2\"]",
                         show.spread(),
+                        show.axes(),
                         show.fit(),
                         show.order(),
                         stagger,
@@ -109,9 +115,9 @@ class RecomputedFramesTest {
 
     private static double[][] frame(RecomputedShow show, double seconds) {
         double[][] frame = new double[PLACES.length][3];
-        for (int canvas = 0; canvas < (show.spread().equals("each") ? 3 : 1); canvas++) {
+        for (int canvas = 0; canvas < (show.spread().equals("each") ? members(show).length : 1); canvas++) {
             RecomputedCanvas laid = canvas(show, canvas);
-            double own = seconds - lag(show.stagger(), canvas);
+            double own = seconds - lag(show.stagger(), canvas, members(show));
             if (own < 0) {
                 continue;
             }
@@ -127,27 +133,50 @@ class RecomputedFramesTest {
         return frame;
     }
 
+    /** The pixels of each member. */
+    private static int[][] members(RecomputedShow show) {
+        int[] first = show.onParts() ? FIRST_OF_PART : FIRST_OF_PROP;
+        return IntStream.range(0, first.length - 1)
+                .mapToObj(m -> IntStream.range(first[m], first[m + 1]).toArray())
+                .toArray(int[][]::new);
+    }
+
     private static RecomputedCanvas canvas(RecomputedShow show, int number) {
-        boolean each = show.spread().equals("each");
-        int[] pixels = IntStream.range(
-                        each ? FIRST_OF_PROP[number] : 0, each ? FIRST_OF_PROP[number + 1] : PLACES.length)
-                .toArray();
+        int[][] members = members(show);
+        int[] pixels = show.spread().equals("each")
+                ? members[number]
+                : IntStream.range(0, PLACES.length).toArray();
         int[] member = IntStream.of(pixels)
-                .map(p -> p < FIRST_OF_PROP[1] ? 0 : p < FIRST_OF_PROP[2] ? 1 : 2)
+                .map(p -> (int) Stream.of(members)
+                        .filter(each -> each[each.length - 1] < p)
+                        .count())
                 .toArray();
-        return RecomputedCanvas.of(PLACES, pixels, member, 3, show.fit(), show.order());
+        double[][] places = PLACES;
+        if (show.axes().equals("outward")) {
+            int[] prop = IntStream.range(FIRST_OF_PROP[number / 2], FIRST_OF_PROP[number / 2 + 1])
+                    .toArray();
+            places = RecomputedCanvas.turnedOutward(PLACES, prop, pixels);
+        }
+        RecomputedCanvas canvas = RecomputedCanvas.of(places, pixels, member, members.length, show.fit(), show.order());
+        // Around goes by the axes of the stage, whatever the canvas is measured along.
+        return show.order().equals("around")
+                ? canvas.withPositionsOf(
+                        RecomputedCanvas.of(PLACES, pixels, member, members.length, show.fit(), show.order()))
+                : canvas;
     }
 
     /** By "stagger": the middles of the members' boxes, and the middle of the box round these. */
-    private static double lag(String by, int member) {
+    private static double lag(String by, int member, int[][] members) {
         if (by.isEmpty()) {
             return 0;
         }
+        if (by.equals("part") || by.equals("prop")) {
+            return 0.8 * (by.equals("part") ? member % 2 : member / 2);
+        }
         double[][] middles = new double[3][3];
         for (int m = 0; m < 3; m++) {
-            middles[m] = middle(IntStream.range(FIRST_OF_PROP[m], FIRST_OF_PROP[m + 1])
-                    .mapToObj(p -> PLACES[p])
-                    .toList());
+            middles[m] =
+                    middle(IntStream.of(members[m]).mapToObj(p -> PLACES[p]).toList());
         }
         double[] all = middle(List.of(middles));
         double[] key = new double[3];

@@ -9,16 +9,28 @@ import java.util.stream.Stream;
 /**
  * A show of one cue, to be computed anew.
  *
+ * @param axes the word for axes; with {@code outward} the show is played on parts
  * @param stagger the word that its members start by, or nothing
  * @param settings numbers, truths, and words as texts
  */
 record RecomputedShow(
-        String effect, String spread, String fit, String order, String stagger, Map<String, Object> settings) {
+        String effect,
+        String spread,
+        String axes,
+        String fit,
+        String order,
+        String stagger,
+        Map<String, Object> settings) {
     private static final RecomputedPalette SMOOTH = new RecomputedPalette(false, 0x1b2a6b, 0xff9e5e, 0xfff1c1);
     private static final RecomputedPalette STEPS = new RecomputedPalette(true, 0xff2040, 0x20ff40, 0x2040ff);
 
     RecomputedPalette palette() {
         return settings.get("palette").equals("steps") ? STEPS : SMOOTH;
+    }
+
+    /** Whether it is played on the parts of the props, not on the props. */
+    boolean onParts() {
+        return axes.equals("outward") || stagger.equals("part") || stagger.equals("prop");
     }
 
     static Stream<RecomputedShow> all() {
@@ -34,7 +46,7 @@ record RecomputedShow(
                 shows.add(show("radiate", spread, fit, "wiring", "bands", 1.7, "soft", 0.5, "x", 0.1, "every", "1.1s"));
             }
         }
-        for (String order : List.of("wiring", "right", "up", "outward", "clockwise", "members")) {
+        for (String order : List.of("wiring", "right", "up", "outward", "clockwise", "around", "members")) {
             for (String spread : List.of("whole", "each")) {
                 shows.add(show(
                         "chase", spread, "contain", order, "heads", 2, "tail", 0.8, "phase", 0.013, "passes", 2.7));
@@ -58,9 +70,18 @@ record RecomputedShow(
                         "linear", "along", along, "low", 0.15, "every", "0.77s", "reverse", reverse));
             }
         }
-        for (String by : List.of("members", "right", "left", "up", "down", "outward", "inward", "clockwise")) {
+        for (String by :
+                List.of("members", "part", "prop", "right", "left", "up", "down", "outward", "inward", "clockwise")) {
             RecomputedShow plain = show("sweep", "each", "contain", "wiring", "soft", 0.4, "every", "1.37s");
-            shows.add(new RecomputedShow("sweep", "each", "contain", "wiring", by, plain.settings()));
+            shows.add(new RecomputedShow("sweep", "each", "stage", "contain", "wiring", by, plain.settings()));
+        }
+        for (String order : List.of("right", "up", "around")) {
+            RecomputedShow plain = show("chase", "each", "contain", order, "tail", 0.8, "phase", 0.013);
+            shows.add(new RecomputedShow("chase", "each", "outward", "contain", order, "part", plain.settings()));
+        }
+        for (String fit : List.of("contain", "stretch", "none")) {
+            RecomputedShow plain = show("sweep", "each", fit, "wiring", "soft", 0.4, "toward", 25, "every", "1.37s");
+            shows.add(new RecomputedShow("sweep", "each", "outward", fit, "wiring", "", plain.settings()));
         }
         return shows.stream();
     }
@@ -73,6 +94,6 @@ record RecomputedShow(
         }
         boolean stepped = "turn".equals(settings.get("along"));
         settings.put("palette", stepped ? "steps" : "smooth");
-        return new RecomputedShow(effect, spread, fit, order, "", settings);
+        return new RecomputedShow(effect, spread, "stage", fit, order, "", settings);
     }
 }
