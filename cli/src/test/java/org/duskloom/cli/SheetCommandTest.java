@@ -180,7 +180,8 @@ class SheetCommandTest {
                             "ring-back.svg",
                             "ring-scale-0.1-front.svg",
                             "ring-scale-0.1-back.svg",
-                            "stage.svg");
+                            "stage.svg",
+                            "stage-back.svg");
         }
         for (String view : List.of("front", "back")) {
             assertThat(Files.readString(folder.resolve("sizes/ring-" + view + ".svg")))
