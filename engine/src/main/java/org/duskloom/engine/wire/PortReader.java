@@ -118,7 +118,15 @@ public final class PortReader {
                 .orElse(Signal.USUAL.curve());
         ColorOrder colors =
                 fields.given(PortFields.COLORS).flatMap(this::colors).orElse(ColorOrder.RGB);
-        return new Signal(colors, bits(fields), brightness, curve, fields.value(PortFields.DITHER));
+        Signal signal = new Signal(colors, bits(fields), brightness, curve, fields.value(PortFields.DITHER));
+        if (fields.given(PortFields.DITHER).orElse(false) && !signal.dither()) {
+            problems.error(
+                    fields.location(PortFields.DITHER),
+                    fields.label(PortFields.DITHER) + " is true, and does nothing"
+                            + (signal.bits() == 8 ? " to codes" : " at 16 bits"),
+                    "leave it out");
+        }
+        return signal;
     }
 
     private Optional<ColorOrder> colors(TextNode written) {

@@ -125,7 +125,7 @@ class SceneReaderTest {
                     show.json:2:11: error: there is no scene "s"; the timeline has no "scenes"
                     show.json:4:1: error: "scenes" of the timeline must be an object { }, not a list
                 {"s": 3}
-                    show.json:4:7: error: the scene "s" must be an object { }, not the number 3
+                    show.json:4:7: error: the scene "s" must be an object { }, not the number 3; its fields are length, same, layers
                 {"s": {"layers": []}}
                     show.json:4:7: error: the scene "s" lacks the field "length"
                 {"s": {"length": "11s", "layers": []}}

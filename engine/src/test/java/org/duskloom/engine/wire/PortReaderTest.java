@@ -112,6 +112,8 @@ class PortReaderTest {
             "universe": 64000 | "universe" of port "a" is 64000 | allowed: a whole number from 1 to 63999
             "bits": 12      | "bits" of port "a" is 12 | allowed: 8 or 16
             "bits": "8"     | "bits" of port "a" is a text | allowed: 8 or 16
+            "dither": true, "bits": 16 | "dither" of port "a" is true, and does nothing at 16 bits | leave it out
+            "dither": true, "curve": "codes" | "dither" of port "a" is true, and does nothing to codes | leave it out
             "cap": 1.2      | "cap" of port "a" is 1.2 | allowed: a number from 0 to 1
             "white": [1, 1] | "white" of port "a" has 2 items | allowed: 3 numbers
             "white": [1, 2, 1] | item 2 of "white" of port "a" is 2 | allowed: a number from 0 to 1
