@@ -30,7 +30,8 @@ record PlannedFade(double inSeconds, double outSeconds, Easing easing) {
             return clamped(easing.at(seconds / inSeconds));
         }
         double left = lengthSeconds - seconds;
-        return left < outSeconds ? clamped(easing.at(left / outSeconds)) : 1;
+        // What does not go has no end that counts: a layer of a scene has none.
+        return outSeconds > 0 && left < outSeconds ? clamped(easing.at(left / outSeconds)) : 1;
     }
 
     private static double clamped(double share) {
