@@ -23,7 +23,15 @@ class PlannedShareTest {
     /** Half of it is seen at most; it comes within two seconds and goes within the last four of its ten. */
     @ParameterizedTest
     @CsvSource({
-        "0, 0", "120, 0", "140, 0.125", "160, 0.25", "200, 0.5", "300, 0.5", "360, 0.5", "400, 0.375", "440, 0.25",
+        "0, 0",
+        "120, 0",
+        "140, 0.125",
+        "160, 0.25",
+        "200, 0.5",
+        "300, 0.5",
+        "360, 0.5",
+        "400, 0.375",
+        "440, 0.25",
         "520, 0"
     })
     void isOpacityTimesFade(long frame, double share) {

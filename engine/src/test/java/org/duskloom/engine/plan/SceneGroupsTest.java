@@ -115,7 +115,8 @@ class SceneGroupsTest {
         assertThat(cues.get(1).groupCount() + " " + cues.get(2).groupCount()).isEqualTo(groups);
         PlannedCue second = cues.get(2);
         boolean mask = fields.contains("mask");
-        assertThat(second.groupCount() > 0 && second.group(second.groupCount() - 1).mask())
+        assertThat(second.groupCount() > 0
+                        && second.group(second.groupCount() - 1).mask())
                 .isEqualTo(mask);
         assertThat(second.blend()).isEqualTo(blend);
     }
