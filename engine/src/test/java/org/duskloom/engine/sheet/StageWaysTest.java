@@ -21,9 +21,9 @@ class StageWaysTest {
     private static final double LETTERS = 20;
     private static final double DOT = 1800 * 0.0022;
 
-    /** Bars of 100 mm to the right; a runs from (0, 0), b from (400, 400), c from (1700, 0). */
+    /** Bars of 100 mm to the right; a runs from (0, 100), b from (400, 500), c from (1700, 0). */
     private static final String BARS =
-            prop("a", "bar", 0, 0) + ", " + prop("b", "bar", 400, 400) + ", " + prop("c", "bar", 1700, 0);
+            prop("a", "bar", 0, 100) + ", " + prop("b", "bar", 400, 500) + ", " + prop("c", "bar", 1700, 0);
 
     private static String prop(String name, String shape, double x, double y) {
         return "{\"name\": \"" + name + "\", \"shape\": \"" + shape + "\", \"at\": [" + x + ", " + y + "]}";
@@ -75,20 +75,20 @@ class StageWaysTest {
                 .orElseThrow();
     }
 
-    /** From the end of a, (100, 0), to the beginning of b, (400, 400): 300 and 400, so 500 long, middle (250, 200). */
+    /** From the end of a, (100, 100), to the beginning of b, (400, 500): 300 and 400, so 500 long, middle (250, 300). */
     @ParameterizedTest
     @CsvSource({"FRONT, 1", "BACK, -1"})
     void aHopIsALineWithAnArrowInItsMiddle(View view, int sign) {
         Drawing drawing = StageSheet.draw(display(BARS, port("left", "\"a\", \"b\"")), view);
         Stroke.Line hop = lines(drawing, SheetColors.part(0)).get(0);
         assertThat(hop.fromX()).isCloseTo(sign * 100, within(1e-9));
-        assertThat(hop.fromY()).isCloseTo(0, within(1e-9));
+        assertThat(hop.fromY()).isCloseTo(100, within(1e-9));
         assertThat(hop.toX()).isCloseTo(sign * 400, within(1e-9));
-        assertThat(hop.toY()).isCloseTo(400, within(1e-9));
+        assertThat(hop.toY()).isCloseTo(500, within(1e-9));
         assertThat(hop.width()).isCloseTo(LETTERS / 7, within(1e-9));
         assertThat(all(drawing, Stroke.Arrow.class)).singleElement().satisfies(arrow -> {
             assertThat(arrow.x()).isCloseTo(sign * 250, within(1e-9));
-            assertThat(arrow.y()).isCloseTo(200, within(1e-9));
+            assertThat(arrow.y()).isCloseTo(300, within(1e-9));
             assertThat(arrow.directionX()).isCloseTo(sign * 0.6, within(1e-12));
             assertThat(arrow.directionY()).isCloseTo(0.8, within(1e-12));
             assertThat(arrow.size()).isCloseTo(18, within(1e-9));
@@ -110,7 +110,7 @@ class StageWaysTest {
             assertThat(found.get(0).toList()).containsExactly(400.0, SheetColors.part(0));
             assertThat(found.get(1).toList()).containsExactly(1700.0, SheetColors.part(1));
         });
-        assertThat(rings).extracting(Stroke.Circle::y).containsExactly(400.0, 0.0);
+        assertThat(rings).extracting(Stroke.Circle::y).containsExactly(500.0, 0.0);
     }
 
     /** A port of dark pixels alone has neither a ring nor a line on the stage, but stands in the foot. */
