@@ -70,6 +70,35 @@ class UnsoundPlaysTest {
         return layer;
     }
 
+    /** What a cue of a scene that has an error is on counts too: that it is told gives rise to no second error. */
+    @Test
+    void theNamesOfACueWithErrorsAreKnown() {
+        assertThat(problemsOfScenes(
+                        "\"s\": {\"length\": \"1s\", \"layers\": [{\"cues\": [{\"on\": \"flower\", \"effect\": 4}]}]}",
+                        "{\"scene\": \"s\", \"on\": {\"flower\": \"pond\"}}"))
+                .singleElement()
+                .asString()
+                .contains("\"effect\" of a cue must be a text");
+    }
+
+    /** A slip in what a scene tells a scene in it is found, as it is in the show. */
+    @Test
+    void scenesTellEachOtherOnlyNamesThatThereAre() {
+        assertThat(problemsOfScenes(
+                        "\"s\": {\"length\": \"1s\", \"layers\": [{\"cues\": [{\"on\": \"flower\", \"effect\": \"e\"}]}]},"
+                                + " \"t\": {\"length\": \"1s\", \"layers\": [{\"cues\": ["
+                                + "{\"scene\": \"s\", \"on\": {\"flwer\": \"pond\"}}]}]}",
+                        "{\"scene\": \"t\"}"))
+                .singleElement()
+                .asString()
+                .endsWith("error: the scene \"s\" plays on nothing called \"flwer\"; did you mean \"flower\"?");
+    }
+
+    private static List<String> problemsOfScenes(String scenes, String cue) {
+        return Timelines.problems("{\"duskloom\": \"timeline/1\", \"map\": \"m.csv\", \"length\": \"1s\", \"scenes\": {"
+                + scenes + "}, \"layers\": [{\"cues\": [" + cue + "]}]}");
+    }
+
     /** 64 scenes deep is allowed and 65 is not, also where the file has the innermost first, or two ways lead there. */
     @ParameterizedTest
     @ValueSource(strings = {"plain", "forked"})
@@ -85,8 +114,7 @@ class UnsoundPlaysTest {
                 .mapToObj(i ->
                         "\"s" + i + "\": {\"length\": \"1s\", \"layers\": [{\"cues\": [" + cues(i, forked) + "]}]}")
                 .collect(Collectors.joining(",\n"));
-        return Timelines.problems("{\"duskloom\": \"timeline/1\", \"map\": \"m.csv\", \"length\": \"1s\", \"scenes\": {"
-                + scenes + "}, \"layers\": [{\"cues\": [{\"scene\": \"s" + (count - 1) + "\"}]}]}");
+        return problemsOfScenes(scenes, "{\"scene\": \"s" + (count - 1) + "\"}");
     }
 
     /** A scene of this number plays the one before it, and where it is forked also the first, which is not deep. */
