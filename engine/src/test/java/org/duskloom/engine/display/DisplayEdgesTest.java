@@ -159,4 +159,13 @@ class DisplayEdgesTest {
                 .hasSize(told)
                 .allMatch(line -> line.contains("a pixel of prop \"p\" hangs beyond 1000000000"));
     }
+
+    /** IEEE 754 has two zeros; a place has one, so that equal places are equal to the bit. */
+    @Test
+    void aPlaceHasOneZero() {
+        Shape shape = Displays.shape("{\"points\": [[-0.0, -0.0, -0.0]]}");
+        assertThat(1 / shape.pixels().x(0)).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(1 / shape.pixels().y(0)).isEqualTo(Double.POSITIVE_INFINITY);
+        assertThat(1 / shape.pixels().z(0)).isEqualTo(Double.POSITIVE_INFINITY);
+    }
 }

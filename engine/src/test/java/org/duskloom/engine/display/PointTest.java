@@ -23,4 +23,14 @@ class PointTest {
         assertThat(FROM.toward(to, 0.25)).isEqualTo(new Point(1.5, 1, 5));
         assertThat(FROM.toward(to, 1)).isEqualTo(to);
     }
+
+    /** Three even steps of (1, -2, 4): the ends are exactly where they were written. */
+    @Test
+    void evenStepsLeadToTheEnd() {
+        Point to = new Point(4, -4, 15);
+        assertThat(FROM.toward(to, 0, 3)).isEqualTo(FROM);
+        assertThat(FROM.toward(to, 1, 3)).isEqualTo(new Point(2, 0, 7));
+        assertThat(FROM.toward(to, 2, 3)).isEqualTo(new Point(3, -2, 11));
+        assertThat(FROM.toward(to, 3, 3)).isEqualTo(to);
+    }
 }
