@@ -44,8 +44,8 @@ class ShapeMarksTest {
     }
 
     /**
-     * In the middle of a step that is longer than a hole and half a letter, here 16 mm, as large as 0.8 letters but no more than
-     * a third of the step: the steps are 100, 50, 18 and 16.
+     * In the middle of a step that is longer than a hole and half a letter, here 16 mm, as large as 0.8 letters but no more
+     * than a third of the step: the steps are 100, 50, 18 and 16.
      */
     @Test
     void arrowsPointAlongTheWire() {
@@ -63,7 +63,9 @@ class ShapeMarksTest {
                 .containsExactly(new Stroke.Arrow(40, 60, 0.6, -0.8, 6.4, SheetColors.QUIET));
     }
 
-    /** Paper, the rim to saw along, and a dot for the drill; the first and the last have a ring twice as wide around the rim. */
+    /**
+     * Paper, the rim to saw along, and a dot for the drill; the first and the last have a ring twice as wide around the rim.
+     */
     @Test
     void holesHaveRims() {
         List<Stroke.Circle> circles = all(drawing(X, Y).finished(), Stroke.Circle.class);
