@@ -106,7 +106,7 @@ class MeasurementReaderTest {
             `prop,pixel,x,y`           ~ the file has a header, but no measurements
             `prop,pixel,x`             ~ "y"
             `prop,pixel,x,y,label`     ~ "label"
-            `prop;pixel;x;y`           ~ semicolon
+            `prop;pixel;x;y`           ~ the file has a header, but no measurements
             """)
     void refusesFilesOfAnotherForm(String header, String message) {
         assertThat(read(header)).isEmpty();
