@@ -105,12 +105,15 @@ class FilmPageTest {
     @Test
     void spacePlaysAndPauses() {
         assertThat(browser.number("player.frame")).isZero();
+        double start = browser.number("performance.now()");
         browser.press(" ");
         browser.await("await new Promise((done) => setTimeout(done, 700));");
         assertThat(browser.value("document.body.classList.contains('playing')")).isEqualTo(true);
         browser.press(" ");
         double frame = browser.number("player.frame");
-        assertThat(frame).isBetween(20.0, 60.0);
+        // At 40 frames a second; a busy machine may take longer to press the keys.
+        double seconds = (browser.number("performance.now()") - start) / 1000;
+        assertThat(frame).isBetween(20.0, Math.min(FRAMES - 1, 1 + 40 * seconds));
         browser.await("await new Promise((done) => setTimeout(done, 200));");
         assertThat(browser.number("player.frame")).isEqualTo(frame);
         assertThat(browser.text("document.getElementById('count').textContent"))
