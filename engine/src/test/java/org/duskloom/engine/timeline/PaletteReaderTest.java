@@ -46,6 +46,19 @@ class PaletteReaderTest {
                 .isEqualTo(positions);
     }
 
+    /** The keyword red is the sRGB colour 255, 0, 0 (W3C CSS Color Level 4, section 6.1). */
+    @Test
+    void isOneColourWhereOneIsWritten() {
+        assertThat(read("\"red\"").stops())
+                .singleElement()
+                .extracting(PaletteStop::color)
+                .satisfies(color -> {
+                    assertThat(color.red()).isEqualTo(1);
+                    assertThat(color.green()).isZero();
+                    assertThat(color.blue()).isZero();
+                });
+    }
+
     /** With doubles, 0.2 + (1 - 0.2) * 3 / 3 is 1.0000000000000002, which is no place on a palette. */
     @Test
     void keepsTheLastStopWithin1() {
