@@ -18,8 +18,8 @@ import org.duskloom.engine.timeline.Played;
 import org.duskloom.engine.timeline.SceneCue;
 
 /**
- * Where every cue of some shows begins and ends, each play of a cue that is repeated by itself; layer by layer, in the order of
- * the file.
+ * Where every cue of some shows begins and ends, each play of a cue that is repeated by itself; layer by layer, in the
+ * order of the file.
  */
 final class CueTimesReport {
     private static final int WIDTH = 100;

@@ -10,9 +10,9 @@ import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.Setting;
 
 /**
- * What is known of effects, for programs: JSON (RFC 8259), a setting to a line. Numbers have {@code min}, {@code max} and
- * {@code whole}, choices their {@code words}; {@code range} and {@code default} say the same for all kinds in words; {@code
- * moves} says whether keys may be given.
+ * What is known of effects, for programs: JSON (RFC 8259), a setting to a line. Numbers have {@code min}, {@code max}
+ * and {@code whole}, choices their {@code words}; {@code range} and {@code default} say the same for all kinds in
+ * words; {@code moves} says whether keys may be given.
  */
 final class EffectJson {
     private EffectJson() {}

@@ -74,7 +74,9 @@ final class FaultReport implements IExecutionExceptionHandler {
         return "fault in the program: " + root(fault) + (debug ? "" : "; --debug shows where");
     }
 
-    /** Which is not a fault. Only those who write to an open stream know: a message may have the name of any file in it. */
+    /**
+     * Which is not a fault. Only those who write to an open stream know: a message may have the name of any file in it.
+     */
     private static boolean readerHasGone(Throwable fault) {
         for (Throwable step = fault; step != null; step = step.getCause()) {
             if (step instanceof ReaderGoneException) {

@@ -22,8 +22,8 @@ import org.duskloom.engine.preview.StripOptions;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * The gallery: a page on all effects, with a strip of each. The shows that it draws are those of {@code demos/firsts}, which
- * the program carries with it: each plays an effect on every one of five daisies and on a whole trellis.
+ * The gallery: a page on all effects, with a strip of each. The shows that it draws are those of {@code demos/firsts},
+ * which the program carries with it: each plays an effect on every one of five daisies and on a whole trellis.
  */
 final class Gallery implements AutoCloseable {
     /** Where the shows are, both in the program and under demos. */
@@ -32,7 +32,9 @@ final class Gallery implements AutoCloseable {
     /** What the first shows need beside themselves. */
     private static final List<String> SHARED = List.of("display.json", "bee.png");
 
-    /** In twelfths of the show, that is 0.5, 1.8, 3.1 and 4.4 of six seconds: steps in which no usual period repeats. */
+    /**
+     * In twelfths of the show, that is 0.5, 1.8, 3.1 and 4.4 of six seconds: steps in which no usual period repeats.
+     */
     private static final double[] MOMENTS_TWELFTHS = {1, 3.6, 6.2, 8.8};
 
     private static final int PANEL_DOTS = 300;

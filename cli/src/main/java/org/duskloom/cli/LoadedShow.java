@@ -59,7 +59,9 @@ record LoadedShow(Path file, Show show, Plan plan) {
                 .map(display -> new PortMap(display.ports(), display.map()));
     }
 
-    /** Who sends its packets, with the usual priority and without synchronization: the same for the same input files. */
+    /**
+     * Who sends its packets, with the usual priority and without synchronization: the same for the same input files.
+     */
     StreamSource streamSource() {
         String identity =
                 show.files().inputs().stream().map(InputFile::sha256Hex).collect(Collectors.joining("\n"));

@@ -52,7 +52,9 @@ final class Program implements Runnable {
         this.streams = streams;
     }
 
-    /** The commands in the order of the help. Reading one by reflection takes a while, so only those needed are made. */
+    /**
+     * The commands in the order of the help. Reading one by reflection takes a while, so only those needed are made.
+     */
     private static Map<String, Function<Streams, Object>> commands() {
         Map<String, Function<Streams, Object>> commands = new LinkedHashMap<>();
         commands.put("render", RenderCommand::new);
@@ -89,7 +91,10 @@ final class Program implements Runnable {
         }
     }
 
-    /** {@code help} and {@code help COMMAND} mean {@code --help} and {@code COMMAND --help}; of no other word there is help. */
+    /**
+     * {@code help} and {@code help COMMAND} mean {@code --help} and {@code COMMAND --help}; of no other word there is
+     * help.
+     */
     private static String[] withHelpAsOption(String[] args) {
         if (args.length == 0 || !args[0].equals("help")) {
             return args;

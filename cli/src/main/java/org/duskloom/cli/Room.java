@@ -14,8 +14,8 @@ final class Room {
     private Room() {}
 
     /**
-     * A disk that is too small is found out before the run, not after hours. What is free may change: writing can fail all the
-     * same.
+     * A disk that is too small is found out before the run, not after hours. What is free may change: writing can fail
+     * all the same.
      *
      * @param folder whose files are begun, so that it is there
      * @throws IOException if there is too little room, or it cannot be found out how much there is

@@ -44,8 +44,8 @@ record TerminalTraits(boolean outColored, boolean errColored, boolean errLive) {
     }
 
     /**
-     * Whether input and output are a terminal, from which follows that the error stream probably is one too. Up to Java 21
-     * there is no console otherwise; from 22 on there always is one, which has to be asked.
+     * Whether input and output are a terminal, from which follows that the error stream probably is one too. Up to Java
+     * 21 there is no console otherwise; from 22 on there always is one, which has to be asked.
      */
     private static boolean hasConsole() {
         Console console = System.console();

@@ -28,7 +28,10 @@ class DocsTest {
     private static final List<String> GUIDES = List.of("README.md", "DEVELOPERS.md");
     private static final Pattern WHOLE_FILE = Pattern.compile("\"duskloom\": \"(timeline|display)/1\"");
 
-    /** The phases of the default lifecycle and of clean that are meant for the command line (Maven, "Lifecycle Reference"). */
+    /**
+     * The phases of the default lifecycle and of clean that are meant for the command line (Maven, "Lifecycle
+     * Reference").
+     */
     private static final List<String> PHASES =
             List.of("clean", "validate", "compile", "test-compile", "test", "package", "verify", "install");
 
@@ -70,7 +73,10 @@ class DocsTest {
         }
     }
 
-    /** The picture at the top is what the first command draws: decoded by the JDK, as compressed bytes are nobody's promise. */
+    /**
+     * The picture at the top is what the first command draws: decoded by the JDK, as compressed bytes are nobody's
+     * promise.
+     */
     @Test
     void theFirstPictureIsWhatTheFirstCommandDraws() throws IOException {
         Guide readme = Guide.of("README.md");

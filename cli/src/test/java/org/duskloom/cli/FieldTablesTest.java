@@ -16,9 +16,9 @@ import org.duskloom.engine.document.DeclaredObject;
 import org.junit.jupiter.api.Test;
 
 /**
- * The tables of fields in the documentation are those of the declarations. A table stands between {@code <!-- fields: NAME
- * -->} or {@code <!-- fields in brief: NAME -->} and {@code <!-- end of fields -->}, on any page; {@value #RENEWAL} writes
- * them anew.
+ * The tables of fields in the documentation are those of the declarations. A table stands between {@code <!-- fields:
+ * NAME -->} or {@code <!-- fields in brief: NAME -->} and {@code <!-- end of fields -->}, on any page; {@value
+ * #RENEWAL} writes them anew.
  */
 class FieldTablesTest {
     private static final String RENEWAL = "mvn -q -pl cli -am test -Dtest=FieldTablesTest -Dfields.renew=true";
@@ -64,7 +64,9 @@ class FieldTablesTest {
         assertThat(found).contains("timeline", "layer", "cue", "build step", "prop", "group");
     }
 
-    /** A row can be understood: each declared thing says what it means, and what holds without it unless that is plain. */
+    /**
+     * A row can be understood: each declared thing says what it means, and what holds without it unless that is plain.
+     */
     @Test
     void everyFieldSaysWhatItMeans() {
         for (DeclaredObject object : FieldTables.objects()) {

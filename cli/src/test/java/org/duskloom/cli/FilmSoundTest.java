@@ -32,8 +32,8 @@ class FilmSoundTest {
     private Path folder;
 
     /**
-     * Light and sound that are 40 ms apart pass for together: of ITU-R BT.1359-1, which finds 45 ms of sound before the picture
-     * just noticed.
+     * Light and sound that are 40 ms apart pass for together: of ITU-R BT.1359-1, which finds 45 ms of sound before the
+     * picture just noticed.
      */
     @Test
     void theShowStaysInStepWithItsSound() throws Exception {

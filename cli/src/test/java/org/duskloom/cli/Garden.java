@@ -47,7 +47,10 @@ final class Garden {
                 """.formatted(length));
     }
 
-    /** A display of two daisies, one of them turned, and a fence; 18 pixels in three props, two groups, a shape to spare. */
+    /**
+     * A display of two daisies, one of them turned, and a fence; 18 pixels in three props, two groups, a shape to
+     * spare.
+     */
     static Path display(Path folder) throws IOException {
         Files.createDirectories(folder);
         return Files.writeString(folder.resolve("display.json"), """

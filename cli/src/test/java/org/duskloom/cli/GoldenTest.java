@@ -21,8 +21,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * All frames of the demos are the same bytes as when they were last looked at: on every machine, with every JDK, on any
- * number of threads. What a change of the program is meant to change is renewed by {@value #RENEWAL}, and then read as a
- * difference.
+ * number of threads. What a change of the program is meant to change is renewed by {@value #RENEWAL}, and then read as
+ * a difference.
  */
 class GoldenTest {
     private static final String RENEWAL = "mvn -q -pl cli -am test -Dtest=GoldenTest -Dgolden.renew=true"

@@ -18,9 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Whatever stands in a file, in its name or on the command line: a message shows it, but it never reaches the terminal as
- * something that acts. Control characters (C0 and C1 of ISO/IEC 6429, which begin escape sequences, ring and delete) and
- * marks of direction (Unicode Standard Annex 9) are escaped, and a line end does not make two lines of one message.
+ * Whatever stands in a file, in its name or on the command line: a message shows it, but it never reaches the terminal
+ * as something that acts. Control characters (C0 and C1 of ISO/IEC 6429, which begin escape sequences, ring and delete)
+ * and marks of direction (Unicode Standard Annex 9) are escaped, and a line end does not make two lines of one message.
  */
 class HostileTextTest {
     /** Clears the screen, rings, goes back to the start of the line, makes a new one, turns the direction. */
@@ -126,7 +126,10 @@ class HostileTextTest {
                 .isEqualTo(0);
     }
 
-    /** Every name and every text of a file in turn is made hostile, alone or at its end, where it looks like the right one. */
+    /**
+     * Every name and every text of a file in turn is made hostile, alone or at its end, where it looks like the right
+     * one.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"show.json", "display.json"})
     void namesAndTextsOfJson(String name) throws IOException {

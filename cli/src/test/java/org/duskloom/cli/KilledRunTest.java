@@ -27,8 +27,8 @@ class KilledRunTest {
     private final Random random = new Random(20260621);
 
     /**
-     * Where a manifest stands, all files are of its run; and when the next run has put the folder in order, all files are of
-     * the old run or all are of the new one.
+     * Where a manifest stands, all files are of its run; and when the next run has put the folder in order, all files
+     * are of the old run or all are of the new one.
      */
     @Test
     @Timeout(900)
@@ -79,7 +79,9 @@ class KilledRunTest {
         return contents(out);
     }
 
-    /** Gives how long the run went on after it had begun its first output; kills it after so many nanoseconds of that. */
+    /**
+     * Gives how long the run went on after it had begun its first output; kills it after so many nanoseconds of that.
+     */
     private long run(Path show, Path out, long nanos) throws Exception {
         Process run = ProgramProcess.of(
                         List.of("-XX:TieredStopAtLevel=1"), "render", show, "-o", out, "--as", ALL, "--force")

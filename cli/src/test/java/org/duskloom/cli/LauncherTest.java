@@ -111,7 +111,9 @@ class LauncherTest {
         assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString()))).startsWith("0: ");
     }
 
-    /** For each build and each Java one archive of classes: its maker gets the file's name, and those after it use it. */
+    /**
+     * For each build and each Java one archive of classes: its maker gets the file's name, and those after it use it.
+     */
     @Test
     void makesAnArchiveOfClassesOnce() throws Exception {
         Path made = temp.resolve("made");

@@ -53,7 +53,9 @@ class MapCommandTest {
         assertThat(map).hasContent(ran.out());
     }
 
-    /** A show on a display, and the same timeline on its map with the same groups: the same frames, to the last byte. */
+    /**
+     * A show on a display, and the same timeline on its map with the same groups: the same frames, to the last byte.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"demos/garden", "demos/mast"})
     void theMapRendersTheSameFrames(String demo) throws IOException {

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What the README says of playing frames in other programs, line by line in a shell; lines whose program is missing are left
- * out.
+ * What the README says of playing frames in other programs, line by line in a shell; lines whose program is missing are
+ * left out.
  */
 class PlayItTest {
     private static final String HEADING = "\n## Play it\n";

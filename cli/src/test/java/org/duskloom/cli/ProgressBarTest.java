@@ -77,7 +77,9 @@ class ProgressBarTest {
         assertThat(screen()).isEmpty();
     }
 
-    /** What a terminal shows of the line: a carriage return goes back to its start, letters overwrite what stands there. */
+    /**
+     * What a terminal shows of the line: a carriage return goes back to its start, letters overwrite what stands there.
+     */
     private String screen() {
         StringBuilder line = new StringBuilder();
         int column = 0;

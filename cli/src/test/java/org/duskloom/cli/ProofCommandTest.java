@@ -16,7 +16,9 @@ import org.junit.jupiter.api.io.TempDir;
 class ProofCommandTest {
     private static final int PIXELS = 18;
 
-    /** 4 s of first pixels, three runs of 6 s, a second for each of 3 props, 2 s for each of 2 parts and 2 groups: 33 s. */
+    /**
+     * 4 s of first pixels, three runs of 6 s, a second for each of 3 props, 2 s for each of 2 parts and 2 groups: 33 s.
+     */
     private static final int FRAMES = 41 * 20;
 
     @TempDir
@@ -82,9 +84,9 @@ class ProofCommandTest {
     }
 
     /**
-     * In the first step 18 pixels are lit: three white, three red (0xE01010) and twelve dim (0x14 each), together 2295 + 768 +
-     * 720 of 13,770. In the step of a daisy six are amber (0xFFA000): 2490. In that of the garden all are lit at its end, six
-     * of them white: 4590 + 4980, which is 69.5 %.
+     * In the first step 18 pixels are lit: three white, three red (0xE01010) and twelve dim (0x14 each), together 2295
+     * + 768 + 720 of 13,770. In the step of a daisy six are amber (0xFFA000): 2490. In that of the garden all are lit
+     * at its end, six of them white: 4590 + 4980, which is 69.5 %.
      */
     @Test
     void theTextSaysHowMuchIsLit() throws IOException {

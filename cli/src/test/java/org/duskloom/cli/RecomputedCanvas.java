@@ -104,7 +104,8 @@ record RecomputedCanvas(int[] pixels, double[] x, double[] y, double[] position,
     }
 
     /**
-     * The places with those of some pixels turned until right points from the middle of all of a prop to that of the pixels.
+     * The places with those of some pixels turned until right points from the middle of all of a prop to that of the
+     * pixels.
      */
     static double[][] turnedOutward(double[][] places, int[] prop, int[] pixels) {
         double dx = middle(places, pixels, 0) - middle(places, prop, 0);

@@ -17,8 +17,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Frames are what demos/reference says: shows computed anew by that page, in doubles and without the program, differ from its
- * frames by at most one code. Edges that would fall between two pixels by rounding only are soft here, or lie elsewhere.
+ * Frames are what demos/reference says: shows computed anew by that page, in doubles and without the program, differ
+ * from its frames by at most one code. Edges that would fall between two pixels by rounding only are soft here, or lie
+ * elsewhere.
  */
 class RecomputedFramesTest {
     private static final int RATE = 9;

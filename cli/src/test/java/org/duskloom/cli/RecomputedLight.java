@@ -3,8 +3,8 @@ package org.duskloom.cli;
 import java.util.Map;
 
 /**
- * The light of effects by the page of meanings, section "Effects", in doubles; nothing of the program is used. Settings are
- * numbers, and words as texts.
+ * The light of effects by the page of meanings, section "Effects", in doubles; nothing of the program is used. Settings
+ * are numbers, and words as texts.
  *
  * @param palette of opaque colours
  * @param seconds from the member's own start

@@ -71,8 +71,8 @@ class ReferencePageTest {
     }
 
     /**
-     * A section names every setting of its effect, but for those of passes, of palettes and of directions, which have their
-     * own.
+     * A section names every setting of its effect, but for those of passes, of palettes and of directions, which have
+     * their own.
      */
     @ParameterizedTest
     @MethodSource("effects")

@@ -16,7 +16,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
-/** A Slurm cluster of one node on the loopback of this machine, with a key, ports and folders of its own. Needs root. */
+/**
+ * A Slurm cluster of one node on the loopback of this machine, with a key, ports and folders of its own. Needs root.
+ */
 final class SlurmNode implements AutoCloseable {
     private static final long PATIENCE_SECONDS = 240;
 

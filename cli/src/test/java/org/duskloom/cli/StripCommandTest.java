@@ -54,7 +54,9 @@ class StripCommandTest {
         assertThat(strip("x.png", "--by", "prop").err()).contains("'prop' is neither time nor cue");
     }
 
-    /** A scene of two cues that is played twice: a moment of each, and the time of the play that has a name, 40 to 60. */
+    /**
+     * A scene of two cues that is played twice: a moment of each, and the time of the play that has a name, 40 to 60.
+     */
     @Test
     void showsTheCuesOfScenes() throws IOException {
         Files.writeString(show, """

@@ -70,8 +70,8 @@ public final class Canvases {
     }
 
     /**
-     * Adds a member whose random keys come from its name. It has the parts {@code first-half} and {@code second-half}; one
-     * pixel is both.
+     * Adds a member whose random keys come from its name. It has the parts {@code first-half} and {@code second-half};
+     * one pixel is both.
      */
     public Canvases member(String name, double[]... xy) {
         long key = StableHash.propKey(7, "cue", name);

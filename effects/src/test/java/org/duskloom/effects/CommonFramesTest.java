@@ -28,8 +28,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * A frame is a function of its instant: frame n at one rate and frame 2n at twice the rate lie at the same one and are the same
- * bytes, whatever moves, fades, repeats or starts late.
+ * A frame is a function of its instant: frame n at one rate and frame 2n at twice the rate lie at the same one and are
+ * the same bytes, whatever moves, fades, repeats or starts late.
  */
 class CommonFramesTest {
     private static final Path GARDEN = Path.of("..", "demos", "garden", "show.json");

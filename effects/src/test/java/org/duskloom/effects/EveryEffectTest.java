@@ -154,8 +154,8 @@ class EveryEffectTest {
     }
 
     /**
-     * A thousand frames, of which most lie between the keys of what moves, may allocate less than a byte for each, which leaves
-     * room for the measurement itself only.
+     * A thousand frames, of which most lie between the keys of what moves, may allocate less than a byte for each,
+     * which leaves room for the measurement itself only.
      */
     @ParameterizedTest(name = "{0}, {1}")
     @MethodSource("looks")

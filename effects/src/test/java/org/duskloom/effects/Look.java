@@ -110,7 +110,10 @@ public final class Look {
         return has(name) ? flag(name) : this;
     }
 
-    /** Lets every number but those that cannot move within 3 seconds, from the least allowed (at least -3) to the most (5). */
+    /**
+     * Lets every number but those that cannot move within 3 seconds, from the least allowed (at least -3) to the most
+     * (5).
+     */
     public Look movingAll() {
         for (Setting<?> setting : effect.settings()) {
             if (setting instanceof NumberSetting number && number.moves()) {

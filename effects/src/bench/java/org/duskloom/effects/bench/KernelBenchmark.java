@@ -18,8 +18,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * Frames per second of one effect by itself: all its patches, filled, without blending and encoding. {@link BenchmarkMain}
- * fills in every installed effect.
+ * Frames per second of one effect by itself: all its patches, filled, without blending and encoding. {@link
+ * BenchmarkMain} fills in every installed effect.
  */
 @State(Scope.Thread)
 @Fork(1)

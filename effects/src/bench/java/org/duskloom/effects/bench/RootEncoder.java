@@ -5,9 +5,9 @@ import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
 
 /**
- * sRGB codes by arithmetic alone, for comparison with the exact table of the engine: a polynomial of degree 6 in the square
- * root, fitted at Chebyshev nodes over the curved part of the transfer function (IEC 61966-2-1), off by up to 0.057 of a code.
- * So it rounds some values the wrong way.
+ * sRGB codes by arithmetic alone, for comparison with the exact table of the engine: a polynomial of degree 6 in the
+ * square root, fitted at Chebyshev nodes over the curved part of the transfer function (IEC 61966-2-1), off by up to
+ * 0.057 of a code. So it rounds some values the wrong way.
  */
 final class RootEncoder {
     private static final VarHandle INTS = MethodHandles.byteArrayViewVarHandle(int[].class, ByteOrder.LITTLE_ENDIAN);

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * Minimum-cost bipartite assignment: as many rows as can be, each to a column of its own, at the least total cost, in O(rows²
- * · columns). Holds its working memory, so that many small tables can be solved in a row. For one thread.
+ * Minimum-cost bipartite assignment: as many rows as can be, each to a column of its own, at the least total cost, in
+ * O(rows² · columns). Holds its working memory, so that many small tables can be solved in a row. For one thread.
  */
 public final class Assignment {
     private final AugmentingPaths paths = new AugmentingPaths();
@@ -17,8 +17,8 @@ public final class Assignment {
      * Solves a table.
      *
      * @param table costs, row after row; positive infinity forbids
-     * @return the column of each row, or -1 for the rows that go without where there are more rows than columns; empty if a
-     *     forbidden pair cannot be avoided
+     * @return the column of each row, or -1 for the rows that go without where there are more rows than columns; empty
+     *     if a forbidden pair cannot be avoided
      * @throws IllegalArgumentException if a cost is NaN or negative infinity, or if the table is too short
      */
     public Optional<int[]> solve(double[] table, int rows, int columns) {

@@ -3,12 +3,14 @@ package org.duskloom.effects.assign;
 import java.util.Arrays;
 
 /**
- * The workings of an assignment of rows to as many or more columns. Rows and columns have prices whose sum is at most the cost
- * of every pair, and equal to that of the pairs taken; a column that is free has the price 0, others 0 or less. First every row
- * takes the column that is cheapest for it, where that is free; the others are added along shortest augmenting paths.
+ * The workings of an assignment of rows to as many or more columns. Rows and columns have prices whose sum is at most
+ * the cost of every pair, and equal to that of the pairs taken; a column that is free has the price 0, others 0 or
+ * less. First every row takes the column that is cheapest for it, where that is free; the others are added along
+ * shortest augmenting paths.
  *
- * <p>H. W. Kuhn, Naval Research Logistics Quarterly 2:83-97, 1955; R. Jonker and A. Volgenant, Computing 38:325-340, 1987; the
- * rectangular form after D. F. Crouse, IEEE Transactions on Aerospace and Electronic Systems 52(4):1679-1696, 2016.
+ * <p>H. W. Kuhn, Naval Research Logistics Quarterly 2:83-97, 1955; R. Jonker and A. Volgenant, Computing 38:325-340,
+ * 1987; the rectangular form after D. F. Crouse, IEEE Transactions on Aerospace and Electronic Systems 52(4):1679-1696,
+ * 2016.
  */
 final class AugmentingPaths {
     private static final int NONE = -1;

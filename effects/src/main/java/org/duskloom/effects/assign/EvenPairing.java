@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * Pairs the points of one set with those of another at about the least total squared distance. Where one set is smaller, its
- * points are used evenly: each ⌊n/m⌋ or ⌈n/m⌉ times, where n is the larger number and m the smaller.
+ * Pairs the points of one set with those of another at about the least total squared distance. Where one set is
+ * smaller, its points are used evenly: each ⌊n/m⌋ or ⌈n/m⌉ times, where n is the larger number and m the smaller.
  *
- * <p>Up to {@value #MOST_EXACT} points in the larger set the total is the least there is, to a millionth of the square of what
- * both sets span, for each pair. Beyond, groups of points are paired first, points within them next, and then the pairs are
- * dealt out anew in small blocks, a fixed number of times: O(n log n) on average, with a total that was measured at up to 1.02
- * times the least; 1.001 is usual.
+ * <p>Up to {@value #MOST_EXACT} points in the larger set the total is the least there is, to a millionth of the square
+ * of what both sets span, for each pair. Beyond, groups of points are paired first, points within them next, and then
+ * the pairs are dealt out anew in small blocks, a fixed number of times: O(n log n) on average, with a total that was
+ * measured at up to 1.02 times the least; 1.001 is usual.
  *
  * <p>What pairs depends on places alone, not on the order in which the points are given, as far as no two of a set lie
  * at one place. It stays the same if both sets are moved or scaled; if they are turned, large sets may pair a little

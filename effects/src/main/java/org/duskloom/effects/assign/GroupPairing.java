@@ -1,12 +1,12 @@
 package org.duskloom.effects.assign;
 
 /**
- * A first pairing of many points with as many or fewer others, each of the few used evenly. Both are gathered in groups of one
- * size, the groups are paired exactly by their middles, and the points within a pair of groups by halving. That gets right how
- * much light goes where on the whole, which halving alone does not where points lie in heaps.
+ * A first pairing of many points with as many or fewer others, each of the few used evenly. Both are gathered in groups
+ * of one size, the groups are paired exactly by their middles, and the points within a pair of groups by halving. That
+ * gets right how much light goes where on the whole, which halving alone does not where points lie in heaps.
  *
- * <p>The points that no group has room for are so many, and the groups so few, that groups and rest can both be used evenly.
- * O(n log n) on average, and the exact pairing of a number of groups that does not grow with n.
+ * <p>The points that no group has room for are so many, and the groups so few, that groups and rest can both be used
+ * evenly. O(n log n) on average, and the exact pairing of a number of groups that does not grow with n.
  */
 final class GroupPairing {
     /** The most groups. Chosen by measurement. */
@@ -33,8 +33,8 @@ final class GroupPairing {
     }
 
     /**
-     * As many as can be, so that the groups of the few are used evenly, and the rest of them by the rest of the many. Where
-     * there is a rest of the few it is as large as a group at least, so that one such number there must be.
+     * As many as can be, so that the groups of the few are used evenly, and the rest of them by the rest of the many.
+     * Where there is a rest of the few it is as large as a group at least, so that one such number there must be.
      */
     private int manyGroups() {
         int fewRest = few.count() - fewGroups * groupSize;

@@ -1,8 +1,9 @@
 package org.duskloom.effects.assign;
 
 /**
- * Pairs some of many points with some of few others: both are halved side by side along the axis on which they reach farthest,
- * the lower half of the one goes with the lower half of the other, and so on down to single points. O(n log n) on average.
+ * Pairs some of many points with some of few others: both are halved side by side along the axis on which they reach
+ * farthest, the lower half of the one goes with the lower half of the other, and so on down to single points. O(n log
+ * n) on average.
  */
 final class HalvingPairing {
     private final Points many;

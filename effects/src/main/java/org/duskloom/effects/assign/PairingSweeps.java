@@ -3,10 +3,11 @@ package org.duskloom.effects.assign;
 import java.util.Arrays;
 
 /**
- * Makes a pairing shorter: pairs that lie near each other are gathered in blocks, together with uses that could be made there
- * but are not, and within each block the uses are dealt out anew at least total squared distance. A sweep goes over all pairs
- * once; from sweep to sweep the blocks are cut elsewhere, and near means near at the one end, at the other, or half way. Before
- * each sweep the pairs that go farthest astray are dealt out anew, with some others from everywhere. The total never rises.
+ * Makes a pairing shorter: pairs that lie near each other are gathered in blocks, together with uses that could be made
+ * there but are not, and within each block the uses are dealt out anew at least total squared distance. A sweep goes
+ * over all pairs once; from sweep to sweep the blocks are cut elsewhere, and near means near at the one end, at the
+ * other, or half way. Before each sweep the pairs that go farthest astray are dealt out anew, with some others from
+ * everywhere. The total never rises.
  *
  * <p>A fixed number of sweeps, each O(n log n) on average for the cutting and O(n · block²) for the dealing.
  */

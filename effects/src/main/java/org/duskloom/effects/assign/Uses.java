@@ -3,9 +3,9 @@ package org.duskloom.effects.assign;
 import java.util.Arrays;
 
 /**
- * Who uses whom, where each of the few is used evenly. Each of the few has as many uses as there must be, and one more if the
- * numbers do not go up. Who has a use is an item: the items below the number of the many are the many themselves; those above
- * are nobody, and hold the further uses that are not made.
+ * Who uses whom, where each of the few is used evenly. Each of the few has as many uses as there must be, and one more
+ * if the numbers do not go up. Who has a use is an item: the items below the number of the many are the many
+ * themselves; those above are nobody, and hold the further uses that are not made.
  */
 final class Uses {
     private final int manyCount;

@@ -25,9 +25,9 @@ import org.duskloom.engine.effect.Settings;
  * colour = palette(u / tail) · (1 − fade · u / tail)   where u &lt; tail, else nothing
  * </pre>
  *
- * <p>One pass is the whole order. Settings: {@code palette} (from the head to the end of the tail); {@code heads} (whole, 1 to
- * 1000, default 1); {@code tail} (in gaps, 0 to 1, default 0.5); {@code fade} (0 to 1, default 1; 0 makes a block of even
- * light); those of {@link Motion}.
+ * <p>One pass is the whole order. Settings: {@code palette} (from the head to the end of the tail); {@code heads}
+ * (whole, 1 to 1000, default 1); {@code tail} (in gaps, 0 to 1, default 0.5); {@code fade} (0 to 1, default 1; 0 makes
+ * a block of even light); those of {@link Motion}.
  */
 public final class Chase implements Effect {
     static final PaletteSetting PALETTE =

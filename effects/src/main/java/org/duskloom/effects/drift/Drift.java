@@ -16,9 +16,9 @@ import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * Slow clouds, embers, water: improved gradient noise (K. Perlin, "Improving Noise", SIGGRAPH 2002) in space, of which the
- * canvas is a plane that moves at one noise cell a pass. With a and b the pixel's place along {@code toward} and a quarter turn
- * from it, in noise cells ({@code scale} cells to the longer side), and w the {@code wind}:
+ * Slow clouds, embers, water: improved gradient noise (K. Perlin, "Improving Noise", SIGGRAPH 2002) in space, of which
+ * the canvas is a plane that moves at one noise cell a pass. With a and b the pixel's place along {@code toward} and a
+ * quarter turn from it, in noise cells ({@code scale} cells to the longer side), and w the {@code wind}:
  *
  * <pre>
  * x = a · √(1 − w²),  y = b,  z = φ − a · w
@@ -26,8 +26,8 @@ import org.duskloom.engine.effect.Settings;
  * colour = palette(0.5 + contrast · n), clamped
  * </pre>
  *
- * <p>With no wind the clouds change where they are; with wind 1 they slide toward {@code toward} and do not change; between
- * them they do some of both. Each octave of each member has its noise moved by what its key says.
+ * <p>With no wind the clouds change where they are; with wind 1 they slide toward {@code toward} and do not change;
+ * between them they do some of both. Each octave of each member has its noise moved by what its key says.
  *
  * <p>Settings: {@code palette}; {@code scale} (cells, 0.01 to 100, default 4); {@code octaves} (whole, 1 to 6, default
  * 2); {@code roughness} (share, 0 to 1, default 0.5); {@code contrast} (palette lengths, 0 to 20, default 1.5); {@code

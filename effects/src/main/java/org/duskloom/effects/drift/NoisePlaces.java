@@ -7,8 +7,8 @@ import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.geometry.Degrees;
 
 /**
- * Where each pixel lies in the noise when no pass has gone by, in cells of the first octave. Can be shared by threads if
- * nothing in it moves.
+ * Where each pixel lies in the noise when no pass has gone by, in cells of the first octave. Can be shared by threads
+ * if nothing in it moves.
  */
 final class NoisePlaces {
     private final Canvas canvas;

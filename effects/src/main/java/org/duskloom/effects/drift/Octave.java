@@ -5,7 +5,9 @@ import org.duskloom.effects.kit.WindowOffsets;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Patch;
 
-/** One octave of the noise: time runs along z, and between two planes of whole z four numbers for each pixel are enough. */
+/**
+ * One octave of the noise: time runs along z, and between two planes of whole z four numbers for each pixel are enough.
+ */
 final class Octave {
     private final OctaveSpace space;
     /** The starts of all pixels if they do not move, else null. */

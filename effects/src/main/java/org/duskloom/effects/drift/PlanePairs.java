@@ -4,8 +4,8 @@ import org.duskloom.effects.kit.Fractions;
 import org.duskloom.effects.kit.WindowOffsets;
 
 /**
- * The two planes of whole z that each pixel is between. They are computed anew only for pixels that have come to the next
- * plane, so this is a cache of values that depend on pixel and plane alone. For one thread.
+ * The two planes of whole z that each pixel is between. They are computed anew only for pixels that have come to the
+ * next plane, so this is a cache of values that depend on pixel and plane alone. For one thread.
  */
 final class PlanePairs {
     private final OctaveSpace space;

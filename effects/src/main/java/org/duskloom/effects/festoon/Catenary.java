@@ -1,8 +1,8 @@
 package org.duskloom.effects.festoon;
 
 /**
- * A chain that hangs between two points (J. Bernoulli, Leibniz, Huygens 1691; any handbook of mechanics): <i>y = a cosh((x -
- * lowest) / a)</i> up to a constant. Lengths are in spans: the first end is (0, 0), the second (1, rise).
+ * A chain that hangs between two points (J. Bernoulli, Leibniz, Huygens 1691; any handbook of mechanics): <i>y = a
+ * cosh((x - lowest) / a)</i> up to a constant. Lengths are in spans: the first end is (0, 0), the second (1, rise).
  *
  * <p>With u = 1/(2a) and sinh m = rise · u / sinh u, the lowest point of the whole curve lies at 1/2 - a m, and
  *
@@ -32,7 +32,8 @@ final class Catenary {
      * Hangs the chain with a given sag.
      *
      * @param rise how much higher the second end is, in spans
-     * @param sag how far the chain hangs below the straight line between its ends, in the middle, in spans; from 0 to 100
+     * @param sag how far the chain hangs below the straight line between its ends, in the middle, in spans; from 0 to
+     *     100
      */
     void hang(double newRise, double newSag) {
         rise = newRise;
@@ -45,7 +46,9 @@ final class Catenary {
         return 1 / (2 * u);
     }
 
-    /** Where the lowest point of the whole curve lies; it may be outside the span. Not finite if the chain is straight. */
+    /**
+     * Where the lowest point of the whole curve lies; it may be outside the span. Not finite if the chain is straight.
+     */
     double lowestX() {
         return 0.5 - a() * m;
     }

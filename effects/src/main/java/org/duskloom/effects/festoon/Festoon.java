@@ -17,24 +17,24 @@ import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * Swags hung between points. The extent of the member along {@code toward} is cut into equal spans, in each of which a chain
- * hangs with its ends at {@code height}: a {@link Catenary}. Further {@code rows} of the same hang {@code row-gap} under each
- * other. With d the pixel's distance from the nearest point of the chains, in canvas units, and s the share of the whole length
- * of that row that lies before that point:
+ * Swags hung between points. The extent of the member along {@code toward} is cut into equal spans, in each of which a
+ * chain hangs with its ends at {@code height}: a {@link Catenary}. Further {@code rows} of the same hang {@code
+ * row-gap} under each other. With d the pixel's distance from the nearest point of the chains, in canvas units, and s
+ * the share of the whole length of that row that lies before that point:
  *
  * <pre>
  * u = frac(bands · s − φ)
  * colour = palette(u) · band(d + thickness / 2, thickness, soft)
  * </pre>
  *
- * <p>One pass moves the colours by one band. Chains hang down where {@code toward} is 0; the picture turns with it. Settings:
- * {@code palette}; {@code bands} (how often the palette lies along the whole festoon, 0 to 1000, default 1); {@code swags}
- * (whole, 1 to 100, default 1); {@code sag} (how far each hangs through in its middle, in spans, 0 to 2, default 0.3); {@code
- * rise} (how much higher the second end of each is than its first, in spans, -2 to 2, default 0); {@code height} (of the first
- * end, share of the member's own height, -2 to 3, default 0.75); {@code rows} (whole, 1 to 100, default 1); {@code row-gap}
- * (how far each row hangs under the one before, share of the member's own height, 0 to 3, default 0.25); {@code thickness}
- * (canvas units, 0 to 2, default 0.2); {@code soft} (share of the thickness that each edge takes, 0 to 0.5, default 0.25);
- * {@code toward} (degrees, default 0); those of {@link Motion}.
+ * <p>One pass moves the colours by one band. Chains hang down where {@code toward} is 0; the picture turns with it.
+ * Settings: {@code palette}; {@code bands} (how often the palette lies along the whole festoon, 0 to 1000, default 1);
+ * {@code swags} (whole, 1 to 100, default 1); {@code sag} (how far each hangs through in its middle, in spans, 0 to 2,
+ * default 0.3); {@code rise} (how much higher the second end of each is than its first, in spans, -2 to 2, default 0);
+ * {@code height} (of the first end, share of the member's own height, -2 to 3, default 0.75); {@code rows} (whole, 1 to
+ * 100, default 1); {@code row-gap} (how far each row hangs under the one before, share of the member's own height, 0 to
+ * 3, default 0.25); {@code thickness} (canvas units, 0 to 2, default 0.2); {@code soft} (share of the thickness that
+ * each edge takes, 0 to 0.5, default 0.25); {@code toward} (degrees, default 0); those of {@link Motion}.
  */
 public final class Festoon implements Effect {
     static final PaletteSetting PALETTE =

@@ -14,8 +14,8 @@ final class Swag {
     private final int[] pieceOfCell = new int[PIECES + 1];
 
     /**
-     * How many times as far a point may lie above or below the swag as from it: the steepest piece is the hypotenuse over one
-     * unit of span.
+     * How many times as far a point may lie above or below the swag as from it: the steepest piece is the hypotenuse
+     * over one unit of span.
      */
     private double steepness;
 

@@ -5,9 +5,9 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Puts the images of an animation together from pieces, each of which covers a part of the one before. Where a translucent
- * pixel goes over another one they are mixed as codes, not as light, as viewers do: W3C Portable Network Graphics, Third
- * Edition, "fcTL: frame control chunk", blend operation {@code over}.
+ * Puts the images of an animation together from pieces, each of which covers a part of the one before. Where a
+ * translucent pixel goes over another one they are mixed as codes, not as light, as viewers do: W3C Portable Network
+ * Graphics, Third Edition, "fcTL: frame control chunk", blend operation {@code over}.
  */
 final class Easel {
     /** What becomes of a piece when its time is over. */

@@ -2,8 +2,8 @@ package org.duskloom.effects.image;
 
 /**
  * Unpacks the colour indices of a GIF image: the variable-length codes of Graphics Interchange Format, Version 89a,
- * CompuServe 1990, Appendix F, after T. A. Welch, "A Technique for High-Performance Data Compression", Computer 17(6), 1984.
- * A code stands for the indices of an earlier code and one more.
+ * CompuServe 1990, Appendix F, after T. A. Welch, "A Technique for High-Performance Data Compression", Computer 17(6),
+ * 1984. A code stands for the indices of an earlier code and one more.
  */
 final class GifCodes {
     private static final int MOST_BITS = 12;

@@ -21,19 +21,19 @@ import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * An image or an animation laid over the canvas of each member. Every light stands for the cell between it and its neighbours,
- * and shows the mean, in linear light, of what its cell covers of the picture; where a pixel of the picture is larger than a
- * cell, the mean is taken over an area of one pixel (bilinear interpolation), unless {@code sharp}.
+ * An image or an animation laid over the canvas of each member. Every light stands for the cell between it and its
+ * neighbours, and shows the mean, in linear light, of what its cell covers of the picture; where a pixel of the picture
+ * is larger than a cell, the mean is taken over an area of one pixel (bilinear interpolation), unless {@code sharp}.
  *
- * <p>With W and H the sides of the area of all cells, and w and h those of the picture after {@code fit} and {@code zoom}, the
- * middle of the picture lies {@code right} · (W + w) / 2 to the right of the middle of the canvas and {@code up} · (H + h) / 2
- * above it: at -1 and at 1 the picture has just left. It turns and zooms about its middle.
+ * <p>With W and H the sides of the area of all cells, and w and h those of the picture after {@code fit} and {@code
+ * zoom}, the middle of the picture lies {@code right} · (W + w) / 2 to the right of the middle of the canvas and {@code
+ * up} · (H + h) / 2 above it: at -1 and at 1 the picture has just left. It turns and zooms about its middle.
  *
- * <p>Files: PNG of all kinds, with the animation (W3C Portable Network Graphics, Third Edition), GIF 87a and 89a, JPEG. Samples
- * are taken as sRGB codes; colour profiles, gamma and the orientation noted by a camera do not count. An image of an animation
- * that shall be seen for no time is seen for 0.1 s; a run is followed by the next one whatever the file says. What a PNG or a
- * GIF shows is exact; JPEG leaves the last bit of a sample to the decoder, so the frames hold for one JDK only. At most 16
- * megapixels, 4096 images and 256 MB of decoded pixels, of four bytes each.
+ * <p>Files: PNG of all kinds, with the animation (W3C Portable Network Graphics, Third Edition), GIF 87a and 89a, JPEG.
+ * Samples are taken as sRGB codes; colour profiles, gamma and the orientation noted by a camera do not count. An image
+ * of an animation that shall be seen for no time is seen for 0.1 s; a run is followed by the next one whatever the file
+ * says. What a PNG or a GIF shows is exact; JPEG leaves the last bit of a sample to the decoder, so the frames hold for
+ * one JDK only. At most 16 megapixels, 4096 images and 256 MB of decoded pixels, of four bytes each.
  *
  * <p>Settings: {@code file}; {@code fit} ({@code "contain"}, the default: all of the picture is seen, {@code "cover"}:
  * all lights have some of it, {@code "stretch"}: both, by its own scale along each side); {@code right} and {@code up}

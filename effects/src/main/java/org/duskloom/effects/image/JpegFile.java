@@ -11,9 +11,9 @@ import javax.imageio.stream.ImageInputStream;
 import javax.imageio.stream.MemoryCacheImageInputStream;
 
 /**
- * Reads a JPEG with the reader of the JDK. The samples are taken as they are, as sRGB: a colour profile does not count, nor
- * does a note of how the camera was held. JPEG leaves the last bit of a sample to the decoder, so two builds of the JDK may
- * disagree on it.
+ * Reads a JPEG with the reader of the JDK. The samples are taken as they are, as sRGB: a colour profile does not count,
+ * nor does a note of how the camera was held. JPEG leaves the last bit of a sample to the decoder, so two builds of the
+ * JDK may disagree on it.
  */
 final class JpegFile {
     private JpegFile() {}

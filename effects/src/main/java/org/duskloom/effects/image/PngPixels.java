@@ -5,8 +5,9 @@ import java.util.Arrays;
 import java.util.Optional;
 
 /**
- * What the samples of a PNG mean, as {@code 0xAARRGGBB}. Samples of 16 bits are rounded to the nearest of 8: W3C Portable
- * Network Graphics, Third Edition, "Sample depth rescaling". Gamma and colour profiles do not count: samples are sRGB.
+ * What the samples of a PNG mean, as {@code 0xAARRGGBB}. Samples of 16 bits are rounded to the nearest of 8: W3C
+ * Portable Network Graphics, Third Edition, "Sample depth rescaling". Gamma and colour profiles do not count: samples
+ * are sRGB.
  */
 final class PngPixels {
     private static final int OPAQUE = 0xFF000000;

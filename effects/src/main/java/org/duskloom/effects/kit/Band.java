@@ -1,8 +1,8 @@
 package org.duskloom.effects.kit;
 
 /**
- * The band of a periodic pattern: 1 for <i>u</i> in [0, width), 0 from there on, with a smoothstep of <i>soft · width</i> at
- * each edge, inside the band. Where both edges meet (soft = 0.5), the middle is still fully lit.
+ * The band of a periodic pattern: 1 for <i>u</i> in [0, width), 0 from there on, with a smoothstep of <i>soft ·
+ * width</i> at each edge, inside the band. Where both edges meet (soft = 0.5), the middle is still fully lit.
  */
 public final class Band {
     private static final float STEEP = 3e38f;

@@ -74,8 +74,8 @@ public final class BandLook {
         /**
          * Paints with colours from elsewhere.
          *
-         * @param patch its plane {@code first} holds u, in [0, 1), its plane {@code third} the places in the palette, in
-         *     [0, 1]; its other planes are written to
+         * @param patch its plane {@code first} holds u, in [0, 1), its plane {@code third} the places in the palette,
+         *     in [0, 1]; its other planes are written to
          */
         public void paintAlong(Patch patch) {
             if (isEverywhere()) {

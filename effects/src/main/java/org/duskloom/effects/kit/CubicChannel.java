@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * One channel of a {@link CubicRamp}: the sum of what its pieces and jumps add on the way. A channel that reaches 0 or 1 is
- * drawn a little beyond and then clipped, so that black is black and white is white in spite of rounding.
+ * One channel of a {@link CubicRamp}: the sum of what its pieces and jumps add on the way. A channel that reaches 0 or
+ * 1 is drawn a little beyond and then clipped, so that black is black and white is white in spite of rounding.
  */
 final class CubicChannel {
     private static final double ROUNDING = 4e-6;

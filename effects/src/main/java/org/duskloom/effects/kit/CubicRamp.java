@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /**
- * A palette of opaque colours, mixed in OKLab or in linear light: each channel is a cubic polynomial between two stops. A
- * place adds up what each piece has added by then, so all places go the same way through the loops.
+ * A palette of opaque colours, mixed in OKLab or in linear light: each channel is a cubic polynomial between two stops.
+ * A place adds up what each piece has added by then, so all places go the same way through the loops.
  */
 final class CubicRamp extends Ramp {
     /** With more, a look-up in a table is faster. */

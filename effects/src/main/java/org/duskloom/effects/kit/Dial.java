@@ -5,8 +5,8 @@ import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * A number setting as one cue has it. It never leaves the setting's range, not even where an easing overshoots between two
- * keys. Immutable; asking allocates nothing.
+ * A number setting as one cue has it. It never leaves the setting's range, not even where an easing overshoots between
+ * two keys. Immutable; asking allocates nothing.
  */
 public final class Dial {
     private final NumberTrack track;
@@ -38,7 +38,9 @@ public final class Dial {
         return Math.min(max, Math.max(min, track.keyRange()[1]));
     }
 
-    /** What it never exceeds: its value if it does not move, else the most allowed, which an easing may overshoot to. */
+    /**
+     * What it never exceeds: its value if it does not move, else the most allowed, which an easing may overshoot to.
+     */
     public double ceiling() {
         return constant ? at(0) : max;
     }

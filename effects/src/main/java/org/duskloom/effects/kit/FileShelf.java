@@ -8,8 +8,9 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Keeps what was decoded from files while there is memory, since many cues and canvases use the same file. It is found by the
- * checksum of the file's bytes, so what is kept never differs from what would be decoded. Safe for use by several threads.
+ * Keeps what was decoded from files while there is memory, since many cues and canvases use the same file. It is found
+ * by the checksum of the file's bytes, so what is kept never differs from what would be decoded. Safe for use by
+ * several threads.
  *
  * @param <T> what is decoded; immutable
  */

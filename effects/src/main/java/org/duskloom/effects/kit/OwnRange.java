@@ -4,9 +4,9 @@ import java.util.Arrays;
 import org.duskloom.engine.effect.Canvas;
 
 /**
- * Where values lie within the range that they have in their own member of a canvas: 0 for the least, just below 1 for the
- * greatest, so that the last pixel of a periodic pattern does not begin the next period. If a member's values are all the
- * same, but for rounding, the share is 0. Owns its memory; for one thread.
+ * Where values lie within the range that they have in their own member of a canvas: 0 for the least, just below 1 for
+ * the greatest, so that the last pixel of a periodic pattern does not begin the next period. If a member's values are
+ * all the same, but for rounding, the share is 0. Owns its memory; for one thread.
  */
 final class OwnRange {
     /** A range below this share of the member's size is what rounding leaves of none. */

@@ -5,8 +5,8 @@ import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * How each pixel lies about a centre that may move: its distance in canvas units, and its angle counter-clockwise from the
- * right, in turns. A pixel at the centre has the angle 0. Owns its memory; for one thread.
+ * How each pixel lies about a centre that may move: its distance in canvas units, and its angle counter-clockwise from
+ * the right, in turns. A pixel at the centre has the angle 0. Owns its memory; for one thread.
  */
 public final class Polar {
     /** How far right of the middle of the canvas the centre is. */

@@ -5,8 +5,9 @@ import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.geometry.Degrees;
 
 /**
- * Where each pixel lies along a direction, as a share of the range that the pixels of its member have in that direction: 0
- * for the first, 1 for the last, 0 for all if they lie side by side. The depth z does not count. Immutable.
+ * Where each pixel lies along a direction, as a share of the range that the pixels of its member have in that
+ * direction: 0 for the first, 1 for the last, 0 for all if they lie side by side. The depth z does not count.
+ * Immutable.
  */
 public final class Projection {
     /** The direction, counter-clockwise from the right as the audience sees it. */

@@ -1,8 +1,8 @@
 package org.duskloom.effects.kit;
 
 /**
- * A way repeated several times: {@code frac(times · share)} of each pixel, the pattern that {@link Fractions#ofSum} then
- * moves. If nothing in it moves, it is computed once, and threads may share it.
+ * A way repeated several times: {@code frac(times · share)} of each pixel, the pattern that {@link Fractions#ofSum}
+ * then moves. If nothing in it moves, it is computed once, and threads may share it.
  */
 public final class Repeats {
     private final SharePlane shares;

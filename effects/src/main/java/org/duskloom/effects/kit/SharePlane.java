@@ -3,8 +3,8 @@ package org.duskloom.effects.kit;
 /** Where each pixel of a canvas lies on a way from 0 to 1, at an instant. */
 public interface SharePlane {
     /**
-     * The share of the last pixel, so far below 1 that it stays below the next whole number when times of passes are added to
-     * it as floats: the last pixel of a periodic pattern does not begin the next period.
+     * The share of the last pixel, so far below 1 that it stays below the next whole number when times of passes are
+     * added to it as floats: the last pixel of a periodic pattern does not begin the next period.
      */
     float LAST = 1 - 0x1p-20f;
 

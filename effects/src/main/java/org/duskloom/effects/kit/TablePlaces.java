@@ -86,7 +86,10 @@ final class TablePlaces {
         return a * (1f - share) + b * share;
     }
 
-    /** How many intervals, a power of 2, it takes to come within 5e-5 of a way of colours between their ends, from 0 to 1. */
+    /**
+     * How many intervals, a power of 2, it takes to come within 5e-5 of a way of colours between their ends, from 0 to
+     * 1.
+     */
     static int intervals(DoubleFunction<LinearColor> way, int fewest, int most) {
         int intervals = fewest;
         while (intervals < most && error(table(way, intervals), table(way, intervals * 4)) > TOLERANCE) {

@@ -4,8 +4,8 @@ import java.util.List;
 import org.duskloom.engine.color.Palette;
 
 /**
- * Any palette, as a table of colours for each piece, with straight lines between its entries: as many as it takes to come
- * within 5e-5 of the palette between them.
+ * Any palette, as a table of colours for each piece, with straight lines between its entries: as many as it takes to
+ * come within 5e-5 of the palette between them.
  */
 final class TableRamp extends Ramp {
     private static final int FEWEST_INTERVALS = 64;

@@ -4,12 +4,12 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
- * When windows of time of one pass each start for each pixel, and the pixels in the order in which they come to their next
- * window. With it a brush can keep what depends on pixel and window alone, and draw it again only when a window starts.
- * Immutable.
+ * When windows of time of one pass each start for each pixel, and the pixels in the order in which they come to their
+ * next window. With it a brush can keep what depends on pixel and window alone, and draw it again only when a window
+ * starts. Immutable.
  *
- * <p>The pixels have slots, the greatest offset first. In a pass, slot 0 comes to its next window first, the last slot last.
- * So how many windows have begun, counted over all pixels, says which window each pixel is in.
+ * <p>The pixels have slots, the greatest offset first. In a pass, slot 0 comes to its next window first, the last slot
+ * last. So how many windows have begun, counted over all pixels, says which window each pixel is in.
  */
 public final class WindowOffsets {
     private final float[] offsets;
@@ -50,7 +50,8 @@ public final class WindowOffsets {
     }
 
     /**
-     * How many windows have begun: pixels times whole passes, plus the slots that have already come to their next window.
+     * How many windows have begun: pixels times whole passes, plus the slots that have already come to their next
+     * window.
      *
      * @param passFraction in [0, 1]; the same float that the fractions of the pixels are computed from
      */

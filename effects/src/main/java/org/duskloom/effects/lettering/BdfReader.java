@@ -9,8 +9,8 @@ import org.duskloom.engine.effect.Shown;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * Reads fonts in BDF: Character Bitmap Distribution Format 2.1, Adobe, X Consortium Standard, and what later files add to it.
- * The numbers of the letters are taken as Unicode; letters without a number are left out.
+ * Reads fonts in BDF: Character Bitmap Distribution Format 2.1, Adobe, X Consortium Standard, and what later files add
+ * to it. The numbers of the letters are taken as Unicode; letters without a number are left out.
  */
 final class BdfReader {
     /** Larger letters, in dots, are a mistake. */

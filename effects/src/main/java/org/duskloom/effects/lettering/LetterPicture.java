@@ -7,8 +7,8 @@ import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.color.PaletteStyle;
 
 /**
- * A line of dots as a picture: each dot a square of the colour that the palette has at its column, with an outline round the
- * letters.
+ * A line of dots as a picture: each dot a square of the colour that the palette has at its column, with an outline
+ * round the letters.
  *
  * @param image what is seen
  * @param columns how wide it is, in dots

@@ -10,8 +10,8 @@ import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.geometry.Degrees;
 
 /**
- * Where a line of text lies by the settings of {@link Lettering}. Unless it shall move smoothly, or changes its size, or lies
- * askew, a dot is a whole number of lights wide and high, and the line stands on whole lights.
+ * Where a line of text lies by the settings of {@link Lettering}. Unless it shall move smoothly, or changes its size,
+ * or lies askew, a dot is a whole number of lights wide and high, and the line stands on whole lights.
  */
 final class LetterPlacing implements Placing {
     /** A dot smaller than this share of a light is not made a light: the text would become much too large. */

@@ -31,28 +31,30 @@ import org.duskloom.engine.effect.TextSetting;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * One line of text that crosses the canvas of each member, or stands in its middle. Letters are squares of even light, the dots
- * of a font; every light shows the mean, in linear light, of what its cell covers of them, the cell being the space between it
- * and its neighbours.
+ * One line of text that crosses the canvas of each member, or stands in its middle. Letters are squares of even light,
+ * the dots of a font; every light shows the mean, in linear light, of what its cell covers of them, the cell being the
+ * space between it and its neighbours.
  *
- * <p>A capital is {@code size} canvas heights high, its middle {@code up} canvas heights above the middle of the canvas. In one
- * pass the line moves, toward {@code toward}, from just outside the canvas to just outside at the other end; half way, and if
- * {@code still}, its middle is in the middle of the canvas. Unless {@code smooth}, dots are made whole lights wide and high, as
- * near to the size as can be, and the line moves light by light; this is not done where a dot is smaller than 3/4 of a light,
- * where the size moves, or where the line lies askew.
+ * <p>A capital is {@code size} canvas heights high, its middle {@code up} canvas heights above the middle of the
+ * canvas. In one pass the line moves, toward {@code toward}, from just outside the canvas to just outside at the other
+ * end; half way, and if {@code still}, its middle is in the middle of the canvas. Unless {@code smooth}, dots are made
+ * whole lights wide and high, as near to the size as can be, and the line moves light by light; this is not done where
+ * a dot is smaller than 3/4 of a light, where the size moves, or where the line lies askew.
  *
- * <p>Without {@code font} the project's own letters are used: printable ASCII, some signs, and letters with the usual marks. A
- * font is a BDF file, whose numbers are taken as Unicode (Character Bitmap Distribution Format 2.1, Adobe, X Consortium
- * Standard). What a font does not have is drawn as a box. Letters follow each other from left to right.
+ * <p>Without {@code font} the project's own letters are used: printable ASCII, some signs, and letters with the usual
+ * marks. A font is a BDF file, whose numbers are taken as Unicode (Character Bitmap Distribution Format 2.1, Adobe, X
+ * Consortium Standard). What a font does not have is drawn as a box. Letters follow each other from left to right.
  *
- * <p>Where palettes move, a light has the colour of the palette at the middle of its cell, rather than the mean of those of the
- * dots that it covers, which would have to be found anew in each frame. {@code spacing} and {@code thickness} do not move:
- * they change the picture of the line, which is drawn and filtered when the cue is compiled, at the cost of many frames.
+ * <p>Where palettes move, a light has the colour of the palette at the middle of its cell, rather than the mean of
+ * those of the dots that it covers, which would have to be found anew in each frame. {@code spacing} and {@code
+ * thickness} do not move: they change the picture of the line, which is drawn and filtered when the cue is compiled, at
+ * the cost of many frames.
  *
- * <p>Settings: {@code text}; {@code font}; {@code size} (share of the canvas height, 0.01 to 10, default 0.6); {@code palette}
- * (along the text); {@code outline} (palette along the text) and {@code thickness} (dots, 0 to 8, default 0); {@code spacing}
- * (whole dots, -8 to 64, default 0); {@code up} (canvas heights, default 0); {@code turn} (degrees, default 0); {@code toward}
- * (degrees, default 180); {@code still}; {@code smooth}; {@code every} (default 8 s) and the others of {@link Motion}.
+ * <p>Settings: {@code text}; {@code font}; {@code size} (share of the canvas height, 0.01 to 10, default 0.6); {@code
+ * palette} (along the text); {@code outline} (palette along the text) and {@code thickness} (dots, 0 to 8, default 0);
+ * {@code spacing} (whole dots, -8 to 64, default 0); {@code up} (canvas heights, default 0); {@code turn} (degrees,
+ * default 0); {@code toward} (degrees, default 180); {@code still}; {@code smooth}; {@code every} (default 8 s) and the
+ * others of {@link Motion}.
  */
 public final class Lettering implements Effect {
     private static final String DRAWN_ONCE = "the letters are drawn once for the cue; to let them grow, move \"size\"";

@@ -8,7 +8,10 @@ final class Bundle {
     /** The most dots. Chosen by measurement. */
     static final int CAPACITY = 16;
 
-    /** How many times the reach of its light a bundle may be wide; a wider one is looked at in halves. Likewise measured. */
+    /**
+     * How many times the reach of its light a bundle may be wide; a wider one is looked at in halves. Likewise
+     * measured.
+     */
     private static final double WIDEST = 6;
 
     private final double[] x = new double[CAPACITY];

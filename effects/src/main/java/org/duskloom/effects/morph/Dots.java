@@ -3,7 +3,8 @@ package org.duskloom.effects.morph;
 import org.duskloom.effects.assign.Points;
 
 /**
- * The dots of one member, near ones close to each other: each has a place where it starts and one where it ends. Immutable.
+ * The dots of one member, near ones close to each other: each has a place where it starts and one where it ends.
+ * Immutable.
  *
  * @param tree the pixels that the dots may light
  * @param starts where each dot starts

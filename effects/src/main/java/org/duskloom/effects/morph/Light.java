@@ -4,8 +4,8 @@ import java.util.Arrays;
 import org.duskloom.engine.effect.Patch;
 
 /**
- * The light of every pixel of a canvas, premultiplied. Where dots meet, each channel has the greatest of their lights: the same
- * in whatever order they come, and never more than any of them. For one thread.
+ * The light of every pixel of a canvas, premultiplied. Where dots meet, each channel has the greatest of their lights:
+ * the same in whatever order they come, and never more than any of them. For one thread.
  */
 final class Light {
     private final float[] red;

@@ -7,9 +7,9 @@ import org.duskloom.engine.effect.Patch;
 /**
  * Paints the dots of {@link Morph}: all of them when a frame begins; then the patches are copies.
  *
- * <p>At 100,000 pixels it takes some 130 times as long as a sweep: every pair is a soft dot that moves, so in each frame the
- * pixels round each dot are looked up in a tree and lit anew, each by several dots. Nothing of it can be kept from frame to
- * frame, and a pixel's light is no closed form of its place.
+ * <p>At 100,000 pixels it takes some 130 times as long as a sweep: every pair is a soft dot that moves, so in each
+ * frame the pixels round each dot are looked up in a tree and lit anew, each by several dots. Nothing of it can be kept
+ * from frame to frame, and a pixel's light is no closed form of its place.
  */
 final class MorphBrush implements Brush {
     private final Dots[] dotsOfMembers;

@@ -3,7 +3,10 @@ package org.duskloom.effects.morph;
 import org.duskloom.engine.color.LiveMix;
 import org.duskloom.engine.effect.ColorTracks;
 
-/** Ways between colours that move. A frame costs the mixes of two palettes and six cube roots for each way. For one thread. */
+/**
+ * Ways between colours that move. A frame costs the mixes of two palettes and six cube roots for each way. For one
+ * thread.
+ */
 final class MovingWays implements ColorWays {
     private final ColorTracks starts;
     private final ColorTracks ends;

@@ -109,7 +109,10 @@ final class PixelTree {
         return dx * dx + dy * dy + dz * dz;
     }
 
-    /** How far the pixels of a part typically are from their nearest neighbours: the median; 0 if there are no neighbours. */
+    /**
+     * How far the pixels of a part typically are from their nearest neighbours: the median; 0 if there are no
+     * neighbours.
+     */
     double spacing(Points part) {
         double[] distances = new double[part.count()];
         int count = 0;
@@ -123,7 +126,10 @@ final class PixelTree {
         return count == 0 ? 0 : distances[(count - 1) / 2];
     }
 
-    /** The square of the distance from a place to the nearest pixel of a stretch that is not at the very place, or the best. */
+    /**
+     * The square of the distance from a place to the nearest pixel of a stretch that is not at the very place, or the
+     * best.
+     */
     private double nearest(double x, double y, double z, int from, int to, double best) {
         int middle = (from + to) >>> 1;
         if (!isCut(from, to)) {

@@ -13,8 +13,8 @@ import org.duskloom.engine.effect.TextSetting;
 import org.duskloom.engine.time.Easing;
 
 /**
- * How far on its way a dot is. In each pass it goes once from start to end; with {@code back}, there in the first half of the
- * pass and back in the second. A reversed pass begins at the end. Immutable.
+ * How far on its way a dot is. In each pass it goes once from start to end; with {@code back}, there in the first half
+ * of the pass and back in the second. A reversed pass begins at the end. Immutable.
  */
 final class Way {
     static final TextSetting EASING = Easings.setting("ease-in-out", "how the dots set off and arrive");

@@ -4,9 +4,9 @@ import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Patch;
 
 /**
- * One colour for each light, from the first to the last. A pixel that several resting lights share shows the mean of their
- * colours, each by how much of the pixel's step it fills: the difference of two sums, which cost the same however many lights
- * lie between them. For one thread.
+ * One colour for each light, from the first to the last. A pixel that several resting lights share shows the mean of
+ * their colours, each by how much of the pixel's step it fills: the difference of two sums, which cost the same however
+ * many lights lie between them. For one thread.
  */
 final class LightColors implements PileColors {
     private static final int MOST_LIGHTS = (int) Pile.LIGHTS.max();

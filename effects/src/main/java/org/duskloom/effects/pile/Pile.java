@@ -19,9 +19,9 @@ import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.effect.TextSetting;
 
 /**
- * Lights arriving one by one and staying. L lights, each 1/L of the order long, enter at its far end; light m (from 0) runs to
- * [m/L, (m + 1)/L), on top of those before it. One pass is one filling: with w = min(1, frac(φ) / (1 − hold)) the share of the
- * filling that is done,
+ * Lights arriving one by one and staying. L lights, each 1/L of the order long, enter at its far end; light m (from 0)
+ * runs to [m/L, (m + 1)/L), on top of those before it. One pass is one filling: with w = min(1, frac(φ) / (1 − hold))
+ * the share of the filling that is done,
  *
  * <pre>
  * steady "speed": m is the last with D(m) ≤ w · D(L),  p = (w · D(L) − D(m)) / (1 − m/L),  D(m) = m − m(m − 1)/(2L)
@@ -29,9 +29,9 @@ import org.duskloom.engine.effect.TextSetting;
  * lit: [0, m/L) and [b, b + 1/L),  b = max(m/L, 1 + (m/L − 1) · E(p))
  * </pre>
  *
- * <p>D(m) is how far the first m lights run, E is the easing. A pixel is as bright as the share of its own step that is lit, so
- * lights glide from pixel to pixel; what lights of several colours share has the mean of them by their shares of the step. With
- * {@code reverse} all of this runs backward in time.
+ * <p>D(m) is how far the first m lights run, E is the easing. A pixel is as bright as the share of its own step that is
+ * lit, so lights glide from pixel to pixel; what lights of several colours share has the mean of them by their shares
+ * of the step. With {@code reverse} all of this runs backward in time.
  *
  * <p>Settings: {@code palette}; {@code along} ({@code "order"}: along the order; {@code "light"}: one colour for each
  * light, from the first to the last); {@code lights} (whole, 1 to 1000, default 12); {@code steady} ({@code "speed"} or

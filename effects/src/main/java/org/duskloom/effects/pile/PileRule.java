@@ -8,7 +8,8 @@ import org.duskloom.engine.time.Easing;
 /**
  * When each light of a filling runs and how far it has come.
  *
- * @param evenSpeed whether all lights run at one speed, so that those with a long way take longer; else all take as long
+ * @param evenSpeed whether all lights run at one speed, so that those with a long way take longer; else all take as
+ *     long
  * @param easing of each run
  */
 record PileRule(boolean evenSpeed, Easing easing) {
@@ -37,7 +38,8 @@ record PileRule(boolean evenSpeed, Easing easing) {
     }
 
     /**
-     * Where the lower end of the running light is, as a share of the order: from 1, outside, down to the top of the pile.
+     * Where the lower end of the running light is, as a share of the order: from 1, outside, down to the top of the
+     * pile.
      *
      * @param arrived from {@link #arrived}; below {@code lights}
      */

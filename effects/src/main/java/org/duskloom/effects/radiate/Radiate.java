@@ -18,8 +18,8 @@ import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * Rings running out from a centre; in to it with {@code reverse}. With r the pixel's distance from the centre and R that of
- * the farthest pixel of its member:
+ * Rings running out from a centre; in to it with {@code reverse}. With r the pixel's distance from the centre and R
+ * that of the farthest pixel of its member:
  *
  * <pre>
  * s = r / R
@@ -27,11 +27,11 @@ import org.duskloom.engine.effect.Settings;
  * colour = palette(u / width) · band(u, width, soft)
  * </pre>
  *
- * <p>One pass moves the rings by one band. The distance is measured from the centre itself, not from the nearest pixel, so
- * rings that lie one within the other light one after the other. Settings: {@code palette}; {@code bands} (how many lie
- * between the centre and the farthest pixel, 0 to 1000, default 1); {@code width} (share lit, 0 to 1, default 0.5); {@code
- * soft} (share of the band, 0 to 0.5, default 0); the centre {@code x} and {@code y} (canvas units, default 0); those of
- * {@link Motion}.
+ * <p>One pass moves the rings by one band. The distance is measured from the centre itself, not from the nearest pixel,
+ * so rings that lie one within the other light one after the other. Settings: {@code palette}; {@code bands} (how many
+ * lie between the centre and the farthest pixel, 0 to 1000, default 1); {@code width} (share lit, 0 to 1, default 0.5);
+ * {@code soft} (share of the band, 0 to 0.5, default 0); the centre {@code x} and {@code y} (canvas units, default 0);
+ * those of {@link Motion}.
  */
 public final class Radiate implements Effect {
     static final PaletteSetting PALETTE =

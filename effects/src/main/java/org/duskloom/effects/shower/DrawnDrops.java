@@ -5,8 +5,8 @@ import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.random.StableHash;
 
 /**
- * The drops of the slots that an instant looks back on, lane by lane. They are drawn again when a slot begins, so this is a
- * cache of values that depend on lane and slot alone. For one thread.
+ * The drops of the slots that an instant looks back on, lane by lane. They are drawn again when a slot begins, so this
+ * is a cache of values that depend on lane and slot alone. For one thread.
  */
 final class DrawnDrops {
     /** A drop's hash gives four numbers in [0, 1): two of 21 bits and two of 11. */

@@ -4,8 +4,8 @@ import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.CueTime;
 
 /**
- * The drops that are seen at an instant, lane by lane, in the order of their heads, the one that has come least far first. A
- * head beyond all others ends each lane. For one thread.
+ * The drops that are seen at an instant, lane by lane, in the order of their heads, the one that has come least far
+ * first. A head beyond all others ends each lane. For one thread.
  */
 final class Drops {
     /** Beyond every head and tail. */

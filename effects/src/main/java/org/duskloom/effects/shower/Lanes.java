@@ -8,12 +8,12 @@ import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * Which lane each pixel lies in, how far along it, and how bright the lane is there. The outermost lanes of a member have
- * their middles on its outermost pixels. Only lanes with pixels are counted. A lane is cut into {@value #SECTIONS} sections of
- * equal length. Can be shared by threads if nothing in it moves.
+ * Which lane each pixel lies in, how far along it, and how bright the lane is there. The outermost lanes of a member
+ * have their middles on its outermost pixels. Only lanes with pixels are counted. A lane is cut into {@value #SECTIONS}
+ * sections of equal length. Can be shared by threads if nothing in it moves.
  *
- * <p>A moving {@code toward} costs about 15 ns a pixel, six times the rest of the effect: both projections have their ranges
- * measured anew, and every pixel is put into its lane again.
+ * <p>A moving {@code toward} costs about 15 ns a pixel, six times the rest of the effect: both projections have their
+ * ranges measured anew, and every pixel is put into its lane again.
  */
 final class Lanes {
     static final int SECTIONS = 16;

@@ -15,9 +15,9 @@ import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * Drops falling with tails. The member is cut into lanes along {@code toward}; a pixel's place along its lane is s, 0 to 1.
- * Each lane has slots of 1/M passes, M being the greatest {@code density} rounded up to a whole number, at least 1. Slot k
- * holds a drop with probability density / M, decided and drawn by a hash of the member's key, the lane and k:
+ * Drops falling with tails. The member is cut into lanes along {@code toward}; a pixel's place along its lane is s, 0
+ * to 1. Each lane has slots of 1/M passes, M being the greatest {@code density} rounded up to a whole number, at least
+ * 1. Slot k holds a drop with probability density / M, decided and drawn by a hash of the member's key, the lane and k:
  *
  * <pre>
  * starts at T = (k + draw) / M,  falls with v = 1 / (1 + vary · draw)
@@ -27,13 +27,14 @@ import org.duskloom.engine.effect.Settings;
  *
  * <p>A drop with v = 1 crosses the member in one pass; at the start of the cue drops are already on their way. Side is
  * 1 within the middle {@code width} of the lane, 0 outside, with soft edges inside. With {@code reverse} the drops fall
- * the other way, their tails behind them. The palette is taken at u ({@code along: "tail"}) or drawn for each drop ({@code
- * "drop"}). The density counts as it is when the drop starts (with a moving phase: as if the phase had stayed).
+ * the other way, their tails behind them. The palette is taken at u ({@code along: "tail"}) or drawn for each drop
+ * ({@code "drop"}). The density counts as it is when the drop starts (with a moving phase: as if the phase had stayed).
  *
- * <p>Settings: {@code palette}; {@code along} (default {@code "tail"}); {@code lanes} (whole, 1 to 500, default 24); {@code
- * density} (drops that a lane has in one pass, on the average, 0 to 10, default 0.7); {@code tail} (share of the way, 0 to 2,
- * default 0.4); {@code vary} (share, 0 to 1, default 0.5); {@code width} (share of the lane, 0 to 1, default 1); {@code
- * soft} (share of the width, 0 to 0.5, default 0); {@code toward} (degrees, default 270); those of {@link Motion}.
+ * <p>Settings: {@code palette}; {@code along} (default {@code "tail"}); {@code lanes} (whole, 1 to 500, default 24);
+ * {@code density} (drops that a lane has in one pass, on the average, 0 to 10, default 0.7); {@code tail} (share of the
+ * way, 0 to 2, default 0.4); {@code vary} (share, 0 to 1, default 0.5); {@code width} (share of the lane, 0 to 1,
+ * default 1); {@code soft} (share of the width, 0 to 0.5, default 0); {@code toward} (degrees, default 270); those of
+ * {@link Motion}.
  */
 public final class Shower implements Effect {
     static final PaletteSetting PALETTE =

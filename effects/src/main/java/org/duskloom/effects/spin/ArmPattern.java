@@ -7,8 +7,8 @@ import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * The arms as they stand before they turn: arms · a + bend · r modulo 1, and where each distance lies in its member. Can be
- * shared by threads if nothing in it moves.
+ * The arms as they stand before they turn: arms · a + bend · r modulo 1, and where each distance lies in its member.
+ * Can be shared by threads if nothing in it moves.
  */
 final class ArmPattern {
     private final Polar polar;

@@ -17,19 +17,19 @@ import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * Arms turning about a centre. With a the pixel's angle in turns, counter-clockwise from the right, and r its distance from
- * the centre in canvas units:
+ * Arms turning about a centre. With a the pixel's angle in turns, counter-clockwise from the right, and r its distance
+ * from the centre in canvas units:
  *
  * <pre>
  * u = frac(arms · (a − φ) + bend · r)
  * colour = palette(u / width) · band(u, width, soft)
  * </pre>
  *
- * <p>One pass is one turn, counter-clockwise. Settings: {@code palette}; {@code along} ({@code "width"}: the palette lies
- * across an arm; {@code "radius"}: it runs outward, over the distances in the member); {@code arms} (whole, 1 to 100, default
- * 3); {@code width} (share lit, 0 to 1, default 0.5); {@code soft} (share of the arm, 0 to 0.5, default 0); {@code bend} (gaps
- * between arms per canvas unit, -100 to 100, default 0); the centre {@code x} and {@code y} (canvas units, default 0); those
- * of {@link Motion}.
+ * <p>One pass is one turn, counter-clockwise. Settings: {@code palette}; {@code along} ({@code "width"}: the palette
+ * lies across an arm; {@code "radius"}: it runs outward, over the distances in the member); {@code arms} (whole, 1 to
+ * 100, default 3); {@code width} (share lit, 0 to 1, default 0.5); {@code soft} (share of the arm, 0 to 0.5, default
+ * 0); {@code bend} (gaps between arms per canvas unit, -100 to 100, default 0); the centre {@code x} and {@code y}
+ * (canvas units, default 0); those of {@link Motion}.
  */
 public final class Spin implements Effect {
     static final PaletteSetting PALETTE = PaletteSetting.of("palette", "colours of an arm", "white");

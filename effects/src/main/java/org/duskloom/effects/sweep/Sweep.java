@@ -25,9 +25,9 @@ import org.duskloom.engine.effect.Settings;
  * colour = palette(u / width) · band(u, width, soft)
  * </pre>
  *
- * <p>One pass moves the pattern by one band, toward {@code toward}. Settings: {@code palette}; {@code bands} (how many lie
- * across a member, 0 to 1000, default 1); {@code width} (share lit, 0 to 1, default 0.5); {@code soft} (share of the band, 0 to
- * 0.5, default 0); {@code toward} (degrees, default 0); those of {@link Motion}.
+ * <p>One pass moves the pattern by one band, toward {@code toward}. Settings: {@code palette}; {@code bands} (how many
+ * lie across a member, 0 to 1000, default 1); {@code width} (share lit, 0 to 1, default 0.5); {@code soft} (share of
+ * the band, 0 to 0.5, default 0); {@code toward} (degrees, default 0); those of {@link Motion}.
  */
 public final class Sweep implements Effect {
     static final PaletteSetting PALETTE =

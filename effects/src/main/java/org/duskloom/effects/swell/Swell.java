@@ -17,8 +17,8 @@ import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.effect.TextSetting;
 
 /**
- * The whole thing breathing or hitting. With v = frac(φ), E the easing, clamped to [0, 1], and a, h and d the attack, hold and
- * decay:
+ * The whole thing breathing or hitting. With v = frac(φ), E the easing, clamped to [0, 1], and a, h and d the attack,
+ * hold and decay:
  *
  * <pre>
  * e = E(v / a)                where v &lt; a
@@ -32,9 +32,9 @@ import org.duskloom.engine.effect.TextSetting;
  * pass ({@code "turn"}). With {@code reverse} v runs from 1 down to 0, and at an edge the later of its two sides
  * counts. Where a, h and d move and are together more than 1, they are shortened in proportion.
  *
- * <p>Settings: {@code palette}; {@code along} (default {@code "pass"}); {@code attack}, {@code hold} and {@code decay} (shares
- * of the pass, 0 to 1, default 0.5, 0 and 0.5); {@code easing} (of CSS, default {@code ease-in-out}); {@code low} (level
- * between the swells, 0 to 1, default 0); those of {@link Motion}.
+ * <p>Settings: {@code palette}; {@code along} (default {@code "pass"}); {@code attack}, {@code hold} and {@code decay}
+ * (shares of the pass, 0 to 1, default 0.5, 0 and 0.5); {@code easing} (of CSS, default {@code ease-in-out}); {@code
+ * low} (level between the swells, 0 to 1, default 0); those of {@link Motion}.
  */
 public final class Swell implements Effect {
     static final PaletteSetting PALETTE = PaletteSetting.of("palette", "colours of the swells", "white");

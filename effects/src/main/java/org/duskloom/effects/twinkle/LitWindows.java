@@ -11,9 +11,9 @@ import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.random.StableHash;
 
 /**
- * What colour the window has that each pixel is in; transparent black where it is dark. From one frame to another only those
- * pixels are drawn again that came to another window, so this is a cache of values that depend on pixel and window alone. For
- * one thread.
+ * What colour the window has that each pixel is in; transparent black where it is dark. From one frame to another only
+ * those pixels are drawn again that came to another window, so this is a cache of values that depend on pixel and
+ * window alone. For one thread.
  */
 final class LitWindows {
     private static final int LIT_DRAW = 2;

@@ -18,22 +18,22 @@ import org.duskloom.engine.effect.Shown;
 import org.duskloom.engine.random.StableHash;
 
 /**
- * Pixels sparkling by themselves. Every pixel has windows of one pass each, moved against those of the others by an offset in
- * [0, 1) drawn for the pixel:
+ * Pixels sparkling by themselves. Every pixel has windows of one pass each, moved against those of the others by an
+ * offset in [0, 1) drawn for the pixel:
  *
  * <pre>
  * window = floor(φ + offset),  f = frac(φ + offset)
  * colour = palette(draw for pixel and window) · min(1, f / rise, (1 − f) / fall)   if the window is lit, else nothing
  * </pre>
  *
- * <p>A window is lit if another draw for pixel and window is below the {@code density} at the instant where the window starts
- * (with a moving phase: where it would start if the phase had stayed as at the start of the cue). All draws are hashes of the
- * pixel's random key, so they do not change with other props and cues.
+ * <p>A window is lit if another draw for pixel and window is below the {@code density} at the instant where the window
+ * starts (with a moving phase: where it would start if the phase had stayed as at the start of the cue). All draws are
+ * hashes of the pixel's random key, so they do not change with other props and cues.
  *
  * <p>The place in the palette is drawn once for the window; where the palette moves, the colour goes with it.
  *
- * <p>Settings: {@code palette}; {@code density} (probability, 0 to 1, default 0.3); {@code rise} and {@code fall} (shares of
- * the window, 0 to 1, default 0.2 and 0.5); those of {@link Motion}.
+ * <p>Settings: {@code palette}; {@code density} (probability, 0 to 1, default 0.3); {@code rise} and {@code fall}
+ * (shares of the window, 0 to 1, default 0.2 and 0.5); those of {@link Motion}.
  */
 public final class Twinkle implements Effect {
     static final PaletteSetting PALETTE =

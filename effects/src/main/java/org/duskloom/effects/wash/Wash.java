@@ -18,8 +18,8 @@ import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 
 /**
- * Steady colour or a gradient: {@code colour = palette(s)}, where s, from 0 to 1 in each member, is the pixel's place along
- * {@code toward}, or with {@code from: "centre"} its distance from the middle of the canvas.
+ * Steady colour or a gradient: {@code colour = palette(s)}, where s, from 0 to 1 in each member, is the pixel's place
+ * along {@code toward}, or with {@code from: "centre"} its distance from the middle of the canvas.
  *
  * <p>Settings: {@code palette}, or instead of it {@code color}, which may move; {@code from} ({@code "edge"} or {@code
  * "centre"}, default {@code "edge"}); {@code toward} (degrees, default 0).

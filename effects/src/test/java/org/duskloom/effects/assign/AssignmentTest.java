@@ -22,9 +22,9 @@ class AssignmentTest {
     private static final Offset<Double> ROUNDING = within(1e-9);
 
     /**
-     * The tables, and the least total of each, from the documentation and the tests of SciPy's {@code linear_sum_assignment};
-     * the two of products i · j are from its test "test_linear_sum_assignment" too (rearrangement inequality: the factors go
-     * together in opposite order).
+     * The tables, and the least total of each, from the documentation and the tests of SciPy's {@code
+     * linear_sum_assignment}; the two of products i · j are from its test "test_linear_sum_assignment" too
+     * (rearrangement inequality: the factors go together in opposite order).
      */
     static Stream<Arguments> published() {
         return Stream.of(
@@ -114,9 +114,9 @@ class AssignmentTest {
     }
 
     /**
-     * Whatever the size, prices prove an optimum: if no row and column together cost more than their pair, and those paired
-     * exactly as much, no other assignment can be cheaper (duality of linear programmes; Kuhn 1955). Columns that are free must
-     * have price 0 and others no more.
+     * Whatever the size, prices prove an optimum: if no row and column together cost more than their pair, and those
+     * paired exactly as much, no other assignment can be cheaper (duality of linear programmes; Kuhn 1955). Columns
+     * that are free must have price 0 and others no more.
      */
     @ParameterizedTest
     @CsvSource({"60,60", "60,61", "40,90", "200,200"})

@@ -20,8 +20,8 @@ class EvenPairingTest {
     private static final double[] SAME = {1, 0, 0, 1};
 
     /**
-     * (0, 0) and (1, 0) to (1, 1) and (0, 1): straight up costs 1 + 1, crossing over 2 + 2. To (0, 1) and (3, 0): 1 + 4, or 9 +
-     * 2.
+     * (0, 0) and (1, 0) to (1, 1) and (0, 1): straight up costs 1 + 1, crossing over 2 + 2. To (0, 1) and (3, 0): 1 +
+     * 4, or 9 + 2.
      */
     @Test
     void doesNotCross() {
@@ -46,7 +46,10 @@ class EvenPairingTest {
                 .containsExactly(1, 0);
     }
 
-    /** On a line the least total keeps the order (rearrangement inequality; Hardy, Littlewood, Pólya, "Inequalities", 10.2). */
+    /**
+     * On a line the least total keeps the order (rearrangement inequality; Hardy, Littlewood, Pólya, "Inequalities",
+     * 10.2).
+     */
     @ParameterizedTest
     @ValueSource(ints = {7, 400, 401, 1500})
     void keepsTheOrderOnALine(int count) {
@@ -168,7 +171,10 @@ class EvenPairingTest {
         return shape;
     }
 
-    /** The way of large parts against the optimum, at a size where both can be had; 1.03 is what the measurements promise. */
+    /**
+     * The way of large parts against the optimum, at a size where both can be had; 1.03 is what the measurements
+     * promise.
+     */
     @ParameterizedTest(name = "{0}, {1} to {2}")
     @MethodSource("shapes")
     void comesNearTheOptimumWhereManyPair(
@@ -215,8 +221,9 @@ class EvenPairingTest {
     }
 
     /**
-     * From 12 on a ring to 24 on one round it: those at the same angle pair, and each of the others lies half way between two.
-     * Both neighbours are as near, and the ways of all must turn alike, however the places are rounded: counter-clockwise.
+     * From 12 on a ring to 24 on one round it: those at the same angle pair, and each of the others lies half way
+     * between two. Both neighbours are as near, and the ways of all must turn alike, however the places are rounded:
+     * counter-clockwise.
      */
     @ParameterizedTest
     @ValueSource(doubles = {0, 1e-13, -3e-13, 800})

@@ -62,7 +62,9 @@ class LargePairingTest {
         }
     }
 
-    /** Two heaps of 300 and 500 to two of 500 and 300 at the same places: only 200 go over, halving alone sends more. */
+    /**
+     * Two heaps of 300 and 500 to two of 500 and 300 at the same places: only 200 go over, halving alone sends more.
+     */
     @Test
     void sendsNoMoreThanMustGo() {
         Points from = heaps(300, 500);

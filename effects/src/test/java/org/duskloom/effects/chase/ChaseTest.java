@@ -18,9 +18,9 @@ class ChaseTest {
     private static final Canvas ROW = Canvases.of(Canvases.row(8));
 
     /**
-     * At φ = 5/16, the head is on the third pixel (s = 5/16): u = 0, level 1. The pixels behind it lie 1/8 and 1/4 behind: with
-     * a tail of 1/2, levels 3/4 and 1/2. The last pixel (s = 15/16) lies frac(5/16 - 15/16) = 3/8 behind: level 1/4. The one
-     * before it lies 1/2 behind, at the end of the tail: 0.
+     * At φ = 5/16, the head is on the third pixel (s = 5/16): u = 0, level 1. The pixels behind it lie 1/8 and 1/4
+     * behind: with a tail of 1/2, levels 3/4 and 1/2. The last pixel (s = 15/16) lies frac(5/16 - 15/16) = 3/8 behind:
+     * level 1/4. The one before it lies 1/2 behind, at the end of the tail: 0.
      */
     @Test
     void drawsATail() throws SettingException {
@@ -35,7 +35,10 @@ class ChaseTest {
                 .containsExactly(1, 1, 1, 0, 0, 0, 0, 1);
     }
 
-    /** Two heads stand half the row apart: at φ = 5/16 on the third and the seventh pixel; a tail of 1/4 gap is one pixel. */
+    /**
+     * Two heads stand half the row apart: at φ = 5/16 on the third and the seventh pixel; a tail of 1/4 gap is one
+     * pixel.
+     */
     @Test
     void runsTwoDots() throws SettingException {
         Look dots = chase().with("heads", 2).with("tail", 0.25).with("fade", 0);

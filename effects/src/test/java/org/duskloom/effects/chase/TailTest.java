@@ -26,8 +26,8 @@ class TailTest {
     private static final Ramp RED_TO_BLUE = Ramp.of(Look.evenly(ColorMix.LINEAR, "red", "blue"));
 
     /**
-     * So far behind the head, as a share p of the length of the tail, the light is 1 - fade · p, red 1 - p of it and blue p of
-     * it. From the end of the tail on there is none.
+     * So far behind the head, as a share p of the length of the tail, the light is 1 - fade · p, red 1 - p of it and
+     * blue p of it. From the end of the tail on there is none.
      */
     @ParameterizedTest
     @CsvSource({

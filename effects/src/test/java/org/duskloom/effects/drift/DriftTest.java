@@ -26,8 +26,8 @@ class DriftTest {
     }
 
     /**
-     * The sum of octaves as its formula says, from the noise of {@link GradientNoise}, which is checked against the values that
-     * K. Perlin's reference implementation gives (SIGGRAPH 2002).
+     * The sum of octaves as its formula says, from the noise of {@link GradientNoise}, which is checked against the
+     * values that K. Perlin's reference implementation gives (SIGGRAPH 2002).
      */
     private static double noise(int pixel, double phi, double scale, double wind, double degrees, int octaves) {
         double cosine = StrictMath.cos(StrictMath.toRadians(degrees));
@@ -81,8 +81,8 @@ class DriftTest {
     }
 
     /**
-     * Under wind alone the clouds slide: with scale 4 a pixel distance of 1/20 canvas unit is a tenth of a cell, so after a
-     * tenth of a pass every pixel shows what the pixel on its left showed.
+     * Under wind alone the clouds slide: with scale 4 a pixel distance of 1/20 canvas unit is a tenth of a cell, so
+     * after a tenth of a pass every pixel shows what the pixel on its left showed.
      */
     @Test
     void slidesUnderWind() throws SettingException {
@@ -124,7 +124,10 @@ class DriftTest {
         assertThat(many.red()).containsExactly(one.red(), within(1e-6f));
     }
 
-    /** Strong contrast is clipped to the ends of the palette: nearly all pixels are black or white, about as many of each. */
+    /**
+     * Strong contrast is clipped to the ends of the palette: nearly all pixels are black or white, about as many of
+     * each.
+     */
     @Test
     void clipsStrongContrast() throws SettingException {
         Canvas canvas = Canvases.of(Canvases.scattered(5000));

@@ -25,8 +25,8 @@ class NoisePlacesTest {
     private static final Canvas TWO = Canvases.of(new double[] {3, 1}, new double[] {0, 0});
 
     /**
-     * Along and across the direction the pixel lies at (6, 2) cells toward the right, at (2, -6) upward, at (4√2, -2√2) toward
-     * 45°. Of the way along, the wind w takes w back in time, and sqrt(1 - w²) is left: 0.8 and 0.6.
+     * Along and across the direction the pixel lies at (6, 2) cells toward the right, at (2, -6) upward, at (4√2, -2√2)
+     * toward 45°. Of the way along, the wind w takes w back in time, and sqrt(1 - w²) is left: 0.8 and 0.6.
      */
     @ParameterizedTest
     @CsvSource({

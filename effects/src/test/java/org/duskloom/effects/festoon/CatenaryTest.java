@@ -65,8 +65,8 @@ class CatenaryTest {
     }
 
     /**
-     * Unequal supports: 10 apart, the second 2 higher, length 12. At x = 5 the chain lies at -1.82319727118, the straight line
-     * between the ends at 1, so the sag is 2.82319727118.
+     * Unequal supports: 10 apart, the second 2 higher, length 12. At x = 5 the chain lies at -1.82319727118, the
+     * straight line between the ends at 1, so the sag is 2.82319727118.
      */
     @Test
     void hangsBetweenUnequalEnds() {
@@ -80,7 +80,10 @@ class CatenaryTest {
         assertThat(chain.heightAt(1) * 10).isCloseTo(2, within(1e-12));
     }
 
-    /** The chain of least tension at its ends: u tanh u = 1, u = 1.19967864026, sag/S = 0.337661500969, L/S = 1.25773645617. */
+    /**
+     * The chain of least tension at its ends: u tanh u = 1, u = 1.19967864026, sag/S = 0.337661500969, L/S =
+     * 1.25773645617.
+     */
     @Test
     void hangsWithTheLeastTension() {
         Catenary chain = hung(0, 0.337661500969);

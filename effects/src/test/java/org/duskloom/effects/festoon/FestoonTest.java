@@ -42,7 +42,9 @@ class FestoonTest {
         }
     }
 
-    /** Edges of half of a thickness of 0.4: at a distance of 0.1, half way out, smoothstep(1/2) = 1/2; at 0.05, 0.84375. */
+    /**
+     * Edges of half of a thickness of 0.4: at a distance of 0.1, half way out, smoothstep(1/2) = 1/2; at 0.05, 0.84375.
+     */
     @ParameterizedTest
     @CsvSource({"0, 1", "0.05, 0.84375", "0.1, 0.5", "0.15, 0.15625", "0.2, 0", "-0.1, 0.5"})
     void softensItsEdges(double y, float level) throws SettingException {
@@ -65,7 +67,10 @@ class FestoonTest {
         assertThat(alpha[pixel(1, 1)]).isEqualTo(1);
     }
 
-    /** Every pixel of a column is lit if and only if it lies near the chain of the textbook; here is one at 1/4 of the span. */
+    /**
+     * Every pixel of a column is lit if and only if it lies near the chain of the textbook; here is one at 1/4 of the
+     * span.
+     */
     @Test
     void followsTheCatenary() throws SettingException {
         float[] alpha = Painting.of(festoon().with("height", 1).with("sag", 0.2), SQUARE, 0)
@@ -107,8 +112,8 @@ class FestoonTest {
     }
 
     /**
-     * Colours run along the length: on a straight line, a quarter of the way from the left, 3/4 red and 1/4 blue. After 1 s of
-     * 4, φ = 1/4, the pattern has moved a quarter of the line: red there.
+     * Colours run along the length: on a straight line, a quarter of the way from the left, 3/4 red and 1/4 blue. After
+     * 1 s of 4, φ = 1/4, the pattern has moved a quarter of the line: red there.
      */
     @Test
     void runsColoursAlong() throws SettingException {
@@ -123,8 +128,8 @@ class FestoonTest {
     }
 
     /**
-     * Span 10, length 12: after 3 of 12, a quarter of the length, x is 2.17377412904 (classical formula), so on a span of 2 the
-     * pixel nearest to that place, at x = -1 + 0.4348, y = 1 - 0.4094, has a quarter of the colours behind it.
+     * Span 10, length 12: after 3 of 12, a quarter of the length, x is 2.17377412904 (classical formula), so on a span
+     * of 2 the pixel nearest to that place, at x = -1 + 0.4348, y = 1 - 0.4094, has a quarter of the colours behind it.
      */
     @Test
     void measuresAlongTheChain() throws SettingException {
@@ -165,8 +170,8 @@ class FestoonTest {
     }
 
     /**
-     * Three straight lines from 3/4 of the height on, each 3/8 of the height under the one before: at 0.5, -0.25 and -1. Each
-     * is 0.12 thick, so rows of pixels at most 0.06 away are lit; every row has all colours from end to end.
+     * Three straight lines from 3/4 of the height on, each 3/8 of the height under the one before: at 0.5, -0.25 and
+     * -1. Each is 0.12 thick, so rows of pixels at most 0.06 away are lit; every row has all colours from end to end.
      */
     @Test
     void hangsRowsUnderEachOther() throws SettingException {
@@ -184,9 +189,9 @@ class FestoonTest {
     }
 
     /**
-     * Rows of two swags with a sag of a fifth of a span of 1, whose lowest points lie at 1 - 0.2 and, half the height of 2
-     * lower, at -0.2; a = 0.655862586753 (classical formula). A quarter of a span from the middle, y = a (cosh(0.25/a) - 1) =
-     * 0.048225.
+     * Rows of two swags with a sag of a fifth of a span of 1, whose lowest points lie at 1 - 0.2 and, half the height
+     * of 2 lower, at -0.2; a = 0.655862586753 (classical formula). A quarter of a span from the middle, y = a
+     * (cosh(0.25/a) - 1) = 0.048225.
      */
     @Test
     void hangsRowsOfCatenaries() throws SettingException {

@@ -14,7 +14,9 @@ class SwagTest {
         return swag;
     }
 
-    /** Straight, from (0, 0) to (1, 0.75), 1.25 long: (0.3, 0.6) lies 0.3 from it, at 0.6 of 1.25 (foot (0.48, 0.36)). */
+    /**
+     * Straight, from (0, 0) to (1, 0.75), 1.25 long: (0.3, 0.6) lies 0.3 from it, at 0.6 of 1.25 (foot (0.48, 0.36)).
+     */
     @Test
     void findsTheFootOnAStraightLine() {
         Swag swag = swag(0.75, 0);
@@ -74,8 +76,8 @@ class SwagTest {
     }
 
     /**
-     * Points of the exact curve lie on it, at the share of the length where they are, but for the height of an arc over its
-     * chord: c² / 8r, c being the length of a piece and r, the radius of curvature, nowhere less than a.
+     * Points of the exact curve lie on it, at the share of the length where they are, but for the height of an arc over
+     * its chord: c² / 8r, c being the length of a piece and r, the radius of curvature, nowhere less than a.
      */
     @ParameterizedTest
     @CsvSource({"0, 0.3", "0.5, 0.3", "-1, 0.6", "0, 2"})

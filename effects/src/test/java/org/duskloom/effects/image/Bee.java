@@ -3,8 +3,8 @@ package org.duskloom.effects.image;
 import org.duskloom.effects.PngBuilder;
 
 /**
- * Draws the bee of the garden show: an animated picture of a bee that flies to the right. Only sums and products go into it, so
- * it is the same everywhere.
+ * Draws the bee of the garden show: an animated picture of a bee that flies to the right. Only sums and products go
+ * into it, so it is the same everywhere.
  */
 final class Bee {
     static final int WIDTH = 48;

@@ -57,7 +57,9 @@ class ImageTest {
         assertThat(codes(painting)).containsOnly(0xFFBCBCBC);
     }
 
-    /** Half of a cell red, a quarter white, a quarter transparent: premultiplied red 3/4, green and blue 1/4, alpha 3/4. */
+    /**
+     * Half of a cell red, a quarter white, a quarter transparent: premultiplied red 3/4, green and blue 1/4, alpha 3/4.
+     */
     @Test
     void averagesAlphaWithTheLight() throws Exception {
         Painting painting = Painting.of(picture(2, 2, 0xFFFF0000, 0xFFFF0000, WHITE, 0x0000FF00), grid(1, 1), 0);
@@ -106,8 +108,8 @@ class ImageTest {
     }
 
     /**
-     * A black and a white pixel on 8 lights. The lights' middles lie at (2k + 1)/8 pixels; from 1/2 to 3/2 the light grows by a
-     * straight line: 0 0 1/8 3/8 5/8 7/8 1 1. With sharp edges: 0 0 0 0 1 1 1 1.
+     * A black and a white pixel on 8 lights. The lights' middles lie at (2k + 1)/8 pixels; from 1/2 to 3/2 the light
+     * grows by a straight line: 0 0 1/8 3/8 5/8 7/8 1 1. With sharp edges: 0 0 0 0 1 1 1 1.
      */
     @Test
     void runsPixelsIntoEachOtherUnlessSharp() throws Exception {
@@ -121,7 +123,9 @@ class ImageTest {
         assertThat(Painting.of(look.flag("sharp"), grid(8, 1), 0).red()).containsExactly(0, 0, 0, 0, 1, 1, 1, 1);
     }
 
-    /** Stretched, the picture is as wide as the canvas, so at 1 and -1 it has just left, and repeated it looks as at 0. */
+    /**
+     * Stretched, the picture is as wide as the canvas, so at 1 and -1 it has just left, and repeated it looks as at 0.
+     */
     @ParameterizedTest
     @ValueSource(strings = {"right", "up"})
     void leavesTheCanvasAndComesBackTiled(String way) throws Exception {
@@ -133,7 +137,9 @@ class ImageTest {
         }
     }
 
-    /** A 2 x 2 picture contained in 6 x 2 lights travels (6 + 2) / 2 = 4 columns: at 1/2 it is two columns to the right. */
+    /**
+     * A 2 x 2 picture contained in 6 x 2 lights travels (6 + 2) / 2 = 4 columns: at 1/2 it is two columns to the right.
+     */
     @Test
     void movesByTheWayOut() throws Exception {
         Look look = picture(2, 2, WHITE, WHITE, WHITE, WHITE).with("right", 0.5);
@@ -180,8 +186,8 @@ class ImageTest {
     }
 
     /**
-     * What moves is looked up instead of averaged. Where each light stands on one pixel, both are the same; there the movement
-     * passes by at whole columns: from -1 to 1 in 6 s, on 6 columns, one column takes half a second.
+     * What moves is looked up instead of averaged. Where each light stands on one pixel, both are the same; there the
+     * movement passes by at whole columns: from -1 to 1 in 6 s, on 6 columns, one column takes half a second.
      */
     @Test
     void movesThroughWholeColumns() throws Exception {
@@ -207,7 +213,9 @@ class ImageTest {
         }
     }
 
-    /** A fine picture that moves looks like one that lies still at the same place: within a few hundredths of the light. */
+    /**
+     * A fine picture that moves looks like one that lies still at the same place: within a few hundredths of the light.
+     */
     @ParameterizedTest
     @ValueSource(doubles = {0.3, 1, 1.7, 4})
     void movesLikeItStands(double zoom) throws Exception {

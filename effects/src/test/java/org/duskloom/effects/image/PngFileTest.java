@@ -83,8 +83,8 @@ class PngFileTest {
     }
 
     /**
-     * A picture of random samples, and what they mean: a sample of b bits is round(sample * 255 / (2^b - 1)), by "Sample depth
-     * rescaling".
+     * A picture of random samples, and what they mean: a sample of b bits is round(sample * 255 / (2^b - 1)), by
+     * "Sample depth rescaling".
      */
     private record Sample(BufferedImage image, int[] argb) {
         static Sample of(String kind, int bits, int width, int height) {
@@ -248,8 +248,8 @@ class PngFileTest {
     }
 
     /**
-     * Blue of alpha 128 over opaque red: (128 · 255 + 127 · 0) / 255 = 128 of blue, 127 of red. Over transparency it stays as
-     * it is. As the source, it replaces what was there.
+     * Blue of alpha 128 over opaque red: (128 · 255 + 127 · 0) / 255 = 128 of blue, 127 of red. Over transparency it
+     * stays as it is. As the source, it replaces what was there.
      */
     @Test
     void blends() throws ImageException {
@@ -265,7 +265,9 @@ class PngFileTest {
         assertThat(hex(film, 2)).isEqualTo("800000FF 00000000");
     }
 
-    /** Half-transparent green over half-transparent red: alpha 1/2 + 1/2 · 1/2 = 3/4, green 2/3 of the colour, red 1/3. */
+    /**
+     * Half-transparent green over half-transparent red: alpha 1/2 + 1/2 · 1/2 = 3/4, green 2/3 of the colour, red 1/3.
+     */
     @Test
     void blendsTranslucentOnes() throws ImageException {
         Film film = PngFile.read(PngBuilder.animation(

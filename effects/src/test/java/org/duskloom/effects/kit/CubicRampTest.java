@@ -17,7 +17,9 @@ import org.junit.jupiter.api.Test;
 class CubicRampTest {
     private static final int STEPS = 64;
 
-    /** Black to white in OKLab: the lightness of a grey is the cube root of its light (B. Ottosson), so the light is s³. */
+    /**
+     * Black to white in OKLab: the lightness of a grey is the cube root of its light (B. Ottosson), so the light is s³.
+     */
     @Test
     void isTheCubeOfThePlaceForGreys() {
         float[][] planes = painted(Look.evenly(ColorMix.OKLAB, "black", "white"));
@@ -65,7 +67,9 @@ class CubicRampTest {
         assertThat(CubicRamp.of(PalettePiece.of(greys(12)))).isEmpty();
     }
 
-    /** Twenty-one hard edges between two colours are jumps, which count as well; twenty stops of one colour are nothing. */
+    /**
+     * Twenty-one hard edges between two colours are jumps, which count as well; twenty stops of one colour are nothing.
+     */
     @Test
     void countsJumpsButNotWhatStays() {
         List<PaletteStop> edges = new ArrayList<>();

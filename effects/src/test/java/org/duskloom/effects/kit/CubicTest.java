@@ -55,8 +55,8 @@ class CubicTest {
     }
 
     /**
-     * No value lies beyond them, and one of 4096 even steps comes near: a step h from where it turns, a cubic is below its
-     * greatest by at most h²/2 times the greatest second derivative, which is at most 2·9 + 6·9 here, so by 3e-6.
+     * No value lies beyond them, and one of 4096 even steps comes near: a step h from where it turns, a cubic is below
+     * its greatest by at most h²/2 times the greatest second derivative, which is at most 2·9 + 6·9 here, so by 3e-6.
      */
     @Test
     void hasNoValueBeyondThem() {

@@ -39,8 +39,8 @@ class DialTest {
     }
 
     /**
-     * cubic-bezier(1/3, 2, 2/3, 2) has x = t, so it is y = 3·2·t(1 - t)² + 3·2·t²(1 - t) + t³ = 6t - 6t² + t³ (W3C CSS Easing
-     * Functions Level 1): at a half 1.625, which the range of the setting cuts to 1.
+     * cubic-bezier(1/3, 2, 2/3, 2) has x = t, so it is y = 3·2·t(1 - t)² + 3·2·t²(1 - t) + t³ = 6t - 6t² + t³ (W3C CSS
+     * Easing Functions Level 1): at a half 1.625, which the range of the setting cuts to 1.
      */
     @Test
     void staysInItsRangeWhereAnEasingOvershoots() throws TextFormatException {

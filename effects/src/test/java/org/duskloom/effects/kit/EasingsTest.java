@@ -17,8 +17,8 @@ class EasingsTest {
     private static final TextSetting EASING = Easings.setting("ease-in", "how each light runs");
 
     /**
-     * The definitions of W3C CSS Easing Functions: four steps that jump at their ends, cubic-bezier(0.25, 0.1, 0.25, 1) for
-     * {@code ease} (computed from its definition), and a list of places that are joined by straight lines.
+     * The definitions of W3C CSS Easing Functions: four steps that jump at their ends, cubic-bezier(0.25, 0.1, 0.25, 1)
+     * for {@code ease} (computed from its definition), and a list of places that are joined by straight lines.
      */
     @ParameterizedTest
     @CsvSource(

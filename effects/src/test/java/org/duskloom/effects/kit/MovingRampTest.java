@@ -65,7 +65,9 @@ class MovingRampTest {
                 .isFalse();
     }
 
-    /** Cut at 1/4 and 3/4 of the two, with the ends 0 and 1: three pieces and the place 1; steps need one interval each. */
+    /**
+     * Cut at 1/4 and 3/4 of the two, with the ends 0 and 1: three pieces and the place 1; steps need one interval each.
+     */
     @Test
     void sharesTheCutsOfAllPalettes() {
         Palette stepped = Palette.of(
@@ -88,7 +90,10 @@ class MovingRampTest {
         assertThat(tables.intervals()[0]).isGreaterThanOrEqualTo(8);
     }
 
-    /** One colour at a time: from red, half shone through, to opaque blue; mixed premultiplied as W3C CSS Color 4 has it. */
+    /**
+     * One colour at a time: from red, half shone through, to opaque blue; mixed premultiplied as W3C CSS Color 4 has
+     * it.
+     */
     @Test
     void mixesSingleColoursPremultiplied() {
         Ramp ramp = new MovingSingleRamp(track(RED_GLASS, Look.evenly(ColorMix.LINEAR, "blue")));

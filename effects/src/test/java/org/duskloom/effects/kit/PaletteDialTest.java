@@ -33,7 +33,9 @@ class PaletteDialTest {
                     new PaletteStop(0.7, Look.color("plum")),
                     new PaletteStop(0.7, LinearColor.TRANSPARENT)),
             new PaletteStyle(ColorMix.OKLCH, false, true));
-    /** No hue of the one is 180 degrees from that of the other at its place, where the shorter way round changes sides. */
+    /**
+     * No hue of the one is 180 degrees from that of the other at its place, where the shorter way round changes sides.
+     */
     private static final Palette WARM = Look.evenly(ColorMix.OKLAB, "red", "gold");
 
     private static final Palette COOL = Look.evenly(ColorMix.OKLCH, "teal", "lime");
@@ -57,8 +59,8 @@ class PaletteDialTest {
     }
 
     /**
-     * Every place has the mix of the colours that the two palettes have there, as the palettes themselves and the mix have it
-     * (checked against published values in their own tests); hard edges lie at the same float.
+     * Every place has the mix of the colours that the two palettes have there, as the palettes themselves and the mix
+     * have it (checked against published values in their own tests); hard edges lie at the same float.
      */
     @ParameterizedTest
     @MethodSource("tracks")
@@ -106,7 +108,10 @@ class PaletteDialTest {
         }
     }
 
-    /** Half-way from black to white in OKLab is an eighth of the light: a grey's lightness is the cube root of its light. */
+    /**
+     * Half-way from black to white in OKLab is an eighth of the light: a grey's lightness is the cube root of its
+     * light.
+     */
     @Test
     void makesASinglePaletteFlat() {
         PaletteTrack track = track(

@@ -72,8 +72,8 @@ class PalettePieceTest {
     }
 
     /**
-     * Going round, from 3/5 at 0.75 over the seam to 1/5 at 0.25 is a way of 1/2: -0.8 a place, and 0.4 half-way, where the
-     * palette begins.
+     * Going round, from 3/5 at 0.75 over the seam to 1/5 at 0.25 is a way of 1/2: -0.8 a place, and 0.4 half-way, where
+     * the palette begins.
      */
     @Test
     void goesOnAcrossTheSeam() {
@@ -83,7 +83,9 @@ class PalettePieceTest {
         assertRed(pieces.get(2), 0.6, -0.8);
     }
 
-    /** Cut at 1/2, black to white in OKLab is s³ (the lightness of a grey is the cube root of its light: B. Ottosson). */
+    /**
+     * Cut at 1/2, black to white in OKLab is s³ (the lightness of a grey is the cube root of its light: B. Ottosson).
+     */
     @Test
     void isACubeInOkLabWhereverItIsCut() {
         Palette grey = Look.evenly(ColorMix.OKLAB, "black", "white");

@@ -68,7 +68,10 @@ class TablePlacesTest {
         assertThat(looked(twoPieces(), tables, place)).isCloseTo(green, within(1e-6f));
     }
 
-    /** Three thousand hard edges, more than there are cells to find them by: a third into it each step shows its own colour. */
+    /**
+     * Three thousand hard edges, more than there are cells to find them by: a third into it each step shows its own
+     * colour.
+     */
     @Test
     void findsManyPieces() {
         int count = 3000;

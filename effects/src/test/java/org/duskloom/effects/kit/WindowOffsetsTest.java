@@ -18,8 +18,8 @@ class WindowOffsetsTest {
     }
 
     /**
-     * After 0.25 passes the pixel with the offset 0.75 has come to its next window, after 0.5 the one with 0.5 too, and so on;
-     * a whole pass is one window for each of the four.
+     * After 0.25 passes the pixel with the offset 0.75 has come to its next window, after 0.5 the one with 0.5 too, and
+     * so on; a whole pass is one window for each of the four.
      */
     @ParameterizedTest
     @CsvSource({
@@ -38,7 +38,9 @@ class WindowOffsetsTest {
         assertThat(FOUR.begun(wholePasses, fraction)).isEqualTo(begun);
     }
 
-    /** For every pixel, what the count says is its window is floor(passes + offset), also where offsets are the same. */
+    /**
+     * For every pixel, what the count says is its window is floor(passes + offset), also where offsets are the same.
+     */
     @Test
     void saysWhichWindowEachPixelIsIn() {
         float[] offsets = {0.5f, 0.5f, 0.125f, 0.5f, 0.875f};

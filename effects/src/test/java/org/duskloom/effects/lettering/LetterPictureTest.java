@@ -37,7 +37,9 @@ class LetterPictureTest {
                         + "/......../......../......../........");
     }
 
-    /** Two rows of capitals under none: their middle is one row from the top, of two rows; with margins, two of four. */
+    /**
+     * Two rows of capitals under none: their middle is one row from the top, of two rows; with margins, two of four.
+     */
     @Test
     void knowsTheMiddleOfACapital() {
         assertThat(picture("#", "#", 0).capitalMiddle()).isEqualTo(0.5);

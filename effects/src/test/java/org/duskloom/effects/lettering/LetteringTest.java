@@ -28,7 +28,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** With the letters of {@code twig.bdf}: an H is four dots wide and five high; lines have two more rows under the base line. */
+/**
+ * With the letters of {@code twig.bdf}: an H is four dots wide and five high; lines have two more rows under the base
+ * line.
+ */
 class LetteringTest {
     @TempDir
     Path folder;
@@ -105,8 +108,8 @@ class LetteringTest {
     }
 
     /**
-     * The H, 4 lights wide, crosses 6 lights in a pass of 10 s: 10 lights, one each second. At 0 s and 10 s it is just outside;
-     * its left edge is at 6 - t.
+     * The H, 4 lights wide, crosses 6 lights in a pass of 10 s: 10 lights, one each second. At 0 s and 10 s it is just
+     * outside; its left edge is at 6 - t.
      */
     @Test
     void crossesLightByLight() throws Exception {
@@ -145,8 +148,8 @@ class LetteringTest {
     }
 
     /**
-     * Upward: the whole line of 7 rows, with the middle of its capitals 2.5 rows from its top, passes 5 rows; out is where the
-     * lower part, 4.5 rows, has left: 2.5 + 4.5 = 7 rows to either side, 14 in the pass of 14 s.
+     * Upward: the whole line of 7 rows, with the middle of its capitals 2.5 rows from its top, passes 5 rows; out is
+     * where the lower part, 4.5 rows, has left: 2.5 + 4.5 = 7 rows to either side, 14 in the pass of 14 s.
      */
     @Test
     void crossesUpward() throws Exception {
@@ -178,7 +181,9 @@ class LetteringTest {
                         """.strip());
     }
 
-    /** Ten rows: the middle of the H 1.5 rows above the middle, at 3.5 from the top, so it begins one row from the top. */
+    /**
+     * Ten rows: the middle of the H 1.5 rows above the middle, at 3.5 from the top, so it begins one row from the top.
+     */
     @Test
     void standsWhereItIsPut() throws Exception {
         assertThat(drawing(text("H").flag("still").with("size", 0.5).with("up", 0.15), 4, 10, 0))
@@ -239,7 +244,10 @@ class LetteringTest {
         assertRefused(text("H").with("outline", Look.evenly(ColorMix.LINEAR, "blue")), "outline", "thickness");
     }
 
-    /** As long as palettes have one colour, it does not matter where in a cell it is taken: both ways give the same light. */
+    /**
+     * As long as palettes have one colour, it does not matter where in a cell it is taken: both ways give the same
+     * light.
+     */
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void movesItsColours(boolean still) throws SettingException {

@@ -18,8 +18,8 @@ import org.duskloom.engine.show.ShowReader;
 
 /**
  * Fourteen daisies of 61 pixels, seven across and two up, one metre apart, and what a cue shows on them at 100 frames a
- * second. Wired from the eye over the heart (8 pixels, radius 62) and the rim (16, radius 125) to six petals: loops of 6
- * pixels, whose middles are 230 from the eye. All of them run clockwise; the first petal is on top.
+ * second. Wired from the eye over the heart (8 pixels, radius 62) and the rim (16, radius 125) to six petals: loops of
+ * 6 pixels, whose middles are 230 from the eye. All of them run clockwise; the first petal is on top.
  */
 final class FourteenDaisies {
     static final int PROPS = 14;

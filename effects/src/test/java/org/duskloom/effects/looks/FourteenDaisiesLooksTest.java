@@ -116,7 +116,9 @@ class FourteenDaisiesLooksTest {
         }
     }
 
-    /** One arm that is half a turn wide: the upper half, and a quarter of a turn counter-clockwise later the left one. */
+    /**
+     * One arm that is half a turn wide: the upper half, and a quarter of a turn counter-clockwise later the left one.
+     */
     @Test
     void anArmTurnsOnEveryDaisy() throws IOException {
         FourteenDaisies daisies = under("""
@@ -135,7 +137,9 @@ class FourteenDaisiesLooksTest {
         }
     }
 
-    /** The daisies that stand in the pile are the first ones of the order; one light at a time is on its way to them. */
+    /**
+     * The daisies that stand in the pile are the first ones of the order; one light at a time is on its way to them.
+     */
     @Test
     void daisiesGatherOneByOne() throws IOException {
         FourteenDaisies daisies = under("""
@@ -251,9 +255,9 @@ class FourteenDaisiesLooksTest {
     }
 
     /**
-     * One swag over the whole width with a sag of a fifth of it, from the upper edge. A catenary of span 10 and sag 2 has
-     * a = 6.55862586753 (standard calculus; J. Bernoulli, Leibniz, Huygens 1691); here everything is a tenth of the width
-     * times as large. The light is a fifth of half the width thick, half of that to either side.
+     * One swag over the whole width with a sag of a fifth of it, from the upper edge. A catenary of span 10 and sag 2
+     * has a = 6.55862586753 (standard calculus; J. Bernoulli, Leibniz, Huygens 1691); here everything is a tenth of the
+     * width times as large. The light is a fifth of half the width thick, half of that to either side.
      */
     @Test
     void swagsHangOverTheWholeGroup() throws IOException {

@@ -14,7 +14,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Looks that take a cue for every part, or for every row, are the same frames in one cue of less than a third of the length.
+ * Looks that take a cue for every part, or for every row, are the same frames in one cue of less than a third of the
+ * length.
  */
 class ShorterLooksTest {
     @TempDir

@@ -121,7 +121,9 @@ class MorphSettingsTest {
         }
     }
 
-    /** The place in the file, what is wrong, and the nearest name: of a part, and of a prop where a prop may be named. */
+    /**
+     * The place in the file, what is wrong, and the nearest name: of a part, and of a prop where a prop may be named.
+     */
     @Test
     void pointsAtTheWrongName() throws IOException {
         Problems problems = new Problems();

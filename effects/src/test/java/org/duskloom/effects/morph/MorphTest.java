@@ -56,7 +56,10 @@ class MorphTest {
         assertThat(alpha).containsExactly(new float[] {1, 64 / 81f, 25 / 81f, 0, 0}, ROUNDING);
     }
 
-    /** Half way a bulge of 2 doubles the reach to 1: neighbours at 1/2 have (1 - 1/4)² = 9/16. At the ends nothing swells. */
+    /**
+     * Half way a bulge of 2 doubles the reach to 1: neighbours at 1/2 have (1 - 1/4)² = 9/16. At the ends nothing
+     * swells.
+     */
     @Test
     void swellsHalfWay() throws SettingException {
         assertThat(Painting.of(leftToRight(), ROW, 1).alpha()).containsExactly(0, 0.5625f, 1, 0.5625f, 0);
@@ -106,7 +109,9 @@ class MorphTest {
         assertThat(Painting.of(look, ROW, 1).alpha()[2]).isCloseTo(1, ROUNDING);
     }
 
-    /** Out beyond the start and the end by a curve that overshoots: from -1 the dot backs off, and nothing is lit there. */
+    /**
+     * Out beyond the start and the end by a curve that overshoots: from -1 the dot backs off, and nothing is lit there.
+     */
     @Test
     void goesBeyondItsEndsWhereTheEasingDoes() throws SettingException {
         Look look = leftToRight().with("easing", "linear(0, -1, 2, 1)").with("bulge", 1);
@@ -248,7 +253,10 @@ class MorphTest {
         }
     }
 
-    /** Each member has its dots to itself, although all lie at the same places of their canvases: all look like the first. */
+    /**
+     * Each member has its dots to itself, although all lie at the same places of their canvases: all look like the
+     * first.
+     */
     @Test
     void keepsMembersApart() throws SettingException {
         Look look = Look.of("morph").with("from", "inner").with("to", "rim");

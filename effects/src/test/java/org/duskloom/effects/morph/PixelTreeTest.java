@@ -106,7 +106,10 @@ class PixelTreeTest {
                 .isCloseTo(Math.sqrt(nearest[(nearest.length - 1) / 2]), within(1e-12));
     }
 
-    /** Of 3, 1, 1 and 10 between neighbours on a line: the nearest of the five are 3, 1, 1, 1 and 10, and the median is 1. */
+    /**
+     * Of 3, 1, 1 and 10 between neighbours on a line: the nearest of the five are 3, 1, 1, 1 and 10, and the median is
+     * 1.
+     */
     @Test
     void takesTheMedianForTheSpacing() {
         Points line = new Points(new double[] {0, 3, 4, 5, 15}, new double[5], new double[5]);

@@ -71,7 +71,9 @@ class PileTest {
         assertThat(at(look, 1.75)).containsExactly(new float[] {1, 1, 1, 1, 0, 0, 0, 0}, ROUNDING);
     }
 
-    /** W3C CSS Easing: ease-in is 0.315357 half way, so after 1 s the light's lower end is at 1 - 0.315357, in pixel 5. */
+    /**
+     * W3C CSS Easing: ease-in is 0.315357 half way, so after 1 s the light's lower end is at 1 - 0.315357, in pixel 5.
+     */
     @Test
     void easesEachRun() throws SettingException {
         float[] alpha = at(pile().with("easing", "ease-in"), 1);
@@ -193,8 +195,8 @@ class PileTest {
     }
 
     /**
-     * What is still to come: with the phase -1 a pile that stays is dark for its first pass. Backward it is that pile with time
-     * turned round, and so stands full for a pass, goes within the next one, and is gone.
+     * What is still to come: with the phase -1 a pile that stays is dark for its first pass. Backward it is that pile
+     * with time turned round, and so stands full for a pass, goes within the next one, and is gone.
      */
     @Test
     void staysBackwardFromThePhaseOn() throws SettingException {
@@ -228,8 +230,8 @@ class PileTest {
     }
 
     /**
-     * No light is lost on the way: at any time the sum of the levels is what rests and what of the running light is within
-     * the order, in pixels; the latter is 2, less what is still outside.
+     * No light is lost on the way: at any time the sum of the levels is what rests and what of the running light is
+     * within the order, in pixels; the latter is 2, less what is still outside.
      */
     @Test
     void keepsItsLight() throws SettingException {

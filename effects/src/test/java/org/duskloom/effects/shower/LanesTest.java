@@ -21,8 +21,8 @@ class LanesTest {
     }
 
     /**
-     * Nine pixels in a row, three lanes with their middles at the shares 0, 1/2 and 1: share · 2 + 1/2 = 0.5, 0.75, 1, ... 2.5,
-     * so the pixels lie in the lanes 0 0 1 1 1 1 2 2 2.
+     * Nine pixels in a row, three lanes with their middles at the shares 0, 1/2 and 1: share · 2 + 1/2 = 0.5, 0.75, 1,
+     * ... 2.5, so the pixels lie in the lanes 0 0 1 1 1 1 2 2 2.
      */
     @Test
     void hasTheOutermostMiddlesOnTheOutermostPixels() {
@@ -36,7 +36,9 @@ class LanesTest {
         assertThat(lanes.sides()).containsOnly(1);
     }
 
-    /** The same pixels lie 0, 1/4, 1/2, 1/4, 0, 1/4, 1/2, 1/4, 0 lanes from their middles: half the lane reaches to 1/4. */
+    /**
+     * The same pixels lie 0, 1/4, 1/2, 1/4, 0, 1/4, 1/2, 1/4, 0 lanes from their middles: half the lane reaches to 1/4.
+     */
     @Test
     void lightsTheMiddleOfALane() {
         assertThat(lanes(Canvases.of(Canvases.row(9)), 3, 0.5, 0).sides()).containsExactly(1, 1, 0, 1, 1, 1, 0, 1, 1);

@@ -35,9 +35,9 @@ class ShowerTest {
     }
 
     /**
-     * With slots of one pass and a tail of one pass, at a whole number of passes just the drop of the slot before is seen. So
-     * 100 such frames are 50,000 independent draws of probability 0.3: binomial with the standard deviation sqrt(n p (1 - p)) =
-     * 102; five of them are passed by one in 1.7 million samples (normal approximation).
+     * With slots of one pass and a tail of one pass, at a whole number of passes just the drop of the slot before is
+     * seen. So 100 such frames are 50,000 independent draws of probability 0.3: binomial with the standard deviation
+     * sqrt(n p (1 - p)) = 102; five of them are passed by one in 1.7 million samples (normal approximation).
      */
     @Test
     void hasAsManyDropsAsDensitySays() throws SettingException {
@@ -50,9 +50,9 @@ class ShowerTest {
     }
 
     /**
-     * At density 1 each slot has a drop, starting anywhere in it: the levels at a whole number of passes are even over [0, 1].
-     * By Kolmogorov and Smirnov, the greatest distance between the distribution of 500 such levels and an even one is below
-     * 1.95 / sqrt(500) = 0.0872 in 999 of 1000 samples.
+     * At density 1 each slot has a drop, starting anywhere in it: the levels at a whole number of passes are even over
+     * [0, 1]. By Kolmogorov and Smirnov, the greatest distance between the distribution of 500 such levels and an even
+     * one is below 1.95 / sqrt(500) = 0.0872 in 999 of 1000 samples.
      */
     @Test
     void startsDropsAnywhereInTheirSlots() throws SettingException {
@@ -68,7 +68,9 @@ class ShowerTest {
         assertThat(lit(Painting.of(even(0), LINE, 3.3))).isZero();
     }
 
-    /** Drops that fall alike move the picture as it is: in a tenth of a pass, 10 of the 100 gaps between pixels down. */
+    /**
+     * Drops that fall alike move the picture as it is: in a tenth of a pass, 10 of the 100 gaps between pixels down.
+     */
     @Test
     void falls() throws SettingException {
         Look look = Look.of("shower")
@@ -83,7 +85,10 @@ class ShowerTest {
         assertThat(lit(Painting.of(look, COLUMN, 5))).isGreaterThan(20);
     }
 
-    /** Behind a head, up the column, each pixel has 1 / (100 · 0.25) less light than the one before, until there is none. */
+    /**
+     * Behind a head, up the column, each pixel has 1 / (100 · 0.25) less light than the one before, until there is
+     * none.
+     */
     @Test
     void drawsStraightTailsBehindHeads() throws SettingException {
         Look look = Look.of("shower")
@@ -106,7 +111,9 @@ class ShowerTest {
         assertThat(heads).isBetween(1, 6);
     }
 
-    /** Toward the other side it is another shower; backward it is the same one seen in a mirror, tails behind the heads. */
+    /**
+     * Toward the other side it is another shower; backward it is the same one seen in a mirror, tails behind the heads.
+     */
     @Test
     void fallsTheOtherWayBackward() throws SettingException {
         Look look = Look.of("shower").with("density", 3);
@@ -118,7 +125,9 @@ class ShowerTest {
         }
     }
 
-    /** Slow drops need up to (1 + vary) times as long: the level of the first drop at the far end says how long it fell. */
+    /**
+     * Slow drops need up to (1 + vary) times as long: the level of the first drop at the far end says how long it fell.
+     */
     @Test
     void keepsTheColourOfADropOnItsWay() throws SettingException {
         Look look = Look.of("shower")
@@ -147,8 +156,8 @@ class ShowerTest {
     }
 
     /**
-     * A density of 0 that becomes 10 at once after 4 s: no drop starts before. A tenth of a pass later none has come farther
-     * than a tenth of the way down, and some have started.
+     * A density of 0 that becomes 10 at once after 4 s: no drop starts before. A tenth of a pass later none has come
+     * farther than a tenth of the way down, and some have started.
      */
     @Test
     void readsADensityThatMovesWhenADropStarts() throws SettingException {
@@ -195,7 +204,9 @@ class ShowerTest {
         }
     }
 
-    /** At 1 s the moving numbers have these values; then lanes, width and direction give what they give standing still. */
+    /**
+     * At 1 s the moving numbers have these values; then lanes, width and direction give what they give standing still.
+     */
     @Test
     void movesItsLanes() throws SettingException {
         Canvas canvas = Canvases.of(Canvases.scattered(300));

@@ -48,7 +48,10 @@ class SpinTest {
         assertThat(Painting.of(spin().with("bend", 0.5), CROSS, 0).alpha()).containsExactly(0, 0, 1, 1, 1);
     }
 
-    /** A centre at (1, 0) sees the pixel there at a = 0; up and left and down and the middle lie at 3/8, 1/2, 5/8 and 1/2. */
+    /**
+     * A centre at (1, 0) sees the pixel there at a = 0; up and left and down and the middle lie at 3/8, 1/2, 5/8 and
+     * 1/2.
+     */
     @Test
     void turnsAboutAnotherCentre() throws SettingException {
         assertThat(Painting.of(spin().with("x", 1), CROSS, 0).alpha()).containsExactly(1, 1, 0, 0, 0);
@@ -57,7 +60,10 @@ class SpinTest {
                 .isTrue();
     }
 
-    /** Across an arm of the full turn, red to blue: up, u = 1/4, so blue 1/4. Outward, blue = r: 0 in the centre, 1 outside. */
+    /**
+     * Across an arm of the full turn, red to blue: up, u = 1/4, so blue 1/4. Outward, blue = r: 0 in the centre, 1
+     * outside.
+     */
     @Test
     void laysThePaletteAcrossOrOutward() throws SettingException {
         Look look = spin().with("width", 1).palette("red", "blue");

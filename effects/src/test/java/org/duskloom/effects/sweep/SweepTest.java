@@ -38,8 +38,8 @@ class SweepTest {
     }
 
     /**
-     * With two bands u = frac(2 s): a lit quarter, a dark quarter, and so on. One pass is one band, half the row. The last
-     * pixel still belongs to the last quarter.
+     * With two bands u = frac(2 s): a lit quarter, a dark quarter, and so on. One pass is one band, half the row. The
+     * last pixel still belongs to the last quarter.
      */
     @Test
     void hasSeveralBands() throws SettingException {
@@ -48,8 +48,8 @@ class SweepTest {
     }
 
     /**
-     * Width 1, soft 1/4: the edges take u in [0, 1/4] and [3/4, 1]. At u = 1/8, half way up, smoothstep(1/2) = 1/2; at u = 0
-     * it is 0; at u = 7/8 it is 1/2 again.
+     * Width 1, soft 1/4: the edges take u in [0, 1/4] and [3/4, 1]. At u = 1/8, half way up, smoothstep(1/2) = 1/2; at
+     * u = 0 it is 0; at u = 7/8 it is 1/2 again.
      */
     @Test
     void softensBothEdgesInsideTheBand() throws SettingException {

@@ -55,8 +55,8 @@ class SwellTest {
     }
 
     /**
-     * W3C CSS Easing Functions Level 1, computed from its definition: ease-in-out is 0.019722 at 0.1 and 0.129162 at 0.25. The
-     * pass has 8 s, 4 up and 4 down; on the way down the curve is mirrored.
+     * W3C CSS Easing Functions Level 1, computed from its definition: ease-in-out is 0.019722 at 0.1 and 0.129162 at
+     * 0.25. The pass has 8 s, 4 up and 4 down; on the way down the curve is mirrored.
      */
     @ParameterizedTest
     @CsvSource({"0.4, 0.019722", "1, 0.129162", "2, 0.5", "6, 0.5", "7, 0.129162", "7.6, 0.019722"})
@@ -123,8 +123,9 @@ class SwellTest {
     }
 
     /**
-     * Backward, the first frame of a pass shows the end of it, and no flash of its other end: a hit ends dark, so backward it
-     * begins dark; a light held to the end begins held, also where rounding makes attack and hold a little less than 1.
+     * Backward, the first frame of a pass shows the end of it, and no flash of its other end: a hit ends dark, so
+     * backward it begins dark; a light held to the end begins held, also where rounding makes attack and hold a little
+     * less than 1.
      */
     @Test
     void beginsBackwardWithTheEnd() throws SettingException {
@@ -194,8 +195,9 @@ class SwellTest {
     }
 
     /**
-     * Attack and decay move from 1 to 0 in 16 s: at 4 s both are 3/4 and together 3/2, so they are shortened to halves: half of
-     * the pass of 8 s has gone by, and the light is full. At 2 s both are 7/8 and shortened to halves too: half way up.
+     * Attack and decay move from 1 to 0 in 16 s: at 4 s both are 3/4 and together 3/2, so they are shortened to halves:
+     * half of the pass of 8 s has gone by, and the light is full. At 2 s both are 7/8 and shortened to halves too: half
+     * way up.
      */
     @Test
     void shortensMovingEdgesInProportion() throws SettingException {

@@ -27,7 +27,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Six hundred pixels, more than are drawn in one batch; a pass takes 2 s, and the windows of pixels start spread over it. */
+/**
+ * Six hundred pixels, more than are drawn in one batch; a pass takes 2 s, and the windows of pixels start spread over
+ * it.
+ */
 class LitWindowsTest {
     private static final int PIXELS = 600;
     private static final NumberSetting DENSITY = NumberSetting.of("density", "", 0, 1, 0.5, "how many are lit");

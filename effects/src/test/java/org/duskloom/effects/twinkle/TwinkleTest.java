@@ -30,8 +30,9 @@ class TwinkleTest {
     }
 
     /**
-     * 2000 pixels in 50 windows are 100,000 independent draws of probability 0.3. Their number is binomial with the standard
-     * deviation sqrt(n p (1 - p)) = 145; five of them are passed by one in 1.7 million samples (normal approximation).
+     * 2000 pixels in 50 windows are 100,000 independent draws of probability 0.3. Their number is binomial with the
+     * standard deviation sqrt(n p (1 - p)) = 145; five of them are passed by one in 1.7 million samples (normal
+     * approximation).
      */
     @Test
     void lightsTheShareThatDensitySays() throws SettingException {
@@ -50,9 +51,9 @@ class TwinkleTest {
     }
 
     /**
-     * In a pass each pixel comes to its next window once, at a time of its own. From a frame to the one a tenth of a pass
-     * later, a tenth of the pixels change windows, and of these 2 p (1 - p) = 0.42 change between lit and dark: 84 of 2000,
-     * with a standard deviation below sqrt(84) = 9.2. Five of them each way.
+     * In a pass each pixel comes to its next window once, at a time of its own. From a frame to the one a tenth of a
+     * pass later, a tenth of the pixels change windows, and of these 2 p (1 - p) = 0.42 change between lit and dark: 84
+     * of 2000, with a standard deviation below sqrt(84) = 9.2. Five of them each way.
      */
     @Test
     void movesTheWindowsOfThePixelsAgainstEachOther() throws SettingException {
@@ -66,9 +67,9 @@ class TwinkleTest {
     }
 
     /**
-     * With density 1, rise and fall 1/2, the level of f is a triangle, 2 f up to 1/2 and 2 (1 - f) from there: as the offsets
-     * are even over [0, 1), so are the levels. By Kolmogorov and Smirnov, the greatest distance between the distribution of
-     * 2000 such levels and an even one is below 1.95 / sqrt(2000) = 0.0436 in 999 of 1000 samples.
+     * With density 1, rise and fall 1/2, the level of f is a triangle, 2 f up to 1/2 and 2 (1 - f) from there: as the
+     * offsets are even over [0, 1), so are the levels. By Kolmogorov and Smirnov, the greatest distance between the
+     * distribution of 2000 such levels and an even one is below 1.95 / sqrt(2000) = 0.0436 in 999 of 1000 samples.
      */
     @Test
     void risesAndFalls() throws SettingException {
@@ -134,8 +135,8 @@ class TwinkleTest {
     }
 
     /**
-     * A density of 0 that becomes 1 at once after 4 s: a window that starts before stays dark, one that starts later is lit. At
-     * 4 s all windows started before; at 6 s, a pass later, all started later.
+     * A density of 0 that becomes 1 at once after 4 s: a window that starts before stays dark, one that starts later is
+     * lit. At 4 s all windows started before; at 6 s, a pass later, all started later.
      */
     @Test
     void readsADensityThatMovesWhenAWindowStarts() throws SettingException {

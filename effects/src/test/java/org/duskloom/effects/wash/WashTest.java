@@ -70,7 +70,9 @@ class WashTest {
         assertThat(Painting.of(look, ROW, 2).blue()[0]).isEqualTo(1f);
     }
 
-    /** Half-way between the two keys, mixed in linear light: half of each. Premultiplied: alpha 1/2 halves the light. */
+    /**
+     * Half-way between the two keys, mixed in linear light: half of each. Premultiplied: alpha 1/2 halves the light.
+     */
     @Test
     void changesItsColour() throws SettingException {
         ColorTrack track = ColorTrack.keyed(

@@ -5,8 +5,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * How a colour is laid over the colour below it: the separable blend modes of W3C Compositing and Blending Level 1, each
- * with the operator source-over, and {@code plus-lighter} of Level 2. All work on one channel of linear light at a time.
+ * How a colour is laid over the colour below it: the separable blend modes of W3C Compositing and Blending Level 1,
+ * each with the operator source-over, and {@code plus-lighter} of Level 2. All work on one channel of linear light at a
+ * time.
  */
 public enum BlendMode {
     /** The source alone. */

@@ -32,8 +32,8 @@ public enum ColorMix {
     }
 
     /**
-     * A mix of two colours. At 0 and at 1 it is exactly the one and the other. What sRGB cannot show is clipped in linear
-     * light.
+     * A mix of two colours. At 0 and at 1 it is exactly the one and the other. What sRGB cannot show is clipped in
+     * linear light.
      *
      * @param share how much of {@code b}; outside [0, 1] the way from {@code a} to {@code b} is extended
      */

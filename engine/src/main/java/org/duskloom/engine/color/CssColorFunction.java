@@ -74,7 +74,9 @@ final class CssColorFunction {
         return new OkLch(share(number(0, 1)), chroma, hueDegrees(2)).toLab().toLinear(alpha());
     }
 
-    /** Brings the three channels, and the alpha where there is one, into one list; true if commas stand between them. */
+    /**
+     * Brings the three channels, and the alpha where there is one, into one list; true if commas stand between them.
+     */
     private boolean readParts(boolean commasAllowed) throws TextFormatException {
         boolean commas = function.groups().size() > 1;
         if (commas && !commasAllowed) {

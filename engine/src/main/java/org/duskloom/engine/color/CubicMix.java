@@ -5,8 +5,8 @@ import java.util.Optional;
 /**
  * The mix of two opaque colours as one cubic polynomial of the share for each channel of linear light, not clipped. In
  * linear light the mix is straight. In OKLab the three cube roots of the cone responses are straight in the share, the
- * responses themselves are cubes of these, and the channels are weighted sums of the responses (B. Ottosson, "A perceptual
- * color space for image processing", 2020).
+ * responses themselves are cubes of these, and the channels are weighted sums of the responses (B. Ottosson, "A
+ * perceptual color space for image processing", 2020).
  */
 public final class CubicMix {
     private static final int TERMS = 4;
@@ -22,8 +22,8 @@ public final class CubicMix {
     }
 
     /**
-     * The mix from {@code a} (share 0) to {@code b} (share 1); empty where it is no polynomial: if a colour is not opaque,
-     * or between different colours in OKLCh.
+     * The mix from {@code a} (share 0) to {@code b} (share 1); empty where it is no polynomial: if a colour is not
+     * opaque, or between different colours in OKLCh.
      */
     public static Optional<CubicMix> between(LinearColor a, LinearColor b, ColorMix mix) {
         if (a.alpha() != 1 || b.alpha() != 1) {

@@ -16,7 +16,9 @@ final class HueColors {
                 lightness - reach * wave(4, hueDegrees));
     }
 
-    /** From a hue in degrees and shares of white and black in [0, 1], which are reduced where they are more than all. */
+    /**
+     * From a hue in degrees and shares of white and black in [0, 1], which are reduced where they are more than all.
+     */
     static LinearRgb ofHwb(double hueDegrees, double whiteness, double blackness) {
         double sum = whiteness + blackness;
         if (sum >= 1) {

@@ -1,9 +1,10 @@
 package org.duskloom.engine.color;
 
 /**
- * Mixes colours that are not known beforehand in OKLab, without allocating. OKLab is a linear map of the cube roots of the cone
- * responses (B. Ottosson, "A perceptual color space for image processing", 2020), so a straight line in the one is a straight
- * line in the other, and the roots are mixed. A mix takes six cube roots; where both colours stay, {@link MixPath} is cheaper.
+ * Mixes colours that are not known beforehand in OKLab, without allocating. OKLab is a linear map of the cube roots of
+ * the cone responses (B. Ottosson, "A perceptual color space for image processing", 2020), so a straight line in the
+ * one is a straight line in the other, and the roots are mixed. A mix takes six cube roots; where both colours stay,
+ * {@link MixPath} is cheaper.
  */
 public final class LiveMix {
     private LiveMix() {}

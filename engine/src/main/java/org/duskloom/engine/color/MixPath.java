@@ -1,7 +1,8 @@
 package org.duskloom.engine.color;
 
 /**
- * The way from one colour to another; holds both as coordinates of the mixing space, so that a step along is cheap. Immutable.
+ * The way from one colour to another; holds both as coordinates of the mixing space, so that a step along is cheap.
+ * Immutable.
  */
 public final class MixPath {
     private final ColorMix mix;

@@ -19,7 +19,9 @@ record MixPoint(double first, double second, double third, double alpha) {
         return between(alpha, end.alpha, share);
     }
 
-    /** The first coordinate on the way to another point; {@code mixedAlpha} is that of {@link #alphaTowards}, above 0. */
+    /**
+     * The first coordinate on the way to another point; {@code mixedAlpha} is that of {@link #alphaTowards}, above 0.
+     */
     double firstTowards(MixPoint end, double share, double mixedAlpha) {
         return between(first * alpha, end.first * end.alpha, share) / mixedAlpha;
     }

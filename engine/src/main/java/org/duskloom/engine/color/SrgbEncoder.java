@@ -10,10 +10,10 @@ import java.util.Arrays;
  * Encodes linear light to 8-bit sRGB codes: exactly {@code floor(255 * Srgb.encode(linear) + 0.5)} for every float in
  * [0, 1], at the cost of one table look-up. Below 0 gives 0, above 1 gives 255. An encoder of planes serves one thread.
  *
- * <p>Positive floats stand in the order of their bits. The table cuts them into cells of 2^16 floats, so narrow that a cell
- * holds at most one float where the code rises. The cell's entry is the code at its start, shifted left by 16, plus as much
- * as makes the sum with a float's low 16 bits carry into the code from that float on. The table has an entry for all bits
- * that a float may begin with, so that planes need no clamping, which would double the cost.
+ * <p>Positive floats stand in the order of their bits. The table cuts them into cells of 2^16 floats, so narrow that a
+ * cell holds at most one float where the code rises. The cell's entry is the code at its start, shifted left by 16,
+ * plus as much as makes the sum with a float's low 16 bits carry into the code from that float on. The table has an
+ * entry for all bits that a float may begin with, so that planes need no clamping, which would double the cost.
  *
  * <p>The bits of a plane are copied to 16-bit halves first: to load two halves is faster than to move a float to an
  * integer register and to take it apart, by a quarter of the whole.

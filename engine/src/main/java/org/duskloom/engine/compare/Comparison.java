@@ -11,8 +11,8 @@ import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.time.FrameSpan;
 
 /**
- * What two renderings have in common, so that it can be compared: frames of the same number, if the rates are the same, and
- * props of the same name with as many pixels.
+ * What two renderings have in common, so that it can be compared: frames of the same number, if the rates are the same,
+ * and props of the same name with as many pixels.
  *
  * @param frames the frames that both have; empty where none can be compared
  * @param props the props that can be compared, in the order of the first rendering

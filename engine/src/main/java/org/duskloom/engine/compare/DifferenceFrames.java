@@ -12,8 +12,9 @@ import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.time.FrameSpan;
 
 /**
- * Differences as light, of the pixels that are compared: what is the same is black, and a colour that differs by a single code
- * can be seen already. A frame shows the largest differences of several, so that a picture that leaves frames out hides none.
+ * Differences as light, of the pixels that are compared: what is the same is black, and a colour that differs by a
+ * single code can be seen already. A frame shows the largest differences of several, so that a picture that leaves
+ * frames out hides none.
  */
 public final class DifferenceFrames implements FrameSource {
     /** Less than this is hard to tell from black. */

@@ -9,9 +9,10 @@ import java.util.HexFormat;
 import java.util.function.BiConsumer;
 
 /**
- * Takes a value apart by part, in a fixed order, and makes its fingerprint. Each part goes in as a letter for its kind, its
- * length where that is not fixed, and its bytes, the most significant first, so that no two different sequences of parts have
- * the same bytes. Numbers go in as their bits (IEEE 754), never as decimals, which JDKs round differently. For one thread.
+ * Takes a value apart by part, in a fixed order, and makes its fingerprint. Each part goes in as a letter for its kind,
+ * its length where that is not fixed, and its bytes, the most significant first, so that no two different sequences of
+ * parts have the same bytes. Numbers go in as their bits (IEEE 754), never as decimals, which JDKs round differently.
+ * For one thread.
  */
 public final class FingerprintWriter {
     private static final int BUFFER_BYTES = 1 << 13;

@@ -7,7 +7,8 @@ import org.duskloom.engine.document.DeclaredObject;
 /**
  * {@code arc}: pixels evenly on a piece of a circle, one at each end.
  *
- * <p>Pixel i of n, from 0, is at the angle {@code from + (to - from)·i/(n-1)}: from 180 to 0 runs over the top to the right.
+ * <p>Pixel i of n, from 0, is at the angle {@code from + (to - from)·i/(n-1)}: from 180 to 0 runs over the top to the
+ * right.
  */
 record ArcStep(int count, double radius, double fromDegrees, double toDegrees, Point centre) implements Step {
     static final DeclaredField<Long> COUNT =

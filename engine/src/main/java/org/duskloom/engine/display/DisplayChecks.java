@@ -23,16 +23,19 @@ public final class DisplayChecks {
 
     private DisplayChecks() {}
 
-    /** All checks that a display allows without a timeline: those of {@link #warnOfBuild} and of {@link #warnOfUngrouped}. */
+    /**
+     * All checks that a display allows without a timeline: those of {@link #warnOfBuild} and of {@link
+     * #warnOfUngrouped}.
+     */
     public static void warn(Display display, Problems problems) {
         warnOfBuild(display, problems);
         warnOfUngrouped(display.groups(), problems);
     }
 
     /**
-     * Adds a warning for each of these: pixels at one place, once for props that hang there as a whole; a shape that no prop
-     * has; a pixel that stands apart from its neighbours, or a step that jumps, in a list of places or a file; props that hang
-     * in the same space; pixels on no port; names that differ by upper and lower case only.
+     * Adds a warning for each of these: pixels at one place, once for props that hang there as a whole; a shape that no
+     * prop has; a pixel that stands apart from its neighbours, or a step that jumps, in a list of places or a file;
+     * props that hang in the same space; pixels on no port; names that differ by upper and lower case only.
      */
     public static void warnOfBuild(Display display, Problems problems) {
         BiPredicate<Integer, Integer> overlapping = new PropOverlaps(display.map()).warn(problems);
@@ -48,8 +51,8 @@ public final class DisplayChecks {
     }
 
     /**
-     * The checks of a map that is not made of shapes: pixels that stand apart, props that hang in the same space, names that
-     * differ by upper and lower case only.
+     * The checks of a map that is not made of shapes: pixels that stand apart, props that hang in the same space, names
+     * that differ by upper and lower case only.
      */
     public static void warnOfPlainMap(GroupTree groups, Problems problems) {
         SpacingJumps.warn(groups.map(), problems);
@@ -75,7 +78,9 @@ public final class DisplayChecks {
         }
     }
 
-    /** Pixels are at one place if they are nearer than a billionth of the stage: what rounding makes of equal places. */
+    /**
+     * Pixels are at one place if they are nearer than a billionth of the stage: what rounding makes of equal places.
+     */
     private static PixelMap rounded(PixelMap map) {
         double largest = IntStream.range(0, map.pixelCount())
                 .mapToDouble(i -> Math.abs(map.stage().x(i))

@@ -8,8 +8,8 @@ import org.duskloom.engine.document.Node;
 /**
  * {@code grid}: pixels in rows and columns.
  *
- * <p>The wire runs along one row after the other, or along one column after the other. Those lines are numbered parts: 1 is the
- * one at the first corner, and all of them run the way the first one does, however the wire snakes.
+ * <p>The wire runs along one row after the other, or along one column after the other. Those lines are numbered parts:
+ * 1 is the one at the first corner, and all of them run the way the first one does, however the wire snakes.
  */
 record GridStep(int rows, int columns, double across, double up, Wiring wiring, Point centre) implements Step {
     static final DeclaredField<Long> ROWS = StepFields.count("rows", 1, MOST_LINES, "how many rows");

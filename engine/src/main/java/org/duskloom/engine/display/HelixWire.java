@@ -1,9 +1,10 @@
 package org.duskloom.engine.display;
 
 /**
- * The wire of a helix on a mast or a cone. At the share t of its turns it is at the height h·t and the radius r(t) = r0 + (r1 -
- * r0)·t, so its speed is sqrt(a² + u²) with a² = h² + (r1 - r0)² and u = 2π·turns·r(t), and its length the integral of that:
- * with F(u) = (u·sqrt(a² + u²) + a²·asinh(u/a))/2, the length up to t is (F(u(t)) - F(u(0)))/(2π·turns·(r1 - r0)).
+ * The wire of a helix on a mast or a cone. At the share t of its turns it is at the height h·t and the radius r(t) = r0
+ * + (r1 - r0)·t, so its speed is sqrt(a² + u²) with a² = h² + (r1 - r0)² and u = 2π·turns·r(t), and its length the
+ * integral of that: with F(u) = (u·sqrt(a² + u²) + a²·asinh(u/a))/2, the length up to t is (F(u(t)) -
+ * F(u(0)))/(2π·turns·(r1 - r0)).
  *
  * @param bottom radius at the bottom, r0
  * @param top radius at the top, r1

@@ -4,8 +4,8 @@ import java.util.Objects;
 import org.duskloom.engine.map.Positions;
 
 /**
- * How a prop stands on the stage. Its shape is mirrored, then scaled, then turned, then tilted, then yawed, then moved: each
- * about the zero point and the axes of the stage, in that order. Quarter turns are exact.
+ * How a prop stands on the stage. Its shape is mirrored, then scaled, then turned, then tilted, then yawed, then moved:
+ * each about the zero point and the axes of the stage, in that order. Quarter turns are exact.
  *
  * @param mirror which of the shape's own axes changes its sign
  * @param scale how many stage units one unit of the shape is, above 0

@@ -21,8 +21,9 @@ import org.duskloom.engine.text.Quoted;
  */
 final class PropOverlaps {
     /**
-     * The share of a step that is near: where one of two equal rings has its pixels between those of the other, they are apart
-     * by half a chord of half the angle each, from 0.5 of a step of many pixels to 1 / sqrt(3) = 0.577 of a step of three.
+     * The share of a step that is near: where one of two equal rings has its pixels between those of the other, they
+     * are apart by half a chord of half the angle each, from 0.5 of a step of many pixels to 1 / sqrt(3) = 0.577 of a
+     * step of three.
      */
     private static final double NEAR_SHARE_OF_STEP = 0.58;
 
@@ -64,7 +65,9 @@ final class PropOverlaps {
         Arrays.fill(lastInCell, -1);
     }
 
-    /** Adds a warning for each pair of props, up to a limit; gives whether an earlier and a later prop are such a pair. */
+    /**
+     * Adds a warning for each pair of props, up to a limit; gives whether an earlier and a later prop are such a pair.
+     */
     BiPredicate<Integer, Integer> warn(Problems problems) {
         for (int pixel = 0; cell > 0 && pixel < map.pixelCount(); pixel++) {
             int prop = map.propIndexOf(pixel);

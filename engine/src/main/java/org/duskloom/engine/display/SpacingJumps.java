@@ -15,10 +15,10 @@ import org.duskloom.engine.text.ShortestDecimal;
 
 /**
  * Finds pixels that were probably typed wrong: far from the pixel before and from the one behind, while those two are
- * neighbours; and single long steps, beyond which all goes on as before. Long steps of which there are several as long, as
- * from row to row, are the way of the wire. Looks at coordinates that people type: lists of places, and files. The median of
- * the steps tells what is far, so that the mistakes themselves do not count. The limits are common practice, no source: chosen
- * so that displays wired as people wire them give no warning.
+ * neighbours; and single long steps, beyond which all goes on as before. Long steps of which there are several as long,
+ * as from row to row, are the way of the wire. Looks at coordinates that people type: lists of places, and files. The
+ * median of the steps tells what is far, so that the mistakes themselves do not count. The limits are common practice,
+ * no source: chosen so that displays wired as people wire them give no warning.
  */
 final class SpacingJumps {
     /** How many median steps are far. */
@@ -60,7 +60,10 @@ final class SpacingJumps {
         }
     }
 
-    /** Only pixels that stand apart: a map may hold many shapes, whose wires jump. One that is a part by itself may do so. */
+    /**
+     * Only pixels that stand apart: a map may hold many shapes, whose wires jump. One that is a part by itself may do
+     * so.
+     */
     static void warn(PixelMap map, Problems problems) {
         for (Prop prop : map.props()) {
             if (prop.pixelCount() >= FEWEST_PIXELS) {
@@ -121,7 +124,10 @@ final class SpacingJumps {
                 .toList();
     }
 
-    /** The pixels behind long steps of which there is none as long; not those that stand apart, nor what is behind these. */
+    /**
+     * The pixels behind long steps of which there is none as long; not those that stand apart, nor what is behind
+     * these.
+     */
     private static List<Integer> jumps(Shape shape, Shape.Run run, double far, List<Integer> apart) {
         Positions pixels = shape.pixels();
         int end = run.firstPixel() + run.pixelCount();

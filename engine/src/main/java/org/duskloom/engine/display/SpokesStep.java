@@ -7,8 +7,8 @@ import org.duskloom.engine.document.DeclaredObject;
 /**
  * {@code spokes}: straight lines of pixels from a middle outwards, evenly round it.
  *
- * <p>Spoke k of n, from 0, is at the angle {@code start ± 360·k/n}; its pixels stand evenly between the two radii, one at each.
- * The spokes are numbered parts, and all of them run from {@code from} to {@code to}, however the wire snakes.
+ * <p>Spoke k of n, from 0, is at the angle {@code start ± 360·k/n}; its pixels stand evenly between the two radii, one
+ * at each. The spokes are numbered parts, and all of them run from {@code from} to {@code to}, however the wire snakes.
  */
 record SpokesStep(
         int count,

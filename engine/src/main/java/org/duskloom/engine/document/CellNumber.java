@@ -3,8 +3,8 @@ package org.duskloom.engine.document;
 import java.util.OptionalDouble;
 
 /**
- * Numbers as they are written in CSV cells: {@code 12}, {@code -0.5}, {@code 1e3}. The decimal sign is that of the file, never
- * that of the computer.
+ * Numbers as they are written in CSV cells: {@code 12}, {@code -0.5}, {@code 1e3}. The decimal sign is that of the
+ * file, never that of the computer.
  */
 final class CellNumber {
     private static final int LONGEST = 100;

@@ -13,10 +13,10 @@ import org.apache.commons.csv.CSVRecord;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * Reads CSV (RFC 4180) with a header row: commas, double quotes, any line ends. Beyond the standard, blanks round a cell
- * are dropped, lines that are empty or begin with {@code #} are skipped, and so are rows in which every cell is empty, as
- * spreadsheets leave them. Where the header has semicolons and no comma, semicolons part the cells of the file, and the decimal
- * sign of its numbers is a comma.
+ * Reads CSV (RFC 4180) with a header row: commas, double quotes, any line ends. Beyond the standard, blanks round a
+ * cell are dropped, lines that are empty or begin with {@code #} are skipped, and so are rows in which every cell is
+ * empty, as spreadsheets leave them. Where the header has semicolons and no comma, semicolons part the cells of the
+ * file, and the decimal sign of its numbers is a comma.
  */
 public final class CsvReader {
     /** The longest row that is read, in UTF-16 units; a quote that is never closed runs into it. */

@@ -22,7 +22,9 @@ final class CsvScan {
      */
     record QuoteFault(int opened, int noticed) {}
 
-    /** The start of the first line from there that is neither empty nor a comment; the text's length if there is none. */
+    /**
+     * The start of the first line from there that is neither empty nor a comment; the text's length if there is none.
+     */
     int skipIdleLines(int lineStart) {
         int offset = lineStart;
         while (offset < text.length() && (isLineEnd(offset) || text.charAt(offset) == '#')) {

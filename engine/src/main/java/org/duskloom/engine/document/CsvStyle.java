@@ -1,8 +1,8 @@
 package org.duskloom.engine.document;
 
 /**
- * How a CSV file is written: with commas, as RFC 4180 has it, or as spreadsheets of many countries write it, with semicolons
- * between cells and a comma in numbers.
+ * How a CSV file is written: with commas, as RFC 4180 has it, or as spreadsheets of many countries write it, with
+ * semicolons between cells and a comma in numbers.
  */
 enum CsvStyle {
     /** Commas between cells, dots in numbers. */

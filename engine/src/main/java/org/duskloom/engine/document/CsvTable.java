@@ -60,9 +60,9 @@ public final class CsvTable {
     }
 
     /**
-     * Reads the rows in the order of the file. A row that has more or fewer cells than the header, or wrong quotes, is an
-     * error and is left out. After {@value #MAX_ERRORS} errors, the caller's counted, the rest is not read. To be called
-     * once.
+     * Reads the rows in the order of the file. A row that has more or fewer cells than the header, or wrong quotes, is
+     * an error and is left out. After {@value #MAX_ERRORS} errors, the caller's counted, the rest is not read. To be
+     * called once.
      *
      * @return whether every row was handed over
      */

@@ -88,7 +88,10 @@ public final class DeclaredField<T> {
         return Optional.ofNullable(standardText);
     }
 
-    /** What holds where it is not written, as a phrase; empty where there is a default, or where that goes without saying. */
+    /**
+     * What holds where it is not written, as a phrase; empty where there is a default, or where that goes without
+     * saying.
+     */
     public String otherwise() {
         return otherwise;
     }

@@ -11,8 +11,8 @@ import org.duskloom.engine.text.Quoted;
 
 /**
  * Takes a value as the type that is expected. Where it is another type or out of range, an error says what was expected
- * and shows the value corrected if it can be guessed, and the result is empty. {@code what} names the value in messages,
- * as in {@code "count" of a ring}.
+ * and shows the value corrected if it can be guessed, and the result is empty. {@code what} names the value in
+ * messages, as in {@code "count" of a ring}.
  */
 public final class Expected {
     /** Several numbers in one text. */

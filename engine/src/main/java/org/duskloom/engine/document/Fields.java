@@ -10,10 +10,10 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * One object while it is bound to a record. What it may hold is declared: fields that are not, those that are required and
- * absent, and those that exclude each other are errors as soon as it is opened. A field that is absent gives an empty
- * result or its default; one of a wrong type or out of range adds an error and does the same. Not safe for use by several
- * threads.
+ * One object while it is bound to a record. What it may hold is declared: fields that are not, those that are required
+ * and absent, and those that exclude each other are errors as soon as it is opened. A field that is absent gives an
+ * empty result or its default; one of a wrong type or out of range adds an error and does the same. Not safe for use by
+ * several threads.
  */
 public final class Fields {
     private final ObjectNode object;
@@ -85,7 +85,10 @@ public final class Fields {
         return byName.containsKey(field.name());
     }
 
-    /** Adds an error for each of the fields that is absent; gives whether all are there. For what is not always required. */
+    /**
+     * Adds an error for each of the fields that is absent; gives whether all are there. For what is not always
+     * required.
+     */
     public boolean require(DeclaredField<?>... fields) {
         boolean complete = true;
         for (DeclaredField<?> field : fields) {

@@ -22,9 +22,9 @@ import tools.jackson.core.json.JsonReadFeature;
 
 /**
  * Reads JSON (RFC 8259) into a tree of located values. Beyond the standard, comments ({@code //} and {@code /* *}{@code
- * /}) and a comma after the last item are allowed. Refused beyond the standard: a name twice in one object, a number that
- * is not finite (RFC 8259 section 6) or a whole number beyond 2^53 - 1 (RFC 7493 section 2.2), half a
- * surrogate pair in a text, and anything beyond the limits.
+ * /}) and a comma after the last item are allowed. Refused beyond the standard: a name twice in one object, a number
+ * that is not finite (RFC 8259 section 6) or a whole number beyond 2^53 - 1 (RFC 7493 section 2.2), half a surrogate
+ * pair in a text, and anything beyond the limits.
  */
 public final class JsonReader {
     /** How deep lists and objects may be nested. */

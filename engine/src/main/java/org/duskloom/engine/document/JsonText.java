@@ -6,9 +6,9 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /**
- * Writes one JSON object (RFC 8259), a field to a line, two spaces deep. A value is a text, a number, true or false, an object
- * or a list of such; an object made by {@link #object} and a list of plain values stay on one line, other lists have an item to
- * a line. All JSON that the program writes is laid out here.
+ * Writes one JSON object (RFC 8259), a field to a line, two spaces deep. A value is a text, a number, true or false, an
+ * object or a list of such; an object made by {@link #object} and a list of plain values stay on one line, other lists
+ * have an item to a line. All JSON that the program writes is laid out here.
  */
 public final class JsonText {
     private static final String INDENT = "  ";

@@ -1,9 +1,9 @@
 package org.duskloom.engine.document;
 
 /**
- * Turns offsets into lines and columns. Notes at every {@value #BLOCK}th character what came before it, so that any place
- * is found by going through one block, however many lines the text has and however long they are. A line ends with LF,
- * CR LF or CR, in any mixture.
+ * Turns offsets into lines and columns. Notes at every {@value #BLOCK}th character what came before it, so that any
+ * place is found by going through one block, however many lines the text has and however long they are. A line ends
+ * with LF, CR LF or CR, in any mixture.
  */
 final class LineTable {
     private static final int BLOCK = 128;

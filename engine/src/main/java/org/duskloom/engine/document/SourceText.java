@@ -32,8 +32,8 @@ public final class SourceText {
     }
 
     /**
-     * Reads a file. Errors: missing, a folder, unreadable, empty, larger than {@link #MAX_FILE_BYTES}, a line longer than
-     * {@link #MAX_LINE_BYTES}, not UTF-8.
+     * Reads a file. Errors: missing, a folder, unreadable, empty, larger than {@link #MAX_FILE_BYTES}, a line longer
+     * than {@link #MAX_LINE_BYTES}, not UTF-8.
      *
      * @param file the file
      * @param shownName its name as the user would type it, used in every location

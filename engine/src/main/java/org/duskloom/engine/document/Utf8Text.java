@@ -44,8 +44,8 @@ final class Utf8Text {
     }
 
     /**
-     * Whether it begins as today's workbooks do, which are ZIP files (PKWARE, APPNOTE.TXT, section 4.3.7), or as older ones,
-     * compound files ([MS-CFB], section 2.2).
+     * Whether it begins as today's workbooks do, which are ZIP files (PKWARE, APPNOTE.TXT, section 4.3.7), or as older
+     * ones, compound files ([MS-CFB], section 2.2).
      */
     private static boolean isWorkbook(byte[] bytes) {
         return startsWith(bytes, 'P', 'K', 3, 4) || startsWith(bytes, 0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1);

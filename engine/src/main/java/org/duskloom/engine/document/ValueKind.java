@@ -16,8 +16,8 @@ import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.text.ShortestDecimal;
 
 /**
- * What a field may hold. A kind reads a value, says what is allowed, and can be written as a schema; every kind is one of these
- * records.
+ * What a field may hold. A kind reads a value, says what is allowed, and can be written as a schema; every kind is one
+ * of these records.
  *
  * @param <T> what a value is to the reader
  */

@@ -5,9 +5,9 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * The pixels that an effect paints, as it sees them: one or more members, each with a frame of reference of its own, all
- * on one clock. Pixels are numbered from 0 in the order in which they will be painted, which says nothing about wiring.
- * Immutable; the arrays are shared and must not be written to.
+ * The pixels that an effect paints, as it sees them: one or more members, each with a frame of reference of its own,
+ * all on one clock. Pixels are numbered from 0 in the order in which they will be painted, which says nothing about
+ * wiring. Immutable; the arrays are shared and must not be written to.
  */
 public final class Canvas {
     private final double[] x;

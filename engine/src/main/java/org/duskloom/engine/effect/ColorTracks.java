@@ -46,10 +46,11 @@ public final class ColorTracks {
     }
 
     /**
-     * Writes the colours at a time in seconds from the start of the cue. Before the first key they are those of the first key,
-     * after the last those of the last.
+     * Writes the colours at a time in seconds from the start of the cue. Before the first key they are those of the
+     * first key, after the last those of the last.
      *
-     * @param target receives red, green, blue and alpha of each colour, each in [0, 1], the light not multiplied by alpha
+     * @param target receives red, green, blue and alpha of each colour, each in [0, 1], the light not multiplied by
+     *     alpha
      */
     public void fill(double second, float[] target) {
         int next = KeyTimes.firstAfter(seconds, second);

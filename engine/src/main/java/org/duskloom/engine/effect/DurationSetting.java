@@ -5,9 +5,9 @@ import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.timeline.Values;
 
 /**
- * A length of time, in seconds. It does not move: how many passes have gone by would be the integral of 1 / every, which has no
- * closed form for most easings, and without one a frame could not be rendered by itself. A periodic effect that shall change
- * its pace moves its phase, which is that integral.
+ * A length of time, in seconds. It does not move: how many passes have gone by would be the integral of 1 / every,
+ * which has no closed form for most easings, and without one a frame could not be rendered by itself. A periodic effect
+ * that shall change its pace moves its phase, which is that integral.
  */
 public final class DurationSetting extends Setting<OptionalDouble> {
     private final String standardText;

@@ -20,8 +20,8 @@ public interface Effect {
     List<Setting<?>> settings();
 
     /**
-     * Whether it makes random choices. Only then does its canvas have random keys, and is it compiled anew for every play of a
-     * cue that is repeated; kernels of other effects serve all plays with the same settings.
+     * Whether it makes random choices. Only then does its canvas have random keys, and is it compiled anew for every
+     * play of a cue that is repeated; kernels of other effects serve all plays with the same settings.
      */
     default boolean usesChance() {
         return false;

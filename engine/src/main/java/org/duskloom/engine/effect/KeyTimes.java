@@ -27,8 +27,8 @@ final class KeyTimes {
     }
 
     /**
-     * Adds the keys of a track to a fingerprint. Of a single key only its value matters, and the way to the first is never
-     * gone.
+     * Adds the keys of a track to a fingerprint. Of a single key only its value matters, and the way to the first is
+     * never gone.
      */
     static <K> void addKeys(
             FingerprintWriter parts,

@@ -4,7 +4,10 @@ import java.math.BigDecimal;
 import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.timeline.KeyFields;
 
-/** A number, which may move over the cue unless it is {@link #steady}. A whole number that moves is rounded to the nearest. */
+/**
+ * A number, which may move over the cue unless it is {@link #steady}. A whole number that moves is rounded to the
+ * nearest.
+ */
 public final class NumberSetting extends Setting<NumberTrack> {
     private final String unit;
     private final double min;

@@ -25,7 +25,8 @@ public final class NumberTrack implements Fingerprinted {
     /**
      * A number that moves from key to key. Before the first key it has the first value, after the last the last.
      *
-     * @param keys at least one, their times not falling; where two stand at the same time the later one holds from there
+     * @param keys at least one, their times not falling; where two stand at the same time the later one holds from
+     *     there
      */
     public static NumberTrack keyed(List<NumberKey> keys) {
         if (keys.isEmpty()) {

@@ -10,8 +10,8 @@ import org.duskloom.engine.digest.Fingerprinted;
 import org.duskloom.engine.time.Easing;
 
 /**
- * A palette over the time of a cue. Between two keys every place goes from the colour that the one palette has there to the
- * colour that the other has there, whatever their stops: {@code mix(before(s), after(s), eased share)}. Immutable.
+ * A palette over the time of a cue. Between two keys every place goes from the colour that the one palette has there to
+ * the colour that the other has there, whatever their stops: {@code mix(before(s), after(s), eased share)}. Immutable.
  */
 public final class PaletteTrack implements Fingerprinted {
     private final List<PaletteKey> keys;

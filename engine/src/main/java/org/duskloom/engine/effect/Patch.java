@@ -3,9 +3,10 @@ package org.duskloom.engine.effect;
 import java.util.Arrays;
 
 /**
- * A few pixels of premultiplied linear light with alpha, one plane of floats for each channel, and three planes of scratch
- * for the brush. The planes are public arrays, because loops over plain arrays under one common index are what the
- * compiler turns into vector instructions; a brush writes the cells {@link #from()} to {@link #to()} of the four channels.
+ * A few pixels of premultiplied linear light with alpha, one plane of floats for each channel, and three planes of
+ * scratch for the brush. The planes are public arrays, because loops over plain arrays under one common index are what
+ * the compiler turns into vector instructions; a brush writes the cells {@link #from()} to {@link #to()} of the four
+ * channels.
  */
 public final class Patch {
     /** How many pixels a patch can hold. Chosen by measurement: large enough to hide the cost of starting a loop. */
@@ -67,8 +68,8 @@ public final class Patch {
     }
 
     /**
-     * Gives all cells one colour, of which alpha alone says how much is there: the brush fills that plane and leaves the
-     * planes of colour as they are.
+     * Gives all cells one colour, of which alpha alone says how much is there: the brush fills that plane and leaves
+     * the planes of colour as they are.
      *
      * @param red linear light in [0, 1], not multiplied by alpha
      */
@@ -90,7 +91,8 @@ public final class Patch {
     /**
      * Multiplies the four channels of every cell by a level.
      *
-     * @param levels in [0, 1]; a plane of this patch, but none of its channels, to be left alone until the patch is mixed
+     * @param levels in [0, 1]; a plane of this patch, but none of its channels, to be left alone until the patch is
+     *     mixed
      */
     public void dimBy(float[] levels) {
         if (flat || black || level != null) {

@@ -4,8 +4,8 @@ import java.util.Objects;
 import org.duskloom.engine.document.ValueKind;
 
 /**
- * One thing about an effect that a timeline may set. The descriptor is also the key under which {@link Settings} holds the
- * resolved value, so an effect never looks a value up by its text.
+ * One thing about an effect that a timeline may set. The descriptor is also the key under which {@link Settings} holds
+ * the resolved value, so an effect never looks a value up by its text.
  *
  * @param <T> what a resolved value is to the effect
  */

@@ -40,8 +40,8 @@ public final class Settings {
     }
 
     /**
-     * Their fingerprint. A setting that is written as its default would be counts as another one, since effects may tell
-     * whether it is written.
+     * Their fingerprint. A setting that is written as its default would be counts as another one, since effects may
+     * tell whether it is written.
      *
      * @param all the settings of the effect
      * @param digestOf the digest of the bytes of a file, by which it is known wherever it lies

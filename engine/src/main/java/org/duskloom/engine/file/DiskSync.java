@@ -16,8 +16,8 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 
 /**
- * Brings the bytes of finished outputs to the disk, just before they get their names. Many files are asked for at the same
- * time: a disk that is asked for one after the other makes each a turn of its own, and takes thirty times as long.
+ * Brings the bytes of finished outputs to the disk, just before they get their names. Many files are asked for at the
+ * same time: a disk that is asked for one after the other makes each a turn of its own, and takes thirty times as long.
  */
 final class DiskSync {
     private static final int AT_A_TIME = 32;

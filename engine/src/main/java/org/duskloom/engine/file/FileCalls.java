@@ -27,7 +27,10 @@ interface FileCalls {
     /** Makes a folder that must not be there. */
     void makeFolder(Path folder) throws IOException;
 
-    /** Gives a file or a folder another name, in one step. A file of that name is replaced, a folder only if it is empty. */
+    /**
+     * Gives a file or a folder another name, in one step. A file of that name is replaced, a folder only if it is
+     * empty.
+     */
     void rename(Path from, Path to) throws IOException;
 
     /**

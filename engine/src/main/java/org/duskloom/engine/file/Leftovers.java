@@ -12,8 +12,8 @@ import java.util.function.Predicate;
 
 /**
  * What runs have left in a folder that ended before they could tidy up. Where such a run was just giving names to its
- * files, what stood there before comes back, the manifest last; the rest is removed. What belongs to a run that may still
- * be at work is left alone.
+ * files, what stood there before comes back, the manifest last; the rest is removed. What belongs to a run that may
+ * still be at work is left alone.
  */
 final class Leftovers {
     private final FileCalls calls;

@@ -7,7 +7,9 @@ import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
-/** Words for faults of the file system: the exceptions themselves often give a path without a reason, or the reverse. */
+/**
+ * Words for faults of the file system: the exceptions themselves often give a path without a reason, or the reverse.
+ */
 final class OutputFault {
     private OutputFault() {}
 

@@ -14,12 +14,12 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * Outputs that belong together and become final together: only when {@link #publish} finds all of them complete are they
- * brought to the disk and get their names, in the order in which they were finished. A {@linkplain #openManifest manifest}
- * speaks of the others: while they change, none stands there, so whoever finds one can believe it.
+ * Outputs that belong together and become final together: only when {@link #publish} finds all of them complete are
+ * they brought to the disk and get their names, in the order in which they were finished. A {@linkplain #openManifest
+ * manifest} speaks of the others: while they change, none stands there, so whoever finds one can believe it.
  *
- * <p>Nobody else writes any of these outputs at the same time: a second run that wants one of them is refused. What a run
- * left that was killed is put in order when the next one begins an output in that folder.
+ * <p>Nobody else writes any of these outputs at the same time: a second run that wants one of them is refused. What a
+ * run left that was killed is put in order when the next one begins an output in that folder.
  *
  * <p>Closing a group that was not published abandons all of it. Outputs are begun by one thread and written by any.
  */
@@ -60,8 +60,8 @@ public final class OutputGroup implements Closeable {
     }
 
     /**
-     * Begins a file that speaks of the others of this group. What stands under its name is taken away before the first of
-     * them changes, and it gets its name after the last of them. A group has at most one.
+     * Begins a file that speaks of the others of this group. What stands under its name is taken away before the first
+     * of them changes, and it gets its name after the last of them. A group has at most one.
      *
      * @throws IllegalStateException if the group has one already
      * @throws OutputRefusedException if something stands there that may not be replaced, or another run is writing it
@@ -77,8 +77,8 @@ public final class OutputGroup implements Closeable {
     /**
      * Begins a folder of files that gets its name as a whole.
      *
-     * @param members what the names of the files look like. A folder that holds anything else is never replaced: it would
-     *     be lost.
+     * @param members what the names of the files look like. A folder that holds anything else is never replaced: it
+     *     would be lost.
      * @throws OutputRefusedException if something stands there that may not be replaced, or another run is writing it
      * @throws IOException if the folder cannot be begun
      */
@@ -94,8 +94,8 @@ public final class OutputGroup implements Closeable {
      * Brings all outputs to the disk and gives them their names.
      *
      * @throws IllegalStateException if one of them is not finished
-     * @throws IOException if one was abandoned or cannot have its name; then none has, and what stood there before still
-     *     does. Where even that cannot be had, the message says so and names what is kept.
+     * @throws IOException if one was abandoned or cannot have its name; then none has, and what stood there before
+     *     still does. Where even that cannot be had, the message says so and names what is kept.
      */
     public synchronized void publish() throws IOException {
         for (StagedTarget target : all) {

@@ -12,9 +12,9 @@ import java.nio.file.Path;
 import java.util.Collection;
 
 /**
- * A file in the making. It is written beside its final name, in the folder {@code .NAME.part}; {@link #finish} brings it
- * to the disk and gives it its name, in one step that a crash cannot split. Until then, whatever stood under that name
- * stays. Closing an unfinished file leaves nothing behind, and so does {@link StagedFiles#abandonAll}.
+ * A file in the making. It is written beside its final name, in the folder {@code .NAME.part}; {@link #finish} brings
+ * it to the disk and gives it its name, in one step that a crash cannot split. Until then, whatever stood under that
+ * name stays. Closing an unfinished file leaves nothing behind, and so does {@link StagedFiles#abandonAll}.
  *
  * <p>A device, a pipe or the standard output cannot be staged: its bytes go straight through.
  *
@@ -120,8 +120,8 @@ public final class StagedFile implements Closeable {
     }
 
     /**
-     * All is written: brings it to the disk and gives the file its name. In an {@link OutputGroup}, both is done when the
-     * group is published.
+     * All is written: brings it to the disk and gives the file its name. In an {@link OutputGroup}, both is done when
+     * the group is published.
      *
      * @throws IOException if that fails; the file is then abandoned
      */

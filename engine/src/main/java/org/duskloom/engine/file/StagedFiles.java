@@ -14,7 +14,9 @@ public final class StagedFiles {
         return Staging.OF_PROCESS.abandonAll();
     }
 
-    /** Has {@link #abandonAll} called when the JVM stops, as it does on SIGINT and SIGTERM. Nothing is begun after that. */
+    /**
+     * Has {@link #abandonAll} called when the JVM stops, as it does on SIGINT and SIGTERM. Nothing is begun after that.
+     */
     public static void abandonOnShutdown() {
         Runtime.getRuntime().addShutdownHook(new Thread(Staging.OF_PROCESS::stop, "abandon-staged-files"));
     }

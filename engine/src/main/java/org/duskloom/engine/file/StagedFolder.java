@@ -14,8 +14,8 @@ import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.regex.Pattern;
 
 /**
- * A folder of files in the making, which gets its name as a whole: one file for each frame, say. Nothing is kept in memory
- * of a file that is complete, so there may be any number. There are no folders within.
+ * A folder of files in the making, which gets its name as a whole: one file for each frame, say. Nothing is kept in
+ * memory of a file that is complete, so there may be any number. There are no folders within.
  *
  * <p>Several threads may write different files at the same time. It may be abandoned by another.
  */

@@ -10,8 +10,8 @@ import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Predicate;
 
 /**
- * The outputs in the making of one process. Safe for use by several threads: stopping and publishing exclude each other,
- * so a group is published whole or not at all.
+ * The outputs in the making of one process. Safe for use by several threads: stopping and publishing exclude each
+ * other, so a group is published whole or not at all.
  */
 final class Staging {
     static final Staging OF_PROCESS = new Staging(new SystemCalls(), Owner.current(), Owner::mayRun);

@@ -130,8 +130,8 @@ final class Workplace {
     }
 
     /**
-     * Removes it with all that it holds, whose it is last. What cannot be removed is left: the fault that made us give up
-     * is told already, and a later run removes it.
+     * Removes it with all that it holds, whose it is last. What cannot be removed is left: the fault that made us give
+     * up is told already, and a later run removes it.
      */
     void release() {
         boolean empty = Trees.delete(dropped(), calls)

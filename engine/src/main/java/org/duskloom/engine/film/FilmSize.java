@@ -48,7 +48,10 @@ public record FilmSize(int width, int height) {
         }
     }
 
-    /** The largest even size with the proportions of a display that fits a bound; a line is not drawn narrower than a tenth. */
+    /**
+     * The largest even size with the proportions of a display that fits a bound; a line is not drawn narrower than a
+     * tenth.
+     */
     static FilmSize fitting(PreviewScene scene, FilmSize bound) {
         double aspect = Math.max(0.1, Math.min(10, SceneDrawing.aspect(scene)));
         double width = Math.min(bound.width, bound.height * aspect);

@@ -6,9 +6,9 @@ import org.duskloom.engine.png.AnimationWriter;
 import org.duskloom.engine.time.ExactTime;
 
 /**
- * How long each frame of an animated picture is shown. Browsers cut delays to whole milliseconds, so a delay that is none is
- * rounded to one, and what is lost or won is carried on: frame n begins within half a millisecond of its time. Frames of 10 ms
- * and less are shown for 100 ms by most browsers (common practice, no source), and are refused.
+ * How long each frame of an animated picture is shown. Browsers cut delays to whole milliseconds, so a delay that is
+ * none is rounded to one, and what is lost or won is carried on: frame n begins within half a millisecond of its time.
+ * Frames of 10 ms and less are shown for 100 ms by most browsers (common practice, no source), and are refused.
  */
 final class FrameDelays {
     private static final int MILLIS = 1000;

@@ -24,10 +24,11 @@ import org.duskloom.engine.wire.Port;
  */
 public record PageFacts(Show show, int[] seen) {
     /**
-     * As JSON on some lines: {@code title}, {@code rate} [frames, seconds], {@code firstFrame} of the show, {@code step} from
-     * frame to frame, {@code frames}, {@code pixels}, {@code spacing} of the pixels and {@code centre} in {@code units},
-     * {@code layers} with cues from a frame to a frame of the show, {@code props} with their parts, {@code ports}. Runs of a
-     * part are pairs: the number of a pixel in the prop, from 1, and how many follow each other from there.
+     * As JSON on some lines: {@code title}, {@code rate} [frames, seconds], {@code firstFrame} of the show, {@code
+     * step} from frame to frame, {@code frames}, {@code pixels}, {@code spacing} of the pixels and {@code centre} in
+     * {@code units}, {@code layers} with cues from a frame to a frame of the show, {@code props} with their parts,
+     * {@code ports}. Runs of a part are pairs: the number of a pixel in the prop, from 1, and how many follow each
+     * other from there.
      */
     public String json(RunInfo run) {
         JsonText json = new JsonText();

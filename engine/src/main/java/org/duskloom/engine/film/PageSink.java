@@ -19,8 +19,8 @@ import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.text.ShortestDecimal;
 
 /**
- * Writes the page: what comes before the film, the facts, a piece for every few frames as they come, what comes after. The
- * page may ask the network for nothing: its policy says so.
+ * Writes the page: what comes before the film, the facts, a piece for every few frames as they come, what comes after.
+ * The page may ask the network for nothing: its policy says so.
  */
 final class PageSink implements EncodingSink {
     private static final String FILM = "film";
@@ -68,7 +68,10 @@ final class PageSink implements EncodingSink {
         }
     }
 
-    /** The piece that did not fit is not counted, and a tenth is left for frames that compress less well than those so far. */
+    /**
+     * The piece that did not fit is not counted, and a tenth is left for frames that compress less well than those so
+     * far.
+     */
     private void refuse(long fitting) throws OutputRefusedException {
         long frames = Math.max(1, fitting * 9 / 10);
         double seconds =

@@ -6,8 +6,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * The text of a page that works as it stands: it names its styles and scripts, which are files beside it, and holds something
- * to show. What may be filled in stands between two marks, which are comments: {@code <!-- film -->} and
+ * The text of a page that works as it stands: it names its styles and scripts, which are files beside it, and holds
+ * something to show. What may be filled in stands between two marks, which are comments: {@code <!-- film -->} and
  * {@code <!-- end of film -->}. Immutable.
  *
  * @param html the page
@@ -55,7 +55,10 @@ public record PageText(String html) {
         return html.substring(place(html, mark).end);
     }
 
-    /** JSON that no script element can end in: the sign that begins a tag is escaped, which in JSON stands in texts only. */
+    /**
+     * JSON that no script element can end in: the sign that begins a tag is escaped, which in JSON stands in texts
+     * only.
+     */
     static String harmless(String json) {
         return json.replace("<", "\\u003c");
     }

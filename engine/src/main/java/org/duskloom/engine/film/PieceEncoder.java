@@ -7,10 +7,10 @@ import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.FrameEncoder;
 
 /**
- * Packs some frames that follow each other into a piece that hangs on nothing before them. Each channel of each pixel is a
- * series: its first value, then what each frame adds to the one before, modulo 256; the series of red come first, those of
- * green next, pixel after pixel in each. All of them are compressed as raw deflate (RFC 1951). In front stand four bytes: the
- * CRC-32 of the series, most significant first.
+ * Packs some frames that follow each other into a piece that hangs on nothing before them. Each channel of each pixel
+ * is a series: its first value, then what each frame adds to the one before, modulo 256; the series of red come first,
+ * those of green next, pixel after pixel in each. All of them are compressed as raw deflate (RFC 1951). In front stand
+ * four bytes: the CRC-32 of the series, most significant first.
  */
 public final class PieceEncoder implements FrameEncoder {
     /** The bytes in front of what is compressed. */

@@ -15,9 +15,9 @@ import org.duskloom.engine.wire.Port;
 import org.duskloom.engine.wire.UniverseRun;
 
 /**
- * What a page knows of every pixel that is seen, column after column, four bytes each, least significant first: x, y and z from
- * the middle of those seen, as floats; then, as whole numbers, the prop among those seen, the number in the prop from 1, the
- * port (-1 for none), its universe and its slot.
+ * What a page knows of every pixel that is seen, column after column, four bytes each, least significant first: x, y
+ * and z from the middle of those seen, as floats; then, as whole numbers, the prop among those seen, the number in the
+ * prop from 1, the port (-1 for none), its universe and its slot.
  */
 final class PixelTable {
     private static final int COLUMNS = 8;

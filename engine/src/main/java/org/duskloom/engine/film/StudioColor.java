@@ -1,8 +1,8 @@
 package org.duskloom.engine.film;
 
 /**
- * Colours as video keeps them: Y, Cb and Cr of Recommendation ITU-R BT.601-7, eight bits, limited range: black is 16, white
- * 235, no colour 128. Programs that are told nothing take a video without subsampling for this.
+ * Colours as video keeps them: Y, Cb and Cr of Recommendation ITU-R BT.601-7, eight bits, limited range: black is 16,
+ * white 235, no colour 128. Programs that are told nothing take a video without subsampling for this.
  */
 final class StudioColor {
     private static final int SCALE_BITS = 16;

@@ -13,8 +13,8 @@ import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.time.ExactTime;
 
 /**
- * Writes YUV4MPEG2 (yuv4mpeg(5) of mjpegtools): a line with size and rate, then for each frame a line and three planes, none of
- * them subsampled. The colours are those of {@link StudioColor}; no tag says so, as not all readers know it.
+ * Writes YUV4MPEG2 (yuv4mpeg(5) of mjpegtools): a line with size and rate, then for each frame a line and three planes,
+ * none of them subsampled. The colours are those of {@link StudioColor}; no tag says so, as not all readers know it.
  */
 final class VideoSink implements EncodingSink {
     /** Stands before each frame. */

@@ -3,7 +3,10 @@ package org.duskloom.engine.format;
 import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.RunInfo;
 
-/** Sees to it that all frames of a run come one after the other: who reads bytes without numbers could not know otherwise. */
+/**
+ * Sees to it that all frames of a run come one after the other: who reads bytes without numbers could not know
+ * otherwise.
+ */
 final class Continuity {
     private final RunInfo run;
     private long arrived;

@@ -20,8 +20,8 @@ import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * Frames that were rendered before: {@code frames.rgb} and the manifest beside it. Any frame can be had in any order, straight
- * from the file; memory does not depend on how many there are.
+ * Frames that were rendered before: {@code frames.rgb} and the manifest beside it. Any frame can be had in any order,
+ * straight from the file; memory does not depend on how many there are.
  */
 public final class FinishedFrames implements FrameSource {
     private static final int CHECKED_AT_A_TIME = 1 << 18;
@@ -37,7 +37,8 @@ public final class FinishedFrames implements FrameSource {
     }
 
     /**
-     * Reads the manifest and looks whether the file has the size that it says. The bytes are not looked at: see {@link #check}.
+     * Reads the manifest and looks whether the file has the size that it says. The bytes are not looked at: see {@link
+     * #check}.
      *
      * @param folder where both stand
      * @param problems where errors go

@@ -15,11 +15,12 @@ import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * What is known about finished frames: a reader needs it to make sense of the bytes, and to see whether they are whole and
- * made from the inputs it expects. Written as JSON, {@code frames/1}.
+ * What is known about finished frames: a reader needs it to make sense of the bytes, and to see whether they are whole
+ * and made from the inputs it expects. Written as JSON, {@code frames/1}.
  *
  * @param run what the frames are; they follow each other without a gap
- * @param sha256Hex SHA-256 of the bytes of all frames, frame after frame as in {@code frames.rgb}, in lower-case hexadecimal
+ * @param sha256Hex SHA-256 of the bytes of all frames, frame after frame as in {@code frames.rgb}, in lower-case
+ *     hexadecimal
  * @param files the files that hold them, in the order of their names
  * @param origin what they were made by and from
  */

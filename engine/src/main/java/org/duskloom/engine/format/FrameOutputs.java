@@ -10,8 +10,9 @@ import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
 
 /**
- * All that one run writes into a folder: the outputs of the kinds that were asked for, and the manifest that speaks of them.
- * Files are begun before the first frame, so that what cannot be written is known by then, and become final together.
+ * All that one run writes into a folder: the outputs of the kinds that were asked for, and the manifest that speaks of
+ * them. Files are begun before the first frame, so that what cannot be written is known by then, and become final
+ * together.
  */
 public final class FrameOutputs implements Closeable {
     private final OutputFolder folder;

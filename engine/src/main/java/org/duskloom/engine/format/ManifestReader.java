@@ -211,7 +211,8 @@ final class ManifestReader {
     }
 
     /**
-     * Props follow each other without a gap and have all pixels between them, each under a name of its own; or none is known.
+     * Props follow each other without a gap and have all pixels between them, each under a name of its own; or none is
+     * known.
      */
     private boolean isCovered(List<PropSpan> props, int pixels) {
         Set<String> names = new HashSet<>();

@@ -6,8 +6,8 @@ import java.nio.charset.StandardCharsets;
 import org.duskloom.engine.frame.RunInfo;
 
 /**
- * What stands before the numbers of an array in a file for NumPy: version 1.0 of the format that NumPy Enhancement Proposal 1
- * describes, padded to a multiple of 64 bytes as NumPy does today.
+ * What stands before the numbers of an array in a file for NumPy: version 1.0 of the format that NumPy Enhancement
+ * Proposal 1 describes, padded to a multiple of 64 bytes as NumPy does today.
  */
 final class NpyHeader {
     private static final byte[] MAGIC = {(byte) 0x93, 'N', 'U', 'M', 'P', 'Y', 1, 0};

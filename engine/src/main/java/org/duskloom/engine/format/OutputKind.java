@@ -7,8 +7,9 @@ import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
 
 /**
- * One kind of output that a run can make: a word by which it is asked for, the files it writes, and how its sink is made. The
- * commands know kinds only by these; what a kind needs beyond the frames it gets when it is made, or when its sink begins.
+ * One kind of output that a run can make: a word by which it is asked for, the files it writes, and how its sink is
+ * made. The commands know kinds only by these; what a kind needs beyond the frames it gets when it is made, or when its
+ * sink begins.
  */
 public interface OutputKind {
     /** The word by which it is asked for. */
@@ -20,7 +21,9 @@ public interface OutputKind {
     /** The names of its files in the folder, where they are known before a run; a folder of files ends with a slash. */
     List<String> files();
 
-    /** Whether it holds the light of all frames, so that a player or another program can go on from it; pictures do not. */
+    /**
+     * Whether it holds the light of all frames, so that a player or another program can go on from it; pictures do not.
+     */
     default boolean holdsFrames() {
         return true;
     }

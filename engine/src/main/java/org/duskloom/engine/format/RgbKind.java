@@ -6,8 +6,8 @@ import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
 
 /**
- * {@code frames.rgb}: frame after frame without a header, what readers of raw video take as rgb24, as wide as there are pixels
- * and one line high.
+ * {@code frames.rgb}: frame after frame without a header, what readers of raw video take as rgb24, as wide as there are
+ * pixels and one line high.
  */
 public final class RgbKind implements StreamKind {
     /** The name of its file. */

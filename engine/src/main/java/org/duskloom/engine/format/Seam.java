@@ -10,7 +10,8 @@ import org.duskloom.engine.frame.RunInfo;
 /** How a file of a whole show is put together from the files of runs that follow each other. */
 public sealed interface Seam {
     /**
-     * What is made of frames comes behind a header; those bytes of all runs follow each other, behind the header of the whole.
+     * What is made of frames comes behind a header; those bytes of all runs follow each other, behind the header of the
+     * whole.
      *
      * @param header what stands before the frames of a run
      * @param plain whether behind the header stand the frames themselves, as in {@code frames.rgb}

@@ -21,7 +21,8 @@ public final class EncodedBytes {
     }
 
     /**
-     * Makes room for more bytes, which count as made; what they hold is not defined until they are set in {@link #array}.
+     * Makes room for more bytes, which count as made; what they hold is not defined until they are set in {@link
+     * #array}.
      *
      * @return where they start
      */

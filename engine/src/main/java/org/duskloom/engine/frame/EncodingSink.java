@@ -3,17 +3,17 @@ package org.duskloom.engine.frame;
 import java.io.IOException;
 
 /**
- * A sink whose frames are first turned into other bytes: channel bytes, packets, compressed pieces. The encoding is done on
- * the threads that render, a few frames at a time and in any order, so it hangs on nothing but those frames and what was
- * known when the run began. The bytes come to the sink in the order of the frames, from one thread at a time.
+ * A sink whose frames are first turned into other bytes: channel bytes, packets, compressed pieces. The encoding is
+ * done on the threads that render, a few frames at a time and in any order, so it hangs on nothing but those frames and
+ * what was known when the run began. The bytes come to the sink in the order of the frames, from one thread at a time.
  */
 public interface EncodingSink extends FrameSink {
     /** An encoder for one thread. Called after {@link #begin}, once for each thread. */
     FrameEncoder encoder();
 
     /**
-     * How many bytes it makes of a frame at most, where they are many more than those of the frame: fewer frames are then under
-     * way at a time. Asked after {@link #begin}.
+     * How many bytes it makes of a frame at most, where they are many more than those of the frame: fewer frames are
+     * then under way at a time. Asked after {@link #begin}.
      */
     default long bytesPerFrame() {
         return 0;

@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.util.List;
 
 /**
- * Hands frames of a source to sinks. Threads that render get a few frames at a time and encode them for the sinks that ask
- * for it; the finished frames go to the sinks in order. A single sink is fed from the calling thread, several from a thread
- * each, so that they work beside each other on the same memory. So many frames are under way at any time and no more: memory
- * does not depend on how many there are, and a slow sink holds everything back.
+ * Hands frames of a source to sinks. Threads that render get a few frames at a time and encode them for the sinks that
+ * ask for it; the finished frames go to the sinks in order. A single sink is fed from the calling thread, several from
+ * a thread each, so that they work beside each other on the same memory. So many frames are under way at any time and
+ * no more: memory does not depend on how many there are, and a slow sink holds everything back.
  */
 public final class FrameRun {
     private final FrameSource source;
@@ -37,8 +37,8 @@ public final class FrameRun {
 
     /**
      * Begins all sinks, hands each of them all frames, and finishes them; closing is left to the caller. When something
-     * fails the run ends: no sink is finished after that, whatever it is waiting for is interrupted, and none is used any more
-     * when this method returns.
+     * fails the run ends: no sink is finished after that, whatever it is waiting for is interrupted, and none is used
+     * any more when this method returns.
      *
      * @param sinks those that take the frames, at least one
      * @param progress is told when frames have gone to all sinks

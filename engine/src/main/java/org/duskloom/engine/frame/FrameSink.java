@@ -3,14 +3,15 @@ package org.duskloom.engine.frame;
 import java.io.IOException;
 
 /**
- * Takes finished frames, in rising order, from one thread at a time. A sink sees each frame once. Several sinks of one run
- * work beside each other, each on a thread of its own; the slowest holds the others back.
+ * Takes finished frames, in rising order, from one thread at a time. A sink sees each frame once. Several sinks of one
+ * run work beside each other, each on a thread of its own; the slowest holds the others back.
  *
- * <p>The life of a sink: {@link #begin}, then {@link #take} for a few frames at a time, then {@link #finish}, then {@link
- * #close}. Closing without having finished throws away what was begun, so that a failed run leaves no half-made result.
+ * <p>The life of a sink: {@link #begin}, then {@link #take} for a few frames at a time, then {@link #finish}, then
+ * {@link #close}. Closing without having finished throws away what was begun, so that a failed run leaves no half-made
+ * result.
  *
- * <p>A sink that turns frames into other bytes before it writes them is an {@link EncodingSink}: that work is then shared
- * among the threads that render.
+ * <p>A sink that turns frames into other bytes before it writes them is an {@link EncodingSink}: that work is then
+ * shared among the threads that render.
  */
 public interface FrameSink extends AutoCloseable {
     /**

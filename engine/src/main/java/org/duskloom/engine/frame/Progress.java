@@ -6,6 +6,8 @@ public interface Progress {
     /** Tells nobody. */
     Progress SILENT = (done, total) -> {};
 
-    /** So many frames of so many have been handed over. Called often, by one thread at a time: that of the slowest sink. */
+    /**
+     * So many frames of so many have been handed over. Called often, by one thread at a time: that of the slowest sink.
+     */
     void at(long framesDone, long framesTotal);
 }

@@ -2,7 +2,10 @@ package org.duskloom.engine.frame;
 
 import java.util.List;
 
-/** The memory for a few frames on their way: the frames, and what has been encoded of them for each sink that asks for it. */
+/**
+ * The memory for a few frames on their way: the frames, and what has been encoded of them for each sink that asks for
+ * it.
+ */
 final class RunChunk {
     private final FrameBatch frames;
     private final EncodedBytes[] encoded;

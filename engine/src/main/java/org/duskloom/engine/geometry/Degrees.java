@@ -3,8 +3,8 @@ package org.duskloom.engine.geometry;
 /**
  * Sine and cosine of angles in degrees. Exact where the value is 0, a half or 1, and equal up to the sign at angles
  * that mirror each other in an axis or a diagonal, so that a ring has the symmetry it is drawn with. Everything up to
- * the last step is exact arithmetic on degrees, and the last step is {@link StrictMath}'s, the same on every JDK. Asking
- * allocates nothing.
+ * the last step is exact arithmetic on degrees, and the last step is {@link StrictMath}'s, the same on every JDK.
+ * Asking allocates nothing.
  */
 public final class Degrees {
     private static final double RADIANS = Math.PI / 180;

@@ -8,7 +8,9 @@ final class Glob {
         return name.indexOf('*') >= 0 || name.indexOf('?') >= 0;
     }
 
-    /** Whether the whole name matches. Goes back to the last star only, so that many stars cost no more than n times m. */
+    /**
+     * Whether the whole name matches. Goes back to the last star only, so that many stars cost no more than n times m.
+     */
     static boolean matches(String pattern, String name) {
         int p = 0;
         int n = 0;

@@ -42,7 +42,9 @@ final class GroupMembers {
         return name.equals(current);
     }
 
-    /** The members of a group; empty if it has errors, of which going in a circle is one. They are reported elsewhere. */
+    /**
+     * The members of a group; empty if it has errors, of which going in a circle is one. They are reported elsewhere.
+     */
     Optional<List<Member>> of(String name) {
         return done.getOrDefault(name, Optional.empty());
     }

@@ -23,8 +23,9 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * Reads groups: an object that holds for each name a list of addresses, or {@code {"all": [...], "except": [...]}}, which
- * takes the pixels of the excepted addresses away from the members of the others. An address alone may stand for a list.
+ * Reads groups: an object that holds for each name a list of addresses, or {@code {"all": [...], "except": [...]}},
+ * which takes the pixels of the excepted addresses away from the members of the others. An address alone may stand for
+ * a list.
  */
 public final class GroupReader {
     private static final DeclaredField<List<TextNode>> ALL =
@@ -54,8 +55,8 @@ public final class GroupReader {
      *
      * @param groups the object of all groups
      * @param map what they address
-     * @param problems where errors go: names that are not allowed or are a prop's, unknown addresses, patterns that match
-     *     nothing, empty groups, circles
+     * @param problems where errors go: names that are not allowed or are a prop's, unknown addresses, patterns that
+     *     match nothing, empty groups, circles
      * @return the groups; those with errors are known by name, but have no members
      */
     public static GroupTree read(Node groups, PixelMap map, Problems problems) {

@@ -19,12 +19,12 @@ import org.duskloom.engine.problem.Problems;
 /**
  * Resolves addresses to members. Not safe for use by several threads.
  *
- * <p>An address is {@code prop}, {@code prop/part}, {@code prop/part/part}, {@code group}, or {@code group/part}: that part
- * of every member of the group that has it. {@code *} and {@code ?} match within one name. A pattern for the first name
- * means props, in the natural order of their names, {@code daisy-2} before {@code daisy-10}, so that the rows of the map
- * may stand in any order; only where no prop matches, it means groups, in the order of the file. A pattern for a part means
- * the parts in their order. Props that a pattern matches but that lack the part are passed over; a prop that is
- * named must have it.
+ * <p>An address is {@code prop}, {@code prop/part}, {@code prop/part/part}, {@code group}, or {@code group/part}: that
+ * part of every member of the group that has it. {@code *} and {@code ?} match within one name. A pattern for the first
+ * name means props, in the natural order of their names, {@code daisy-2} before {@code daisy-10}, so that the rows of
+ * the map may stand in any order; only where no prop matches, it means groups, in the order of the file. A pattern for
+ * a part means the parts in their order. Props that a pattern matches but that lack the part are passed over; a prop
+ * that is named must have it.
  */
 public final class GroupTree {
     private final PixelMap map;
@@ -69,7 +69,9 @@ public final class GroupTree {
         return Set.copyOf(groupsInGroups);
     }
 
-    /** The names of the groups that some addresses name, by patterns too; whatever is wrong with them is passed over. */
+    /**
+     * The names of the groups that some addresses name, by patterns too; whatever is wrong with them is passed over.
+     */
     public Set<String> groupsNamedBy(List<TextNode> addresses) {
         Set<String> named = new HashSet<>();
         for (TextNode written : addresses) {

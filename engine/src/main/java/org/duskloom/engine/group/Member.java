@@ -3,12 +3,13 @@ package org.duskloom.engine.group;
 import java.util.Arrays;
 
 /**
- * One of the things that an address list resolves to: a prop, a part of a prop, or what an {@code except} leaves of one.
- * Equal by content.
+ * One of the things that an address list resolves to: a prop, a part of a prop, or what an {@code except} leaves of
+ * one. Equal by content.
  *
  * @param name the address of the prop or part: {@code daisy-1}, {@code daisy-1/petals/3}
  * @param propIndex where the prop stands in {@link org.duskloom.engine.map.PixelMap#props()}
- * @param pixels global pixel indices in the order of the prop or part; at least one, none twice; shared, not to be changed
+ * @param pixels global pixel indices in the order of the prop or part; at least one, none twice; shared, not to be
+ *     changed
  */
 public record Member(String name, int propIndex, int[] pixels) {
     /** How many pixels it has; at least 1. */

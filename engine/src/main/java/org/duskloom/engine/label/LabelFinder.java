@@ -3,8 +3,8 @@ package org.duskloom.engine.label;
 import java.util.Optional;
 
 /**
- * Finds places for labels where they cover neither pixels nor each other, each nearer to its own pixels than to any others.
- * What was found is taken from then on.
+ * Finds places for labels where they cover neither pixels nor each other, each nearer to its own pixels than to any
+ * others. What was found is taken from then on.
  */
 public final class LabelFinder {
     private static final int DIRECTIONS = 16;
@@ -12,7 +12,10 @@ public final class LabelFinder {
     private static final int LEADER_DIRECTIONS = 36;
     private static final double LEADER_GROWTH = 1.2;
 
-    /** How far from its own pixel a label is at the most, as a share of its distance from others: told apart at a glance. */
+    /**
+     * How far from its own pixel a label is at the most, as a share of its distance from others: told apart at a
+     * glance.
+     */
     private static final double NEARER = 0.87;
 
     private final PixelField field;

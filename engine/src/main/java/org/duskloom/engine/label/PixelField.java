@@ -2,7 +2,10 @@ package org.duskloom.engine.label;
 
 import java.util.Arrays;
 
-/** The places of all pixels of a picture, in a grid: what is near an area is found without asking every pixel. Immutable. */
+/**
+ * The places of all pixels of a picture, in a grid: what is near an area is found without asking every pixel.
+ * Immutable.
+ */
 public final class PixelField {
     /** Cells that a pixel has on average, at the most. */
     private static final int CELLS_PER_PIXEL = 2;

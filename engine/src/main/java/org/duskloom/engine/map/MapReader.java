@@ -20,18 +20,18 @@ import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * Reads a pixel map: CSV with the columns {@code prop,pixel,x,y} and, where wanted, {@code z}, {@code part}, {@code ownx},
- * {@code owny}, {@code ownz}.
+ * Reads a pixel map: CSV with the columns {@code prop,pixel,x,y} and, where wanted, {@code z}, {@code part}, {@code
+ * ownx}, {@code owny}, {@code ownz}.
  *
  * <ul>
- *   <li>{@code pixel} counts from 1 within the prop, in wiring order, without gaps. The order of the rows means nothing but
- *       this: the prop that appears first is wired first.
+ *   <li>{@code pixel} counts from 1 within the prop, in wiring order, without gaps. The order of the rows means nothing
+ *       but this: the prop that appears first is wired first.
  *   <li>{@code x}, {@code y}, {@code z} are stage coordinates; {@code z} is 0 where it is absent.
- *   <li>{@code part} names the parts that the pixel belongs to, separated by {@code ;} and nested with {@code /}. A pixel
- *       of {@code petals/1} belongs to {@code petals} too. The pixels of a part are in wiring order, unless every one of
- *       them carries its rank in the part: {@code top#3} is the third pixel of {@code top}.
- *   <li>{@code ownx}, {@code owny}, {@code ownz} are the pixel's coordinates in its prop's own axes; without them they are
- *       the stage coordinates. {@code ownz} is 0 where only it is absent.
+ *   <li>{@code part} names the parts that the pixel belongs to, separated by {@code ;} and nested with {@code /}. A
+ *       pixel of {@code petals/1} belongs to {@code petals} too. The pixels of a part are in wiring order, unless every
+ *       one of them carries its rank in the part: {@code top#3} is the third pixel of {@code top}.
+ *   <li>{@code ownx}, {@code owny}, {@code ownz} are the pixel's coordinates in its prop's own axes; without them they
+ *       are the stage coordinates. {@code ownz} is 0 where only it is absent.
  * </ul>
  */
 public final class MapReader {
@@ -75,8 +75,8 @@ public final class MapReader {
     }
 
     /**
-     * Reads the pixels of one shape: {@code pixel,x,y} and, where wanted, {@code z} and {@code part}, in the shape's own
-     * axes, which stand in the result as stage and as own positions.
+     * Reads the pixels of one shape: {@code pixel,x,y} and, where wanted, {@code z} and {@code part}, in the shape's
+     * own axes, which stand in the result as stage and as own positions.
      *
      * @param source the file
      * @param name what the only prop of the result is called

@@ -6,9 +6,9 @@ import java.util.List;
 import org.duskloom.engine.text.ShortestDecimal;
 
 /**
- * Writes a pixel map as CSV that {@link MapReader} reads back as the same map: the same props, parts and, bit for bit, the
- * same coordinates. Columns that say nothing are left out: {@code z} where it is 0 throughout, {@code part} where there
- * are none, {@code ownx,owny,ownz} where they are the stage's.
+ * Writes a pixel map as CSV that {@link MapReader} reads back as the same map: the same props, parts and, bit for bit,
+ * the same coordinates. Columns that say nothing are left out: {@code z} where it is 0 throughout, {@code part} where
+ * there are none, {@code ownx,owny,ownz} where they are the stage's.
  */
 public final class MapWriter {
     private final PixelMap map;

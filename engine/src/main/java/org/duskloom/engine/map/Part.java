@@ -11,8 +11,8 @@ import java.util.Set;
 import java.util.regex.Pattern;
 
 /**
- * A named, ordered run of a prop's pixels. Parts may hold parts; every pixel of an inner part is a pixel of the outer one
- * too. Immutable; equal by content.
+ * A named, ordered run of a prop's pixels. Parts may hold parts; every pixel of an inner part is a pixel of the outer
+ * one too. Immutable; equal by content.
  */
 public final class Part {
     private static final Pattern NUMBER = Pattern.compile("0|[1-9][0-9]{0,8}");
@@ -30,10 +30,10 @@ public final class Part {
     /**
      * @param name one name, not a path; see {@link Names}
      * @param pixels indices within the prop, from 0, in the order of the part; at least one, none twice
-     * @param children the parts inside, in any order; they are put in order: numbered ones by number if all are numbered,
-     *     else by their lowest pixel, then by name
-     * @throws IllegalArgumentException if a name is not allowed or stands twice, if there is no pixel, a pixel is negative
-     *     or stands twice, or a child has a pixel that this part has not
+     * @param children the parts inside, in any order; they are put in order: numbered ones by number if all are
+     *     numbered, else by their lowest pixel, then by name
+     * @throws IllegalArgumentException if a name is not allowed or stands twice, if there is no pixel, a pixel is
+     *     negative or stands twice, or a child has a pixel that this part has not
      */
     public Part(String name, int[] pixels, List<Part> children) {
         Names.fault(name).ifPresent(fault -> {

@@ -28,8 +28,8 @@ public final class PixelMap {
      * @param props the props in wiring order; the first starts at pixel 0, each next one where the one before ends
      * @param stage stage coordinates by global pixel index
      * @param own coordinates in each prop's own axes by global pixel index
-     * @throws IllegalArgumentException if there is no prop, two have one name, they do not follow each other without gap,
-     *     or the coordinates are more or fewer than the pixels
+     * @throws IllegalArgumentException if there is no prop, two have one name, they do not follow each other without
+     *     gap, or the coordinates are more or fewer than the pixels
      */
     public PixelMap(List<Prop> props, Positions stage, Positions own) {
         this(props, stage, own, new int[0]);

@@ -17,8 +17,8 @@ import org.duskloom.engine.problem.Location;
  */
 public record Prop(String name, int firstPixel, int pixelCount, List<Part> parts, Location definedAt) {
     /**
-     * @throws IllegalArgumentException if the name is not allowed, a count is out of range, a part's name stands twice or
-     *     a part has a pixel beyond the last
+     * @throws IllegalArgumentException if the name is not allowed, a count is out of range, a part's name stands twice
+     *     or a part has a pixel beyond the last
      */
     public Prop {
         Names.fault(name).ifPresent(fault -> {

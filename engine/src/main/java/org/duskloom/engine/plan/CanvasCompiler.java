@@ -18,8 +18,8 @@ import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
 
 /**
- * Lays an effect with its settings over the canvases of a cue, for each of the cue's plays, and says at the cue's place what is
- * wrong or doubtful about that.
+ * Lays an effect with its settings over the canvases of a cue, for each of the cue's plays, and says at the cue's place
+ * what is wrong or doubtful about that.
  */
 final class CanvasCompiler {
     private final Show show;

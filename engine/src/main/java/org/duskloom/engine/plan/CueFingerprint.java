@@ -7,8 +7,8 @@ import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.timeline.Timeline;
 
 /**
- * Puts together the fingerprint of a cue: all that decides its frames, by value, and nothing else. What an effect does not look
- * at is left out: the order of the pixels, and for effects without chance the seed and all names.
+ * Puts together the fingerprint of a cue: all that decides its frames, by value, and nothing else. What an effect does
+ * not look at is left out: the order of the pixels, and for effects without chance the seed and all names.
  */
 final class CueFingerprint {
     private final FingerprintWriter parts = new FingerprintWriter("cue/1");

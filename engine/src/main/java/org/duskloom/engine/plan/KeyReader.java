@@ -28,8 +28,8 @@ import org.duskloom.engine.timeline.KeyFields;
 import org.duskloom.engine.timeline.Values;
 
 /**
- * Reads values that may move: a plain value, or {@code {"keys": [["0s", 0.2], ["1s", 1, "ease-in-out"]]}}, times from the
- * start of the cue. The easing of a key is the way to it from the key before; {@code linear} where none is written.
+ * Reads values that may move: a plain value, or {@code {"keys": [["0s", 0.2], ["1s", 1, "ease-in-out"]]}}, times from
+ * the start of the cue. The easing of a key is the way to it from the key before; {@code linear} where none is written.
  */
 final class KeyReader {
     private final TimeContext times;

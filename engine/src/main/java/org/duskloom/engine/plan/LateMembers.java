@@ -14,8 +14,8 @@ final class LateMembers {
     private LateMembers() {}
 
     /**
-     * Warns of a fade out that late members never come to: it ends, by each member's clock, when as much time is over as the
-     * cue lasts.
+     * Warns of a fade out that late members never come to: it ends, by each member's clock, when as much time is over
+     * as the cue lasts.
      */
     static void warn(Cue cue, List<ExactTime> lags, Problems problems) {
         warnOfFade(cue, lags, problems);

@@ -7,8 +7,8 @@ import java.util.stream.Stream;
 import org.duskloom.engine.color.BlendMode;
 
 /**
- * What is painted one over the other into a layer, or into a scene. Scenes are taken apart wherever that makes no difference: a
- * group is kept only where its cues meet and something acts on the whole of them. For one thread.
+ * What is painted one over the other into a layer, or into a scene. Scenes are taken apart wherever that makes no
+ * difference: a group is kept only where its cues meet and something acts on the whole of them. For one thread.
  */
 final class LayerDraft {
     /** When so many pairs of cues were compared, a group is kept: that is always right. */

@@ -51,7 +51,8 @@ record OrderPlaces(double[] position, int stepCount) {
     }
 
     /**
-     * The angle from straight up, as the hands of a clock go, in turns: 0 up to, but not including, 1. At the centre it is 0.
+     * The angle from straight up, as the hands of a clock go, in turns: 0 up to, but not including, 1. At the centre it
+     * is 0.
      */
     static double clockwiseTurns(double x, double y, double samePlace) {
         if (Math.abs(x) <= samePlace && Math.abs(y) <= samePlace) {

@@ -10,9 +10,9 @@ import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 
 /**
- * Axes for members whose right points from the middle of the prop to that of the member, in the axes in which the prop is
- * drawn: a look then runs out along every part, however the part points and the prop hangs. Middles are those of bounding
- * boxes. A member whose middle is that of its prop keeps the prop's own axes.
+ * Axes for members whose right points from the middle of the prop to that of the member, in the axes in which the prop
+ * is drawn: a look then runs out along every part, however the part points and the prop hangs. Middles are those of
+ * bounding boxes. A member whose middle is that of its prop keeps the prop's own axes.
  */
 final class OutwardAxes {
     private final PixelMap map;

@@ -12,8 +12,8 @@ import org.duskloom.engine.map.PixelMap;
 
 /**
  * Which of the steps of a stagger each member starts at: part after part, or prop after prop. Parts of one path in
- * different props are one step; steps follow each other in the order in which the prop has its parts, whole props first.
- * Where several shapes have parts of their own, each is put next to those that it stands beside in its prop.
+ * different props are one step; steps follow each other in the order in which the prop has its parts, whole props
+ * first. Where several shapes have parts of their own, each is put next to those that it stands beside in its prop.
  */
 final class PartSteps {
     private PartSteps() {}

@@ -5,8 +5,8 @@ import org.duskloom.engine.effect.Patch;
 
 /**
  * Where the pixels of a canvas lie on the stage. The stage is cut into tiles of {@link Patch#CAPACITY} pixels in wiring
- * order; canvas pixels stand in the order of the stage, so those of a tile follow each other, and stretches without a gap
- * are runs.
+ * order; canvas pixels stand in the order of the stage, so those of a tile follow each other, and stretches without a
+ * gap are runs.
  */
 public final class PixelRuns {
     private final int[] canvasPixel;

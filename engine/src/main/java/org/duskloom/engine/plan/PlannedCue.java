@@ -65,10 +65,10 @@ public final class PlannedCue {
     record CanvasSet(List<PlannedCanvas> canvases, List<Member> members, boolean overlapping) {}
 
     /**
-     * What decides the frames of this cue, by value: two cues with the same fingerprint, of one show or of two, give the same
-     * light to the same pixels in the same frames, in every run of one version of the program, whatever files they come from
-     * and wherever they stand in them. A cue that is written another way may have another fingerprint though it looks the same,
-     * where one writes a default and the other does not, or names a part by another name.
+     * What decides the frames of this cue, by value: two cues with the same fingerprint, of one show or of two, give
+     * the same light to the same pixels in the same frames, in every run of one version of the program, whatever files
+     * they come from and wherever they stand in them. A cue that is written another way may have another fingerprint
+     * though it looks the same, where one writes a default and the other does not, or names a part by another name.
      */
     public Fingerprint fingerprint() {
         return fingerprint;
@@ -105,9 +105,9 @@ public final class PlannedCue {
     }
 
     /**
-     * How much of one of its canvases is seen: its opacity times its fade, 0 to 1, both by the clock of the canvas, times what
-     * is seen of the scenes in which it stands, if these are no groups. Before the members of the canvas begin opacity and fade
-     * are what they will be when they do.
+     * How much of one of its canvases is seen: its opacity times its fade, 0 to 1, both by the clock of the canvas,
+     * times what is seen of the scenes in which it stands, if these are no groups. Before the members of the canvas
+     * begin opacity and fade are what they will be when they do.
      */
     public float opacityAt(PlannedCanvas canvas, long frame) {
         double seconds = Math.max(0, canvas.secondsAt(frame));

@@ -4,8 +4,8 @@ import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.timeline.Fade;
 
 /**
- * How a cue comes and goes, in seconds. The two do not overlap. Where members start one after the other, each comes and goes
- * by its own clock; what a late member has not played when the cue ends is cut, its going too.
+ * How a cue comes and goes, in seconds. The two do not overlap. Where members start one after the other, each comes and
+ * goes by its own clock; what a late member has not played when the cue ends is cut, its going too.
  *
  * @param inSeconds from its start to full
  * @param outSeconds from full to its end

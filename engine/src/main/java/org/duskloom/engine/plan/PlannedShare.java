@@ -5,7 +5,8 @@ import org.duskloom.engine.digest.Fingerprinted;
 import org.duskloom.engine.effect.NumberTrack;
 
 /**
- * How much is seen of what is played together: of a scene by the clock of the cue that plays it, or of a layer in a scene.
+ * How much is seen of what is played together: of a scene by the clock of the cue that plays it, or of a layer in a
+ * scene.
  *
  * @param opacity over the time of the cue
  * @param fade how the cue comes and goes

@@ -6,7 +6,10 @@ import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.digest.FingerprintWriter;
 import org.duskloom.engine.effect.PartFinder;
 
-/** Finds parts, and remembers which pixels were found: of all parts of a display only those count that an effect asks for. */
+/**
+ * Finds parts, and remembers which pixels were found: of all parts of a display only those count that an effect asks
+ * for.
+ */
 final class RecordedParts implements PartFinder {
     private final PartFinder parts;
     private final FingerprintWriter found = new FingerprintWriter("parts/1");

@@ -27,7 +27,8 @@ import org.duskloom.engine.timeline.SceneCue;
 import org.duskloom.engine.timeline.Spread;
 
 /**
- * Plays the scenes of a show: makes of every cue in them a cue of the show, by the show's clock, for each time it is played.
+ * Plays the scenes of a show: makes of every cue in them a cue of the show, by the show's clock, for each time it is
+ * played.
  */
 final class SceneCompiler {
     /** How many plays of scenes and of cues in them a show may have. */

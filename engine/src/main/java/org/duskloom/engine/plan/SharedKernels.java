@@ -15,8 +15,8 @@ import org.duskloom.engine.show.Show;
 import org.duskloom.engine.time.FrameSpan;
 
 /**
- * An effect with its settings, compiled for a geometry: one for all cues that have the three in common, by value, wherever they
- * are written. Effects that use chance are compiled once for every random key.
+ * An effect with its settings, compiled for a geometry: one for all cues that have the three in common, by value,
+ * wherever they are written. Effects that use chance are compiled once for every random key.
  */
 final class SharedKernels {
     private final Show show;

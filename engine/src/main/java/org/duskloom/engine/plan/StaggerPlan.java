@@ -46,8 +46,8 @@ final class StaggerPlan {
     }
 
     /**
-     * How far each centre is along the way: from 0 for the first to 1 for the last; round the clock, in turns, so that a
-     * whole turn takes the whole time.
+     * How far each centre is along the way: from 0 for the first to 1 for the last; round the clock, in turns, so that
+     * a whole turn takes the whole time.
      */
     private static double[] shares(StaggerBy by, Positions centres) {
         Box box = Box.round(IntStream.range(0, centres.size()).toArray(), centres);

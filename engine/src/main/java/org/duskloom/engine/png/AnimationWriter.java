@@ -8,10 +8,10 @@ import java.util.Arrays;
 import java.util.zip.Deflater;
 
 /**
- * Writes an animated PNG, frame by frame: W3C Portable Network Graphics, Third Edition. The first frame is the picture that
- * programs without animation show; each later one holds only the rectangle in which it differs from the one before, so no
- * more than two frames need be in memory. Rows are filtered with type 2 (Up). The pixels are lossless, the compressed bytes
- * may differ between versions of zlib.
+ * Writes an animated PNG, frame by frame: W3C Portable Network Graphics, Third Edition. The first frame is the picture
+ * that programs without animation show; each later one holds only the rectangle in which it differs from the one
+ * before, so no more than two frames need be in memory. Rows are filtered with type 2 (Up). The pixels are lossless,
+ * the compressed bytes may differ between versions of zlib.
  */
 public final class AnimationWriter implements Closeable {
     /** The largest value of either part of a delay. */

@@ -3,8 +3,8 @@ package org.duskloom.engine.png;
 import java.util.Arrays;
 
 /**
- * The smallest rectangle that holds every dot in which two pictures differ; one dot where they do not, as an animation has no
- * empty frame.
+ * The smallest rectangle that holds every dot in which two pictures differ; one dot where they do not, as an animation
+ * has no empty frame.
  */
 record ChangedArea(int left, int top, int width, int height) {
 

@@ -9,9 +9,9 @@ import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.FrameSink;
 
 /**
- * Chosen moments side by side in one PNG: every pixel a glowing dot where it hangs, seen from the front, each moment with
- * its time under it. A pixel without light is a faint dot, so the shape is always seen; a brighter one has exactly its colour
- * in the middle, unless another hangs over it. Holds one picture in memory, no frames.
+ * Chosen moments side by side in one PNG: every pixel a glowing dot where it hangs, seen from the front, each moment
+ * with its time under it. A pixel without light is a faint dot, so the shape is always seen; a brighter one has exactly
+ * its colour in the middle, unless another hangs over it. Holds one picture in memory, no frames.
  */
 public final class ContactStrip implements FrameSink {
     private final StagedFile file;

@@ -98,8 +98,8 @@ public final class ContactStripKind implements StreamKind {
     }
 
     /**
-     * One panel for each step: a moment in its middle, by which a movement has come half of its way. The time that stands
-     * under it is the one at which the step begins.
+     * One panel for each step: a moment in its middle, by which a movement has come half of its way. The time that
+     * stands under it is the one at which the step begins.
      */
     private ContactStrip ofSteps(StagedFile file, RunInfo run) throws OutputRefusedException {
         List<RunStep> shown =

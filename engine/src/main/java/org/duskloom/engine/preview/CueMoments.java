@@ -9,9 +9,9 @@ import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.time.FrameSpan;
 
 /**
- * Moments that show every cue of a show once. The moment of a cue divides it by the golden section, which is off whole periods
- * of any light that runs in it as far as a moment can be; where another cue has that frame, it is the next of the golden
- * sequence.
+ * Moments that show every cue of a show once. The moment of a cue divides it by the golden section, which is off whole
+ * periods of any light that runs in it as far as a moment can be; where another cue has that frame, it is the next of
+ * the golden sequence.
  */
 public final class CueMoments {
     /** The fractional part of the golden ratio. */
@@ -37,8 +37,8 @@ public final class CueMoments {
     }
 
     /**
-     * A moment of each cue that is seen in some frames, in order of time, with the captions of the cues; cues that have no
-     * frame for themselves share one. Of more cues than there may be moments, some are left out evenly.
+     * A moment of each cue that is seen in some frames, in order of time, with the captions of the cues; cues that have
+     * no frame for themselves share one. Of more cues than there may be moments, some are left out evenly.
      *
      * @param cues in any order
      * @param frames the frames that can be shown

@@ -3,8 +3,8 @@ package org.duskloom.engine.preview;
 import java.util.Arrays;
 
 /**
- * How far apart the pixels of a display hang: the median, over a sample, of the distance to the nearest other pixel that
- * does not hang at the same place. Points are sorted into square cells, so that a search looks at few of them.
+ * How far apart the pixels of a display hang: the median, over a sample, of the distance to the nearest other pixel
+ * that does not hang at the same place. Points are sorted into square cells, so that a search looks at few of them.
  */
 final class DotSpacing {
     private static final int SAMPLE = 1024;

@@ -1,8 +1,8 @@
 package org.duskloom.engine.preview;
 
 /**
- * A round mark, worked out once for every quarter of a dot in both directions, so that its place is not rounded to whole
- * dots of the picture.
+ * A round mark, worked out once for every quarter of a dot in both directions, so that its place is not rounded to
+ * whole dots of the picture.
  */
 final class DotStamp {
     private static final int PHASES = 4;
@@ -46,7 +46,10 @@ final class DotStamp {
         return 2 * reach + 1;
     }
 
-    /** The mark, row by row, for a middle that lies a fraction of a dot, 0 to below 1, right of and below a dot's corner. */
+    /**
+     * The mark, row by row, for a middle that lies a fraction of a dot, 0 to below 1, right of and below a dot's
+     * corner.
+     */
     float[] weights(double fractionX, double fractionY) {
         int phaseX = (int) (fractionX * PHASES + 0.5);
         int phaseY = (int) (fractionY * PHASES + 0.5);

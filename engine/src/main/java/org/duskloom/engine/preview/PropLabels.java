@@ -14,8 +14,8 @@ import org.duskloom.engine.label.PixelField;
 import org.duskloom.engine.label.Span;
 
 /**
- * Names of props in a panel: each beside its prop, best under it, where it covers no pixel and is nearer to its own prop
- * than to others; else away from it, with a line that leads to it; left out where a panel has no room.
+ * Names of props in a panel: each beside its prop, best under it, where it covers no pixel and is nearer to its own
+ * prop than to others; else away from it, with a line that leads to it; left out where a panel has no room.
  */
 final class PropLabels {
     private static final int ROWS = PixelFont.CAPITAL_ROWS + 2;

@@ -5,10 +5,10 @@ import java.util.OptionalInt;
 import org.duskloom.engine.color.Srgb;
 
 /**
- * The one drawing of a display: strips, animated pictures and videos are made of it. Every pixel is a glowing disc where it
- * hangs, seen from the front, the whole display in the middle of the picture with some room round it. A pixel without light is
- * a faint disc, so the shape is always seen; a brighter one has exactly its colour in the middle, unless another hangs over
- * it. Not safe for use by several threads.
+ * The one drawing of a display: strips, animated pictures and videos are made of it. Every pixel is a glowing disc
+ * where it hangs, seen from the front, the whole display in the middle of the picture with some room round it. A pixel
+ * without light is a faint disc, so the shape is always seen; a brighter one has exactly its colour in the middle,
+ * unless another hangs over it. Not safe for use by several threads.
  */
 public final class SceneDrawing {
     private static final float UNLIT_RED = Srgb.decode(Ink.UNLIT >> 16);
@@ -23,7 +23,9 @@ public final class SceneDrawing {
 
     private static final double SMALLEST_RADIUS = 0.75;
 
-    /** Pixels nearer than this, in dots of the picture, cannot be told apart: they are drawn as an area without gaps. */
+    /**
+     * Pixels nearer than this, in dots of the picture, cannot be told apart: they are drawn as an area without gaps.
+     */
     private static final double NEAREST_TOLD_APART = 1.6;
 
     private static final double LARGEST_RADIUS_SHARE_OF_PANEL = 0.03;

@@ -17,9 +17,9 @@ public final class ShownFrames {
     private ShownFrames() {}
 
     /**
-     * Frames at about even distances, the first among them; all if there are no more than that. Light that runs round in a
-     * second or two would seem to stand still at moments that are exactly even, so each but the first moves on by a share of
-     * the distance, up to a half, that differs from one to the next, and off whole tenths of a second.
+     * Frames at about even distances, the first among them; all if there are no more than that. Light that runs round
+     * in a second or two would seem to stand still at moments that are exactly even, so each but the first moves on by
+     * a share of the distance, up to a half, that differs from one to the next, and off whole tenths of a second.
      */
     public static long[] evenly(FrameList frames, FrameRate rate, int count) {
         int shown = (int) Math.min(count, frames.count());

@@ -5,8 +5,8 @@ import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.text.Counted;
 
 /**
- * Where things stand on a contact strip, in dots of the picture: a head with the title, then panels in rows, each with a
- * line under it for its time.
+ * Where things stand on a contact strip, in dots of the picture: a head with the title, then panels in rows, each with
+ * a line under it for its time.
  *
  * @param columns panels side by side
  * @param rows rows of panels
@@ -25,7 +25,9 @@ record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
     private static final int LARGEST_PANEL_DOTS = 1_000_000;
     private static final int SHORTEST_LONG_SIDE = 240;
     private static final int LONG_SIDE_PER_ROOT_OF_PIXELS = 60;
-    /** From which width of a panel on letters have twice, three times, four times the size: they grow with the picture. */
+    /**
+     * From which width of a panel on letters have twice, three times, four times the size: they grow with the picture.
+     */
     private static final int[] LABEL_SCALES_FROM = {200, 520, 840};
 
     private static final double FLATTEST = 7;
@@ -33,8 +35,8 @@ record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
 
     /**
      * Chooses what the options leave open: of the layouts that are not wider than a screen, the one with the largest
-     * panels, the fewest empty places and the least that is beyond the lower edge of a screen. Panels whose width is given
-     * may need a picture wider than a screen; it is then not wider than high.
+     * panels, the fewest empty places and the least that is beyond the lower edge of a screen. Panels whose width is
+     * given may need a picture wider than a screen; it is then not wider than high.
      *
      * @param displayAspect width to height of the display, 0 to infinity; panels follow it within bounds
      * @param pixels of the display: few of them need no large panel

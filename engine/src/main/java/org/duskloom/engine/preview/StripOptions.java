@@ -7,8 +7,8 @@ import java.util.OptionalInt;
  *
  * @param columns panels side by side; no more than there are moments
  * @param panelWidth width of a panel in dots of the picture, from {@value #NARROWEST}
- * @param pixelSize diameter of a pixel in dots of the picture, 1 to {@value #LARGEST_PIXEL}; panels that are not given a
- *     width become so wide that neighbours stay apart
+ * @param pixelSize diameter of a pixel in dots of the picture, 1 to {@value #LARGEST_PIXEL}; panels that are not given
+ *     a width become so wide that neighbours stay apart
  * @param propNames whether props are named in the panels, where there is room
  */
 public record StripOptions(OptionalInt columns, OptionalInt panelWidth, OptionalInt pixelSize, boolean propNames) {

@@ -56,8 +56,8 @@ public final class TimeStrip implements FrameSink {
      * @param scene the display; its coordinates do not matter here
      * @param firstFrame the first frame that will come
      * @param endFrameExclusive one more than the last; above {@code firstFrame}
-     * @param framesPerColumn 1 for a column per frame; n for a column for the first frame and every n-th after it, while
-     *     those between are passed over and need not come
+     * @param framesPerColumn 1 for a column per frame; n for a column for the first frame and every n-th after it,
+     *     while those between are passed over and need not come
      * @param pixelSize width and height of a cell, 1 to {@value #LARGEST_CELL}; when empty, a size that suits a screen
      * @throws OutputRefusedException if the picture would be too large
      * @throws IllegalArgumentException if there are no frames, or cells of such a size

@@ -14,7 +14,9 @@ public final class NearestName {
 
     private NearestName() {}
 
-    /** The allowed name nearest to the wrong one, if one is near enough to be a slip: a third of its letters at most. */
+    /**
+     * The allowed name nearest to the wrong one, if one is near enough to be a slip: a third of its letters at most.
+     */
     public static Optional<String> of(String wrong, Collection<String> allowed) {
         if (wrong.length() > LONGEST_COMPARED) {
             return Optional.empty();

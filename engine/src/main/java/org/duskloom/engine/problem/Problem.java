@@ -4,8 +4,9 @@ import java.util.Objects;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * One thing that is wrong or doubtful in an input. Texts of the input may stand in it anywhere: what cannot be seen, line ends
- * and control characters above all, is escaped, so that a problem is one line and can do nothing to a terminal.
+ * One thing that is wrong or doubtful in an input. Texts of the input may stand in it anywhere: what cannot be seen,
+ * line ends and control characters above all, is escaped, so that a problem is one line and can do nothing to a
+ * terminal.
  *
  * @param severity whether it stops the run
  * @param location where it stands

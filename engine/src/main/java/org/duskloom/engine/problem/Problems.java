@@ -7,9 +7,10 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * The problems of one run, collected while reading goes on. Not safe for use by several threads. Keeps each problem once, and
- * at most {@link #LIMIT} of them, so that a file of a million bad rows stays readable; the rest is counted. Where there are
- * more, warnings make room for errors, whichever came first: no number of warnings hides what stops the run.
+ * The problems of one run, collected while reading goes on. Not safe for use by several threads. Keeps each problem
+ * once, and at most {@link #LIMIT} of them, so that a file of a million bad rows stays readable; the rest is counted.
+ * Where there are more, warnings make room for errors, whichever came first: no number of warnings hides what stops the
+ * run.
  */
 public final class Problems {
     /** How many problems are kept word for word. */
@@ -56,7 +57,9 @@ public final class Problems {
         return errors.omitted;
     }
 
-    /** How many warnings are not in {@link #inFileOrder()}, because the limit was reached or errors took their place. */
+    /**
+     * How many warnings are not in {@link #inFileOrder()}, because the limit was reached or errors took their place.
+     */
     public int omittedWarnings() {
         return warnings.omitted + warnings.problems.size() - warningsShown();
     }

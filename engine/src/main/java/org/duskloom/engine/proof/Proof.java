@@ -19,8 +19,8 @@ import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.time.FrameRate;
 
 /**
- * The steps that prove a display: first pixels, running index, the stage's up against each shape's own, every prop, every
- * part and every group in turn. Immutable.
+ * The steps that prove a display: first pixels, running index, the stage's up against each shape's own, every prop,
+ * every part and every group in turn. Immutable.
  */
 public final class Proof {
     /** Frames per second of a proof: slow outputs can follow it. */

@@ -52,7 +52,10 @@ public final class ProofStep {
         return frames;
     }
 
-    /** Paints one of its frames, counted from 0, over whatever an array holds from one byte up to but not including another. */
+    /**
+     * Paints one of its frames, counted from 0, over whatever an array holds from one byte up to but not including
+     * another.
+     */
     void paint(int frame, byte[] rgb, int from, int to) {
         ProofLight light = new ProofLight(rgb, from, to);
         light.fill(0);

@@ -8,8 +8,8 @@ import org.duskloom.engine.frame.RunStep;
 import org.duskloom.engine.preview.TimeLabel;
 
 /**
- * The text on the steps of a proof, with how much light each of them makes at once: who plays a proof wants to know beforehand
- * whether wire, fuses and supplies bear it.
+ * The text on the steps of a proof, with how much light each of them makes at once: who plays a proof wants to know
+ * beforehand whether wire, fuses and supplies bear it.
  */
 final class StepsText {
     private static final int FULL_CODE = 255;

@@ -47,15 +47,15 @@ public final class GradientNoise {
     }
 
     /**
-     * What a plane of whole z gives to the noise on both sides of it. Of this the noise follows at any z for one sum, so
-     * that whoever needs it at one (x, y) for many z saves most of the work: with f = z - floor(z),
+     * What a plane of whole z gives to the noise on both sides of it. Of this the noise follows at any z for one sum,
+     * so that whoever needs it at one (x, y) for many z saves most of the work: with f = z - floor(z),
      *
      * <pre>
      * at(x, y, z) = between(fade(f), value + slope · f, nextValue + nextSlope · (f - 1))
      * </pre>
      *
-     * the first two numbers being those of the plane floor(z), the others those of the next plane. Here fade(f) = 6 f^5 -
-     * 15 f^4 + 10 f^3 and between(w, a, b) = a + w (b - a).
+     * the first two numbers being those of the plane floor(z), the others those of the next plane. Here fade(f) = 6 f^5
+     * - 15 f^4 + 10 f^3 and between(w, a, b) = a + w (b - a).
      *
      * @param index where in the two arrays the plane's value and slope at (x, y) are stored
      */

@@ -4,8 +4,8 @@ import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.effect.Patch;
 
 /**
- * Mixes a patch with black that it covers, in the modes that leave nothing but the patch there. Computes, float by float,
- * what {@link Compositor} would after {@link Patch#fill}, without reading the backdrop.
+ * Mixes a patch with black that it covers, in the modes that leave nothing but the patch there. Computes, float by
+ * float, what {@link Compositor} would after {@link Patch#fill}, without reading the backdrop.
  */
 final class BlackCompositor {
     private BlackCompositor() {}

@@ -4,10 +4,11 @@ import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.effect.Patch;
 
 /**
- * Mixes a patch with what is under it, cell by cell, on premultiplied linear light: the general formula of W3C Compositing
- * and Blending with source-over, as Level 2 writes it out, {@code co = cs*(1-ab) + as*ab*B(Cb,Cs) + cb*(1-as)}, in which the
- * separable modes that need no division are written out. Loops are kept small, over arrays under one index, so that the
- * compiler turns them into vector instructions; where the backdrop is opaque, shorter formulas serve.
+ * Mixes a patch with what is under it, cell by cell, on premultiplied linear light: the general formula of W3C
+ * Compositing and Blending with source-over, as Level 2 writes it out, {@code co = cs*(1-ab) + as*ab*B(Cb,Cs) +
+ * cb*(1-as)}, in which the separable modes that need no division are written out. Loops are kept small, over arrays
+ * under one index, so that the compiler turns them into vector instructions; where the backdrop is opaque, shorter
+ * formulas serve.
  */
 final class Compositor {
     private Compositor() {}

@@ -9,8 +9,8 @@ import org.duskloom.engine.plan.PixelRuns;
 import org.duskloom.engine.plan.PlannedCanvas;
 
 /**
- * What a cue, with all its plays, does in the frames that were looked at. Frames are taken in steps of a golden section of them
- * all, so that few of them lie evenly and off the periods of what is played, and all of them are met once.
+ * What a cue, with all its plays, does in the frames that were looked at. Frames are taken in steps of a golden section
+ * of them all, so that few of them lie evenly and off the periods of what is played, and all of them are met once.
  */
 final class CueExam {
     /** So many frames are looked at, if there are as many, unless everything is known before. */

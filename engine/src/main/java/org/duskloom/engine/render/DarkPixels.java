@@ -16,9 +16,9 @@ import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * Says of pixels that are never lit which they are: whole props and whole parts, and single pixels that no cue is played on. Of
- * single pixels among others that an effect is laid over nothing is said: between letters and sparks it is dark. The same of
- * several props is said at once.
+ * Says of pixels that are never lit which they are: whole props and whole parts, and single pixels that no cue is
+ * played on. Of single pixels among others that an effect is laid over nothing is said: between letters and sparks it
+ * is dark. The same of several props is said at once.
  */
 final class DarkPixels {
     /** So many ways in which single pixels of props are dark are told one by one. */

@@ -16,9 +16,10 @@ import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * Renders some frames of every cue, and warns of what stays dark: cues that paint nothing or are never seen, members that a cue
- * never lights, pixels that no cue lights. Of each cue at least {@value CueExam#LEAST} frames are looked at, if it has as
- * many and not everything is known earlier; before something is called dark {@value CueExam#MOST}, or all that there are.
+ * Renders some frames of every cue, and warns of what stays dark: cues that paint nothing or are never seen, members
+ * that a cue never lights, pixels that no cue lights. Of each cue at least {@value CueExam#LEAST} frames are looked at,
+ * if it has as many and not everything is known earlier; before something is called dark {@value CueExam#MOST}, or all
+ * that there are.
  */
 public final class DarkSearch {
     private final Plan plan;

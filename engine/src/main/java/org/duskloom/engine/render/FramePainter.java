@@ -18,9 +18,9 @@ import org.duskloom.engine.plan.PlannedGroup;
 import org.duskloom.engine.plan.PlannedLayer;
 
 /**
- * One thread's way to render any frame of a plan. Owns all the memory it needs, so that rendering allocates nothing once
- * every brush has been opened. A frame is painted tile by tile, all layers over a tile before the next, so that a tile's
- * planes stay in the processor's nearest cache.
+ * One thread's way to render any frame of a plan. Owns all the memory it needs, so that rendering allocates nothing
+ * once every brush has been opened. A frame is painted tile by tile, all layers over a tile before the next, so that a
+ * tile's planes stay in the processor's nearest cache.
  */
 public final class FramePainter {
     private final Plan plan;
@@ -150,7 +150,9 @@ public final class FramePainter {
         paintGroup(cues, 0, cues.size(), 0, frame, tile, cells);
     }
 
-    /** Paints cues, from one up to another, that have so many groups in common, over what is in the innermost of these. */
+    /**
+     * Paints cues, from one up to another, that have so many groups in common, over what is in the innermost of these.
+     */
     private void paintGroup(List<PlannedCue> cues, int from, int to, int depth, long frame, int tile, int cells) {
         Patch patch = groups[depth];
         int next = from;

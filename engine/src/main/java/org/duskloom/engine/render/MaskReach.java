@@ -5,8 +5,8 @@ import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.plan.PixelRuns;
 
 /**
- * How far the cues of a mask reach into each cell of a tile: 0 where there is none of them, so that what is under the mask
- * stays as it is, up to 1 where one is fully there. For one thread.
+ * How far the cues of a mask reach into each cell of a tile: 0 where there is none of them, so that what is under the
+ * mask stays as it is, up to 1 where one is fully there. For one thread.
  */
 final class MaskReach {
     private final float[] plane = new float[Patch.CAPACITY];

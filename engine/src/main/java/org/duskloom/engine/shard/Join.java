@@ -28,8 +28,8 @@ import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * Makes the whole of shards: the same files, byte for byte, as a single run writes. What the shards hold is compared with their
- * checksums on the way. Memory does not depend on how much it is.
+ * Makes the whole of shards: the same files, byte for byte, as a single run writes. What the shards hold is compared
+ * with their checksums on the way. Memory does not depend on how much it is.
  */
 public final class Join implements Closeable {
     private static final int COPIED_AT_A_TIME = 1 << 20;

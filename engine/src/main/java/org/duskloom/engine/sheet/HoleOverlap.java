@@ -15,8 +15,8 @@ public record HoleOverlap(int first, int second, double distanceMm) {
     private static final double TOUCHING = 1 - 1e-9;
 
     /**
-     * The first overlap in wiring order; nothing if there is none, or if the shape is no plate: what is deeper than a hole
-     * is wide is not drilled from its sheet.
+     * The first overlap in wiring order; nothing if there is none, or if the shape is no plate: what is deeper than a
+     * hole is wide is not drilled from its sheet.
      */
     public static Optional<HoleOverlap> of(ScaledShape shape, double millimetresPerUnit, SheetOptions options) {
         if (depth(shape.shape()) * shape.scale() * millimetresPerUnit > options.holeMm()) {

@@ -9,7 +9,8 @@ import org.duskloom.engine.map.Positions;
 /**
  * How a prop is mounted, as the person on the ladder needs to know it.
  *
- * @param upX where its shape's own up points on the stage, to the audience's right; the three are a direction of length 1
+ * @param upX where its shape's own up points on the stage, to the audience's right; the three are a direction of length
+ *     1
  * @param upY the same, up
  * @param upZ the same, toward the audience
  * @param words its name, and how it is placed otherwise than drawn, in the words of a display

@@ -43,8 +43,8 @@ record Outline(ScaledShape scaled, View view, double[] x, double[] y, PixelField
     }
 
     /**
-     * The direction in which the number of a pixel stands best, in turns counter-clockwise from the right: away from its
-     * neighbours on the wire; across the wire where that is straight, on the side that is away from the middle.
+     * The direction in which the number of a pixel stands best, in turns counter-clockwise from the right: away from
+     * its neighbours on the wire; across the wire where that is straight, on the side that is away from the middle.
      */
     double outwardTurns(int pixel) {
         int before = Math.max(0, pixel - 1);

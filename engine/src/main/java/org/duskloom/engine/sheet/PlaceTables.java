@@ -14,13 +14,15 @@ import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.text.ShortestDecimal;
 
 /**
- * Tables for whoever hangs props and wires them: CSV (RFC 4180) with a header row, lengths in the display's unit, lines end
- * with LF.
+ * Tables for whoever hangs props and wires them: CSV (RFC 4180) with a header row, lengths in the display's unit, lines
+ * end with LF.
  */
 public final class PlaceTables {
     private PlaceTables() {}
 
-    /** A row for every prop: how it is placed, and which pixel is its first and where that hangs. Pixels count from 1. */
+    /**
+     * A row for every prop: how it is placed, and which pixel is its first and where that hangs. Pixels count from 1.
+     */
     public static String places(Display display) {
         StringBuilder rows = new StringBuilder(
                 "prop,shape,x,y,z,turn,tilt,yaw,scale,mirror,reverse,pixels,first_pixel,first_x,first_y,first_z\n");

@@ -9,8 +9,8 @@ import org.duskloom.engine.display.Shape;
 import org.duskloom.engine.text.ShortestDecimal;
 
 /**
- * A shape in a size in which it is built. Who drills a shape for a prop of scale 0.9 through a sheet of scale 1 has spoilt the
- * plate, so every scale that props have is drawn by itself.
+ * A shape in a size in which it is built. Who drills a shape for a prop of scale 0.9 through a sheet of scale 1 has
+ * spoilt the plate, so every scale that props have is drawn by itself.
  *
  * @param shape what it is
  * @param scale how many units of the display one unit of the shape is, above 0
@@ -23,7 +23,10 @@ public record ScaledShape(Shape shape, double scale, List<String> props, boolean
         props = List.copyOf(props);
     }
 
-    /** What has to be built for these props: shapes in the order of the props, each from the smallest scale to the largest. */
+    /**
+     * What has to be built for these props: shapes in the order of the props, each from the smallest scale to the
+     * largest.
+     */
     public static List<ScaledShape> of(List<PlacedProp> props) {
         List<ScaledShape> all = new ArrayList<>();
         for (Shape shape : props.stream().map(PlacedProp::shape).distinct().toList()) {

@@ -14,9 +14,9 @@ import org.duskloom.engine.label.Span;
 import org.duskloom.engine.map.Positions;
 
 /**
- * Draws the whole stage from the front or from behind: a grid in the unit of the display, pixels as dots, the name of every
- * prop and how it is mounted, and an arrow along its own up where that is not the stage's. Where the display has ports, the way
- * of each data line from prop to prop, and what hangs on it.
+ * Draws the whole stage from the front or from behind: a grid in the unit of the display, pixels as dots, the name of
+ * every prop and how it is mounted, and an arrow along its own up where that is not the stage's. Where the display has
+ * ports, the way of each data line from prop to prop, and what hangs on it.
  */
 public final class StageSheet {
     private static final double DOT_SHARE = 0.0022;
@@ -27,7 +27,9 @@ public final class StageSheet {
     /** Letters of a stage of that many times their height are easy to read. */
     private static final double SIDE_IN_LETTERS = 90;
 
-    /** What is seen of an arrow that points at the audience is shorter than this: it is drawn as its tip or its tail. */
+    /**
+     * What is seen of an arrow that points at the audience is shorter than this: it is drawn as its tip or its tail.
+     */
     private static final double SHORTEST_SEEN = 0.15;
 
     private final Display display;

@@ -20,7 +20,9 @@ sealed interface Stroke {
     /** A filled triangle that points along the wire. */
     record Arrow(double x, double y, double directionX, double directionY, double size, int color) implements Stroke {}
 
-    /** A line of text; {@code x} is its left end and {@code y} the foot of its capitals, which are {@code height} high. */
+    /**
+     * A line of text; {@code x} is its left end and {@code y} the foot of its capitals, which are {@code height} high.
+     */
     record Text(String words, double x, double y, double height, int color) implements Stroke {
         public Text {
             Objects.requireNonNull(words, "words");

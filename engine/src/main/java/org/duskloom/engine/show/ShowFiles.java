@@ -19,8 +19,8 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * The files of one show. Paths are relative to the file that names them; what was read is remembered. Not safe for use by
- * several threads.
+ * The files of one show. Paths are relative to the file that names them; what was read is remembered. Not safe for use
+ * by several threads.
  */
 public final class ShowFiles {
     private final Set<InputFile> inputs;

@@ -14,7 +14,8 @@ import org.duskloom.engine.display.PlacedProp;
  * @param misfitAsDescribed the root of the mean squared distance of the measured pixels from where they are described
  * @param reading what it is in truth; as described where nothing better is known
  * @param rivals other readings that fit as well
- * @param estimate how far it is moved and turned by that reading's wiring and mirror image; nothing if too little was measured
+ * @param estimate how far it is moved and turned by that reading's wiring and mirror image; nothing if too little was
+ *     measured
  * @param shortage what was not measured and would tell more
  * @param slips measurements that were left out
  * @param muddles measurements that were mixed up, and left out too

@@ -25,9 +25,9 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * Reads measurements: CSV with the columns {@code prop,pixel,x,y} and, where depth was measured, {@code z}. A row for each
- * measured pixel, in any order; pixels that were not measured have none. The other columns of a pixel map may stay, so that a
- * map can be the template: they are not read.
+ * Reads measurements: CSV with the columns {@code prop,pixel,x,y} and, where depth was measured, {@code z}. A row for
+ * each measured pixel, in any order; pixels that were not measured have none. The other columns of a pixel map may
+ * stay, so that a map can be the template: they are not read.
  */
 public final class MeasurementReader {
     /** The columns: those of a pixel map, so that one can be the template. */

@@ -5,7 +5,8 @@ import java.util.Objects;
 /**
  * How well was measured.
  *
- * @param sigma the standard deviation of one measured coordinate that readings are judged by, in the display's unit: above 0
+ * @param sigma the standard deviation of one measured coordinate that readings are judged by, in the display's unit:
+ *     above 0
  * @param source where it comes from
  * @param spareCoordinates how many measured coordinates there are beyond those that placements use up; 0 if a
  *     tolerance was given
@@ -17,7 +18,10 @@ public record Noise(double sigma, Source source, int spareCoordinates) {
         MEASURED,
         /** A third of the tolerance that was asked for. */
         TOLERANCE,
-        /** 5 mm, or less in a very small display, because too little was measured to tell, and nothing speaks against it. */
+        /**
+         * 5 mm, or less in a very small display, because too little was measured to tell, and nothing speaks against
+         * it.
+         */
         ASSUMED,
         /** The same, because what every placement leaves over is more than anybody measures wrongly. */
         IMPLAUSIBLE

@@ -29,7 +29,10 @@ public record Reading(
         Objects.requireNonNull(wiring, "wiring");
     }
 
-    /** Whether an entry of the display can say it: pixels of a prop can be wired from the other end, but in no other order. */
+    /**
+     * Whether an entry of the display can say it: pixels of a prop can be wired from the other end, but in no other
+     * order.
+     */
     public boolean isWritable() {
         return wiring.kind() == WiringKind.AS_DESCRIBED || wiring.kind() == WiringKind.FROM_OTHER_END;
     }

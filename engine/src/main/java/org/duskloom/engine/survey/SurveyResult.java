@@ -12,7 +12,8 @@ import org.duskloom.engine.display.Units;
  * @param propCount how many props the display has
  * @param dimensions whether depth was measured
  * @param photo how the photo lies on the stage, if the measurements are from one
- * @param overall what is wrong with all measurements alike; the rest is told of the measurements as they would be without it
+ * @param overall what is wrong with all measurements alike; the rest is told of the measurements as they would be
+ *     without it
  * @param noise how well was measured
  * @param findings the props of which pixels were measured, in wiring order
  * @param exchanges props that changed places

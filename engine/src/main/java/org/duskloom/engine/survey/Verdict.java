@@ -9,8 +9,8 @@ public enum Verdict {
     /** It differs, but too little was measured to tell how. */
     UNDETERMINED,
     /**
-     * It differs in a way that no reading explains: bent, or wired in an order of its own. Its reading is the nearest one, or
-     * as described if none comes nearer than a step from pixel to pixel.
+     * It differs in a way that no reading explains: bent, or wired in an order of its own. Its reading is the nearest
+     * one, or as described if none comes nearer than a step from pixel to pixel.
      */
     UNEXPLAINED
 }

@@ -4,8 +4,8 @@ import java.util.Objects;
 
 /**
  * An order of the pixels, told by the one that is described: pixels outside a stretch are as described; pixel i of the
- * stretch, counted from 0, hangs where pixel start + i of it is described, or start - i where it runs backwards, round the
- * end.
+ * stretch, counted from 0, hangs where pixel start + i of it is described, or start - i where it runs backwards, round
+ * the end.
  *
  * @param kind what differs
  * @param firstPixel the first pixel of the stretch, from 0

@@ -23,8 +23,8 @@ public final class Quoted {
     }
 
     /**
-     * The text without quotes and at its full length, hidden characters escaped: what stands on one line of a message, and can
-     * do nothing to a terminal.
+     * The text without quotes and at its full length, hidden characters escaped: what stands on one line of a message,
+     * and can do nothing to a terminal.
      */
     public static String plain(String text) {
         if (text.codePoints().noneMatch(Quoted::isHidden)) {

@@ -6,7 +6,8 @@ import org.duskloom.engine.digest.FingerprintWriter;
 import org.duskloom.engine.digest.Fingerprinted;
 
 /**
- * An instant or a length of time as an exact fraction of seconds, always reduced, so that equal times are equal records.
+ * An instant or a length of time as an exact fraction of seconds, always reduced, so that equal times are equal
+ * records.
  *
  * @param numerator the fraction's upper part; carries the sign
  * @param denominator the fraction's lower part, above 0

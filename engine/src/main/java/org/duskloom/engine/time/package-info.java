@@ -4,6 +4,7 @@
  * arithmetic of pixels. Frames are numbered from 0; a span of frames is half-open. Easing curves map progress in [0, 1]
  * to progress.
  *
- * <p>Used by the timeline reader, the plan and the renderer; uses only the packages for problems, documents and CSS syntax.
+ * <p>Used by the timeline reader, the plan and the renderer; uses only the packages for problems, documents and CSS
+ * syntax.
  */
 package org.duskloom.engine.time;

@@ -14,8 +14,9 @@ import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.TimeText;
 
 /**
- * Works out when the cues of some lists start and end, where they may count from each other: each after those that it counts
- * from. What counts from something that has no time, because that is wrong, has none either, and nothing is said of it.
+ * Works out when the cues of some lists start and end, where they may count from each other: each after those that it
+ * counts from. What counts from something that has no time, because that is wrong, has none either, and nothing is said
+ * of it.
  */
 final class CueInstants {
     private final CueContext context;

@@ -162,8 +162,8 @@ final class CueReader {
     }
 
     /**
-     * A name keeps the random choices of a cue wherever it is moved. Without one they hang on its layer, its start and its
-     * effect, so that other cues may come and go; only of cues that share all three the order in the file matters.
+     * A name keeps the random choices of a cue wherever it is moved. Without one they hang on its layer, its start and
+     * its effect, so that other cues may come and go; only of cues that share all three the order in the file matters.
      */
     private String randomKey(String name, String effect, ExactTime at) {
         if (!name.isEmpty()) {

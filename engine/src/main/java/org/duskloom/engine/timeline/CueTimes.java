@@ -10,9 +10,9 @@ final class CueTimes {
     private CueTimes() {}
 
     /**
-     * The length from {@code for} or {@code until}; above zero. Without them a scene is played to its end, and what is no
-     * scene to the end of the whole. Where the start is
-     * not known, the earliest one stands for it: what is too long from there is so from anywhere.
+     * The length from {@code for} or {@code until}; above zero. Without them a scene is played to its end, and what is
+     * no scene to the end of the whole. Where the start is not known, the earliest one stands for it: what is too long
+     * from there is so from anywhere.
      */
     static Optional<ExactTime> length(OpenCue cue, CueContext context) {
         Fields fields = cue.fields();

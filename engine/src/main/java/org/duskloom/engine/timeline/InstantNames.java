@@ -12,8 +12,8 @@ import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.TimeText;
 
 /**
- * What the names behind an {@code @} stand for. A cue of the same list goes before those of other lists; a marker may have the
- * name of neither.
+ * What the names behind an {@code @} stand for. A cue of the same list goes before those of other lists; a marker may
+ * have the name of neither.
  */
 final class InstantNames {
     private final Map<OpenCue, Map<String, List<CueInstant>>> ownByCue = new HashMap<>();

@@ -14,9 +14,9 @@ import org.duskloom.engine.document.Node;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * The order in which the instants of cues can be worked out: each after those that it counts from. Walks without recursion, so
- * that any number of cues may follow each other, in any order in the file. Where they go in a circle there is no such order;
- * that is an error.
+ * The order in which the instants of cues can be worked out: each after those that it counts from. Walks without
+ * recursion, so that any number of cues may follow each other, in any order in the file. Where they go in a circle
+ * there is no such order; that is an error.
  */
 final class InstantOrder {
     private final Function<CueInstant, List<Reference>> references;

@@ -13,8 +13,8 @@ public enum PixelOrder implements Word {
     /** Round the centre as the hands of a clock, from the top. */
     CLOCKWISE("clockwise"),
     /**
-     * Members one after the other, each round its own middle as the hands of a clock, from its top as the audience sees it,
-     * whatever the axes.
+     * Members one after the other, each round its own middle as the hands of a clock, from its top as the audience sees
+     * it, whatever the axes.
      */
     AROUND("around"),
     /** Each member lights as one step. */

@@ -11,8 +11,8 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.ExactTime;
 
 /**
- * How often a cue is played, how far apart, and what changes from one time to the next. Every play of a count must end with the
- * timeline or before, as any cue; plays that fill a time are cut where it ends.
+ * How often a cue is played, how far apart, and what changes from one time to the next. Every play of a count must end
+ * with the timeline or before, as any cue; plays that fill a time are cut where it ends.
  *
  * @param location where it stands
  * @param count how often; absent where {@code until} is given
@@ -59,7 +59,10 @@ record Repeat(
                 : Optional.of(new Repeat(fields.location(), count, until, every, change));
     }
 
-    /** How often a cue is played whose first play starts then and lasts so long; nothing if that is too often or too long. */
+    /**
+     * How often a cue is played whose first play starts then and lasts so long; nothing if that is too often or too
+     * long.
+     */
     Optional<Plays> plays(ExactTime at, ExactTime length, CueContext context) {
         ExactTime step = every.orElse(length);
         long plays = count.orElseGet(() -> playsUntil(at, until.orElseThrow(), step));

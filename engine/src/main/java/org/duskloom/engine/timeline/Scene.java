@@ -16,8 +16,8 @@ import org.duskloom.engine.time.ExactTime;
  * @param length from its start to its end; above zero
  * @param same whether every play of it makes the same random choices
  * @param layers from the bottom up; times count from the start of the scene
- * @param names the first names of the addresses in it and in the scenes that it plays, as far as those are not told what they
- *     stand for, with the place where each is written first
+ * @param names the first names of the addresses in it and in the scenes that it plays, as far as those are not told
+ *     what they stand for, with the place where each is written first
  */
 public record Scene(
         String name,

@@ -17,7 +17,10 @@ import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.TimeContext;
 
-/** The scenes of a timeline while it is read: first how long each is, since cues that play one may last as long as it does. */
+/**
+ * The scenes of a timeline while it is read: first how long each is, since cues that play one may last as long as it
+ * does.
+ */
 final class SceneBook {
     /** No scenes. */
     static final SceneBook NONE = new SceneBook(List.of(), TimeContext.NONE, ExactTime.ZERO, new Problems());

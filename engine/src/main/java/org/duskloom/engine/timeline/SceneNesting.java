@@ -13,8 +13,8 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * Works out which names scenes leave open, those that play no other first, and checks what cues put in their place. Scenes
- * that go in a circle, or too deep, are an error.
+ * Works out which names scenes leave open, those that play no other first, and checks what cues put in their place.
+ * Scenes that go in a circle, or too deep, are an error.
  */
 final class SceneNesting {
     /** How deep scenes may be nested. */

@@ -14,9 +14,9 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 
 /**
- * What changes in the settings of a cue from play to play: a number is added once more each time, of a list each play takes
- * the next item, and after the last the first again. What is added to a setting that is not written goes on top of its
- * default, which only its effect knows.
+ * What changes in the settings of a cue from play to play: a number is added once more each time, of a list each play
+ * takes the next item, and after the last the first again. What is added to a setting that is not written goes on top
+ * of its default, which only its effect knows.
  *
  * @param steps the changes as written, by the names of the settings
  */

@@ -5,9 +5,9 @@ import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.time.ExactTime;
 
 /**
- * How the starts of a cue's members are spread over time. Each member plays the cue by its own clock: its effect, its settings
- * that move, its opacity and its fades count from its own start. All end when the cue ends; what a late member has not played
- * by then is cut.
+ * How the starts of a cue's members are spread over time. Each member plays the cue by its own clock: its effect, its
+ * settings that move, its opacity and its fades count from its own start. All end when the cue ends; what a late member
+ * has not played by then is cut.
  *
  * @param by along what
  * @param time by members, part or prop: from one to the next; by position: from the first member to the last

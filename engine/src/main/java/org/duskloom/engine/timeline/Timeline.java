@@ -20,8 +20,8 @@ import org.duskloom.engine.time.TimeContext;
  * @param palettes by name
  * @param scenes by name
  * @param layers from the bottom up
- * @param times what the words in its times refer to; marks are its markers, and the starts and ends of cues whose names are
- *     used once
+ * @param times what the words in its times refer to; marks are its markers, and the starts and ends of cues whose names
+ *     are used once
  */
 public record Timeline(
         String title,

@@ -3,8 +3,8 @@ package org.duskloom.engine.timeline;
 import java.util.Objects;
 
 /**
- * What could be read of a cue that has errors, so that its addresses, its effect and its settings can be checked in the same
- * run. It is never played.
+ * What could be read of a cue that has errors, so that its addresses, its effect and its settings can be checked in the
+ * same run. It is never played.
  *
  * @param standIn the cue; what could not be read is as if it were not written, and its times mean nothing
  * @param namesEffect whether its effect could be read; the stand-in's is empty if not

@@ -9,8 +9,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /**
- * W3C Compositing and Blending: the blend functions and source-over are those of Level 1; plus-lighter, the cross-fade and the
- * expanded formula stand in Level 2 (draft).
+ * W3C Compositing and Blending: the blend functions and source-over are those of Level 1; plus-lighter, the cross-fade
+ * and the expanded formula stand in Level 2 (draft).
  */
 final class BlendModeTest {
     private static final float CLOSE = 1e-6f;
@@ -52,9 +52,9 @@ final class BlendModeTest {
     }
 
     /**
-     * Level 1, "soft-light", with Cs = 1 is D(Cb), which is ((16 Cb - 12) Cb + 4) Cb up to a quarter and the root of Cb above:
-     * 0.489984 (and not the root, 0.489898) at 0.24, 0.5 at 0.25 either way, 0.509902 (and not 0.510016) at 0.26; with
-     * Cs = 0.75 half of the way from Cb to it.
+     * Level 1, "soft-light", with Cs = 1 is D(Cb), which is ((16 Cb - 12) Cb + 4) Cb up to a quarter and the root of Cb
+     * above: 0.489984 (and not the root, 0.489898) at 0.24, 0.5 at 0.25 either way, 0.509902 (and not 0.510016) at
+     * 0.26; with Cs = 0.75 half of the way from Cb to it.
      */
     @ParameterizedTest
     @CsvSource({
@@ -79,7 +79,9 @@ final class BlendModeTest {
         assertThat(BlendMode.COLOR_BURN.blend(0.3f, 0)).isZero();
     }
 
-    /** The examples that Level 1 prints in "Simple alpha compositing": blue over red, per channel, multiplied by alpha. */
+    /**
+     * The examples that Level 1 prints in "Simple alpha compositing": blue over red, per channel, multiplied by alpha.
+     */
     @Test
     void printedExamplesOfSourceOver() {
         assertOver(BlendMode.NORMAL, 1, 1, 0, 1, 1);
@@ -88,8 +90,8 @@ final class BlendModeTest {
     }
 
     /**
-     * Level 2's cross-fade of red and blue at alpha .25 each: source-over prints about 43 % and 57 % at 44 %, exactly 3/7, 4/7
-     * and 0.4375; plus-lighter prints 50 % and 50 % at 50 %.
+     * Level 2's cross-fade of red and blue at alpha .25 each: source-over prints about 43 % and 57 % at 44 %, exactly
+     * 3/7, 4/7 and 0.4375; plus-lighter prints 50 % and 50 % at 50 %.
      */
     @Test
     void printedCrossFade() {
@@ -148,7 +150,9 @@ final class BlendModeTest {
         }
     }
 
-    /** Follows from the formulas: these do not tell backdrop from source; overlay is hard-light with the two swapped. */
+    /**
+     * Follows from the formulas: these do not tell backdrop from source; overlay is hard-light with the two swapped.
+     */
     @Test
     void symmetricModes() {
         BlendMode[] symmetric = {

@@ -25,7 +25,9 @@ final class ColorMixTest {
                 .isEqualTo(codes);
     }
 
-    /** The blue light of blue and white's middle encodes to 1.035952 before it is clipped; L 0.5 encodes to 0.3885729. */
+    /**
+     * The blue light of blue and white's middle encodes to 1.035952 before it is clipped; L 0.5 encodes to 0.3885729.
+     */
     @Test
     void middleMayLieBeyondSrgb() {
         OkLab blue = OkLab.of(Codes.css("blue"));

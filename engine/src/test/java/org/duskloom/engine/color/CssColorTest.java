@@ -119,8 +119,9 @@ final class CssColorTest {
     }
 
     /**
-     * Nothing is rounded to codes before it is mixed: hsl(0 0% 50%) is the encoded value 0.5, of which IEC 61966-2-1 makes the
-     * linear light ((0.5 + 0.055) / 1.055)^2.4 = 0.2140411; code 128, to which it is rounded in the end, is 0.2158605.
+     * Nothing is rounded to codes before it is mixed: hsl(0 0% 50%) is the encoded value 0.5, of which IEC 61966-2-1
+     * makes the linear light ((0.5 + 0.055) / 1.055)^2.4 = 0.2140411; code 128, to which it is rounded in the end, is
+     * 0.2158605.
      */
     @ParameterizedTest
     @CsvSource({"hsl(0 0% 50%)", "rgb(50% 50% 50%)", "rgb(127.5 127.5 127.5)", "hwb(0 50% 50%)"})

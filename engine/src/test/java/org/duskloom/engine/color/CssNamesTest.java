@@ -15,7 +15,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** W3C CSS Color Module Level 4, "Named Colors". */
 final class CssNamesTest {
-    /** The 148 lines "name #rrggbb", sorted, are 2654 bytes with the CRC-32 0cc1642e, computed from the module's table. */
+    /**
+     * The 148 lines "name #rrggbb", sorted, are 2654 bytes with the CRC-32 0cc1642e, computed from the module's table.
+     */
     @Test
     void holdsThePublishedTable() {
         StringBuilder lines = new StringBuilder();

@@ -21,8 +21,8 @@ final class HueColorsTest {
     }
 
     /**
-     * HWB restates HSV (A. R. Smith, "Color Gamut Transform Pairs", SIGGRAPH 1978, from memory): whiteness is v (1 - s),
-     * blackness 1 - v. The codes are computed, and equal those of the JDK's Color.HSBtoRGB.
+     * HWB restates HSV (A. R. Smith, "Color Gamut Transform Pairs", SIGGRAPH 1978, from memory): whiteness is v (1 -
+     * s), blackness 1 - v. The codes are computed, and equal those of the JDK's Color.HSBtoRGB.
      */
     @ParameterizedTest
     @CsvSource({

@@ -11,7 +11,10 @@ class MixPathTest {
     private static final int OFFSET = 4;
     private static final float UNTOUCHED = 0.123f;
 
-    /** What frames are filled with is what colours are mixed to, bit by bit, and nothing beside the four floats is written. */
+    /**
+     * What frames are filled with is what colours are mixed to, bit by bit, and nothing beside the four floats is
+     * written.
+     */
     @ParameterizedTest
     @EnumSource(ColorMix.class)
     void fillsTheVeryFloatsOfTheMix(ColorMix mix) {

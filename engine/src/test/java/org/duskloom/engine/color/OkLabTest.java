@@ -9,7 +9,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** B. Ottosson, "A perceptual color space for image processing", 2020; matrices of W3C CSS Color Module Level 4. */
 final class OkLabTest {
-    /** The table "XYZ to Oklab" of Ottosson's article, three decimals (from memory), and the values of CSS's matrices. */
+    /**
+     * The table "XYZ to Oklab" of Ottosson's article, three decimals (from memory), and the values of CSS's matrices.
+     */
     @ParameterizedTest
     @CsvSource({
         "0.950, 1.000, 1.089, 1.000,  0.000,  0.000, 0.99996987, -0.00023626,  0.00000815",
@@ -44,8 +46,8 @@ final class OkLabTest {
     }
 
     /**
-     * Computed with CSS's matrices; the color.js tests (test/conversions.js, tolerance 1e-4) list the same for white, the
-     * primaries and the secondaries. Chroma is sqrt(a^2 + b^2), hue atan2(b, a); the hue of a grey means nothing.
+     * Computed with CSS's matrices; the color.js tests (test/conversions.js, tolerance 1e-4) list the same for white,
+     * the primaries and the secondaries. Chroma is sqrt(a^2 + b^2), hue atan2(b, a); the hue of a grey means nothing.
      */
     @ParameterizedTest
     @CsvSource({

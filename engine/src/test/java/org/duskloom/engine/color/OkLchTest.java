@@ -39,7 +39,9 @@ final class OkLchTest {
         assertThat(OkLch.shorterWayTo(OkLch.reduced(380), from)).isEqualTo(380);
     }
 
-    /** The same mark on the circle, counted on from where one stands: never a whole turn off, whichever way is shorter. */
+    /**
+     * The same mark on the circle, counted on from where one stands: never a whole turn off, whichever way is shorter.
+     */
     @ParameterizedTest
     @CsvSource({"350, 10, 370", "10, 350, -10", "90, 271, -89", "271, 90, 450", "200, 20, 20", "20, 200, 200", "5, 5, 5"
     })

@@ -13,9 +13,9 @@ final class SrgbEncoderTest {
     private static final int ONE_BITS = Float.floatToRawIntBits(1f);
 
     /**
-     * Decided without any power: on the curve light >= decode(v) holds exactly where light^5 >= ((v + 0.055) / 1.055)^12,
-     * since the exponent 2.4 is 12/5; on the straight piece where 12.92 * light >= v. Both sides are exact decimals, but
-     * for a quotient to 200 digits.
+     * Decided without any power: on the curve light >= decode(v) holds exactly where light^5 >= ((v + 0.055) /
+     * 1.055)^12, since the exponent 2.4 is 12/5; on the straight piece where 12.92 * light >= v. Both sides are exact
+     * decimals, but for a quotient to 200 digits.
      */
     @Test
     void everyCodeStartsAtTheExactFloat() {

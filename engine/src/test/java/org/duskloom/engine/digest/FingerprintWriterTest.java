@@ -12,7 +12,9 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 
 class FingerprintWriterTest {
-    /** The bytes, put together by hand from the description of the form: a letter, a length where it varies, the bytes. */
+    /**
+     * The bytes, put together by hand from the description of the form: a letter, a length where it varies, the bytes.
+     */
     @Test
     void isTheDigestOfTheCanonicalForm() throws Exception {
         String bytes = "74 00000003 612f31" // "a/1"

@@ -217,7 +217,9 @@ class DisplayChecksTest {
         assertThat(warnings(Displays.display(json, Map.of("s.csv", csv)))).isEmpty();
     }
 
-    /** Twenty pixels 50 apart, the twelfth typed with a digit too many: on line 13. Its order in the file means nothing. */
+    /**
+     * Twenty pixels 50 apart, the twelfth typed with a digit too many: on line 13. Its order in the file means nothing.
+     */
     @Test
     void findsStrayPixelsOfAMap() {
         StringBuilder csv = new StringBuilder("prop,pixel,x,y,part\n");

@@ -9,7 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class HelixWireTest {
-    /** Simpson's rule over the speed sqrt(h² + (r1 - r0)² + (2π·turns·r(t))²), which is the definition of the length. */
+    /**
+     * Simpson's rule over the speed sqrt(h² + (r1 - r0)² + (2π·turns·r(t))²), which is the definition of the length.
+     */
     private static double measured(HelixWire wire, double from, double to) {
         int pieces = 20_000;
         double sum = 0;

@@ -16,7 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Which pixels stand apart and which steps jump, where most steps are 10 and 40 is far (common practice, no source). */
+/**
+ * Which pixels stand apart and which steps jump, where most steps are 10 and 40 is far (common practice, no source).
+ */
 class StrayPixelsTest {
     private static List<String> shown(Problems problems) {
         return Inputs.shown(problems).stream()
@@ -68,7 +70,10 @@ class StrayPixelsTest {
                 .containsExactly("pixel 4 of prop \"fence\" stands apart from its neighbours, at 300, 0");
     }
 
-    /** A lamp that is a part by itself may hang anywhere; the first, a middle and the last pixel of a longer part may not. */
+    /**
+     * A lamp that is a part by itself may hang anywhere; the first, a middle and the last pixel of a longer part may
+     * not.
+     */
     @ParameterizedTest
     @CsvSource({
         "a a a lamp b b b, 0",

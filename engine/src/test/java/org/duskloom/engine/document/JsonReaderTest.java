@@ -92,8 +92,8 @@ class JsonReaderTest {
     }
 
     /**
-     * RFC 7493 section 2.2: whole numbers are exact for every reader up to 2^53 - 1; who reads 2^53 as a double cannot tell it
-     * from 2^53 + 1.
+     * RFC 7493 section 2.2: whole numbers are exact for every reader up to 2^53 - 1; who reads 2^53 as a double cannot
+     * tell it from 2^53 + 1.
      */
     @Test
     void refusesNumbersThatCannotBeKept() {

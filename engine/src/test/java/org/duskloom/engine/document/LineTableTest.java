@@ -10,7 +10,9 @@ class LineTableTest {
     private static final String[] PIECES = {"a", "é", "\n", "\r", "\r\n", "\ud83c\udf3c", "long run of letters", "\n\n"
     };
 
-    /** The judge is the Java library: it splits what stands before the place, and counts the code points of the rest. */
+    /**
+     * The judge is the Java library: it splits what stands before the place, and counts the code points of the rest.
+     */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3})
     void agreesWithCountingFromTheStart(long seed) {

@@ -110,7 +110,8 @@ class SourceTextTest {
 
     /**
      * Ill-formed by RFC 3629 section 3 and 10: overlong forms, surrogates, beyond U+10FFFF, cut sequences, lone bytes.
-     * Every one stands behind "é", a line feed and "ab", so at line 2, column 3, or later by what is well-formed before it.
+     * Every one stands behind "é", a line feed and "ab", so at line 2, column 3, or later by what is well-formed before
+     * it.
      */
     @ParameterizedTest
     @CsvSource({
@@ -202,7 +203,9 @@ class SourceTextTest {
         assertThat(source.locationAt(6)).hasToString("garden.csv:6:1");
     }
 
-    /** U+1F33C lies outside the basic plane, so it is two UTF-16 units (Unicode Standard, table 3-5), and one column. */
+    /**
+     * U+1F33C lies outside the basic plane, so it is two UTF-16 units (Unicode Standard, table 3-5), and one column.
+     */
     @Test
     void countsColumnsInCodePoints() {
         String daisy = "\ud83c\udf3c";

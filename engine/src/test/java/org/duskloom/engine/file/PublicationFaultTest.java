@@ -16,8 +16,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Each call that a run makes fails in turn, or is its last: for new outputs and for such as replace others, for one file and
- * for several with a folder and a manifest.
+ * Each call that a run makes fails in turn, or is its last: for new outputs and for such as replace others, for one
+ * file and for several with a folder and a manifest.
  */
 class PublicationFaultTest {
     private static final long OLD = 1;

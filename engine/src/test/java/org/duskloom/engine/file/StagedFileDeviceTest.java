@@ -16,7 +16,9 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Devices and pipes are written to, never replaced. The devices are those of full(4) and null(4) in the Linux manual. */
+/**
+ * Devices and pipes are written to, never replaced. The devices are those of full(4) and null(4) in the Linux manual.
+ */
 @EnabledOnOs(OS.LINUX)
 class StagedFileDeviceTest {
     private static final Path FULL = Path.of("/dev/full");

@@ -10,8 +10,8 @@ import java.util.TreeMap;
 import java.util.regex.Pattern;
 
 /**
- * One run of a program that writes the same outputs as others: a file of frames, a picture, a folder of single frames and a
- * manifest that speaks of them, or one file alone. All have the run's word in them.
+ * One run of a program that writes the same outputs as others: a file of frames, a picture, a folder of single frames
+ * and a manifest that speaks of them, or one file alone. All have the run's word in them.
  */
 final class TestRun {
     private static final List<String> FILES = List.of("frames.rgb", "strip.png");

@@ -49,7 +49,8 @@ class FrameOutputsTest {
     }
 
     /**
-     * A run of which one result fails, early, in the middle or when it is finished: what stood there stays, and nothing is new.
+     * A run of which one result fails, early, in the middle or when it is finished: what stood there stays, and nothing
+     * is new.
      */
     @ParameterizedTest
     @ValueSource(longs = {0, 40, 99, Long.MAX_VALUE})

@@ -45,7 +45,10 @@ class PlainSinkTest {
         assertThat(new RgbKind().bytes(run(2, 40, 42))).isEqualTo(12);
     }
 
-    /** The header that numpy.lib.format of NumPy 2.4.6 writes for zeros((3840, 1288, 3), uint8): 128 bytes, CRC-32 b1951876. */
+    /**
+     * The header that numpy.lib.format of NumPy 2.4.6 writes for zeros((3840, 1288, 3), uint8): 128 bytes, CRC-32
+     * b1951876.
+     */
     @Test
     void npyHeaderIsThatOfNumPy() {
         byte[] header = NpyHeader.of(run(1288, 0, 3840));

@@ -26,8 +26,9 @@ class LabelPlacesTest {
     }
 
     /**
-     * Sixteen directions, first the one that is wished, then by turns on its right and on its left; at the wished distance,
-     * at 1.4 times and at twice that; then there is no place. A label of 1 by 1 leaves its neighbours their places at 20.
+     * Sixteen directions, first the one that is wished, then by turns on its right and on its left; at the wished
+     * distance, at 1.4 times and at twice that; then there is no place. A label of 1 by 1 leaves its neighbours their
+     * places at 20.
      */
     @Test
     void triesDirectionsNearTheWishedOneFirst() {
@@ -53,7 +54,9 @@ class LabelPlacesTest {
         assertThat(new LabelFinder(field(0, 0), 2, 4).beside(wish).isPresent()).isEqualTo(found);
     }
 
-    /** The ring of a prop and a far pixel: the name slides out until it just leaves the last of its own pixels behind. */
+    /**
+     * The ring of a prop and a far pixel: the name slides out until it just leaves the last of its own pixels behind.
+     */
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.02, 0.11, 0.2, 0.25, 0.27, 0.4, 0.49, 0.5, 0.6, 0.75, 0.77, 0.9})
     void aNameSlidesPastAllOfItsPixels(double turns) {
@@ -114,7 +117,8 @@ class LabelPlacesTest {
     }
 
     /**
-     * A wide number begins beside its own pixel, 3 away, but its middle lies under another, 6 away: it would be read as that.
+     * A wide number begins beside its own pixel, 3 away, but its middle lies under another, 6 away: it would be read as
+     * that.
      */
     @Test
     void theMiddleOfANumberIsNearestToItsOwnToo() {

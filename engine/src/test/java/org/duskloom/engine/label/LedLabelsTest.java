@@ -27,8 +27,8 @@ class LedLabelsTest {
     }
 
     /**
-     * A leader of less than half a letter is not seen: from 2.2 the reach grows by a fifth at a time until there are 0.4
-     * between label and line, half a letter of line, and the rim of the pixel, 2: 2.2 x 1.2^3 = 3.8016.
+     * A leader of less than half a letter is not seen: from 2.2 the reach grows by a fifth at a time until there are
+     * 0.4 between label and line, half a letter of line, and the rim of the pixel, 2: 2.2 x 1.2^3 = 3.8016.
      */
     @Test
     void aLeaderIsLongEnoughToBeSeen() {
@@ -99,8 +99,8 @@ class LedLabelsTest {
     }
 
     /**
-     * The search ends at the sides of the picture and forty times margin and letters: 60 + 30 + 40 (2 + 2) = 250. The last
-     * reach before that is 2 x 1.2^26 = 228.95, the one before it 190.79.
+     * The search ends at the sides of the picture and forty times margin and letters: 60 + 30 + 40 (2 + 2) = 250. The
+     * last reach before that is 2 x 1.2^26 = 228.95, the one before it 190.79.
      */
     @ParameterizedTest
     @CsvSource({"150, 158.993694", "200, 228.950919", "240, -1"})

@@ -153,9 +153,9 @@ class CanvasTest {
     }
 
     /**
-     * The pixels of the square are top, right, bottom, left, middle. Side by side they share the middle of their places: up
-     * has left, right and middle on places 1 to 3, so on 2; outward the four tips have places 1 to 4, so 2.5; clockwise
-     * starts at the top, where the middle stands too.
+     * The pixels of the square are top, right, bottom, left, middle. Side by side they share the middle of their
+     * places: up has left, right and middle on places 1 to 3, so on 2; outward the four tips have places 1 to 4, so
+     * 2.5; clockwise starts at the top, where the middle stands too.
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

@@ -39,7 +39,10 @@ class CueFingerprintTest {
             pond,2,6,8,0,2,
             """;
 
-    /** A cue that sets everything; the effect looks at the order, uses chance and has a setting of every kind but a file. */
+    /**
+     * A cue that sets everything; the effect looks at the order, uses chance and has a setting of every kind but a
+     * file.
+     */
     private static final String SHOW = """
             {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "10s", "seed": 7, "title": "Dusk",
              "palettes": {"dusk": ["navy", "gold"]},

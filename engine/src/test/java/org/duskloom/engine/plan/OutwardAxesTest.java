@@ -17,11 +17,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Canvases that are turned outward, and rings that are run round from the top: every value is worked out on paper from the
- * definitions of the reference, on a star that hangs turned as well as on one that hangs as it is drawn.
+ * Canvases that are turned outward, and rings that are run round from the top: every value is worked out on paper from
+ * the definitions of the reference, on a star that hangs turned as well as on one that hangs as it is drawn.
  */
 class OutwardAxesTest {
-    /** Drawn tips of three pixels from 10 to 14, to the right, up, left and down; then one to the upper right, 3 to 4. */
+    /**
+     * Drawn tips of three pixels from 10 to 14, to the right, up, left and down; then one to the upper right, 3 to 4.
+     */
     private static final String STAR = """
             prop,pixel,x,y,part
             star,1,10,0,tips/1
@@ -58,9 +60,10 @@ class OutwardAxesTest {
     }
 
     /**
-     * The box of the slant is 2 to 6 by 4 to 11, so its middle (4, 7.5) lies from that of the star, (0, 0), along (8, 15) / 17.
-     * Its pixels lie at (3, 4), (6, 8) and (2, 11): along 84/17, 168/17 and 181/17, across (to the left) -13/17, -26/17 and
-     * 58/17. The middle of their own box is 132.5/17 along and 16/17 across, its longer half-side 48.5/17.
+     * The box of the slant is 2 to 6 by 4 to 11, so its middle (4, 7.5) lies from that of the star, (0, 0), along (8,
+     * 15) / 17. Its pixels lie at (3, 4), (6, 8) and (2, 11): along 84/17, 168/17 and 181/17, across (to the left)
+     * -13/17, -26/17 and 58/17. The middle of their own box is 132.5/17 along and 16/17 across, its longer half-side
+     * 48.5/17.
      */
     @Test
     void turnsBySlantedDirections() {
@@ -73,7 +76,10 @@ class OutwardAxesTest {
         }
     }
 
-    /** Up stands a quarter turn counter-clockwise from outward as the shape is drawn; a mirror mirrors it with the shape. */
+    /**
+     * Up stands a quarter turn counter-clockwise from outward as the shape is drawn; a mirror mirrors it with the
+     * shape.
+     */
     @Test
     void keepsUpOnTheSameSideOfTheShape() {
         for (boolean mirrored : new boolean[] {false, true}) {
@@ -154,8 +160,8 @@ class OutwardAxesTest {
     }
 
     /**
-     * A ring of four that is drawn from the top clockwise, hung as it is and a quarter turn counter-clockwise, so that its
-     * first pixel lies to the left: along own axes the light starts there, around at what is on top now.
+     * A ring of four that is drawn from the top clockwise, hung as it is and a quarter turn counter-clockwise, so that
+     * its first pixel lies to the left: along own axes the light starts there, around at what is on top now.
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

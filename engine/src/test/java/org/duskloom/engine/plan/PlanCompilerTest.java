@@ -64,7 +64,9 @@ class PlanCompilerTest {
         assertThat(last.lengthSeconds()).isEqualTo(1);
     }
 
-    /** Plays 1 s apart that last 1.5 s: those that do not meet share a brush, and all of them the kernel and the place. */
+    /**
+     * Plays 1 s apart that last 1.5 s: those that do not meet share a brush, and all of them the kernel and the place.
+     */
     @Test
     void sharesBetweenPlaysWhatIsEqual() {
         List<PlannedCue> plays = TestShow.withCue(

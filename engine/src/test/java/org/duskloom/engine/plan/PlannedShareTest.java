@@ -14,7 +14,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** How much of a scene is seen, worked out on paper: it starts at 3 s of the show, that is at frame 120 of 40 a second. */
+/**
+ * How much of a scene is seen, worked out on paper: it starts at 3 s of the show, that is at frame 120 of 40 a second.
+ */
 class PlannedShareTest {
     private static final FrameClock FROM_THREE_SECONDS = new FrameClock(FrameRate.of(40), ExactTime.ofSeconds(3));
     private static final NumberTrack HALF = NumberTrack.constant(0.5);
@@ -49,7 +51,10 @@ class PlannedShareTest {
                 .isEqualTo(share, within(1e-12));
     }
 
-    /** An easing that falls short of its start and goes beyond its end: light is neither less than none nor more than all. */
+    /**
+     * An easing that falls short of its start and goes beyond its end: light is neither less than none nor more than
+     * all.
+     */
     @Test
     void staysBetweenNothingAndAll() throws Exception {
         Easing overshooting = Easing.parse("cubic-bezier(0.68, -0.55, 0.265, 1.55)");

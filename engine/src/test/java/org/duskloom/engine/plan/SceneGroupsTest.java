@@ -96,9 +96,9 @@ class SceneGroupsTest {
     }
 
     /**
-     * A mask works on what is under it in its scene only, so the scene is a group. A layer of a scene is mixed with what is
-     * under it in the scene; where there is nothing, it is itself (W3C Compositing and Blending Level 1, section 5.1: with
-     * a backdrop alpha of 0 the mixed colour is the source).
+     * A mask works on what is under it in its scene only, so the scene is a group. A layer of a scene is mixed with
+     * what is under it in the scene; where there is nothing, it is itself (W3C Compositing and Blending Level 1,
+     * section 5.1: with a backdrop alpha of 0 the mixed colour is the source).
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

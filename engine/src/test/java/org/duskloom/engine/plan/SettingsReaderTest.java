@@ -50,7 +50,9 @@ class SettingsReaderTest {
         assertThat(settings.isGiven(Probe.EVERY)).isFalse();
     }
 
-    /** A palette is the name of one, a colour, a list of colours, or stops with a style; a name goes before a colour. */
+    /**
+     * A palette is the name of one, a colour, a list of colours, or stops with a style; a name goes before a colour.
+     */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             "dusk"                                 | 2
@@ -89,7 +91,9 @@ class SettingsReaderTest {
         assertThat(track.at(9)).isEqualTo(0.2);
     }
 
-    /** Half-way from black to white is an eighth of the light in OKLab (B. Ottosson, 2020), half of it in linear light. */
+    /**
+     * Half-way from black to white is an eighth of the light in OKLab (B. Ottosson, 2020), half of it in linear light.
+     */
     @ParameterizedTest
     @CsvSource({
         "'', 0.125",

@@ -48,7 +48,9 @@ class StaggerTest {
                 .isEqualTo(expected);
     }
 
-    /** Two arches of three arcs, the second wired from the other end, and a bar that has a middle arc only, with a lamp. */
+    /**
+     * Two arches of three arcs, the second wired from the other end, and a bar that has a middle arc only, with a lamp.
+     */
     private static final PixelMap ARCS = Maps.map("""
             prop,pixel,x,y,part
             one,1,0,0,arcs/1
@@ -124,7 +126,9 @@ class StaggerTest {
         assertThat(late.secondsAt(88)).isEqualTo(1);
     }
 
-    /** A start between two frames: the first frame that shows the member is the next, and its clock says how late it is. */
+    /**
+     * A start between two frames: the first frame that shows the member is the next, and its clock says how late it is.
+     */
     @Test
     void startsBetweenFrames() {
         PlannedCanvas late = cue(COMPASS, ON + ", \"spread\": \"each\", \"stagger\": \"30ms\"")

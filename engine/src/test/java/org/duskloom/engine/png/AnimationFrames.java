@@ -12,8 +12,8 @@ import java.util.zip.CRC32;
 import javax.imageio.ImageIO;
 
 /**
- * Plays an animated PNG without the program: every frame is made a PNG of its own, which the JDK reads, and laid over those
- * before it as W3C Portable Network Graphics, Third Edition, says for "dispose none, blend source".
+ * Plays an animated PNG without the program: every frame is made a PNG of its own, which the JDK reads, and laid over
+ * those before it as W3C Portable Network Graphics, Third Edition, says for "dispose none, blend source".
  */
 public final class AnimationFrames {
     private AnimationFrames() {}

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 class AnimationWriterTest {
 
     /**
-     * Two frames of one dot, red and blue, 1/40 s each, for ever: acTL and both fcTL as other programs take them (pngcheck
-     * 3.0.3, Pillow and ffprobe found two frames of 25 ms in the file from which these chunks are).
+     * Two frames of one dot, red and blue, 1/40 s each, for ever: acTL and both fcTL as other programs take them
+     * (pngcheck 3.0.3, Pillow and ffprobe found two frames of 25 ms in the file from which these chunks are).
      */
     @Test
     void controlChunksAreAsPublished() throws IOException {

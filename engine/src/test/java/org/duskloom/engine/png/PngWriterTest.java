@@ -20,7 +20,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Against W3C Portable Network Graphics, Third Edition (24 June 2025), and the JDK's own reader. */
 class PngWriterTest {
 
-    /** Section 5 and 11.2.1; CRC-32 as in annex D, worked out for these bytes by another implementation (Python's zlib). */
+    /**
+     * Section 5 and 11.2.1; CRC-32 as in annex D, worked out for these bytes by another implementation (Python's zlib).
+     */
     @ParameterizedTest
     @CsvSource({
         "1, 1, 0000000d494844520000000100000001 0802000000 907753de",

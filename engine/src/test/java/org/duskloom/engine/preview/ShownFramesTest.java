@@ -15,8 +15,8 @@ class ShownFramesTest {
     private static final FrameRate RATE = FrameRate.of(40);
 
     /**
-     * 48 seconds at 40 frames per second, 24 moments: one every two seconds, which is 80 frames, moved on by less than one;
-     * four frames are a tenth of a second.
+     * 48 seconds at 40 frames per second, 24 moments: one every two seconds, which is 80 frames, moved on by less than
+     * one; four frames are a tenth of a second.
      */
     @Test
     void standAtAboutEvenDistancesOffWholeTenths() {

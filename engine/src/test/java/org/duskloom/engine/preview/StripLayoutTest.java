@@ -67,7 +67,9 @@ class StripLayoutTest {
         assertThat(layout.columns() * layout.rows() - panels).isLessThan(layout.columns());
     }
 
-    /** Where nothing is given, the picture is no wider than a screen, and uses that width: 71 small panels are no tower. */
+    /**
+     * Where nothing is given, the picture is no wider than a screen, and uses that width: 71 small panels are no tower.
+     */
     @ParameterizedTest
     @CsvSource({"0.3, 71", "1.5, 71", "0, 113"})
     void manyPanelsUseTheWidthOfAScreen(double aspect, int panels) throws OutputRefusedException {

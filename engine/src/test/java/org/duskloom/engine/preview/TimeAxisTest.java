@@ -20,7 +20,10 @@ class TimeAxisTest {
                         new TimeAxis.Tick(8, 320));
     }
 
-    /** At 30000/1001 frames a second, 1 s falls between frames 29 (0.968 s) and 30 (1.001 s): frame 30 is the first after. */
+    /**
+     * At 30000/1001 frames a second, 1 s falls between frames 29 (0.968 s) and 30 (1.001 s): frame 30 is the first
+     * after.
+     */
     @Test
     void takesTheFirstFrameAtOrAfterATime() {
         assertThat(TimeAxis.ticks(frame -> frame * 1001 / 30000.0, 10, 61, 29))

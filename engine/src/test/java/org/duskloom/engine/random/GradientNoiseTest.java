@@ -92,7 +92,9 @@ final class GradientNoiseTest {
         assertThat(NoiseTable.permuted(-1)).isEqualTo(NoiseTable.permuted(255));
     }
 
-    /** The choice of gradient as the reference implementation words it: bits of the hash pick two axes and two signs. */
+    /**
+     * The choice of gradient as the reference implementation words it: bits of the hash pick two axes and two signs.
+     */
     @Test
     void choosesGradientsAsPublished() {
         double x = 0.3;
@@ -122,7 +124,9 @@ final class GradientNoiseTest {
         }
     }
 
-    /** A seed moves the reference by whole steps, so both have the same values, at places that differ by whole steps. */
+    /**
+     * A seed moves the reference by whole steps, so both have the same values, at places that differ by whole steps.
+     */
     @Test
     void seedsMoveTheReferenceByWholeSteps() {
         long offsets = SplitMix64.mix(9);

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 final class SplitMix64Test {
     /**
-     * Computed from G. L. Steele, D. Lea, C. H. Flood, OOPSLA 2014; seeds 0 and 1234567 are also in published vectors of S.
-     * Vigna's reference splitmix64.
+     * Computed from G. L. Steele, D. Lea, C. H. Flood, OOPSLA 2014; seeds 0 and 1234567 are also in published vectors
+     * of S. Vigna's reference splitmix64.
      */
     @ParameterizedTest
     @CsvSource({

@@ -79,8 +79,8 @@ final class StableHashTest {
     }
 
     /**
-     * The mean of n even draws has the standard deviation 1/sqrt(12 n), here 0.00091; and the product of two independent
-     * ones has the mean 1/4. Six deviations are allowed.
+     * The mean of n even draws has the standard deviation 1/sqrt(12 n), here 0.00091; and the product of two
+     * independent ones has the mean 1/4. Six deviations are allowed.
      */
     @Test
     void drawsAreEvenAndNeighboursIndependent() {

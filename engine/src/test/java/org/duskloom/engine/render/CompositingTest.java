@@ -11,8 +11,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Cues and layers mixed by the whole renderer, against W3C Compositing and Blending Level 1 and 2: linear light goes in, the
- * formulas of the specification are applied to it, and the result comes out as sRGB codes.
+ * Cues and layers mixed by the whole renderer, against W3C Compositing and Blending Level 1 and 2: linear light goes
+ * in, the formulas of the specification are applied to it, and the result comes out as sRGB codes.
  */
 class CompositingTest {
     private static final PixelMap ONE = Maps.map("prop,pixel,x,y\na,1,0,0\n");
@@ -56,9 +56,9 @@ class CompositingTest {
     }
 
     /**
-     * Within a layer nothing is opaque beforehand: Cb .2 with alpha .5 under Cs .6 with alpha .4. What is seen over the black
-     * stage is the premultiplied result co. All rows are computed from Level 1, "General Formula", but the last, which is
-     * Level 2, "plus-lighter".
+     * Within a layer nothing is opaque beforehand: Cb .2 with alpha .5 under Cs .6 with alpha .4. What is seen over the
+     * black stage is the premultiplied result co. All rows are computed from Level 1, "General Formula", but the last,
+     * which is Level 2, "plus-lighter".
      */
     @ParameterizedTest
     @CsvSource({
@@ -86,8 +86,8 @@ class CompositingTest {
     }
 
     /**
-     * Blue over red: co is what is seen over black. The first three rows are printed in Level 1, "Simple alpha compositing";
-     * the last two are the cross-fade of Level 2, source-over and "plus-lighter".
+     * Blue over red: co is what is seen over black. The first three rows are printed in Level 1, "Simple alpha
+     * compositing"; the last two are the cross-fade of Level 2, source-over and "plus-lighter".
      */
     @ParameterizedTest
     @CsvSource({
@@ -209,7 +209,10 @@ class CompositingTest {
         assertThat(Frames.codes(Frames.frame(plan, 80), 0)[0]).isEqualTo(Frames.code(0.8));
     }
 
-    /** Half there, a black cue leaves half the light: 1 - 0.5 (1 - 0); two of them a quarter; a white one on top as much. */
+    /**
+     * Half there, a black cue leaves half the light: 1 - 0.5 (1 - 0); two of them a quarter; a white one on top as
+     * much.
+     */
     @Test
     void gatesAsFarAsTheCuesOfAMaskAreThere() {
         String half = "\"opacity\": 0.5";
@@ -219,7 +222,9 @@ class CompositingTest {
         assertThat(gated(grey(0, 1) + "," + grey(1, 1, half))).isEqualTo(Frames.code(0.8 * 0.5));
     }
 
-    /** A member of a mask that has not begun is dark, so it hides; how far, its opacity and fade at its beginning say. */
+    /**
+     * A member of a mask that has not begun is dark, so it hides; how far, its opacity and fade at its beginning say.
+     */
     @Test
     void gatesLateMembersByTheirOwnClocks() {
         Plan white = staggeredMask(grey(1, 1, "\"spread\": \"each\", \"stagger\": \"1s\""));

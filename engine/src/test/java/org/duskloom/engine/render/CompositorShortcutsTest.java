@@ -13,8 +13,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Whatever a patch says of itself instead of filling its planes, it is mixed bit by bit as if they had been filled: else the
- * bytes of a pixel would depend on what hangs beside it.
+ * Whatever a patch says of itself instead of filling its planes, it is mixed bit by bit as if they had been filled:
+ * else the bytes of a pixel would depend on what hangs beside it.
  */
 class CompositorShortcutsTest {
     private static final int CELLS = 777;

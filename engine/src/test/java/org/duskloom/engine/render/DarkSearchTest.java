@@ -211,8 +211,8 @@ class DarkSearchTest {
     }
 
     /**
-     * Light that comes up in one frame of the 400 of the show: it is found, as all frames are looked at before anything is
-     * called dark.
+     * Light that comes up in one frame of the 400 of the show: it is found, as all frames are looked at before anything
+     * is called dark.
      */
     @Test
     void findsLightOfOneFrame() {

@@ -9,8 +9,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * What a mask leaves of the light under it, to more digits than a code has: W3C WCAG 2.2, "relative luminance", L = 0.2126 R +
- * 0.7152 G + 0.0722 B in linear light.
+ * What a mask leaves of the light under it, to more digits than a code has: W3C WCAG 2.2, "relative luminance", L =
+ * 0.2126 R + 0.7152 G + 0.0722 B in linear light.
  */
 class LuminanceTest {
     private static final float CLOSE = 1e-6f;

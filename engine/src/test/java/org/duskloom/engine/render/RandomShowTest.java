@@ -16,8 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Shows of random layers of random cues on random pixels, against the general formula written out in double precision. One
- * code of difference is allowed where a value lies between two.
+ * Shows of random layers of random cues on random pixels, against the general formula written out in double precision.
+ * One code of difference is allowed where a value lies between two.
  */
 class RandomShowTest {
     private static final int PIXELS = 90;

@@ -5,8 +5,8 @@ import java.util.Random;
 import java.util.function.DoubleBinaryOperator;
 
 /**
- * Mixes a pixel of a random show by the general formula of W3C Compositing and Blending Level 1 in double precision, one
- * channel at a time, with none of the short cuts of the renderer.
+ * Mixes a pixel of a random show by the general formula of W3C Compositing and Blending Level 1 in double precision,
+ * one channel at a time, with none of the short cuts of the renderer.
  */
 final class ReferencePainter {
     static final List<String> MODES = List.of(

@@ -18,9 +18,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * A scene is mixed by itself before it is mixed with what is under it: random scenes in scenes with blends, opacities and
- * masks, against the general formula of isolated groups (W3C Compositing and Blending Level 1) in double precision, which never
- * takes a scene apart. One code of difference is allowed where a value lies between two.
+ * A scene is mixed by itself before it is mixed with what is under it: random scenes in scenes with blends, opacities
+ * and masks, against the general formula of isolated groups (W3C Compositing and Blending Level 1) in double precision,
+ * which never takes a scene apart. One code of difference is allowed where a value lies between two.
  */
 class SceneMixingTest {
     private static final int PIXELS = 40;

@@ -16,8 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Random shows made of scenes have, byte for byte, the frames of the same shows written out by hand, cue for cue; here by a few
- * lines that know nothing of the program. Times are whole milliseconds.
+ * Random shows made of scenes have, byte for byte, the frames of the same shows written out by hand, cue for cue; here
+ * by a few lines that know nothing of the program. Times are whole milliseconds.
  */
 class ScenesWrittenOutTest {
     private static final PixelMap MAP = Maps.map("""

@@ -19,8 +19,8 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * As built, not as drawn: along the axes of the stage, a prop that was drawn upright and hangs turned shows the same picture
- * as one whose pixels simply lie where the turned prop's lie.
+ * As built, not as drawn: along the axes of the stage, a prop that was drawn upright and hangs turned shows the same
+ * picture as one whose pixels simply lie where the turned prop's lie.
  */
 class TurnedPropTest {
     /** A ring of eight, a slanted stroke, and a straight row that is easily taken for a degenerate box. */

@@ -119,8 +119,8 @@ class OutlineTest {
     }
 
     /**
-     * A shape of 1300 mm has 2 dots for each millimetre, then more, up to 4000 dots in all; capitals of 14 dots, two for each
-     * of the font, and at last of 7.
+     * A shape of 1300 mm has 2 dots for each millimetre, then more, up to 4000 dots in all; capitals of 14 dots, two
+     * for each of the font, and at last of 7.
      */
     @Test
     void lettersOnPictures() {

@@ -76,7 +76,10 @@ class PartColorsTest {
         assertThat(PixelRangeText.of(new int[] {})).isEmpty();
     }
 
-    /** In the foot: name and side, size, bar, then a disc of its colour before every part, each line under the one before. */
+    /**
+     * In the foot: name and side, size, bar, then a disc of its colour before every part, each line under the one
+     * before.
+     */
     @Test
     void theFootOfASheet() {
         Drawing drawing = ShapeSheet.draw(DAISY, 1, View.BACK, new SheetOptions(12));

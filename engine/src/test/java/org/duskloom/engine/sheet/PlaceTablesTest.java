@@ -13,7 +13,8 @@ import org.junit.jupiter.api.Test;
 
 class PlaceTablesTest {
     /**
-     * Reversed, the first pixel is (1, 0), which hangs at (0, 2) from the place when it is doubled and turned by 90 degrees.
+     * Reversed, the first pixel is (1, 0), which hangs at (0, 2) from the place when it is doubled and turned by 90
+     * degrees.
      */
     private static final String DISPLAY = """
             {"duskloom": "display/1",

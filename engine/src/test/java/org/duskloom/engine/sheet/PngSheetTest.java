@@ -12,7 +12,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Strokes are measured where they were drawn: areas and centroids of plane figures are those of any handbook of geometry. */
+/**
+ * Strokes are measured where they were drawn: areas and centroids of plane figures are those of any handbook of
+ * geometry.
+ */
 class PngSheetTest {
     private static final Area PAGE = new Area(-20, 10, 80, 70);
     private static final int BLACK = 0;
@@ -98,7 +101,9 @@ class PngSheetTest {
         assertThat(sheet.ink().squareMm()).isCloseTo(40 / DOTS, within(0.5));
     }
 
-    /** Half of its width over each of two rows of dots: half covered, so half of the light of paper and half of its own. */
+    /**
+     * Half of its width over each of two rows of dots: half covered, so half of the light of paper and half of its own.
+     */
     @Test
     void whatIsHalfCoveredIsHalfMixed() throws IOException {
         DrawnSheet sheet = DrawnSheet.of(folder, 1, PAGE, new Stroke.Line(0, 40, 50, 40, 1, 0x2040A1));
@@ -110,7 +115,8 @@ class PngSheetTest {
     }
 
     /**
-     * A triangle as long as its size and two thirds as wide: of size^2 / 3, its centroid a third of its length from its foot.
+     * A triangle as long as its size and two thirds as wide: of size^2 / 3, its centroid a third of its length from its
+     * foot.
      */
     @ParameterizedTest
     @CsvSource({"1, 0", "-1, 0", "0, 1", "0, -1", "0.6, 0.8", "-0.6, 0.8", "0.8, -0.6", "-0.8, -0.6"})

@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The foot under a drawing from (0, 0) to (300, 200) with letters of 10 mm, worked out on paper: a line every 20 mm. */
+/**
+ * The foot under a drawing from (0, 0) to (300, 200) with letters of 10 mm, worked out on paper: a line every 20 mm.
+ */
 class ShapeFootTest {
     private static final double LETTERS = 10;
 
@@ -47,7 +49,10 @@ class ShapeFootTest {
         assertThat(text.height()).isEqualTo(LETTERS);
     }
 
-    /** A letter in from the left: the title, the size, the bar with its words behind it, then the parts with their colours. */
+    /**
+     * A letter in from the left: the title, the size, the bar with its words behind it, then the parts with their
+     * colours.
+     */
     @ParameterizedTest
     @CsvSource({"FRONT, from the front", "BACK, 'from the back, as you wire it'"})
     void linesFollowEachOther(View view, String side) {
@@ -85,7 +90,10 @@ class ShapeFootTest {
         assertText(texts.get(3), "100 mm", 120, -80);
     }
 
-    /** A line of paper is left under the last line; the page is as wide as its longest line and a letter, the sides stay. */
+    /**
+     * A line of paper is left under the last line; the page is as wide as its longest line and a letter, the sides
+     * stay.
+     */
     @Test
     void thePageHoldsTheFoot() {
         Area page = foot(PARTS, false, View.FRONT).area();

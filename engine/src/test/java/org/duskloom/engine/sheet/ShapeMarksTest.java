@@ -12,7 +12,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Marks on the sheet of a shape with letters of 8 mm and holes of 12 mm, so that rims are 1.6 mm: worked out on paper. */
+/**
+ * Marks on the sheet of a shape with letters of 8 mm and holes of 12 mm, so that rims are 1.6 mm: worked out on paper.
+ */
 class ShapeMarksTest {
     private static final double LETTERS = 8;
 
@@ -44,8 +46,8 @@ class ShapeMarksTest {
     }
 
     /**
-     * In the middle of a step that is longer than a hole and half a letter, here 16 mm, as large as 0.8 letters but no more
-     * than a third of the step: the steps are 100, 50, 18 and 16.
+     * In the middle of a step that is longer than a hole and half a letter, here 16 mm, as large as 0.8 letters but no
+     * more than a third of the step: the steps are 100, 50, 18 and 16.
      */
     @Test
     void arrowsPointAlongTheWire() {
@@ -64,7 +66,8 @@ class ShapeMarksTest {
     }
 
     /**
-     * Paper, the rim to saw along, and a dot for the drill; the first and the last have a ring twice as wide around the rim.
+     * Paper, the rim to saw along, and a dot for the drill; the first and the last have a ring twice as wide around the
+     * rim.
      */
     @Test
     void holesHaveRims() {

@@ -54,7 +54,9 @@ class ShapePictureTest {
         }
     }
 
-    /** Places, in millimetres, of the middles of words of which every dot is there in the colour, and paper round it. */
+    /**
+     * Places, in millimetres, of the middles of words of which every dot is there in the colour, and paper round it.
+     */
     private List<double[]> found(String words, int color) {
         List<int[]> ink = new ArrayList<>();
         PixelFont.standard().draw(words, (column, row) -> ink.add(new int[] {column, row}));
@@ -92,7 +94,10 @@ class ShapePictureTest {
         return dots == ink.size() * NUMBER_SCALE * NUMBER_SCALE;
     }
 
-    /** Between two holes a grey triangle on the wire, its foot toward the pixel before: there is more of it on that side. */
+    /**
+     * Between two holes a grey triangle on the wire, its foot toward the pixel before: there is more of it on that
+     * side.
+     */
     @Test
     void arrowsPointAlongTheWire() {
         for (int i = 1; i < PLACES.length; i++) {
@@ -147,7 +152,8 @@ class ShapePictureTest {
     }
 
     /**
-     * Holes are white with a dot in the middle to set the drill on, and a rim 6 mm from it; first and last have a ring more.
+     * Holes are white with a dot in the middle to set the drill on, and a rim 6 mm from it; first and last have a ring
+     * more.
      */
     @Test
     void holesAreWhereTheyAreDrilled() {

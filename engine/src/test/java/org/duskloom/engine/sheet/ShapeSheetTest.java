@@ -63,7 +63,9 @@ class ShapeSheetTest {
         return Double.parseDouble(element.getAttribute(attribute));
     }
 
-    /** Two units of a centimetre apart are 20 mm on paper: SVG 1.1 (W3C) makes a unit of the view box a millimetre here. */
+    /**
+     * Two units of a centimetre apart are 20 mm on paper: SVG 1.1 (W3C) makes a unit of the view box a millimetre here.
+     */
     @Test
     void svgIsTrueToScale() throws Exception {
         ScaledShape line = shape("{\"line\": {\"from\": [0, 0], \"to\": [8, 6], \"count\": 6}}");
@@ -82,7 +84,10 @@ class ShapeSheetTest {
         assertThat(number(first, "cy") - number(last, "cy")).isCloseTo(60, within(1e-3));
     }
 
-    /** At scale 0.9 in centimetres, (0, 0) and (80, 60) are 720 mm across and 540 mm up; holes and the bar stay as they are. */
+    /**
+     * At scale 0.9 in centimetres, (0, 0) and (80, 60) are 720 mm across and 540 mm up; holes and the bar stay as they
+     * are.
+     */
     @Test
     void svgIsTrueToTheScaleOfTheProp() throws Exception {
         ScaledShape line = shape("{\"line\": {\"from\": [0, 0], \"to\": [80, 60], \"count\": 6}}", 0.9);
@@ -183,7 +188,9 @@ class ShapeSheetTest {
                 .toList();
     }
 
-    /** Roomy shapes, and those in which numbers have little room: hubs with spokes, straight grids, rings with a centre. */
+    /**
+     * Roomy shapes, and those in which numbers have little room: hubs with spokes, straight grids, rings with a centre.
+     */
     @ParameterizedTest
     @CsvSource(delimiter = ';', textBlock = """
             24;  {"ring": {"count": 24, "radius": 160}}

@@ -17,8 +17,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * What helps to read the sheet of a stage from (0, 0) to (1800, 400): letters are 20 mm, so the grid covers -40 to 1840 and -40
- * to 440, and its lines are 200 mm apart, the next round step above a twelfth of 1800.
+ * What helps to read the sheet of a stage from (0, 0) to (1800, 400): letters are 20 mm, so the grid covers -40 to 1840
+ * and -40 to 440, and its lines are 200 mm apart, the next round step above a twelfth of 1800.
  */
 class StageGuidesTest {
     private static final double LETTERS = 20;
@@ -112,8 +112,8 @@ class StageGuidesTest {
     }
 
     /**
-     * Three digits are 3 · 6/7 letters wide, and end at -50: with half a letter of margin the page begins at -111.4. Below, the
-     * numbers stand at -70 with the same margin; two letters under that the words begin, a letter in.
+     * Three digits are 3 · 6/7 letters wide, and end at -50: with half a letter of margin the page begins at -111.4.
+     * Below, the numbers stand at -70 with the same margin; two letters under that the words begin, a letter in.
      */
     @Test
     void thePageHoldsTheNumbers() {
@@ -139,7 +139,8 @@ class StageGuidesTest {
     }
 
     /**
-     * Upside down, the arrow of a bar 500 long goes 150 down from its middle, where the name would stand: it stands elsewhere.
+     * Upside down, the arrow of a bar 500 long goes 150 down from its middle, where the name would stand: it stands
+     * elsewhere.
      */
     @Test
     void namesKeepClearOfArrows() {

@@ -18,7 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The marks on the sheet of a stage, worked out on paper: a stem of 2 m with a leaf, in centimetres, its middle at (300, 50).
+ * The marks on the sheet of a stage, worked out on paper: a stem of 2 m with a leaf, in centimetres, its middle at
+ * (300, 50).
  */
 class StageMarksTest {
     /** The longer side of 2000 mm is 90 letters. */
@@ -84,8 +85,8 @@ class StageMarksTest {
     }
 
     /**
-     * Lying, the stem has its root (3000, 500) in the middle under its box: there the name stands, half a letter and the
-     * largest dot below it. The leaf at (2800, 400) is further aside than the name is wide.
+     * Lying, the stem has its root (3000, 500) in the middle under its box: there the name stands, half a letter and
+     * the largest dot below it. The leaf at (2800, 400) is further aside than the name is wide.
      */
     @Test
     void theNameStandsUnderItsProp() {
@@ -97,7 +98,10 @@ class StageMarksTest {
         assertThat(name.y() + LETTERS).isCloseTo(500 - 1.5 * DOT - LETTERS / 2, within(1e-6));
     }
 
-    /** A quarter turn counter-clockwise lays the stem to the left; the arrow is 3/10 of its length, from the box's middle. */
+    /**
+     * A quarter turn counter-clockwise lays the stem to the left; the arrow is 3/10 of its length, from the box's
+     * middle.
+     */
     @Test
     void theArrowBeginsInTheMiddle() {
         Drawing drawing = StageSheet.draw(stage(", \"turn\": 90"));
@@ -132,7 +136,10 @@ class StageMarksTest {
         return all(drawing, Stroke.Text.class).stream().map(Stroke.Text::words).toList();
     }
 
-    /** The ring is 0.8 letters in radius; the tip in it a third of that; the feathers reach 0.7 of it along x and along y. */
+    /**
+     * The ring is 0.8 letters in radius; the tip in it a third of that; the feathers reach 0.7 of it along x and along
+     * y.
+     */
     @Test
     void aRingHasATipOrFeathers() {
         Drawing toward = StageSheet.draw(stage("", ", \"tilt\": 90"));

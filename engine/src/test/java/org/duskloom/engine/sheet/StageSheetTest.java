@@ -21,7 +21,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** The stage sheet is held against where the pixels hang. */
 class StageSheetTest {
-    /** Pixel 1 in the middle of an upright line, pixel 2 at its upper end: from one to the other is the shape's own up. */
+    /**
+     * Pixel 1 in the middle of an upright line, pixel 2 at its upper end: from one to the other is the shape's own up.
+     */
     private static final String STEM = "{\"points\": [[0, 0], [0, 100], [0, -100], [40, 60], [-10, 20]]}";
 
     private static Display display(String steps, String props) {
@@ -84,7 +86,10 @@ class StageSheetTest {
                 .noneMatch(text -> text.words().contains("Red"));
     }
 
-    /** Own up along the audience's eye: a ring with the tip of an arrow, a disc, or with its feathers, a cross of two lines. */
+    /**
+     * Own up along the audience's eye: a ring with the tip of an arrow, a disc, or with its feathers, a cross of two
+     * lines.
+     */
     @ParameterizedTest
     @CsvSource({"90, 1, 0", "-90, 0, 2"})
     void whatPointsAtTheAudienceOrAwayIsARing(double tilt, int discs, int lines) {
@@ -104,7 +109,9 @@ class StageSheetTest {
                 .hasSize(lines);
     }
 
-    /** From behind, what stands at the right hangs at the left, and so do the coordinates and what an arrow points at. */
+    /**
+     * From behind, what stands at the right hangs at the left, and so do the coordinates and what an arrow points at.
+     */
     @Test
     void fromBehindLeftAndRightChangePlaces() {
         Display display = display(STEM, """

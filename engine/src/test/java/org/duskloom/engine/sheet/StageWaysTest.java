@@ -16,7 +16,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** The ways of data on the sheet of a stage 1800 mm wide, so that letters are 20 mm and dots 3.96 mm in radius: on paper. */
+/**
+ * The ways of data on the sheet of a stage 1800 mm wide, so that letters are 20 mm and dots 3.96 mm in radius: on
+ * paper.
+ */
 class StageWaysTest {
     private static final double LETTERS = 20;
     private static final double DOT = 1800 * 0.0022;
@@ -75,7 +78,9 @@ class StageWaysTest {
                 .orElseThrow();
     }
 
-    /** From the end of a, (100, 100), to the beginning of b, (400, 500): 300 and 400, so 500 long, middle (250, 300). */
+    /**
+     * From the end of a, (100, 100), to the beginning of b, (400, 500): 300 and 400, so 500 long, middle (250, 300).
+     */
     @ParameterizedTest
     @CsvSource({"FRONT, 1", "BACK, -1"})
     void aHopIsALineWithAnArrowInItsMiddle(View view, int sign) {
@@ -136,8 +141,9 @@ class StageWaysTest {
     }
 
     /**
-     * For each port a piece of line two letters long in its colour, at half the height of its first line of words, which begin
-     * three letters in; a line of words every two letters, those of the second port below those of the first.
+     * For each port a piece of line two letters long in its colour, at half the height of its first line of words,
+     * which begin three letters in; a line of words every two letters, those of the second port below those of the
+     * first.
      */
     @Test
     void theFootTellsThePortsByTheirColours() {
@@ -192,8 +198,8 @@ class StageWaysTest {
     }
 
     /**
-     * On a picture of a stage 2800 mm wide, letters are 14 mm and dots 6.16: a name begins 16.24 from its pixel, and a ring
-     * reaches 18.48.
+     * On a picture of a stage 2800 mm wide, letters are 14 mm and dots 6.16: a name begins 16.24 from its pixel, and a
+     * ring reaches 18.48.
      */
     @Test
     void namesKeepClearOfRings() {

@@ -6,7 +6,8 @@ import org.duskloom.engine.label.Area;
 import org.junit.jupiter.api.Test;
 
 /**
- * SVG 1.1 (W3C): y runs down from the top of the view box, strokes lie half inside and half outside, a polygon is a triangle.
+ * SVG 1.1 (W3C): y runs down from the top of the view box, strokes lie half inside and half outside, a polygon is a
+ * triangle.
  */
 class SvgSheetTest {
     /** A page of 100 by 50 mm: its top left corner, (-20, 60), is the zero of the view box. */

@@ -33,7 +33,9 @@ class ShortestDecimalTest {
         }
     }
 
-    /** No decimal with one digit less reads back as the same double: both neighbours with that many digits are tried. */
+    /**
+     * No decimal with one digit less reads back as the same double: both neighbours with that many digits are tried.
+     */
     @ParameterizedTest
     @ValueSource(longs = {3, 4})
     void readsBackAndIsShortest(long seed) {

@@ -10,7 +10,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 final class TempoTest {
-    /** A beat lasts 60 / beats per minute seconds; in Standard MIDI Files 1.0 (from memory) 6e7 / that in microseconds. */
+    /**
+     * A beat lasts 60 / beats per minute seconds; in Standard MIDI Files 1.0 (from memory) 6e7 / that in microseconds.
+     */
     @ParameterizedTest
     @CsvSource({
         "120, 1, 2",

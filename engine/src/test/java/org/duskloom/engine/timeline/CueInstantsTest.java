@@ -43,7 +43,10 @@ class CueInstantsTest {
                 .isEqualTo("1s..3s " + span);
     }
 
-    /** Without "for" a cue lasts to the end of the show; the first counts from the start; repeats end with their last play. */
+    /**
+     * Without "for" a cue lasts to the end of the show; the first counts from the start; repeats end with their last
+     * play.
+     */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             "at": "+1s", "for": "1s"                                               | 1s..2s 2s..3s

@@ -76,8 +76,9 @@ class CueReaderTest {
     }
 
     /**
-     * A cue holds for the half-open span [at, end): frames ceil(at * rate) up to, not including, ceil(end * rate), worked
-     * out on paper. Frame 1000 at 30000/1001 is the instant 1001/30 s and frame 30 is 1001/1000 s (SMPTE ST 12-1).
+     * A cue holds for the half-open span [at, end): frames ceil(at * rate) up to, not including, ceil(end * rate),
+     * worked out on paper. Frame 1000 at 30000/1001 is the instant 1001/30 s and frame 30 is 1001/1000 s (SMPTE ST
+     * 12-1).
      */
     @ParameterizedTest
     @CsvSource(textBlock = """

@@ -18,8 +18,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class PaletteReaderTest {
     /**
-     * Stops without a position lie evenly between their neighbours, worked out on paper; as with colour stops in CSS Images
-     * Level 3, section 3.4.3, the first one lies at 0 and the last at 1. Hard bands and cycles keep room behind the last.
+     * Stops without a position lie evenly between their neighbours, worked out on paper; as with colour stops in CSS
+     * Images Level 3, section 3.4.3, the first one lies at 0 and the last at 1. Hard bands and cycles keep room behind
+     * the last.
      */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """

@@ -86,7 +86,8 @@ class PlayedTest {
     }
 
     /**
-     * What a scene names and does not tell a scene in it is left open by the one around, with the place where it is written.
+     * What a scene names and does not tell a scene in it is left open by the one around, with the place where it is
+     * written.
      */
     @Test
     void namesThatAreNotToldAreLeftOpen() {

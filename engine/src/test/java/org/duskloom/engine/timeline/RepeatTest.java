@@ -34,7 +34,9 @@ class RepeatTest {
                 .isEqualTo(spans);
     }
 
-    /** Plays that fill a time are cut where it ends, whether it is the end of the timeline or not; a count is never cut. */
+    /**
+     * Plays that fill a time are cut where it ends, whether it is the end of the timeline or not; a count is never cut.
+     */
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             "for": "3s", "repeat": {"until": "9s"}                   | 3s 6s 9s

@@ -20,8 +20,8 @@ public final class AreaKernel {
      * How the pictures are seen.
      *
      * @param repeats whether they go on beyond their edges, else it is transparent there
-     * @param sharp whether their pixels are seen as squares of even light where they are larger than a light, else one runs
-     *     into the other
+     * @param sharp whether their pixels are seen as squares of even light where they are larger than a light, else one
+     *     runs into the other
      */
     public record Style(boolean repeats, boolean sharp) {}
 
@@ -37,8 +37,8 @@ public final class AreaKernel {
     }
 
     /**
-     * A kernel that looks light up even where it lies still. Its brush leaves in the patch's plane {@code first} where in the
-     * picture each light is, as a share of the width, from the left, in [0, 1].
+     * A kernel that looks light up even where it lies still. Its brush leaves in the patch's plane {@code first} where
+     * in the picture each light is, as a share of the width, from the left, in [0, 1].
      */
     public static Kernel looking(Canvas canvas, Reel reel, ReelClock clock, Placing placing, Style style) {
         MovingLight light = MovingLight.of(canvas, LightField.of(canvas), reel, placing, style);

@@ -4,8 +4,9 @@ import java.util.Arrays;
 import org.duskloom.effects.kit.Motion;
 
 /**
- * The mean of a picture over a box anywhere: over the cell of a light, but at least over one pixel where the picture shall look
- * smooth, which is bilinear interpolation. Beyond its edges the picture is transparent, or repeats. For one thread.
+ * The mean of a picture over a box anywhere: over the cell of a light, but at least over one pixel where the picture
+ * shall look smooth, which is bilinear interpolation. Beyond its edges the picture is transparent, or repeats. For one
+ * thread.
  */
 final class AreaMean {
     private static final int CHANNELS = LightImage.CHANNELS;

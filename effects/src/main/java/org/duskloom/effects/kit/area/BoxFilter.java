@@ -1,8 +1,8 @@
 package org.duskloom.effects.kit.area;
 
 /**
- * Means of a picture over boxes, along one of its sides after the other: exact for a picture whose pixels are squares of even
- * light. A box that reaches over the edge is cut there, or goes on at the other edge where the picture repeats.
+ * Means of a picture over boxes, along one of its sides after the other: exact for a picture whose pixels are squares
+ * of even light. A box that reaches over the edge is cut there, or goes on at the other edge where the picture repeats.
  */
 final class BoxFilter {
     private static final int CHANNELS = LightImage.CHANNELS;

@@ -1,8 +1,8 @@
 package org.duskloom.effects.kit.area;
 
 /**
- * What part of a picture a light takes in: its cell, upright on the picture. A cell that lies askew on it counts as an upright
- * one of the same variance along both sides of the picture.
+ * What part of a picture a light takes in: its cell, upright on the picture. A cell that lies askew on it counts as an
+ * upright one of the same variance along both sides of the picture.
  *
  * @param cellWidth in pixels of the picture, above 0
  * @param cellHeight in pixels of the picture, above 0

@@ -5,17 +5,18 @@ import java.util.List;
 import org.duskloom.engine.effect.Canvas;
 
 /**
- * The lights of one member as an area: every light stands in the middle of a cell, and the field is the box round all cells.
- * So a grid of 40 by 12 lights is a field of 40 by 12 cells, and a picture of as many pixels lies on it with one pixel
- * for each light. A light by itself, or several at one place, make one cell of 2 by 2 canvas units.
+ * The lights of one member as an area: every light stands in the middle of a cell, and the field is the box round all
+ * cells. So a grid of 40 by 12 lights is a field of 40 by 12 cells, and a picture of as many pixels lies on it with one
+ * pixel for each light. A light by itself, or several at one place, make one cell of 2 by 2 canvas units.
  *
  * @param centreX the middle of the field
  * @param centreY the middle of the field
  * @param width above 0
  * @param height above 0
  * @param cellWidth how far apart neighbours are that stand side by side
- * @param cellHeight how far apart neighbours are that stand above each other; where there are none in one of the two ways, or
- *     only some that are {@value #FAR} times as far as in the other, as between two rows of lights, cells are square
+ * @param cellHeight how far apart neighbours are that stand above each other; where there are none in one of the two
+ *     ways, or only some that are {@value #FAR} times as far as in the other, as between two rows of lights, cells are
+ *     square
  */
 public record LightField(
         double centreX, double centreY, double width, double height, double cellWidth, double cellHeight) {

@@ -7,7 +7,8 @@ import java.util.Objects;
  *
  * @param width in pixels, at least 1
  * @param height in pixels, at least 1
- * @param light red, green, blue and alpha of each pixel, row by row from the top, each in [0, 1] and no colour above alpha
+ * @param light red, green, blue and alpha of each pixel, row by row from the top, each in [0, 1] and no colour above
+ *     alpha
  */
 public record LightImage(int width, int height, float[] light) {
     /** Floats of a pixel. */

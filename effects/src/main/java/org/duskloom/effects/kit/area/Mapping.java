@@ -1,9 +1,9 @@
 package org.duskloom.effects.kit.area;
 
 /**
- * From the places of lights to places in a picture, at an instant: <i>shareX = anchorX + (right·cos + up·sin) / width</i>,
- * <i>shareY = anchorY − (up·cos − right·sin) / height</i>, where right and up are measured from the anchor. Reused from
- * frame to frame.
+ * From the places of lights to places in a picture, at an instant: <i>shareX = anchorX + (right·cos + up·sin) /
+ * width</i>, <i>shareY = anchorY − (up·cos − right·sin) / height</i>, where right and up are measured from the anchor.
+ * Reused from frame to frame.
  */
 final class Mapping {
     private double xOfRight;

@@ -11,7 +11,9 @@ record Reduction(double across, double down) {
     private static final double LN_2 = StrictMath.log(2);
     private static final int STEPS_OF_AN_OCTAVE = 8;
 
-    /** The reduction to pixels of at least a length, or a little shorter; none where they would be shorter than a pixel. */
+    /**
+     * The reduction to pixels of at least a length, or a little shorter; none where they would be shorter than a pixel.
+     */
     static Reduction of(double across, double down) {
         return new Reduction(step(across), step(down));
     }

@@ -31,8 +31,8 @@ final class Sight {
     }
 
     /**
-     * Paints a cell of a patch with what the light at a place sees, and leaves in the plane {@code first} where in the picture
-     * that is, as a share of its width in [0, 1].
+     * Paints a cell of a patch with what the light at a place sees, and leaves in the plane {@code first} where in the
+     * picture that is, as a share of its width in [0, 1].
      */
     void paint(SummedLight picture, double x, double y, int cell, Patch patch) {
         double right = x - field.centreX();

@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
- * How far apart lights hang: the distance to the nearest neighbour that lies rather beside than above or below, and to the
- * nearest that lies rather above or below. Of these distances the lower quartile counts, so that a ring, where only half of
- * the lights have their neighbours beside them, has the spacing of its neighbours.
+ * How far apart lights hang: the distance to the nearest neighbour that lies rather beside than above or below, and to
+ * the nearest that lies rather above or below. Of these distances the lower quartile counts, so that a ring, where only
+ * half of the lights have their neighbours beside them, has the spacing of its neighbours.
  *
  * @param across above 0; infinite if no two lights lie beside each other
  * @param up above 0; infinite if no two lights lie above each other
@@ -36,7 +36,9 @@ record Spacing(double across, double up) {
         return new Spacing(lowerQuartile(across), lowerQuartile(up));
     }
 
-    /** From the left to the right, then upward: which lights are asked must not depend on the order of a file's rows. */
+    /**
+     * From the left to the right, then upward: which lights are asked must not depend on the order of a file's rows.
+     */
     private static int[] byPlace(double[] x, double[] y) {
         return IntStream.range(0, x.length)
                 .boxed()

@@ -60,8 +60,8 @@ final class SummedLight {
     }
 
     /**
-     * Adds up the light in a box, each pixel by how much of it lies within. Where the picture does not repeat, no box may reach
-     * over its edges; where it does, none may be larger than it.
+     * Adds up the light in a box, each pixel by how much of it lies within. Where the picture does not repeat, no box
+     * may reach over its edges; where it does, none may be larger than it.
      *
      * @param left in pixels from the left edge
      * @param top in pixels from the upper edge

@@ -35,7 +35,9 @@ class AreaKernelTest {
         }
     }
 
-    /** Half a turn shows it from the other end; a picture twice as large shows the two pixels in its middle, each twice. */
+    /**
+     * Half a turn shows it from the other end; a picture twice as large shows the two pixels in its middle, each twice.
+     */
     @Test
     void turnsAndZooms() {
         for (Laid laid : List.of(LAID, LAID.moving())) {

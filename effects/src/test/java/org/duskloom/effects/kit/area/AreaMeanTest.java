@@ -81,9 +81,9 @@ class AreaMeanTest {
     }
 
     /**
-     * 1000 pixels that rise evenly, (i + 1/2)/1000: the mean of a cell is the value at its middle, but for the steps that its
-     * edges cut. Over a share f of a step of length p the steps are f(1 - f)p²/2 short of the slope, so at most p²/8, of a cell
-     * of the length c: p²/8c.
+     * 1000 pixels that rise evenly, (i + 1/2)/1000: the mean of a cell is the value at its middle, but for the steps
+     * that its edges cut. Over a share f of a step of length p the steps are f(1 - f)p²/2 short of the slope, so at
+     * most p²/8, of a cell of the length c: p²/8c.
      */
     @ParameterizedTest
     @CsvSource({"1", "3.7", "8", "8.5", "50", "100", "333"})

@@ -15,8 +15,9 @@ class FootprintTest {
     private static final Offset<Double> ROUNDING = within(1e-5);
 
     /**
-     * Upright a cell takes in 6 by 8 pixels; turned by a quarter, 8 by 6; at twice the size half as many. Turned by 45°, both
-     * sides of the cell lie on both sides of the picture: the mean of 0.3² and 0.4² is 0.125, its root 0.35355 units.
+     * Upright a cell takes in 6 by 8 pixels; turned by a quarter, 8 by 6; at twice the size half as many. Turned by
+     * 45°, both sides of the cell lie on both sides of the picture: the mean of 0.3² and 0.4² is 0.125, its root
+     * 0.35355 units.
      */
     @ParameterizedTest
     @CsvSource({

@@ -7,7 +7,9 @@ import java.util.regex.Pattern;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.text.Quoted;
 
-/** Lengths as SVG writes them: {@code 12}, {@code 30mm}. Units are those of CSS Values and Units Level 3, section 5.2. */
+/**
+ * Lengths as SVG writes them: {@code 12}, {@code 30mm}. Units are those of CSS Values and Units Level 3, section 5.2.
+ */
 final class SvgLength {
     /** 96 px are an inch. */
     static final double MM_PER_PX = 25.4 / 96;

@@ -13,10 +13,10 @@ import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * Reads the circles of an SVG drawing. Each that is drawn is a pixel: its centre with all transforms, in the order of the file
- * or along a path. Where a group has the id {@value SvgTaker#PIXELS}, only circles in it count. The ids of other groups are
- * parts. The zero point is that of the element with the id {@value SvgTaker#ZERO} (of a circle its centre, and it is no pixel),
- * else the upper left corner of the page.
+ * Reads the circles of an SVG drawing. Each that is drawn is a pixel: its centre with all transforms, in the order of
+ * the file or along a path. Where a group has the id {@value SvgTaker#PIXELS}, only circles in it count. The ids of
+ * other groups are parts. The zero point is that of the element with the id {@value SvgTaker#ZERO} (of a circle its
+ * centre, and it is no pixel), else the upper left corner of the page.
  */
 public final class SvgReader {
     private static final int DEEPEST = 200;

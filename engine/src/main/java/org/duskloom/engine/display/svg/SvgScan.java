@@ -7,7 +7,10 @@ import java.util.regex.Pattern;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.text.Quoted;
 
-/** Reads the numbers of an attribute, which blanks or one comma part, or nothing where the next can only begin a new one. */
+/**
+ * Reads the numbers of an attribute, which blanks or one comma part, or nothing where the next can only begin a new
+ * one.
+ */
 final class SvgScan {
     private static final Pattern NUMBER = Pattern.compile("[-+]?(?:[0-9]+\\.?[0-9]*|\\.[0-9]+)(?:[eE][-+]?[0-9]+)?");
 

@@ -126,7 +126,10 @@ final class SvgTaker {
         return new Level(page, part(outer.part(), id, at), drawn, outer.chosen());
     }
 
-    /** Ids are unique in a file, so an inner group may repeat the path of the outer one: {@code petals/1} in {@code petals}. */
+    /**
+     * Ids are unique in a file, so an inner group may repeat the path of the outer one: {@code petals/1} in {@code
+     * petals}.
+     */
     private String part(String outer, String id, Location at) {
         String path = outer.isEmpty() || id.startsWith(outer + "/") ? id : outer + "/" + id;
         for (String name : id.split("/", -1)) {

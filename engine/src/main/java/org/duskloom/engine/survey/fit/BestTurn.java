@@ -40,7 +40,9 @@ record BestTurn(double match, Matrix3dc rotation, int rank, boolean isUnique) {
         return new BestTurn(match, rotation, rank, match > least);
     }
 
-    /** S. Umeyama, IEEE Transactions on Pattern Analysis and Machine Intelligence 13(4), 1991, equations 39, 40 and 43. */
+    /**
+     * S. Umeyama, IEEE Transactions on Pattern Analysis and Machine Intelligence 13(4), 1991, equations 39, 40 and 43.
+     */
     private static BestTurn deep(Matrix3dc cross, Handedness handedness) {
         Svd3 svd = Svd3.of(cross);
         boolean same = svd.u().determinant() * svd.v().determinant() > 0;

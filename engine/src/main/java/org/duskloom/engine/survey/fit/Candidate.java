@@ -6,8 +6,8 @@ import org.duskloom.engine.survey.Wiring;
 import org.joml.Vector3d;
 
 /**
- * The reading of one form that fits best: what it starts from, which wiring of its kind it takes, and what it leaves over. Its
- * other values follow from these.
+ * The reading of one form that fits best: what it starts from, which wiring of its kind it takes, and what it leaves
+ * over. Its other values follow from these.
  *
  * @param form what differs
  * @param stance where it starts from

@@ -2,8 +2,8 @@ package org.duskloom.engine.survey.fit;
 
 /**
  * Bounds of the chi-square distribution: of the sum of the squares of so many independent normal errors of standard
- * deviation 1. E. B. Wilson and M. M. Hilferty, Proceedings of the National Academy of Sciences 17(12):684-688, 1931; good
- * to a tenth here.
+ * deviation 1. E. B. Wilson and M. M. Hilferty, Proceedings of the National Academy of Sciences 17(12):684-688, 1931;
+ * good to a tenth here.
  */
 final class ChiSquare {
     /** Standard deviations of the normal distribution that are exceeded once in a million times. */

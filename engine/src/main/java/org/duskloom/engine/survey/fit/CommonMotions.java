@@ -14,8 +14,8 @@ import org.joml.Vector3d;
 import org.joml.Vector3dc;
 
 /**
- * Finds props that moved as if they were one thing. Props are put together one by one, as long as one motion of all leaves
- * clearly no more than a motion of each: by the same criterion as for readings.
+ * Finds props that moved as if they were one thing. Props are put together one by one, as long as one motion of all
+ * leaves clearly no more than a motion of each: by the same criterion as for readings.
  */
 final class CommonMotions {
     /** An angle of fewer standard deviations is none. */
@@ -23,7 +23,10 @@ final class CommonMotions {
 
     private static final int ENOUGH_PROPS = 3;
 
-    /** Turns that differ by more standard deviations are not tried together; it would be found that they are not the same. */
+    /**
+     * Turns that differ by more standard deviations are not tried together; it would be found that they are not the
+     * same.
+     */
     private static final double OTHER_TURN = 8;
 
     private final Dimensions dimensions;

@@ -10,7 +10,10 @@ record Criterion(double sigma, int props) {
     /** A difference that chance makes once in 2,000 times: 12 is the bound of chi-square with one degree of freedom. */
     private static final double CLEARLY = 12;
 
-    /** A number that fits nothing takes one variance away on average, and seldom more than four: two standard deviations. */
+    /**
+     * A number that fits nothing takes one variance away on average, and seldom more than four: two standard
+     * deviations.
+     */
     private static final double PER_PARAMETER = 4;
 
     /** Chance has as many tries as there are props; the logarithm of a normal density falls by half the square. */

@@ -8,8 +8,8 @@ final class Extent {
     private Extent() {}
 
     /**
-     * In how many directions points spread by more than measuring errors may feign, 0 to 3: a mirror image across the thinnest
-     * direction changes the places by twice the spread, which has to be a few standard deviations in all.
+     * In how many directions points spread by more than measuring errors may feign, 0 to 3: a mirror image across the
+     * thinnest direction changes the places by twice the spread, which has to be a few standard deviations in all.
      *
      * @param points the points
      * @param which which of them

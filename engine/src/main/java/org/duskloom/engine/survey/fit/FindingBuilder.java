@@ -107,7 +107,10 @@ final class FindingBuilder {
                 placeOf);
     }
 
-    /** How far they are from where the others put them: by the reading that is told, or the nearest one where none explains. */
+    /**
+     * How far they are from where the others put them: by the reading that is told, or the nearest one where none
+     * explains.
+     */
     private List<Slip> slips(Reading reading) {
         if (subject.slips().isEmpty()) {
             return List.of();

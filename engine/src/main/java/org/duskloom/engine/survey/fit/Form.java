@@ -22,7 +22,9 @@ record Form(Move move, Turn turn, boolean mirrored, boolean resized, WiringKind 
     /** Between a quarter turn and any turn: a prop is taken up by its back as easily as hung askew. */
     private static final double MIRROR_WEIGHT = 1.4;
 
-    /** As unlikely as a turn in space: things are seldom built at another size, and a wrong size is mostly a wrong unit. */
+    /**
+     * As unlikely as a turn in space: things are seldom built at another size, and a wrong size is mostly a wrong unit.
+     */
     private static final double SIZE_WEIGHT = 4;
 
     Form {
@@ -46,9 +48,9 @@ record Form(Move move, Turn turn, boolean mirrored, boolean resized, WiringKind 
     }
 
     /**
-     * How far-fetched it is: of two forms of as many changes, the lighter one is the likelier. Weights decide only among
-     * readings that fit as well, so that their order counts and not their size; it is chosen from what goes wrong in a garden
-     * (common practice, no source), and nothing but which of two equal readings is told first hangs on it.
+     * How far-fetched it is: of two forms of as many changes, the lighter one is the likelier. Weights decide only
+     * among readings that fit as well, so that their order counts and not their size; it is chosen from what goes wrong
+     * in a garden (common practice, no source), and nothing but which of two equal readings is told first hangs on it.
      */
     double weight() {
         return move.weight()
@@ -82,9 +84,9 @@ record Form(Move move, Turn turn, boolean mirrored, boolean resized, WiringKind 
     }
 
     /**
-     * To plug in at the wrong end is the commonest slip of all, below even a quarter turn. To begin elsewhere on a loop or in
-     * a run takes a mistake in building, so that what explains the same by hanging the prop otherwise comes before it; with the
-     * other way round as well it takes two. A stretch alone is rarer than the whole.
+     * To plug in at the wrong end is the commonest slip of all, below even a quarter turn. To begin elsewhere on a loop
+     * or in a run takes a mistake in building, so that what explains the same by hanging the prop otherwise comes
+     * before it; with the other way round as well it takes two. A stretch alone is rarer than the whole.
      */
     private static double weight(WiringKind wiring) {
         return switch (wiring) {

@@ -8,8 +8,8 @@ import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.survey.MeasuredProp;
 
 /**
- * Finds pixels that were measured at exactly one place though they are described far apart. Neighbours may come to one place
- * where measurements are rounded coarsely, so that two pixels have to be far apart, more of them less.
+ * Finds pixels that were measured at exactly one place though they are described far apart. Neighbours may come to one
+ * place where measurements are rounded coarsely, so that two pixels have to be far apart, more of them less.
  */
 final class Heaps {
     private static final double FAR_SHARE_OF_PROP = 0.25;

@@ -16,7 +16,10 @@ record LeastMedian(Similarity similarity, double median) {
     private static final long SEED = 20_26_06_21L;
     private static final int TRIALS = 300;
 
-    /** Finds it; the same for the same points. Of very few points all pairs might be drawn, of many chance finds good ones. */
+    /**
+     * Finds it; the same for the same points. Of very few points all pairs might be drawn, of many chance finds good
+     * ones.
+     */
     static LeastMedian of(Positions from, Positions to, int[] sample) {
         SplitMix64 draws = new SplitMix64(SEED);
         LeastMedian best =
@@ -35,7 +38,9 @@ record LeastMedian(Similarity similarity, double median) {
         return best;
     }
 
-    /** Which of so many sorted squares counts as their median: one with which two points that always fit decide nothing. */
+    /**
+     * Which of so many sorted squares counts as their median: one with which two points that always fit decide nothing.
+     */
     static int medianIndex(int count) {
         return Math.min(count - 1, count / 2 + 1);
     }

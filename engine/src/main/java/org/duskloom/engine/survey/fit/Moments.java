@@ -3,8 +3,8 @@ package org.duskloom.engine.survey.fit;
 import org.joml.Vector3d;
 
 /**
- * Sums over pairs of points, from which every fit of the one to the other follows without going through the points again.
- * Flat points have z = 0.
+ * Sums over pairs of points, from which every fit of the one to the other follows without going through the points
+ * again. Flat points have z = 0.
  */
 final class Moments {
     private int points;

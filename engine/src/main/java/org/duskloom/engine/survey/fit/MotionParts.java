@@ -49,7 +49,10 @@ final class MotionParts {
         return new CommonMotion.Point(at.x(), at.y(), at.z());
     }
 
-    /** The direction that stays: from the part of the matrix that changes its sign when transposed, or from its half turn. */
+    /**
+     * The direction that stays: from the part of the matrix that changes its sign when transposed, or from its half
+     * turn.
+     */
     private static Vector3d axis(Matrix3dc r) {
         Vector3d axis = new Vector3d(r.m12() - r.m21(), r.m20() - r.m02(), r.m01() - r.m10());
         if (axis.length() < 1e-9) {
@@ -59,8 +62,9 @@ final class MotionParts {
     }
 
     /**
-     * The point of the axis nearest to a point that is moved by the turn: half way to where it comes to be, and from there at
-     * a right angle to both by half the way times the cotangent of half the angle. A slide along the axis is left out.
+     * The point of the axis nearest to a point that is moved by the turn: half way to where it comes to be, and from
+     * there at a right angle to both by half the way times the cotangent of half the angle. A slide along the axis is
+     * left out.
      */
     private static Vector3d pivot(Vector3dc from, Vector3dc to, Vector3dc axis, double radians) {
         Vector3d way = to.sub(from, new Vector3d());

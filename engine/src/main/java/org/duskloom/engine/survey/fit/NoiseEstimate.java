@@ -47,10 +47,10 @@ final class NoiseEstimate {
     }
 
     /**
-     * The median over all props of what their best placements leave over, so that a few bent props count for nothing; without
-     * those that leave over more than half the step from pixel to pixel, for which no reading fits at all. Of few
-     * measurements the upper bound that it exceeds once in twenty times, so that nothing is read into chance; but no more than
-     * twice what was found, and 5 mm if that were less.
+     * The median over all props of what their best placements leave over, so that a few bent props count for nothing;
+     * without those that leave over more than half the step from pixel to pixel, for which no reading fits at all. Of
+     * few measurements the upper bound that it exceeds once in twenty times, so that nothing is read into chance; but
+     * no more than twice what was found, and 5 mm if that were less.
      */
     static Noise estimate(List<Subject> subjects, double diagonal, double millimetresPerUnit) {
         double usual = usual(diagonal, millimetresPerUnit);

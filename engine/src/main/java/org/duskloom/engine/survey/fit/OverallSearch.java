@@ -12,9 +12,9 @@ import org.duskloom.engine.survey.Measurements;
 import org.duskloom.engine.survey.Overall;
 
 /**
- * Finds out whether all measurements are wrong alike: in another unit, from behind, or places in a photo. One similarity
- * has to bring most of the props to where they are described, as {@link PhotoFit} finds it, and no plain move or turn
- * of everything may do that.
+ * Finds out whether all measurements are wrong alike: in another unit, from behind, or places in a photo. One
+ * similarity has to bring most of the props to where they are described, as {@link PhotoFit} finds it, and no plain
+ * move or turn of everything may do that.
  */
 final class OverallSearch {
     /** Millimetres in what people measure in. */
@@ -24,7 +24,10 @@ final class OverallSearch {
     /** A factor so near to that of a unit is that of the unit. */
     private static final double UNIT_DEVIATION = 0.02;
 
-    /** Nobody measures everything so much too large or too small, and two props that were moved apart are no more than that. */
+    /**
+     * Nobody measures everything so much too large or too small, and two props that were moved apart are no more than
+     * that.
+     */
     private static final double LARGEST_MISMEASURED = 1.25;
 
     private static final double ALMOST_UPRIGHT_DEGREES = 5;

@@ -5,8 +5,8 @@ import org.joml.Matrix3dc;
 import org.joml.Vector3dc;
 
 /**
- * All that a fit of two point sets has to know of them, about one origin each: with the origins at the means a fit may move,
- * with fixed origins it may not.
+ * All that a fit of two point sets has to know of them, about one origin each: with the origins at the means a fit may
+ * move, with fixed origins it may not.
  *
  * @param points how many pairs of points
  * @param from sum of the squared distances of the points that are moved from their origin
@@ -33,8 +33,9 @@ record PairSpread(int points, double from, double to, Matrix3dc cross) {
     }
 
     /**
-     * The sum of squared distances that is left, where the sum of products of the turned points with the others is the match;
-     * infinite where no scale within reason leaves least, so that the end of what is reasonable is not taken for a measurement.
+     * The sum of squared distances that is left, where the sum of products of the turned points with the others is the
+     * match; infinite where no scale within reason leaves least, so that the end of what is reasonable is not taken for
+     * a measurement.
      */
     double left(double match, Sizing sizing) {
         if (sizing == Sizing.WITHIN_REASON && from > 0 && !(match >= SMALLEST * from && match <= LARGEST * from)) {

@@ -14,11 +14,11 @@ import org.duskloom.engine.survey.PhotoAlignment;
 import org.joml.Vector3d;
 
 /**
- * How a photo of the whole display lies on the stage: moved, turned, scaled, its y counting down or up. Fitted to most of the
- * measured pixels, not to all, so that props that hang wrongly do not pull at it: the similarity with the least median of
- * squared misfits, among those through two pixels (P. J. Rousseeuw, Journal of the American Statistical Association
- * 79(388):871-880, 1984), then least squares over the pixels that agree with it. A photo tells nothing of a move, a turn or a
- * scale of the display as a whole. Immutable.
+ * How a photo of the whole display lies on the stage: moved, turned, scaled, its y counting down or up. Fitted to most
+ * of the measured pixels, not to all, so that props that hang wrongly do not pull at it: the similarity with the least
+ * median of squared misfits, among those through two pixels (P. J. Rousseeuw, Journal of the American Statistical
+ * Association 79(388):871-880, 1984), then least squares over the pixels that agree with it. A photo tells nothing of a
+ * move, a turn or a scale of the display as a whole. Immutable.
  */
 final class PhotoFit {
     /** Fewer points than that always agree. */
@@ -27,7 +27,9 @@ final class PhotoFit {
     /** The first quartile of the length of a normal error in the plane, in standard deviations: sqrt(-2 ln 0.75). */
     private static final double QUARTILE_LENGTH = 0.7585276164409321;
 
-    /** A misfit beyond that, in standard deviations of a coordinate, does not agree; chance does that once in 450 times. */
+    /**
+     * A misfit beyond that, in standard deviations of a coordinate, does not agree; chance does that once in 450 times.
+     */
     private static final double AGREES = 3.5;
 
     private static final int MOST_ROUNDS = 20;

@@ -44,8 +44,8 @@ final class ReadingBuilder {
     }
 
     /**
-     * How far the prop is moved and turned, if it may be both, with the wiring and the mirror image of a reading; nothing if it
-     * is tilted or too little was measured.
+     * How far the prop is moved and turned, if it may be both, with the wiring and the mirror image of a reading;
+     * nothing if it is tilted or too little was measured.
      */
     Optional<Estimate> estimate(Candidate reading) {
         Form free = new Form(
@@ -105,8 +105,8 @@ final class ReadingBuilder {
     }
 
     /**
-     * The standard deviation of a fitted angle in radians, and of a fitted scale relative to it: that of one coordinate by the
-     * root of the sum of the squared distances from the point that stays, or from the mean.
+     * The standard deviation of a fitted angle in radians, and of a fitted scale relative to it: that of one coordinate
+     * by the root of the sum of the squared distances from the point that stays, or from the mean.
      */
     private double leverError(Candidate candidate) {
         double from = candidate.spread(subject.measured()).from();

@@ -8,8 +8,8 @@ import org.joml.Matrix3dc;
 import org.joml.Vector3d;
 
 /**
- * Turns as a display writes them, and as matrices. Sines and cosines come from {@link StrictMath}, never from JOML, whose own
- * differ between JDKs. JOML's {@code m01} stands in column 0 and row 1: in the column of x and the row of y.
+ * Turns as a display writes them, and as matrices. Sines and cosines come from {@link StrictMath}, never from JOML,
+ * whose own differ between JDKs. JOML's {@code m01} stands in column 0 and row 1: in the column of x and the row of y.
  */
 final class Rotations {
     /** A cosine of the tilt below this leaves turn and yaw about one axis. */
@@ -41,9 +41,9 @@ final class Rotations {
     }
 
     /**
-     * Turn, tilt and yaw in degrees that make this rotation; the tilt from -90 to 90. The inverse of {@link #rotation}: the
-     * row of y of the product is (cos tilt sin turn, cos tilt cos turn, -sin tilt), the column of z is (sin yaw cos tilt,
-     * -sin tilt, cos yaw cos tilt).
+     * Turn, tilt and yaw in degrees that make this rotation; the tilt from -90 to 90. The inverse of {@link #rotation}:
+     * the row of y of the product is (cos tilt sin turn, cos tilt cos turn, -sin tilt), the column of z is (sin yaw cos
+     * tilt, -sin tilt, cos yaw cos tilt).
      */
     static double[] angles(Matrix3dc rotation) {
         double sine = Math.max(-1, Math.min(1, 0.0 - rotation.m21()));

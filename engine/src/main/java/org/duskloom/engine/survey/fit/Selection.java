@@ -10,12 +10,13 @@ import org.duskloom.engine.survey.Dimensions;
  * Chooses among readings. The rule:
  *
  * <ol>
- *   <li>A reading is tenable if no other one that fits more freely leaves clearly less: less by more than 12 squares of the
- *       measuring error, 4 more for every number that it fits more, and twice the logarithm of the number of props. Chance does
- *       that less than once in 10,000 times for one prop, and for the more props the less, so that it hardly does for any.
+ *   <li>A reading is tenable if no other one that fits more freely leaves clearly less: less by more than 12 squares of
+ *       the measuring error, 4 more for every number that it fits more, and twice the logarithm of the number of props.
+ *       Chance does that less than once in 10,000 times for one prop, and for the more props the less, so that it
+ *       hardly does for any.
  *   <li>Of the tenable ones, those are dropped that let differ all that another one lets differ, and more.
- *   <li>Of the rest the one with the fewest differences is preferred; of as many, the least far-fetched. The others are its
- *       rivals.
+ *   <li>Of the rest the one with the fewest differences is preferred; of as many, the least far-fetched. The others are
+ *       its rivals.
  * </ol>
  */
 final class Selection {

@@ -21,7 +21,10 @@ final class Shortages {
         return Extent.rank(template, IntStream.range(0, template.size()).toArray(), sigma);
     }
 
-    /** What is missing, and the pixel that lies farthest from the point, the line or the plane of those that were measured. */
+    /**
+     * What is missing, and the pixel that lies farthest from the point, the line or the plane of those that were
+     * measured.
+     */
     static Shortage of(Subject subject, double sigma) {
         int rank = rankOfMeasured(subject, sigma);
         boolean full = rank == rankOfAll(subject, sigma);

@@ -7,8 +7,8 @@ import org.joml.Vector3d;
 import org.joml.Vector3dc;
 
 /**
- * A map of points that keeps all angles: y = scale * rotation * x + shift. What is named a rotation mirrors too where its
- * determinant is -1.
+ * A map of points that keeps all angles: y = scale * rotation * x + shift. What is named a rotation mirrors too where
+ * its determinant is -1.
  */
 record Similarity(Matrix3dc rotation, double scale, Vector3dc shift) {
     Similarity {

@@ -7,14 +7,14 @@ import org.joml.Vector3d;
 
 /**
  * The similarity that brings points nearest to others, pair by pair, in the sense of least squares. S. Umeyama, IEEE
- * Transactions on Pattern Analysis and Machine Intelligence 13(4):376-380, 1991, after W. Kabsch, Acta Crystallographica
- * A32:922, 1976.
+ * Transactions on Pattern Analysis and Machine Intelligence 13(4):376-380, 1991, after W. Kabsch, Acta
+ * Crystallographica A32:922, 1976.
  *
  * @param similarity the map; one of several equally good ones unless it is unique
  * @param squaredError the sum of squared distances that it leaves
  * @param rank how many directions the points spread in: 0 for one place, 1 for a line, 2 for a plane, 3
- * @param isUnique whether the points fix the turn: they spread along a line in two dimensions, in a plane in three, and do
- *     not match equally well all round
+ * @param isUnique whether the points fix the turn: they spread along a line in two dimensions, in a plane in three, and
+ *     do not match equally well all round
  */
 record SimilarityFit(Similarity similarity, double squaredError, int rank, boolean isUnique) {
     SimilarityFit {

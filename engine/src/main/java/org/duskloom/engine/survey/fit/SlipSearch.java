@@ -10,9 +10,9 @@ import org.duskloom.engine.survey.Wiring;
 import org.duskloom.engine.survey.WiringKind;
 
 /**
- * Looks for one or two measurements of a prop that spoil all others: one that is wrong, two that were each written down for the
- * other one, or two that are wrong. One wrong measurement hides another one as long as they are looked at one by one. Looks
- * among the pixels that fit worst, wired as described or from the other end.
+ * Looks for one or two measurements of a prop that spoil all others: one that is wrong, two that were each written down
+ * for the other one, or two that are wrong. One wrong measurement hides another one as long as they are looked at one
+ * by one. Looks among the pixels that fit worst, wired as described or from the other end.
  */
 final class SlipSearch {
     private static final int PIXELS_TRIED = 12;

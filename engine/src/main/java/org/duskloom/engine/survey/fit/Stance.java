@@ -10,9 +10,9 @@ import org.joml.Matrix3dc;
 import org.joml.Vector3d;
 
 /**
- * A placement that readings start from: the one that is described, or one at the place of another prop. Points are counted
- * from its zero point. In three dimensions they are counted along axes that are tilted and yawed with the prop, so that a
- * turn about z is the {@code turn} of the display; in two dimensions along the stage's.
+ * A placement that readings start from: the one that is described, or one at the place of another prop. Points are
+ * counted from its zero point. In three dimensions they are counted along axes that are tilted and yawed with the prop,
+ * so that a turn about z is the {@code turn} of the display; in two dimensions along the stage's.
  */
 final class Stance {
     private final PlacedProp prop;
@@ -51,8 +51,8 @@ final class Stance {
     }
 
     /**
-     * Whether the mirror image turned by 180 degrees is the one that is mirrored in y, and thus no turn: where the prop is
-     * described without a mirror, and its own axes are not tilted out of those that are seen.
+     * Whether the mirror image turned by 180 degrees is the one that is mirrored in y, and thus no turn: where the prop
+     * is described without a mirror, and its own axes are not tilted out of those that are seen.
      */
     boolean mirrorsInY() {
         return placement.mirror() == Mirror.NONE && turnsInItsOwnPlane();

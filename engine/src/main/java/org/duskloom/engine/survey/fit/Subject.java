@@ -131,8 +131,8 @@ final class Subject {
     }
 
     /**
-     * Finds a good reading, and leaves out measurements that do not go with the others: the largest misfit, if without it so
-     * little is left that chance would do that once in 10,000 times (S. S. Wilks, Sankhya A 25:407-426, 1963).
+     * Finds a good reading, and leaves out measurements that do not go with the others: the largest misfit, if without
+     * it so little is left that chance would do that once in 10,000 times (S. S. Wilks, Sankhya A 25:407-426, 1963).
      *
      * @param least misfits below that are none
      * @param good errors below that are small: two measurements are called wrong only if the others then fit so well
@@ -194,8 +194,8 @@ final class Subject {
     }
 
     /**
-     * Leaves out the one measurement that alone keeps the prop from being wired as described, where the measuring error is
-     * known. Another wiring that rests on a single reading is less likely than a slip of the pen.
+     * Leaves out the one measurement that alone keeps the prop from being wired as described, where the measuring error
+     * is known. Another wiring that rests on a single reading is less likely than a slip of the pen.
      */
     void leaveOutSlip(Criterion criterion) {
         int left = slips.size()

@@ -21,8 +21,8 @@ import org.joml.Vector3d;
 import org.joml.Vector3dc;
 
 /**
- * Compares a display as described with where its pixels were measured: of every prop it tells whether it is moved, turned,
- * mirrored, of another size, wired in another order, exchanged with others, or moved together with others.
+ * Compares a display as described with where its pixels were measured: of every prop it tells whether it is moved,
+ * turned, mirrored, of another size, wired in another order, exchanged with others, or moved together with others.
  */
 public final class Survey {
     private final Display display;
@@ -48,12 +48,12 @@ public final class Survey {
      *
      * @param display what is described
      * @param measurements where pixels hang: stage coordinates, or places in a photo of the whole display
-     * @param fromPhoto whether they are places in a photo: how it lies on the stage is found first, from what most pixels
-     *     agree with
+     * @param fromPhoto whether they are places in a photo: how it lies on the stage is found first, from what most
+     *     pixels agree with
      * @param tolerance how far off a good measurement may be, in the display's unit, above 0; worked out from the
      *     measurements if it is not given
-     * @throws IllegalArgumentException if the tolerance is not above 0, a prop is measured that there is not, or too little
-     *     was measured for a photo
+     * @throws IllegalArgumentException if the tolerance is not above 0, a prop is measured that there is not, or too
+     *     little was measured for a photo
      */
     public static SurveyResult compare(
             Display display, Measurements measurements, boolean fromPhoto, OptionalDouble tolerance) {

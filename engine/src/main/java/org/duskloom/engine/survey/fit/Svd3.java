@@ -5,10 +5,10 @@ import org.joml.Matrix3dc;
 import org.joml.Vector3d;
 
 /**
- * The singular value decomposition A = U diag(first, second, third) V^T of a matrix of three rows and columns: U and V are
- * orthogonal, the singular values fall and are not below 0. Found by one-sided Jacobi turns (M. R. Hestenes, Journal of
- * the Society for Industrial and Applied Mathematics 6(1), 1958), which keep small singular values exact. The same bits on
- * every machine.
+ * The singular value decomposition A = U diag(first, second, third) V^T of a matrix of three rows and columns: U and V
+ * are orthogonal, the singular values fall and are not below 0. Found by one-sided Jacobi turns (M. R. Hestenes,
+ * Journal of the Society for Industrial and Applied Mathematics 6(1), 1958), which keep small singular values exact.
+ * The same bits on every machine.
  *
  * @param u the left singular vectors as columns
  * @param first the largest singular value

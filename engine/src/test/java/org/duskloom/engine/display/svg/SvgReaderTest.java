@@ -19,7 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Places are compared with the transforms of the JDK's two-dimensional graphics, parts and orders with what was drawn. */
+/**
+ * Places are compared with the transforms of the JDK's two-dimensional graphics, parts and orders with what was drawn.
+ */
 class SvgReaderTest {
     private static final double MM_PER_PX = 25.4 / 96;
 
@@ -262,7 +264,9 @@ class SvgReaderTest {
         assertThat(shown()).singleElement().asString().contains("the drawing declares entities, which are not read");
     }
 
-    /** The document type of SVG 1.1, which many programs write, names a file in the network; nothing listens on port 9. */
+    /**
+     * The document type of SVG 1.1, which many programs write, names a file in the network; nothing listens on port 9.
+     */
     @Test
     void fetchesNoDocumentType() {
         String svg =

@@ -26,8 +26,8 @@ import org.duskloom.engine.survey.Measurements;
 import org.duskloom.engine.survey.SurveyResult;
 
 /**
- * A display as somebody hung it: begins as described, then hands move, turn and rewire it. Works on the places of the pixels
- * alone, with the JDK's own sines, so that it shares nothing with what is tested.
+ * A display as somebody hung it: begins as described, then hands move, turn and rewire it. Works on the places of the
+ * pixels alone, with the JDK's own sines, so that it shares nothing with what is tested.
  */
 public final class Built {
     private final Display display;

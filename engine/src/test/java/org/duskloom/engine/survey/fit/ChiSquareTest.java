@@ -8,7 +8,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ChiSquareTest {
-    /** The 5 % points of any table of the distribution, such as NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.4. */
+    /**
+     * The 5 % points of any table of the distribution, such as NIST/SEMATECH e-Handbook of Statistical Methods,
+     * 1.3.6.7.4.
+     */
     @ParameterizedTest
     @CsvSource({"1, 0.004", "2, 0.103", "3, 0.352", "4, 0.711", "5, 1.145", "10, 3.940", "20, 10.851", "100, 77.929"})
     void fallsShortOfTheLowerBoundOnceInTwenty(int degrees, double tabled) {
@@ -16,8 +19,8 @@ class ChiSquareTest {
     }
 
     /**
-     * For 2 degrees of freedom the distribution is exponential: the bound is 2 ln(10^6) = 27.63. For 4 it is the root of
-     * exp(-x/2) (1 + x/2) = 10^-6, which is 33.38.
+     * For 2 degrees of freedom the distribution is exponential: the bound is 2 ln(10^6) = 27.63. For 4 it is the root
+     * of exp(-x/2) (1 + x/2) = 10^-6, which is 33.38.
      */
     @Test
     void exceedsTheUpperBoundOnceInAMillion() {

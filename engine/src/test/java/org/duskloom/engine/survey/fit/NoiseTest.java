@@ -14,7 +14,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** How well was measured is seen from what is left over when every prop has its best place. */
 class NoiseTest {
-    /** 636 spare coordinates behind the estimate: it is known to some percent, and taken a little too large on purpose. */
+    /**
+     * 636 spare coordinates behind the estimate: it is known to some percent, and taken a little too large on purpose.
+     */
     @ParameterizedTest
     @ValueSource(doubles = {0.5, 2, 5, 12})
     void isFoundFromTheMeasurements(double sigma) {
@@ -64,7 +66,9 @@ class NoiseTest {
                 .isInstanceOf(IllegalArgumentException.class);
     }
 
-    /** Three pixels have two coordinates to spare, which say next to nothing: 5 mm is assumed, in the display's unit. */
+    /**
+     * Three pixels have two coordinates to spare, which say next to nothing: 5 mm is assumed, in the display's unit.
+     */
     @Test
     void isAssumedIfLittleWasMeasured() {
         String metres = "{\"name\": \"arch\", \"shape\": \"arch\", \"at\": [0, 0]}";

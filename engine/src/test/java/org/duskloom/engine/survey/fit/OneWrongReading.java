@@ -16,8 +16,8 @@ import org.duskloom.engine.survey.Slip;
 import org.duskloom.engine.survey.SurveyResult;
 
 /**
- * A display of which eight pixels of every prop were measured with an error of 5 mm, and one reading of one prop was then
- * written down wrongly. Everything is drawn from a seed.
+ * A display of which eight pixels of every prop were measured with an error of 5 mm, and one reading of one prop was
+ * then written down wrongly. Everything is drawn from a seed.
  */
 final class OneWrongReading {
     private static final int READINGS = 8;

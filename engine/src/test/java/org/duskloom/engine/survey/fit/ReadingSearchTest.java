@@ -21,7 +21,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** What the search finds from sums, against what each wiring and each turn leaves over when it is tried pixel by pixel. */
+/**
+ * What the search finds from sums, against what each wiring and each turn leaves over when it is tried pixel by pixel.
+ */
 class ReadingSearchTest {
     private static final Display GARDEN = new Gardens()
             .prop("daisy", "daisy", 100, 200, "\"turn\": 20", "\"scale\": 1.2")
@@ -78,7 +80,9 @@ class ReadingSearchTest {
         }
     }
 
-    /** Of a thousand measured pixels only some are looked at first; what is left over counts all of them all the same. */
+    /**
+     * Of a thousand measured pixels only some are looked at first; what is left over counts all of them all the same.
+     */
     @Test
     void countsAllPixelsOfALargeProp() {
         Display large = Built.display(

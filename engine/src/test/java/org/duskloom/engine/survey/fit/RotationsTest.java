@@ -41,7 +41,9 @@ class RotationsTest {
                 .isCloseTo(0, within(1e-12));
     }
 
-    /** A tilt alone, a yaw alone and a turn alone turn by their own angle; a turn and a yaw by 90 degrees each by 120. */
+    /**
+     * A tilt alone, a yaw alone and a turn alone turn by their own angle; a turn and a yaw by 90 degrees each by 120.
+     */
     @ParameterizedTest
     @CsvSource({"40, 0, 0, 40", "0, 40, 0, 40", "0, 0, -40, 40", "90, 0, 90, 120", "180, 0, 0, 180", "0, 0, 0, 0"})
     void measuresTheAngle(double turn, double tilt, double yaw, double angle) {

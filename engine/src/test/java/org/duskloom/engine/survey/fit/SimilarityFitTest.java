@@ -20,15 +20,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** S. Umeyama, IEEE Transactions on Pattern Analysis and Machine Intelligence 13(4):376-380, 1991, equations 34 to 43. */
+/**
+ * S. Umeyama, IEEE Transactions on Pattern Analysis and Machine Intelligence 13(4):376-380, 1991, equations 34 to 43.
+ */
 class SimilarityFitTest {
     private static final Positions TRIANGLE = Points.flat(0, 0, 1, 0, 0, 2);
     private static final Positions MIRRORED_TRIANGLE = Points.flat(0, 0, -1, 0, 0, 2);
 
     /**
-     * The example of the paper: a triangle and its mirror image. R = [[3, 2], [-2, 3]]/sqrt(13), c = sqrt(13)/5,
-     * t = (-0.8, 0.4). The mean squared error 8/15 follows from its definition (equation 34 and closed form 43), as 1.6 summed
-     * over three points; it is not the figure that the paper prints beside the example.
+     * The example of the paper: a triangle and its mirror image. R = [[3, 2], [-2, 3]]/sqrt(13), c = sqrt(13)/5, t =
+     * (-0.8, 0.4). The mean squared error 8/15 follows from its definition (equation 34 and closed form 43), as 1.6
+     * summed over three points; it is not the figure that the paper prints beside the example.
      */
     @Test
     void fitsUmeyamasExample() {

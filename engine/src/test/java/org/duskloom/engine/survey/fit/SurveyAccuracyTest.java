@@ -50,7 +50,10 @@ class SurveyAccuracyTest {
         assertThat(share(offsets, 2)).isCloseTo(shareOfPlaces, within(slack(shareOfPlaces)));
     }
 
-    /** With 256 pixels none of 500 is off by more than 0.5 degrees or 2 mm: the bounds are 4.2 and 6.4 standard deviations. */
+    /**
+     * With 256 pixels none of 500 is off by more than 0.5 degrees or 2 mm: the bounds are 4.2 and 6.4 standard
+     * deviations.
+     */
     @Test
     void isWithinHalfADegreeAndTwoMillimetresEveryTime() {
         for (int trial = 0; trial < TRIALS; trial++) {

@@ -198,7 +198,10 @@ class SurveyOverallTest {
         assertThat(result.findings(Verdict.DIFFERENT)).hasSize(6);
     }
 
-    /** Two props, or six pairs of lamps, can be brought nearly anywhere: what they were moved by is no photo and no unit. */
+    /**
+     * Two props, or six pairs of lamps, can be brought nearly anywhere: what they were moved by is no photo and no
+     * unit.
+     */
     @Test
     void isNotTakenFromPropsThatMoved() {
         Random random = new Random(7);

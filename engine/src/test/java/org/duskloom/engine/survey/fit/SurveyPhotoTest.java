@@ -125,7 +125,9 @@ class SurveyPhotoTest {
                 .isPresent();
     }
 
-    /** Through exact points the similarity with the least median leaves nothing, though two of five points are far off. */
+    /**
+     * Through exact points the similarity with the least median leaves nothing, though two of five points are far off.
+     */
     @Test
     void theLeastMedianPassesByOutliers() {
         Positions from = Points.flat(0, 0, 10, 0, 10, 10, 0, 10, 5, 5, 3, 8, 7, 2);

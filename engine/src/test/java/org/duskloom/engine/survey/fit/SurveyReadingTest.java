@@ -97,7 +97,10 @@ class SurveyReadingTest {
         assertThat(daisy.reading().placement().scale()).isCloseTo(1.15, within(0.02));
     }
 
-    /** The edit that was forgotten: it is described mirrored, upside down and wired from the end, and hangs the other way. */
+    /**
+     * The edit that was forgotten: it is described mirrored, upside down and wired from the end, and hangs the other
+     * way.
+     */
     @Test
     void recognisesThatADescriptionIsNotTrue() {
         Gardens garden = new Gardens()
@@ -127,7 +130,10 @@ class SurveyReadingTest {
         return Built.finding(result, name).reading().placement();
     }
 
-    /** Where a reading puts the pixels is where they were hung, whatever was done: within four standard errors of the fit. */
+    /**
+     * Where a reading puts the pixels is where they were hung, whatever was done: within four standard errors of the
+     * fit.
+     */
     @ParameterizedTest
     @MethodSource("org.duskloom.engine.survey.fit.HungDaisy#cases")
     void putsThePixelsWhereTheyHang(HungDaisy shown) {

@@ -65,8 +65,8 @@ class SurveyRivalTest {
     }
 
     /**
-     * Of the daisy only the outer ring was measured, which does not know whether the daisy is mirrored or the ring is wired the
-     * other way round. The stem leans to the right: its last pixel, 30 mm off the middle, tells.
+     * Of the daisy only the outer ring was measured, which does not know whether the daisy is mirrored or the ring is
+     * wired the other way round. The stem leans to the right: its last pixel, 30 mm off the middle, tells.
      */
     @Test
     void saysWhichPixelTells() {
@@ -97,7 +97,9 @@ class SurveyRivalTest {
         assertThat(daisy.rivals()).isEmpty();
     }
 
-    /** What fits as described needs no other reading, though a ring turned by 30 degrees and wired back fits as well. */
+    /**
+     * What fits as described needs no other reading, though a ring turned by 30 degrees and wired back fits as well.
+     */
     @Test
     void asDescribedHasNoRivals() {
         Finding ring =

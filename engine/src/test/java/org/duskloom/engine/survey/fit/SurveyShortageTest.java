@@ -63,7 +63,9 @@ class SurveyShortageTest {
         assertThat(daisy.shortage().orElseThrow().kind()).isEqualTo(Shortage.Kind.ON_A_LINE);
     }
 
-    /** The stem's five pixels are on a line: the pixel to measure is off it, in the outer ring at a right angle to it. */
+    /**
+     * The stem's five pixels are on a line: the pixel to measure is off it, in the outer ring at a right angle to it.
+     */
     @Test
     void pixelsOnALineTellNoTurn() {
         Finding daisy = survey(Gardens.daisies().built().turn(DAISY, 90, 1400, 2000), 37, 38, 39, 40, 41);

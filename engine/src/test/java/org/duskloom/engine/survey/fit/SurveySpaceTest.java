@@ -48,7 +48,10 @@ class SurveySpaceTest {
         assertThat(now.x()).isZero();
     }
 
-    /** A tilted prop that is turned in its own plane is described with another {@code turn}, and with the same tilt and yaw. */
+    /**
+     * A tilted prop that is turned in its own plane is described with another {@code turn}, and with the same tilt and
+     * yaw.
+     */
     @ParameterizedTest
     @ValueSource(ints = {20, 100})
     void tellsATurnInThePlaneOfTheProp(int turn) {

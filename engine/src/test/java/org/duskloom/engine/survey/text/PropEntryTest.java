@@ -65,8 +65,8 @@ class PropEntryTest {
     }
 
     /**
-     * A display in which the entries were pasted is as built: surveyed against it with the same measurements, every prop whose
-     * difference an entry can say is as described.
+     * A display in which the entries were pasted is as built: surveyed against it with the same measurements, every
+     * prop whose difference an entry can say is as described.
      */
     @ParameterizedTest
     @MethodSource("org.duskloom.engine.survey.fit.HungDaisy#cases")
