@@ -34,19 +34,23 @@ final class ProgressBar implements Progress, AutoCloseable {
         this.nextRedraw = start + NANOS_BEFORE_FIRST;
     }
 
-    /** Work that tells how far it is. */
+    /**
+     * Work that tells how far it is.
+     *
+     * @param <E> what it may throw beside faults of files
+     */
     @FunctionalInterface
-    interface Work {
+    interface Work<E extends Exception> {
         /**
          * Does it.
          *
          * @return whether it is done
          */
-        boolean with(Progress progress) throws IOException;
+        boolean with(Progress progress) throws IOException, E;
     }
 
     /** Does some work, with a bar where the standard error stream is a terminal. */
-    static boolean during(Streams streams, Work work) throws IOException {
+    static <E extends Exception> boolean during(Streams streams, Work<E> work) throws IOException, E {
         if (!streams.traits().errLive()) {
             return work.with(Progress.SILENT);
         }

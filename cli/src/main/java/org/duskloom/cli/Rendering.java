@@ -6,7 +6,6 @@ import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameRun;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
-import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.text.Counted;
 
@@ -35,14 +34,10 @@ record Rendering(FrameSource source, FrameList frames, int threads) {
 
     /** Hands all frames to sinks, which are finished then but not closed. */
     void into(List<FrameSink> sinks, Streams streams) throws IOException, InterruptedException {
-        if (!streams.traits().errLive()) {
-            run().into(sinks, Progress.SILENT);
-            return;
-        }
-        try (ProgressBar bar = new ProgressBar(streams.err(), System::nanoTime)) {
-            Runtime.getRuntime().addShutdownHook(new Thread(bar::close));
-            run().into(sinks, bar);
-        }
+        ProgressBar.during(streams, progress -> {
+            run().into(sinks, progress);
+            return true;
+        });
     }
 
     /** {@code out: 1920 frames, 1234 pixels, 0.8 s}. */

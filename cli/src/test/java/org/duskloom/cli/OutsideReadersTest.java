@@ -1,7 +1,6 @@
 package org.duskloom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.File;
 import java.io.IOException;
@@ -27,7 +26,7 @@ class OutsideReadersTest {
     /** ffmpeg's rawvideo demuxer takes rgb24 as it is: read and written again, the bytes are the same. */
     @Test
     void ffmpegReadsRawFrames() throws Exception {
-        assumeTrue(isInstalled("ffmpeg", "-version"));
+        Installed.require("ffmpeg", "-version");
         Path again = folder.resolve("again.rgb");
         run(
                 "ffmpeg",
@@ -54,7 +53,7 @@ class OutsideReadersTest {
     /** NumPy finds type, shape and order in the header, and the bytes of the raw frames behind it. */
     @Test
     void numPyReadsArrays() throws Exception {
-        assumeTrue(isInstalled("python3", "-c", "import numpy"));
+        Installed.require("python3", "-c", "import numpy");
         Path again = folder.resolve("again.rgb");
         String script = """
                 import sys, numpy
@@ -65,21 +64,6 @@ class OutsideReadersTest {
                 """.formatted(Garden.FRAMES, Garden.PIXELS);
         run("python3", "-c", script, folder.resolve("out/frames.npy").toString(), again.toString());
         assertThat(again).hasSameBinaryContentAs(folder.resolve("out/frames.rgb"));
-    }
-
-    private static boolean isInstalled(String... command) {
-        try {
-            return new ProcessBuilder(command)
-                            .redirectErrorStream(true)
-                            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                            .start()
-                            .waitFor()
-                    == 0;
-        } catch (IOException notThere) {
-            return false;
-        } catch (InterruptedException e) {
-            throw new AssertionError(e);
-        }
     }
 
     private void run(String... command) throws Exception {
