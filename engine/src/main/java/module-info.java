@@ -33,6 +33,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.shard;
     exports org.duskloom.engine.sheet;
     exports org.duskloom.engine.show;
+    exports org.duskloom.engine.sound;
     exports org.duskloom.engine.survey;
     exports org.duskloom.engine.survey.fit;
     exports org.duskloom.engine.survey.text;

@@ -30,6 +30,7 @@ class ArchitectureTest {
             "survey",
             "survey.fit",
             "survey.text",
+            "sound",
             "timeline",
             "effect",
             "show",
