@@ -40,8 +40,7 @@ final class CueDraft {
 
     /** Whether some pixel may be lit by both in some frame. */
     boolean meets(CueDraft other) {
-        return firstFrame() < other.endFrameExclusive()
-                && other.firstFrame() < endFrameExclusive()
+        return Math.max(firstFrame(), other.firstFrame()) < Math.min(endFrameExclusive(), other.endFrameExclusive())
                 && pixels.intersects(other.pixels);
     }
 

@@ -3,7 +3,6 @@ package org.duskloom.engine.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
 import org.duskloom.engine.color.BlendMode;
 
 /**
@@ -11,10 +10,15 @@ import org.duskloom.engine.color.BlendMode;
  * difference: a group is kept only where its cues meet and something acts on the whole of them. For one thread.
  */
 final class LayerDraft {
-    /** When so many pairs of cues were compared, a group is kept: that is always right. */
-    private static final long MOST_COMPARED = 2_000_000;
+    /** When so many pairs of cues were compared, groups are kept: that is always right. */
+    private static final long MOST_COMPARED = 5_000_000;
 
     private final List<Entry> entries = new ArrayList<>();
+    /** The cues of the first entries; of how many. */
+    private final DraftTimes times = new DraftTimes();
+
+    private int timed;
+    private long compared;
 
     /** What is mixed by itself: a cue, or a group of cues. */
     private static final class Entry {
@@ -104,14 +108,17 @@ final class LayerDraft {
     }
 
     private boolean meets(LayerDraft other) {
-        List<CueDraft> mine = cues().toList();
-        List<CueDraft> others = other.cues().toList();
-        return (long) mine.size() * others.size() > MOST_COMPARED
-                || mine.stream().anyMatch(cue -> others.stream().anyMatch(cue::meets));
+        for (; timed < entries.size(); timed++) {
+            entries.get(timed).cues.forEach(times::add);
+        }
+        return other.entries.stream()
+                .flatMap(entry -> entry.cues.stream())
+                .anyMatch(cue -> meets(cue, times.near(cue)));
     }
 
-    private Stream<CueDraft> cues() {
-        return entries.stream().flatMap(entry -> entry.cues.stream());
+    private boolean meets(CueDraft cue, List<CueDraft> near) {
+        compared += near.size();
+        return compared > MOST_COMPARED || near.stream().anyMatch(cue::meets);
     }
 
     /** A cue of an entry, for the search for pairs that meet. */
@@ -126,7 +133,6 @@ final class LayerDraft {
                 .sorted(Comparator.comparingLong(owned -> owned.cue().firstFrame()))
                 .toList();
         List<Owned> running = new ArrayList<>();
-        long compared = 0;
         for (Owned next : byStart) {
             running.removeIf(
                     owned -> owned.cue().endFrameExclusive() <= next.cue().firstFrame());

@@ -43,6 +43,8 @@ public final class FramePainter {
     /** The cues that are seen in the current frame, layer by layer. */
     private final List<List<PlannedCue>> active = new ArrayList<>();
 
+    private final List<ActiveCues> activeCues;
+
     private Set<PlannedCue> leftOut = Set.of();
 
     /** A painter for one thread. */
@@ -53,7 +55,10 @@ public final class FramePainter {
         this.opacities = new float[plan.brushCount()];
         this.groups = new Patch[1 + deepest(plan)];
         Arrays.setAll(groups, depth -> new Patch());
-        plan.layers().forEach(layer -> active.add(new ArrayList<>(layer.cues().size())));
+        plan.layers().forEach(layer -> active.add(new ArrayList<>()));
+        this.activeCues = plan.layers().stream()
+                .map(layer -> new ActiveCues(layer.cues()))
+                .toList();
     }
 
     private static int deepest(Plan plan) {
@@ -96,13 +101,12 @@ public final class FramePainter {
         for (int layer = 0; layer < active.size(); layer++) {
             List<PlannedCue> seen = active.get(layer);
             seen.clear();
-            List<PlannedCue> cues = plan.layers().get(layer).cues();
-            for (int i = 0; i < cues.size(); i++) {
-                PlannedCue cue = cues.get(i);
-                if (frame >= cue.firstFrame() && frame < cue.endFrameExclusive() && !leftOut.contains(cue)) {
-                    seen.add(cue);
-                    begin(cue, frame);
-                }
+            activeCues.get(layer).addTo(seen, frame);
+            if (!leftOut.isEmpty()) {
+                seen.removeIf(leftOut::contains);
+            }
+            for (int i = 0; i < seen.size(); i++) {
+                begin(seen.get(i), frame);
             }
         }
     }
