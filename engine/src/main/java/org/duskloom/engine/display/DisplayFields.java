@@ -12,6 +12,7 @@ import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.group.GroupReader;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.wire.PortFields;
+import org.duskloom.engine.wire.PowerFields;
 
 /** What a display, its shapes and its props may hold. */
 public final class DisplayFields {
@@ -102,8 +103,17 @@ public final class DisplayFields {
             DeclaredField.optional("groups", GroupReader.GROUPS, "no groups", "groups by name");
 
     /** The whole file. */
-    public static final DeclaredObject DISPLAY =
-            DeclaredObject.of("display", FORMAT, DeclaredField.SCHEMA, UNITS, SHAPES, PROPS, GROUPS, PortFields.PORTS);
+    public static final DeclaredObject DISPLAY = DeclaredObject.of(
+            "display",
+            FORMAT,
+            DeclaredField.SCHEMA,
+            UNITS,
+            SHAPES,
+            PROPS,
+            GROUPS,
+            PowerFields.KINDS,
+            PortFields.PORTS,
+            PowerFields.SUPPLIES);
 
     private DisplayFields() {}
 }

@@ -15,7 +15,7 @@ import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.wire.PortFields;
 import org.duskloom.engine.wire.PortReader;
-import org.duskloom.engine.wire.Ports;
+import org.duskloom.engine.wire.PowerFields;
 
 /** Reads a display from its JSON tree. What it may hold stands in {@link DisplayFields}. */
 public final class DisplayReader {
@@ -57,7 +57,10 @@ public final class DisplayReader {
         PropPlacer placer = new PropPlacer(props(fields, shapes), problems);
         Optional<PixelMap> map = placer.map();
         Optional<Node> groups = fields.node(DisplayFields.GROUPS);
-        Optional<ListNode> ports = fields.given(PortFields.PORTS);
+        PortReader.Written wiring = new PortReader.Written(
+                fields.given(PowerFields.KINDS).orElse(List.of()),
+                fields.given(PortFields.PORTS),
+                fields.given(PowerFields.SUPPLIES));
         return map.map(pixels -> {
             GroupTree tree = groups.map(node -> GroupReader.read(node, pixels, placer.incomplete(), problems))
                     .orElseGet(() -> GroupTree.of(pixels));
@@ -67,7 +70,8 @@ public final class DisplayReader {
                     shapes.values().stream().map(ShapeReader.ReadShape::shape).toList(),
                     placer.props(),
                     tree,
-                    ports.map(list -> PortReader.read(list, tree, problems)).orElse(Ports.NONE));
+                    PortReader.read(
+                            wiring, tree, units.orElse(Units.MILLIMETRES).millimetres() / 1000, problems));
         });
     }
 

@@ -1,5 +1,7 @@
 package org.duskloom.engine.wire;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.Objects;
 import org.duskloom.engine.problem.Location;
 
@@ -18,6 +20,11 @@ public record Link(String name, int propIndex, int[] pixels, Location location) 
     public Link {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(location, "location");
+    }
+
+    /** The global index of each pixel of a chain, in its order; {@link #DARK} for those that stay dark. */
+    static int[] pixels(List<Link> chain) {
+        return chain.stream().flatMapToInt(link -> Arrays.stream(link.pixels())).toArray();
     }
 
     /** How many pixels of the line it takes. */

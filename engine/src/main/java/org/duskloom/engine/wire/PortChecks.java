@@ -39,10 +39,10 @@ public final class PortChecks {
         return prop.pixelCount() - wired.get(prop.firstPixel(), end).cardinality();
     }
 
-    /** Adds a warning for each port whose line is too long for a rate; see {@link DataLine#USUAL}. */
+    /** Adds a warning for each port whose line is too long for a rate. */
     public static void warnOfLongLines(Ports ports, FrameRate rate, Problems problems) {
-        DataLine line = DataLine.USUAL;
         for (Port port : ports.ports()) {
+            DataLine line = port.pixelKind().line();
             int bits = port.signal().bitsPerPixel();
             long most = line.mostPixels(rate, bits);
             if (port.pixelCount() > most) {

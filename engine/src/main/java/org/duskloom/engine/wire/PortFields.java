@@ -2,6 +2,7 @@ package org.duskloom.engine.wire;
 
 import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.document.DeclaredObject;
+import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.TextNode;
@@ -67,8 +68,19 @@ public final class PortFields {
             true,
             "true: levels between two bytes are shown by turns of the two; at 8 bits, and not for codes");
 
-    static final DeclaredObject PORT =
-            DeclaredObject.of("port", NAME, CHAIN, COLORS, BITS, UNIVERSE, SLOT, WHOLE, WHITE, CAP, CURVE, DITHER);
+    static final DeclaredField<TextNode> KIND = DeclaredField.optional(
+            "kind",
+            new ValueKind.Text("name of a kind"),
+            "5 V, 20 mA a colour, 1 mA idle: common practice, no source",
+            "what its pixels need, from `kinds`");
+    static final DeclaredField<Fields> LINE = DeclaredField.optional(
+            "line",
+            new ValueKind.Nested(PowerFields.LINE),
+            "its voltage is not worked out",
+            "the wire from pixel to pixel that carries the current");
+
+    static final DeclaredObject PORT = DeclaredObject.of(
+            "port", NAME, CHAIN, COLORS, BITS, UNIVERSE, SLOT, WHOLE, WHITE, CAP, CURVE, DITHER, KIND, LINE);
 
     /** The ports of a display. */
     public static final DeclaredField<ListNode> PORTS = DeclaredField.optional(

@@ -1,8 +1,11 @@
 package org.duskloom.engine.wire;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
@@ -20,43 +23,66 @@ public final class PortReader {
     private final Problems problems;
     private final PortNames names;
     private final ChainReader chains;
+    private final KindReader kinds;
+    private final WireReader wires;
     private final UniverseUse universes;
     private final List<Port> ports = new ArrayList<>();
 
     /** The universe after the port before; 0 where that is not known. */
     private int nextUniverse = 1;
 
-    private PortReader(GroupTree groups, Problems problems) {
+    private PortReader(GroupTree groups, KindReader kinds, WireReader wires, Problems problems) {
         this.problems = problems;
+        this.kinds = kinds;
+        this.wires = wires;
         this.names = new PortNames(problems);
         this.chains = new ChainReader(groups, problems);
         this.universes = new UniverseUse(problems);
     }
 
     /**
-     * Reads all ports.
+     * What a display says of its outputs.
      *
-     * @param list as written
-     * @param groups what chains may name
-     * @param problems where errors go
-     * @return the ports without errors, which are all of them if no error was added
+     * @param kinds of pixels; may be empty
+     * @param ports as written; nothing where there are none
+     * @param supplies as written; nothing where there are none
      */
-    public static Ports read(ListNode list, GroupTree groups, Problems problems) {
-        PortReader reader = new PortReader(groups, problems);
+    public record Written(List<Field> kinds, Optional<ListNode> ports, Optional<ListNode> supplies) {}
+
+    /**
+     * Reads all ports and what feeds them.
+     *
+     * @param written as it stands in the display
+     * @param groups what chains may name
+     * @param metresPerUnit how many metres the unit of lengths is
+     * @param problems where errors go
+     * @return the ports and supplies without errors, which are all of them if no error was added
+     */
+    public static Ports read(Written written, GroupTree groups, double metresPerUnit, Problems problems) {
+        WireReader wires = new WireReader(groups.map().stage(), metresPerUnit, problems);
+        PortReader reader = new PortReader(groups, new KindReader(written.kinds(), problems), wires, problems);
+        Set<String> names = new HashSet<>();
         int number = 1;
-        for (Node item : list.items()) {
+        for (Node item : written.ports().map(ListNode::items).orElse(List.of())) {
             reader.read(item, number++);
+            name(item).map(TextNode::value).ifPresent(names::add);
         }
-        return new Ports(reader.ports);
+        Ports ports = new Ports(reader.ports);
+        return written.supplies()
+                .map(list -> new Ports(reader.ports, new SupplyReader(ports, names, wires, problems).read(list)))
+                .orElse(ports);
+    }
+
+    private static Optional<TextNode> name(Node item) {
+        return item instanceof ObjectNode object
+                ? object.value(PortFields.NAME.name())
+                        .filter(TextNode.class::isInstance)
+                        .map(TextNode.class::cast)
+                : Optional.empty();
     }
 
     private void read(Node item, int number) {
-        String shown = item instanceof ObjectNode object
-                ? object.value(PortFields.NAME.name())
-                        .filter(TextNode.class::isInstance)
-                        .map(text -> Quoted.of(((TextNode) text).value()))
-                        .orElse(String.valueOf(number))
-                : String.valueOf(number);
+        String shown = name(item).map(text -> Quoted.of(text.value())).orElse(String.valueOf(number));
         int errorsBefore = problems.errorCount();
         Optional<Port> port = Fields.of(item, PortFields.PORT, "port " + shown, problems)
                 .flatMap(fields -> port(fields, errorsBefore));
@@ -71,6 +97,10 @@ public final class PortReader {
         Optional<List<Link>> chain = fields.given(PortFields.CHAIN)
                 .flatMap(list -> chains.read(name.map(TextNode::value).orElse(""), list));
         Signal signal = signal(fields);
+        Optional<PixelKind> kind =
+                fields.given(PortFields.KIND).flatMap(text -> kinds.find(text, signal.colors(), fields.what()));
+        Optional<PowerLine> line = fields.given(PortFields.LINE)
+                .flatMap(wire -> chain.flatMap(links -> wires.line(wire, Link.pixels(links))));
         Optional<Long> universe = fields.given(PortFields.UNIVERSE);
         int slot = fields.value(PortFields.SLOT).intValue();
         boolean whole = fields.value(PortFields.WHOLE);
@@ -85,7 +115,13 @@ public final class PortReader {
             return Optional.empty();
         }
         Port port = new Port(
-                name.get().value(), chain.get(), signal, packing, name.get().location());
+                name.get().value(),
+                chain.get(),
+                signal,
+                packing,
+                kind,
+                line,
+                name.get().location());
         return universes.claim(port, place) ? Optional.of(port) : Optional.empty();
     }
 

@@ -3,6 +3,7 @@ package org.duskloom.engine.wire;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.group.GroupReader;
@@ -43,7 +44,9 @@ class PortReaderTest {
 
     private Ports read(String ports) {
         GroupTree groups = GroupReader.read(Inputs.json("{\"daisies\": [\"daisy-*\"]}"), MAP, problems);
-        return PortReader.read((ListNode) Inputs.json("[" + ports + "]"), groups, problems);
+        ListNode list = (ListNode) Inputs.json("[" + ports + "]");
+        return PortReader.read(
+                new PortReader.Written(List.of(), Optional.of(list), Optional.empty()), groups, 0.001, problems);
     }
 
     private Ports sound(String ports) {
