@@ -1,0 +1,68 @@
+package org.duskloom.engine.sound;
+
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/** Knows other kinds of sound by their first bytes, and the command that makes a WAV of them. */
+final class OtherSounds {
+    /** How many bytes are looked at. */
+    static final int SNIFFED_BYTES = 64;
+
+    /** As regular expressions over bytes as ISO 8859-1. */
+    private static final Map<String, String> BY_START = new LinkedHashMap<>();
+
+    static {
+        BY_START.put("ID3", "an MP3");
+        BY_START.put("\u00ff[\u00fa\u00fb\u00f2\u00f3\u00e2\u00e3]", "an MP3");
+        BY_START.put("\u00ff[\u00f0\u00f1\u00f8\u00f9]", "an AAC");
+        BY_START.put("OggS.{24,60}OpusHead", "an Opus");
+        BY_START.put("OggS", "an OGG");
+        BY_START.put("fLaC", "a FLAC");
+        BY_START.put("....ftypM4A", "an M4A");
+        BY_START.put("....ftyp", "an MP4");
+        BY_START.put("\u001aE\u00df\u00a3", "a WebM or Matroska");
+        BY_START.put("0&\u00b2u", "a WMA");
+        BY_START.put("wvpk", "a WavPack");
+        BY_START.put("caff", "a CAF");
+        BY_START.put("RIFX....WAVE", "a big-endian WAV");
+        BY_START.put("RIFF....AVI ", "an AVI");
+        BY_START.put("FORM....8SVX", "an 8SVX");
+    }
+
+    private OtherSounds() {}
+
+    /**
+     * What is wrong with a file that is none of those that are read.
+     *
+     * @param start its first bytes
+     * @param name as the user would type it
+     */
+    static SoundException fault(byte[] start, String name) {
+        String text = new String(start, StandardCharsets.ISO_8859_1);
+        if (text.isEmpty()) {
+            return new SoundException("the file is empty", "save the song once more");
+        }
+        if (text.startsWith("MThd")) {
+            return new SoundException("is MIDI: notes, and not yet a sound", "let a program play it into a WAV");
+        }
+        return BY_START.entrySet().stream()
+                .filter(kind -> text.matches("(?s)" + kind.getKey() + ".*"))
+                .map(kind ->
+                        new SoundException("is " + kind.getValue() + " file; WAV, AIFF and AU are read", command(name)))
+                .findFirst()
+                .orElseGet(() ->
+                        new SoundException("is no sound that is known here; WAV, AIFF and AU are read", command(name)));
+    }
+
+    /** How a WAV is made of it, by the program that reads nearly everything. */
+    private static String command(String name) {
+        String bare = name.replaceFirst("(?<=[^/\\\\])\\.[^./\\\\]*$", "");
+        String wav = (bare + ".wav").equals(name) ? bare + "-plain.wav" : bare + ".wav";
+        return "this makes a WAV of it: ffmpeg -i " + word(name) + " " + word(wav);
+    }
+
+    private static String word(String name) {
+        return name.matches("[\\w./\\\\:-]+") ? name : '"' + name + '"';
+    }
+}
