@@ -1,5 +1,6 @@
 package org.duskloom.cli;
 
+import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.time.FrameSpan;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -21,8 +22,8 @@ record ShardNumber(int number, int count) {
      */
     FrameSpan frames(long frameCount) {
         if (frameCount < count) {
-            throw new MisuseException(
-                    "--shard " + this + ": the show has " + frameCount + " frames; allowed: at most as many shards");
+            throw new MisuseException("--shard " + this + ": the show has " + Counted.of(frameCount, "frame")
+                    + "; allowed: at most as many shards");
         }
         return new FrameSpan(frameCount * (number - 1) / count, frameCount * number / count);
     }

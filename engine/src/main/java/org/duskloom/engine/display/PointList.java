@@ -10,6 +10,7 @@ import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
 
 /** Reads places: {@code [x, y]} or {@code [x, y, z]}, and lists of them. */
 final class PointList {
@@ -39,7 +40,7 @@ final class PointList {
         if (items.size() < atLeast) {
             problems.error(
                     node.location(),
-                    what + " has " + counted(items.size()),
+                    what + " has " + Counted.of(items.size(), "item"),
                     "allowed: at least " + atLeast + ", each a place such as [0, 100]");
             return Optional.empty();
         }
@@ -60,7 +61,7 @@ final class PointList {
         if (items.size() < 2 || items.size() > 3) {
             problems.error(
                     node.location(),
-                    what + " has " + counted(items.size()),
+                    what + " has " + Counted.of(items.size(), "item"),
                     "allowed: 2 or 3 numbers, [x, y] or [x, y, z]");
             return Optional.empty();
         }
@@ -77,9 +78,5 @@ final class PointList {
             values[i] = value.orElse(0);
         }
         return complete ? Optional.of(new Point(values[0], values[1], values[2])) : Optional.empty();
-    }
-
-    private static String counted(int items) {
-        return items == 1 ? "1 item" : items + " items";
     }
 }

@@ -10,6 +10,7 @@ import java.util.function.BiPredicate;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.text.Quoted;
 
 /**
@@ -137,7 +138,7 @@ final class PropOverlaps {
                 "prop " + Quoted.of(later.name()) + " hangs where prop "
                         + Quoted.of(earlier(pair).name()) + " is: " + nearPixels.get(pair).count + " of its "
                         + later.pixelCount() + " pixels are hardly farther than half a step from pixels of it"
-                        + (more > 0 ? "; " + more + " more pairs of props overlap" : ""),
+                        + (more > 0 ? "; so it is with " + Counted.of(more, "more pair") + " of props" : ""),
                 "check \"at\"; leave it so if one hangs in front of the other");
     }
 

@@ -21,6 +21,7 @@ import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.text.Quoted;
 
 /** Reads the shapes of a display. */
@@ -139,7 +140,7 @@ final class ShapeReader {
                     what + " is " + wanted.get() + ", but its steps make " + draft.pixelCount(),
                     String.join(", ", made.subList(0, Math.min(MOST_STEPS_NAMED, made.size())))
                             + (made.size() > MOST_STEPS_NAMED
-                                    ? " and " + (made.size() - MOST_STEPS_NAMED) + " steps more"
+                                    ? " and " + Counted.of(made.size() - MOST_STEPS_NAMED, "step") + " more"
                                     : ""));
         }
     }

@@ -7,6 +7,7 @@ import java.util.OptionalInt;
 import java.util.function.Consumer;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
 
 /** A CSV file whose header is read and whose rows are read one by one, so that a million of them need no memory. */
 public final class CsvTable {
@@ -89,7 +90,7 @@ public final class CsvTable {
         if (!enough) {
             problems.error(
                     source.locationAt(start),
-                    "the row has " + count(values.length) + ", the header has " + namedColumns,
+                    "the row has " + Counted.of(values.length, "cell") + ", the header has " + namedColumns,
                     widthHint(values));
         }
         return enough;
@@ -125,9 +126,5 @@ public final class CsvTable {
             return "a cell that holds a semicolon stands in quotes";
         }
         return "a decimal sign is a dot (1.5, not 1,5), and a cell that holds a comma stands in quotes";
-    }
-
-    private static String count(int cells) {
-        return cells == 1 ? "1 cell" : cells + " cells";
     }
 }

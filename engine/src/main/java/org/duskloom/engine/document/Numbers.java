@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
 
 /** Takes a list as numbers. */
 final class Numbers {
@@ -15,7 +16,9 @@ final class Numbers {
         if (items.size() < minCount || items.size() > maxCount) {
             String allowed = minCount == maxCount ? "" + minCount : minCount + " to " + maxCount;
             problems.error(
-                    list.location(), what + " has " + items.size() + " items", "allowed: " + allowed + " numbers");
+                    list.location(),
+                    what + " has " + Counted.of(items.size(), "item"),
+                    "allowed: " + allowed + " numbers");
             return Optional.empty();
         }
         double[] values = new double[items.size()];

@@ -18,6 +18,7 @@ import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
 
 /**
  * Frames that were rendered before: {@code frames.rgb} and the manifest beside it. Any frame can be had in any order,
@@ -127,7 +128,8 @@ public final class FinishedFrames implements FrameSource {
                 problems.error(
                         read.atFrames(),
                         shownName + " has " + found + " bytes, and "
-                                + info().frames().count() + " frames of " + info().pixelCount() + " pixels have "
+                                + Counted.of(info().frames().count(), "frame") + " of "
+                                + Counted.of(info().pixelCount(), "pixel") + " have "
                                 + expected,
                         "it was cut short or belongs to another rendering; render it again");
             }

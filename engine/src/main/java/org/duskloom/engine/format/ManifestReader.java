@@ -19,6 +19,7 @@ import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.FrameSpan;
@@ -203,7 +204,7 @@ final class ManifestReader {
         if (span.endFrameExclusive() > showFrames) {
             problems.error(
                     fields.location(ManifestFields.SHOW_FRAMES),
-                    "frames " + span + " are not in a show of " + showFrames + " frames",
+                    "frames " + span + " are not in a show of " + Counted.of(showFrames, "frame"),
                     "\"firstFrame\" and \"frames\" add up to at most \"showFrames\"");
             return false;
         }
@@ -244,7 +245,8 @@ final class ManifestReader {
         if (span.count() > ManifestFields.MOST_BYTES / (3 * pixels)) {
             problems.error(
                     fields.location(ManifestFields.FRAMES),
-                    span.count() + " frames of " + pixels + " pixels are more than a file can hold",
+                    Counted.of(span.count(), "frame") + " of " + Counted.of(pixels, "pixel")
+                            + " are more than a file can hold",
                     "");
             return false;
         }

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.function.BiPredicate;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
 
 /** Finds pixels that hang at exactly the same place, which mostly is a row copied and not changed. */
 public final class Overlaps {
@@ -67,7 +68,7 @@ public final class Overlaps {
 
     private static void warn(PixelMap map, int count, int twin, int pixel, Problems problems) {
         Location place = map.props().get(map.propIndexOf(pixel)).definedAt();
-        String many = count == 1 ? "1 pixel hangs" : count + " pixels hang";
+        String many = Counted.of(count, "pixel") + (count == 1 ? " hangs" : " hang");
         problems.warn(
                 place,
                 many + " at the very place of another: " + shown(map, pixel) + " and " + shown(map, twin),

@@ -18,6 +18,7 @@ import java.util.UUID;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Counted;
 
 /**
  * A capture file that was written before, read back frame by frame: the records of every frame have the same places, so
@@ -71,7 +72,8 @@ public final class CapturedShow implements Closeable {
                 problems.error(
                         place,
                         "it has " + channel.size() + " bytes, and "
-                                + run.frames().count() + " frames of " + records.size() + " universes have " + expected,
+                                + Counted.of(run.frames().count(), "frame") + " of "
+                                + Counted.of(records.size(), "universe") + " have " + expected,
                         "it was cut short or belongs to another rendering; render it again");
             }
         } catch (IOException | RuntimeException fault) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.duskloom.engine.map.Part;
+import org.duskloom.engine.text.Counted;
 
 /** Which colour a pixel has by its outermost part, and the legend that says so. */
 final class PartColors {
@@ -59,7 +60,7 @@ final class PartColors {
         }
         int more = entries.size() - MOST_ENTRIES;
         List<Entry> shown = new ArrayList<>(entries.subList(0, MOST_ENTRIES));
-        shown.add(new Entry("and " + more + " parts more: see parts.csv", SheetColors.QUIET));
+        shown.add(new Entry("and " + Counted.of(more, "part") + " more: see parts.csv", SheetColors.QUIET));
         return shown;
     }
 

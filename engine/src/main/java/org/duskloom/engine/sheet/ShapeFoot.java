@@ -3,6 +3,7 @@ package org.duskloom.engine.sheet;
 import java.util.List;
 import java.util.Locale;
 import org.duskloom.engine.label.Area;
+import org.duskloom.engine.text.Counted;
 
 /** What stands under a shape: its name and size, a scale bar, and what the colours mean. */
 final class ShapeFoot {
@@ -70,9 +71,8 @@ final class ShapeFoot {
     private static String size(Outline outline) {
         return String.format(
                 Locale.ROOT,
-                "%d pixel%s, %.0f x %.0f mm, holes %.1f mm",
-                outline.count(),
-                outline.count() == 1 ? "" : "s",
+                "%s, %.0f x %.0f mm, holes %.1f mm",
+                Counted.of(outline.count(), "pixel"),
                 outline.box().width(),
                 outline.box().height(),
                 2 * outline.holeRadius());

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -66,6 +67,24 @@ class SourceTreeTest {
             }
         }
         assertThat(wide).isEmpty();
+    }
+
+    /** {@code Counted} makes plurals; made by hand, some of them end as "1 pixels". */
+    @ParameterizedTest
+    @ValueSource(strings = {"engine", "effects", "cli"})
+    void pluralsAreMadeInOnePlace(String module) throws IOException {
+        Pattern byHand = Pattern.compile("[=!]= 1\\s*\\?\\s*\"(1 |s?\"\\s*:\\s*\"s?\")");
+        assertThat(byHand.matcher("count == 1 ? \"1 cell\" : count + \" cells\"")
+                        .find())
+                .isTrue();
+        List<Path> found = new ArrayList<>();
+        for (Path file : sources(module, "main")) {
+            if (byHand.matcher(Files.readString(file)).find()) {
+                found.add(file.getFileName());
+            }
+        }
+        found.remove(Path.of("Counted.java"));
+        assertThat(found).isEmpty();
     }
 
     private static boolean isComment(String line) {

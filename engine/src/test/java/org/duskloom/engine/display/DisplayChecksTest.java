@@ -155,7 +155,7 @@ class DisplayChecksTest {
                 .collect(Collectors.joining(","));
         assertThat(warnings(RING, props, ""))
                 .hasSize(10)
-                .anySatisfy(line -> assertThat(line).contains("more pairs of props overlap"));
+                .anySatisfy(line -> assertThat(line).contains("more pairs of props"));
     }
 
     /** Steps of 10; pixel 4 should be at 30. A wire that goes to and fro is no mistake. */

@@ -81,7 +81,7 @@ class DisplayEdgesTest {
 
     /** Twenty steps are named with what they make; what is beyond is counted. */
     @ParameterizedTest
-    @CsvSource({"20, ''", "21, ' and 1 steps more'", "25, ' and 5 steps more'"})
+    @CsvSource({"20, ''", "21, ' and 1 step more'", "25, ' and 5 steps more'"})
     void aWrongCountNamesTwentySteps(int steps, String more) {
         String build = "{\"points\": [[0, 0]]}, ".repeat(steps).replaceAll(", $", "");
         assertThat(errors("\"build\": [" + build + "], \"pixels\": 99", Map.of()))

@@ -130,7 +130,7 @@ class DisplayLimitsTest {
         List<String> lines = Inputs.shown(problems);
         assertThat(lines).hasSize(10);
         assertThat(lines.subList(0, 9)).noneMatch(line -> line.contains("more pairs"));
-        assertThat(lines.get(9)).contains("; 5 more pairs of props overlap; check \"at\"");
+        assertThat(lines.get(9)).contains("; so it is with 5 more pairs of props; check \"at\"");
     }
 
     /** Of a fence of 40 pixels, 50 apart, that runs into a lamp of six, one in five of the lamp's must be near. */
