@@ -55,8 +55,13 @@ final class ProgressBar implements Progress, AutoCloseable {
             return work.with(Progress.SILENT);
         }
         try (ProgressBar bar = new ProgressBar(streams.err(), System::nanoTime)) {
-            Runtime.getRuntime().addShutdownHook(new Thread(bar::close));
-            return work.with(bar);
+            Thread wipe = new Thread(bar::close, "wipe");
+            Runtime.getRuntime().addShutdownHook(wipe);
+            try {
+                return work.with(bar);
+            } finally {
+                StopRequest.forget(wipe);
+            }
         }
     }
 

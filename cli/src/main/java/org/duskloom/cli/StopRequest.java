@@ -30,10 +30,15 @@ final class StopRequest {
     /** What was to be done in order is done. */
     void close() {
         done.countDown();
+        forget(hook);
+    }
+
+    /** The JVM need not run a hook any more; it does if it is stopping already. */
+    static void forget(Thread hook) {
         try {
             Runtime.getRuntime().removeShutdownHook(hook);
         } catch (IllegalStateException stopping) {
-            // It is the hook that has stopped the thread.
+            // It may be this very hook by which the current thread was stopped.
             return;
         }
     }

@@ -1,11 +1,18 @@
 package org.duskloom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import java.io.PrintStream;
+import java.lang.ref.WeakReference;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.duskloom.engine.frame.Progress;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 class ProgressBarTest {
     private static final long MS = 1_000_000;
@@ -75,6 +82,26 @@ class ProgressBarTest {
         bar.at(2, 1000);
         bar.close();
         assertThat(screen()).isEmpty();
+    }
+
+    /** What a program that works for days would pile up: the JVM keeps what is to be done when it stops. */
+    @Test
+    @Timeout(60)
+    void isForgottenWhenItsWorkIsDone() throws Exception {
+        TerminalTraits live = new TerminalTraits(true, true, true);
+        Streams streams = new Streams(terminal, StandardCharsets.UTF_8, terminal, live);
+        List<WeakReference<Progress>> bars = new ArrayList<>();
+        ProgressBar.during(streams, progress -> bars.add(new WeakReference<>(progress)));
+        assertThatThrownBy(() -> ProgressBar.during(streams, progress -> {
+                    bars.add(new WeakReference<>(progress));
+                    throw new IOException("full");
+                }))
+                .hasMessage("full");
+        assertThat(bars).hasSize(2);
+        while (bars.stream().anyMatch(bar -> bar.get() != null)) {
+            System.gc();
+            Thread.sleep(1);
+        }
     }
 
     /**
