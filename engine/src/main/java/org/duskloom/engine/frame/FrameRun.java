@@ -38,7 +38,9 @@ public final class FrameRun {
     /**
      * Begins all sinks, hands each of them all frames, and finishes them; closing is left to the caller. When something
      * fails the run ends: no sink is finished after that, whatever it is waiting for is interrupted, and none is used
-     * any more when this method returns.
+     * any more when this method returns. The exception is a sink that stays for more than ten seconds in something that
+     * cannot be interrupted, such as a write to a device that does not answer: it is left there, and the failure says
+     * so among those it suppressed.
      *
      * @param sinks those that take the frames, at least one
      * @param progress is told when frames have gone to all sinks

@@ -1,6 +1,7 @@
 package org.duskloom.engine.frame;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Queue;
@@ -15,8 +16,11 @@ final class Handover implements AutoCloseable {
     private static final int CHUNK_BYTES = 2 << 20;
     private static final int MOST_FRAMES_IN_CHUNK = 32;
 
-    /** How long a thread that was interrupted may take to notice. Only one that waits for a dead device takes long. */
-    private static final long PATIENCE_SECONDS = 10;
+    /**
+     * How long a thread that was interrupted may take to notice. Only one that waits for a dead device takes longer,
+     * and may never come back: whoever started the run is to hear what failed all the same.
+     */
+    private static final Duration PATIENCE = Duration.ofSeconds(10);
 
     private final FrameSource source;
     private final List<FrameSink> sinks;
@@ -123,22 +127,38 @@ final class Handover implements AutoCloseable {
         }
     }
 
-    /** Stops all threads and waits for them, so that sinks can be closed safely. */
+    /**
+     * Stops all threads and waits for them, so that sinks can be closed safely. One that does not end within
+     * {@link #PATIENCE} is left alone; it is none that keeps the program from ending.
+     *
+     * @throws IOException if one is left, or a reader cannot be closed
+     */
     @Override
     public void close() throws IOException {
+        boolean ended = stop(PATIENCE);
+        for (Worker worker : idleWorkers) {
+            worker.close();
+        }
+        if (!ended) {
+            throw new IOException("what waits for a device did not stop within " + PATIENCE.toSeconds() + " s");
+        }
+    }
+
+    /** Interrupts all threads; tells whether they ended within a time, and before this one was interrupted. */
+    boolean stop(Duration patience) {
         List<ExecutorService> all = new ArrayList<>(sinkThreads);
         all.add(renderers);
         all.forEach(ExecutorService::shutdownNow);
-        for (ExecutorService threads : all) {
-            try {
-                threads.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
-            } catch (InterruptedException inHaste) {
-                Thread.currentThread().interrupt();
-                return;
+        long giveUp = System.nanoTime() + patience.toNanos();
+        try {
+            boolean ended = true;
+            for (ExecutorService threads : all) {
+                ended &= threads.awaitTermination(giveUp - System.nanoTime(), TimeUnit.NANOSECONDS);
             }
-        }
-        for (Worker worker : idleWorkers) {
-            worker.close();
+            return ended;
+        } catch (InterruptedException inHaste) {
+            Thread.currentThread().interrupt();
+            return false;
         }
     }
 }

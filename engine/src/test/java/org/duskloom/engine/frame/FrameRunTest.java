@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -153,6 +154,34 @@ class FrameRunTest {
         assertThatThrownBy(() -> new FrameRun(source, all(), 2).into(List.of(waiting, failing), Progress.SILENT))
                 .isSameAs(broken);
         assertThat(interrupted).isTrue();
+    }
+
+    /** A write to a device that does not answer cannot be interrupted: those who wait are to hear what failed. */
+    @Test
+    void whatDoesNotStopIsLeftAfterAWhileAndSaidSo() throws Exception {
+        CountDownLatch stuck = new CountDownLatch(1);
+        CountDownLatch answered = new CountDownLatch(1);
+        Kept waiting = new Kept() {
+            @Override
+            void keep(long frame, byte[] rgb) {
+                stuck.countDown();
+                while (answered.getCount() > 0) {
+                    Thread.onSpinWait();
+                }
+            }
+        };
+        Handover handover = new Handover(source, source.info(), List.of(waiting, new Kept()), 1, Progress.SILENT);
+        Thread run = new Thread(() -> assertThatThrownBy(handover::handOver).isInstanceOf(InterruptedException.class));
+        run.start();
+        await(stuck);
+        run.interrupt();
+        run.join();
+        assertThat(handover.stop(Duration.ofMillis(100))).isFalse();
+        assertThat(waiting.calls).doesNotContain("close");
+        answered.countDown();
+        assertThat(handover.stop(Duration.ofSeconds(30))).isTrue();
+        handover.close();
+        assertThat(source.closed.get()).isEqualTo(source.opened.get());
     }
 
     @Test
