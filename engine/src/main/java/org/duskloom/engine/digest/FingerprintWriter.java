@@ -29,13 +29,21 @@ public final class FingerprintWriter {
         text(kind);
     }
 
-    /** Adds a word, a name or any other text. */
+    /** Adds a word, a name or any other text; also one that is no Unicode text, for want of half a letter. */
     public FingerprintWriter text(String text) {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        head('t', bytes.length);
+        boolean whole = StandardCharsets.UTF_8.newEncoder().canEncode(text);
+        byte[] bytes = whole ? text.getBytes(StandardCharsets.UTF_8) : codeUnits(text);
+        head(whole ? 't' : 'u', bytes.length);
         flush();
         digest.update(bytes);
         return this;
+    }
+
+    /** No charset has bytes for half a letter: Java puts a question mark in its place. */
+    private static byte[] codeUnits(String text) {
+        ByteBuffer bytes = ByteBuffer.allocate(Character.BYTES * text.length());
+        bytes.asCharBuffer().put(text);
+        return bytes.array();
     }
 
     /** Adds a whole number. */
