@@ -93,9 +93,9 @@ public final class DisplayFields {
             ValueKind.Choice.of(Arrays.asList(Units.values()), Units::word),
             Units.MILLIMETRES,
             "the unit of all lengths");
-    static final DeclaredField<List<Field>> SHAPES = DeclaredField.required(
+    public static final DeclaredField<List<Field>> SHAPES = DeclaredField.required(
             "shapes", new ValueKind.Named("shape", new ValueKind.Nested(SHAPE)), "what props are built as, drawn once");
-    static final DeclaredField<ListNode> PROPS = DeclaredField.required(
+    public static final DeclaredField<ListNode> PROPS = DeclaredField.required(
             "props",
             ValueKind.Items.some(new ValueKind.Nested(PROP), "put one prop in it at least"),
             "what hangs where, in wiring order");

@@ -84,7 +84,7 @@ public final class TimelineFields {
             new ValueKind.Named("look", new ValueKind.Nested(CueFields.LOOK_OBJECT)),
             "no looks",
             "fields of cues by name, to be used by many cues");
-    static final DeclaredField<ListNode> LAYERS = DeclaredField.required(
+    public static final DeclaredField<ListNode> LAYERS = DeclaredField.required(
             "layers", ValueKind.Items.any(new ValueKind.Nested(LAYER)), "the layers, from the bottom up");
 
     static final DeclaredField<Node> SCENE_LENGTH =

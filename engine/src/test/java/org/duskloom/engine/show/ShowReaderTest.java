@@ -120,6 +120,40 @@ class ShowReaderTest {
                         + hint.replace("FOLDER", folder.toString()));
     }
 
+    /** One error, not one for every field. */
+    @Test
+    void tellsATimelineThatSaysItIsADisplay() throws IOException {
+        write("show.json", timeline("\"map\": \"garden.csv\"", "").replace("timeline/1", "display/1"));
+        assertThat(read()).isEmpty();
+        assertThat(ShowReader.readDisplay(folder.resolve("show.json"), problems))
+                .isEmpty();
+        assertThat(Inputs.shown(problems))
+                .containsExactly(folder + "/show.json:1:14: error: the file says that it is a display, but has"
+                        + " \"layers\", as a timeline does; for a timeline write \"duskloom\": \"timeline/1\";"
+                        + " it says what is played when, and names its display");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"shapes", "props"})
+    void tellsADisplayThatSaysItIsATimeline(String field) throws IOException {
+        write("night.json", "{\"duskloom\": \"timeline/1\", \"" + field + "\": {}}");
+        write("show.json", timeline("\"display\": \"night.json\"", ""));
+        assertThat(read()).isEmpty();
+        assertThat(Inputs.shown(problems))
+                .containsExactly(folder + "/night.json:1:14: error: the file says that it is a timeline, but has \""
+                        + field + "\", as a display does; for a display write \"duskloom\": \"display/1\";"
+                        + " it says where pixels hang, and a timeline names it: \"display\": \"night.json\"");
+    }
+
+    /** A field of the other kind by which nothing is told is one error, as any that does not belong there. */
+    @Test
+    void takesAFileAtItsWordThatHasWhatItSays() throws IOException {
+        write("garden.csv", MAP);
+        write("show.json", timeline("\"map\": \"garden.csv\"", "\"props\": [],"));
+        read();
+        assertThat(lines()).containsExactly("show.json:2:1: error: the timeline has no field \"props\"");
+    }
+
     private Optional<Show> read() {
         return ShowReader.read(folder.resolve("show.json"), problems);
     }
