@@ -95,6 +95,12 @@ record LoadedShow(Path file, Show show, Plan plan) {
                         problems));
     }
 
+    /** Adds a warning if a capture of its packets is silent for too long between frames. */
+    void warnOfSilence(Problems problems) {
+        wiring().ifPresent(wiring -> StreamLimits.warnOfSilence(
+                plan.rate(), wiring.ports().ports().get(0).definedAt(), problems));
+    }
+
     /**
      * Refuses an output that would replace a file of the show.
      *

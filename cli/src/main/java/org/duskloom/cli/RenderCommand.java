@@ -159,6 +159,7 @@ final class RenderCommand implements Callable<Integer> {
                 .ifPresent(kind -> loaded.requirePorts("--as " + kind.word(), problems));
         if (kinds.stream().anyMatch(PacketsKind.class::isInstance)) {
             loaded.warnOfStreamLimits(problems);
+            loaded.warnOfSilence(problems);
         }
         ProblemPrinter.print(problems, streams);
         return problems.hasErrors();

@@ -115,6 +115,19 @@ class PortsRenderTest {
                         + " slots 44.2 times a second at most");
     }
 
+    /** ANSI E1.31-2018, Appendix A: a stream is lost after 2.5 s. Sent by this program, frames are repeated. */
+    @Test
+    void warnsOfACaptureThatIsSilentForTooLong() throws IOException {
+        Path show = WiredGarden.show(folder, 20, 40, "{\"name\": \"a\", \"chain\": [\"fence\"]}");
+        Files.writeString(show, Files.readString(show).replace("\"rate\": 40", "\"rate\": \"1/3\""));
+        Ran packets = Ran.with("render", show, "-o", folder.resolve("out"), "--as", "packets")
+                .without(folder);
+        assertThat(packets.code()).isZero();
+        assertThat(packets.err()).contains("warning: the packets of a universe come 3s apart;");
+        Ran ports = Ran.with("render", show, "-o", folder.resolve("ports"), "--as", "ports");
+        assertThat(ports.err()).doesNotContain("warning");
+    }
+
     /** 830 pixels at 40 frames a second: 824 is the most at 800 kbit/s with 280 us between frames; 830 run at 39.7. */
     @Test
     void checkWarnsOfLinesThatAreTooLong() throws IOException {

@@ -18,7 +18,9 @@ import org.duskloom.engine.time.FrameRate;
 /**
  * The streams of all universes of one show, sent in real time. Frame k of the stream is due k frames after the first,
  * whatever happened to those between. A frame that comes when the next one is due already is left out: a burst of old
- * frames would help nobody. Closing ends the streams: three packets of each universe say so. For one thread.
+ * frames would help nobody. A frame that lasts longer than a second is repeated, since receivers take a stream for
+ * lost after 2.5 s of silence (ANSI E1.31-2018, Appendix A). Closing ends the streams: three packets of each universe
+ * say so. For one thread.
  */
 public final class LiveStream implements Closeable {
     /** A frame's packets leave during this share of its time, in steps of a millisecond or more. */
@@ -27,6 +29,9 @@ public final class LiveStream implements Closeable {
     private static final long STEP_NANOS = 1_000_000;
     private static final long NANOS = 1_000_000_000;
     private static final long LONGEST_END_NANOS = 25_000_000;
+
+    /** What does not change is to be sent every 800 to 1000 ms at least (clause 6.6.2). */
+    private static final long LONGEST_SILENCE_NANOS = NANOS;
 
     /** So long after the first frame was asked for it is due, so that those after it can be made ready meanwhile. */
     private static final long LEAD_NANOS = 200_000_000;
@@ -40,6 +45,10 @@ public final class LiveStream implements Closeable {
     private final LiveClock clock;
     private final FrameRate rate;
     private final long frameNanos;
+
+    /** How often each frame is sent, so that there is no long silence. */
+    private final long sendings;
+
     private final Pacing pacing = new Pacing();
     private List<byte[]> discovery = List.of();
     private long nextDiscovery = Long.MIN_VALUE;
@@ -71,6 +80,7 @@ public final class LiveStream implements Closeable {
         this.clock = clock;
         this.rate = rate;
         this.frameNanos = nanosOf(1);
+        this.sendings = Math.max(1, (frameNanos + LONGEST_SILENCE_NANOS - 1) / LONGEST_SILENCE_NANOS);
     }
 
     /** Tells which universes there are, too, every ten seconds: for multicast, clause 8 of ANSI E1.31-2018. */
@@ -98,7 +108,7 @@ public final class LiveStream implements Closeable {
     }
 
     /**
-     * Waits until a frame is due, and sends it.
+     * Waits until a frame is due, and sends it; if it lasts long, stays with it and sends it again and again.
      *
      * @param index its number in the stream; it was {@link #wants wanted}, and its light is in the packets
      * @throws InterruptedIOException if the thread is interrupted; the streams are still to be closed
@@ -111,8 +121,23 @@ public final class LiveStream implements Closeable {
         }
         long delay = Math.max(0, clock.nanos() - due);
         pacing.add(delay, delay > frameNanos / 4);
-        sendAll(due, (long) (SPREAD * frameNanos), false);
+        long gap = frameNanos / sendings;
+        sendAll(due, (long) (SPREAD * gap), false);
         announceIfDue();
+        for (long from = due + gap; from < due + sendings * gap; from += gap) {
+            repeat(from, gap);
+        }
+    }
+
+    /** Sends the frame once more, unless it is time for the next repetition already. */
+    private void repeat(long from, long gap) throws IOException {
+        if (!clock.await(from)) {
+            throw interrupted();
+        }
+        if (clock.nanos() - from < gap) {
+            sendAll(from, (long) (SPREAD * gap), false);
+            announceIfDue();
+        }
     }
 
     private void announceIfDue() throws IOException {

@@ -15,6 +15,8 @@ import org.duskloom.engine.packet.DataPacket;
 import org.duskloom.engine.packet.StreamSource;
 import org.duskloom.engine.time.FrameRate;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Deadlines by a clock that stands still but when it is waited for. */
 class LiveStreamTest {
@@ -30,6 +32,7 @@ class LiveStreamTest {
         private long now = -5_000_000_000L;
         private long lateNanos;
         private boolean interrupted;
+        private long interruptedAt = Long.MAX_VALUE;
 
         @Override
         public long nanos() {
@@ -39,7 +42,7 @@ class LiveStreamTest {
         @Override
         public boolean await(long nanos) {
             now = Math.max(now, nanos + lateNanos);
-            return !interrupted;
+            return !interrupted && now < interruptedAt;
         }
     }
 
@@ -148,6 +151,61 @@ class LiveStreamTest {
         assertThat(stream.pacing().frames()).isEqualTo(7);
         assertThat(sent.get(6).nanos - sent.get(0).nanos).isEqualTo(9 * 25 * MILLISECOND);
         assertThat(sent).extracting(Sent::sequence).containsExactly(0, 1, 2, 3, 4, 5, 6);
+    }
+
+    /**
+     * ANSI E1.31-2018: after 2.5 s without a packet receivers take a stream for lost (Appendix A), so what does not
+     * change is sent every 800 to 1000 ms (clause 6.6.2).
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 1, 1", "1, 2, 2", "2, 3, 2", "1, 7, 7", "3, 10, 4"})
+    void aFrameThatLastsLongIsRepeated(int numerator, int denominator, int sendings) throws IOException {
+        play(stream(2, new FrameRate(numerator, denominator), 0), 5);
+        assertThat(sent).hasSize(2 * 5 * sendings);
+        for (int i = 2; i < sent.size(); i++) {
+            Sent packet = sent.get(i);
+            assertThat(packet.nanos - sent.get(i - 2).nanos).isBetween(500 * MILLISECOND, 1000 * MILLISECOND);
+            assertThat(packet.sequence).isEqualTo(i / 2);
+            assertThat(packet.universe).isEqualTo(1 + i % 2);
+        }
+        long fromFirstToFifth = sent.get(2 * 4 * sendings).nanos - sent.get(0).nanos;
+        assertThat(fromFirstToFifth).isEqualTo(4_000_000_000L * denominator / numerator);
+    }
+
+    /** A machine that slept for a while does not catch up on repetitions. */
+    @Test
+    void repetitionsAreNotSentInABurst() throws IOException {
+        StreamSource source = new StreamSource(new UUID(1, 2), "garden", 100, 0);
+        PacketSocket sleepy = (packet, universe) -> {
+            note(packet, universe);
+            clock.now += sent.size() == 2 ? 5_500 * MILLISECOND : 0;
+        };
+        play(
+                new LiveStream(
+                        List.of(new DataPacket(source, 1, 24, 0)), source, sleepy, clock, new FrameRate(1, 10)),
+                1);
+        long start = sent.get(0).nanos;
+        assertThat(sent)
+                .extracting(packet -> (packet.nanos - start) / MILLISECOND)
+                .containsExactly(0L, 1000L, 6500L, 7000L, 8000L, 9000L);
+    }
+
+    @Test
+    void aLongFrameCanBeInterrupted() throws IOException {
+        LiveStream stream = stream(1, new FrameRate(1, 3600), 0);
+        assertThat(stream.wants(0)).isTrue();
+        clock.interruptedAt = clock.now + 90_000 * MILLISECOND;
+        assertThatThrownBy(() -> stream.send(0)).isInstanceOf(InterruptedIOException.class);
+        assertThat(sent).hasSizeBetween(89, 91);
+    }
+
+    /** Universes are told of every ten seconds however long a frame lasts. */
+    @Test
+    void universesAreAnnouncedDuringALongFrame() throws IOException {
+        LiveStream stream = stream(1, new FrameRate(1, 60), 0);
+        stream.announce(new StreamSource(new UUID(1, 2), "garden", 100, 0));
+        play(stream, 1);
+        assertThat(sent).filteredOn(packet -> packet.universe == 64_214).hasSize(6);
     }
 
     /** ANSI E1.31-2018, clause 6.2.6: three packets with bit 6 end a stream. */
