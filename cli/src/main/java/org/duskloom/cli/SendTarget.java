@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.duskloom.engine.live.UdpSocket;
 import org.duskloom.engine.packet.GroupAddress;
 
@@ -28,6 +29,9 @@ record SendTarget(Optional<InetSocketAddress> address, Optional<NetworkInterface
 
     private static final int HIGHEST_PORT = 65_535;
 
+    /** One of the groups of the universes, of which all are alike here. */
+    private static final InetAddress ANY_GROUP = group();
+
     /**
      * Looks up what the options name.
      *
@@ -43,9 +47,45 @@ record SendTarget(Optional<InetSocketAddress> address, Optional<NetworkInterface
         Optional<NetworkInterface> named =
                 interfaceName == null ? Optional.empty() : Optional.of(networkInterface(interfaceName));
         if (!multicast) {
-            return new SendTarget(Optional.of(address(to == null ? "127.0.0.1" : to)), named);
+            InetSocketAddress address = address(to == null ? "127.0.0.1" : to);
+            named.ifPresent(network -> sender(network, address.getAddress()));
+            return new SendTarget(Optional.of(address), named);
         }
+        named.ifPresent(network -> sender(network, ANY_GROUP));
         return new SendTarget(Optional.empty(), Optional.of(named.isPresent() ? named.get() : usualInterface()));
+    }
+
+    /**
+     * The address of an interface from which packets go to another one.
+     *
+     * @param own the addresses that the interface has
+     * @throws MisuseException if it has none of that kind: the system would send over another interface
+     */
+    static InetAddress sender(String interfaceName, List<InetAddress> own, InetAddress to) {
+        boolean six = to instanceof Inet6Address;
+        return own.stream()
+                .filter(address -> address instanceof Inet6Address == six)
+                .findFirst()
+                .orElseThrow(() -> new MisuseException("--interface: " + interfaceName + " has no IPv" + (six ? 6 : 4)
+                        + " address to send to "
+                        + (to.isMulticastAddress() ? "multicast groups" : to.getHostAddress()) + " from; it has "
+                        + (own.isEmpty() ? "none at all" : shown(own))));
+    }
+
+    private static InetAddress sender(NetworkInterface network, InetAddress to) {
+        return sender(network.getName(), network.inetAddresses().toList(), to);
+    }
+
+    private static String shown(List<InetAddress> addresses) {
+        return addresses.stream().map(InetAddress::getHostAddress).collect(Collectors.joining(", "));
+    }
+
+    private static InetAddress group() {
+        try {
+            return InetAddress.getByAddress(GroupAddress.ipv4(1));
+        } catch (UnknownHostException impossible) {
+            throw new AssertionError("four bytes are an address", impossible);
+        }
     }
 
     private static InetSocketAddress address(String to) {
@@ -137,10 +177,7 @@ record SendTarget(Optional<InetSocketAddress> address, Optional<NetworkInterface
         if (isMulticast()) {
             return UdpSocket.toGroups(over.orElseThrow());
         }
-        boolean six = address.get().getAddress() instanceof Inet6Address;
-        Optional<InetAddress> from = over.flatMap(network -> network.inetAddresses()
-                .filter(own -> own instanceof Inet6Address == six)
-                .findFirst());
-        return UdpSocket.to(address.get(), from);
+        InetSocketAddress target = address.get();
+        return UdpSocket.to(target, over.map(network -> sender(network, target.getAddress())));
     }
 }

@@ -1,6 +1,7 @@
 package org.duskloom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
 import java.io.IOException;
@@ -11,6 +12,7 @@ import java.net.NetworkInterface;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
@@ -124,6 +126,36 @@ class SendCommandTest {
         assertThat(syncs)
                 .isNotEmpty()
                 .allSatisfy(sync -> assertThat(Arrays.copyOfRange(sync, 45, 47)).containsExactly(0x1F, 0x1A));
+    }
+
+    /** Packets to an address of the other kind would leave over an interface that nobody named. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            10.0.0.7             | fd00::9    | eth7 has no IPv6 address to send to fd00:0:0:0:0:0:0:9 from; it has 10.0.0.7
+            fe80::1, fd00::2     | 10.0.0.9   | eth7 has no IPv4 address to send to 10.0.0.9 from; it has fe80:0:0:0:0:0:0:1, fd00:0:0:0:0:0:0:2
+            fe80::1              | 239.255.0.1| eth7 has no IPv4 address to send to multicast groups from; it has fe80:0:0:0:0:0:0:1
+            ''                   | 10.0.0.9   | eth7 has no IPv4 address to send to 10.0.0.9 from; it has none at all
+            """)
+    void anInterfaceMustHaveAnAddressOfTheKind(String own, String to, String message) throws IOException {
+        List<InetAddress> addresses = new ArrayList<>();
+        for (String address : own.isEmpty() ? new String[0] : own.split(", ")) {
+            addresses.add(InetAddress.getByName(address));
+        }
+        InetAddress receiver = InetAddress.getByName(to);
+        assertThatThrownBy(() -> SendTarget.sender("eth7", addresses, receiver))
+                .isInstanceOf(MisuseException.class)
+                .hasMessage("--interface: " + message);
+    }
+
+    @Test
+    void anInterfaceSendsFromItsAddressOfTheKind() throws IOException {
+        InetAddress six = InetAddress.getByName("fd00::2");
+        InetAddress four = InetAddress.getByName("10.0.0.7");
+        List<InetAddress> both = List.of(six, four);
+        assertThat(SendTarget.sender("eth7", both, InetAddress.getByName("10.0.0.9")))
+                .isEqualTo(four);
+        assertThat(SendTarget.sender("eth7", both, InetAddress.getByName("::1")))
+                .isEqualTo(six);
     }
 
     @ParameterizedTest

@@ -180,10 +180,7 @@ class LiveStreamTest {
             note(packet, universe);
             clock.now += sent.size() == 2 ? 5_500 * MILLISECOND : 0;
         };
-        play(
-                new LiveStream(
-                        List.of(new DataPacket(source, 1, 24, 0)), source, sleepy, clock, new FrameRate(1, 10)),
-                1);
+        play(new LiveStream(List.of(new DataPacket(source, 1, 24, 0)), source, sleepy, clock, new FrameRate(1, 10)), 1);
         long start = sent.get(0).nanos;
         assertThat(sent)
                 .extracting(packet -> (packet.nanos - start) / MILLISECOND)
