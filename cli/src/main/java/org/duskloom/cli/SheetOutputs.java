@@ -12,6 +12,7 @@ import org.duskloom.engine.sheet.PlaceTables;
 import org.duskloom.engine.sheet.PngSheet;
 import org.duskloom.engine.sheet.ScaledShape;
 import org.duskloom.engine.sheet.ShapeSheet;
+import org.duskloom.engine.sheet.SheetNames;
 import org.duskloom.engine.sheet.SheetOptions;
 import org.duskloom.engine.sheet.SheetPicture;
 import org.duskloom.engine.sheet.StageSheet;
@@ -36,18 +37,19 @@ final class SheetOutputs implements AutoCloseable {
     /** Draws everything; gives how many files there are. */
     int write() throws IOException {
         double unit = display.display().units().millimetres();
-        for (ScaledShape shape : shapes) {
+        SheetNames names = new SheetNames(shapes);
+        for (int place = 0; place < shapes.size(); place++) {
+            ScaledShape shape = shapes.get(place);
             for (View view : View.values()) {
-                String name = shape.sheetName() + "-" + view.word();
                 write(
-                        name,
+                        names.shape(place, view),
                         ShapeSheet.draw(shape, unit, view, options),
                         ShapeSheet.picture(shape, unit, view, options));
             }
         }
         for (View view : View.values()) {
             write(
-                    view == View.FRONT ? "stage" : "stage-" + view.word(),
+                    names.stage(view),
                     StageSheet.draw(display.display(), view),
                     StageSheet.picture(display.display(), view));
         }

@@ -49,8 +49,8 @@ public record ScaledShape(Shape shape, double scale, List<String> props, boolean
         return ShortestDecimal.of(scale);
     }
 
-    /** What its sheets are called: its name, and where its scale is not 1, that too. */
-    public String sheetName() {
+    /** What its sheets are called, if nothing else is: its name, and where its scale is not 1, that too. */
+    String sheetName() {
         return scale == 1 ? shape.name() : shape.name() + "-scale-" + scaleText();
     }
 }
