@@ -31,9 +31,15 @@ import org.duskloom.engine.wire.UniverseLayout;
 record LoadedShow(Path file, Show show, Plan plan) {
     /** Reads and compiles; nothing if an error was added to the problems. */
     static Optional<LoadedShow> load(Path file, Problems problems) {
-        return ShowReader.read(file, problems)
+        Optional<LoadedShow> loaded = ShowReader.read(file, problems)
                 .flatMap(show -> PlanCompiler.compile(show, EffectRegistry.installed(), problems)
                         .map(plan -> new LoadedShow(file, show, plan)));
+        loaded.filter(found -> found.show().timeline().layers().isEmpty())
+                .ifPresent(dark -> problems.warn(
+                        Location.ofFile(file.toString()),
+                        "the timeline has no layers, so all its frames are dark",
+                        "\"layers\" hold the cues"));
+        return loaded;
     }
 
     /** Its frames, rendered when they are asked for. */

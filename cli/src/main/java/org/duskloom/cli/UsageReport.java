@@ -19,7 +19,7 @@ final class UsageReport implements IParameterExceptionHandler {
 
     @Override
     public int handleParseException(ParameterException fault, String[] args) {
-        return tell(fault.getCommandLine(), message(fault, fault.getCommandLine()), streams);
+        return tell(fault.getCommandLine(), message(fault, fault.getCommandLine(), List.of(args)), streams);
     }
 
     /** The same for what only the command itself could find out. */
@@ -30,8 +30,12 @@ final class UsageReport implements IParameterExceptionHandler {
         return ExitCode.USAGE;
     }
 
-    private static String message(ParameterException fault, CommandLine command) {
+    private static String message(ParameterException fault, CommandLine command, List<String> args) {
         if (fault instanceof UnmatchedArgumentException unmatched) {
+            Optional<String> joined = withoutBlank(unmatched, args);
+            if (joined.isPresent()) {
+                return "there is a blank after a comma; write " + joined.get();
+            }
             return unmatched(unmatched, command)
                     + nearest(unmatched)
                             .map(name -> "; did you mean " + name + "?")
@@ -49,6 +53,19 @@ final class UsageReport implements IParameterExceptionHandler {
         List<String> likely = fault.getSuggestions();
         return NearestName.of(fault.getUnmatched().get(0), likely)
                 .or(() -> Optional.of(String.join(" or ", likely)).filter(names -> !names.isEmpty()));
+    }
+
+    /** A list that has fallen apart at a blank after a comma, put together. */
+    private static Optional<String> withoutBlank(UnmatchedArgumentException fault, List<String> args) {
+        int place = args.indexOf(fault.getUnmatched().get(0));
+        if (place < 1 || !args.get(place - 1).endsWith(",")) {
+            return Optional.empty();
+        }
+        int end = place + 1;
+        while (end < args.size() && args.get(end - 1).endsWith(",")) {
+            end++;
+        }
+        return Optional.of(String.join("", args.subList(place - 1, end)));
     }
 
     private static String unmatched(UnmatchedArgumentException fault, CommandLine command) {

@@ -38,7 +38,12 @@ class CheckCommandTest {
         Files.writeString(show, """
                 {"duskloom": "timeline/1", "map": "map.csv", "rate": "30000/1001", "length": "1001ms", "layers": []}
                 """);
-        assertThat(Ran.with("check", show).out()).isEqualTo("""
+        Ran ran = Ran.with("check", show).without(folder);
+        assertThat(ran.err())
+                .startsWith(
+                        "show.json: warning: the timeline has no layers, so all its frames are dark; \"layers\" hold"
+                                + " the cues\n");
+        assertThat(ran.out()).isEqualTo("""
                 title    show.json
                 pixels   20
                 props    3

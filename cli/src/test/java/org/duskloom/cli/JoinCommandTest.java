@@ -219,6 +219,19 @@ class JoinCommandTest {
                 """);
     }
 
+    /** Whoever gives the files instead of their folders is told so, for each. */
+    @Test
+    void shardsAreFolders() throws IOException {
+        render("a", "rgb", "--shard", "1/2");
+        Files.writeString(folder.resolve("loose.rgb"), "");
+        assertRefused(join("joined", "a/frames.rgb", "a/frames.json", "loose.rgb"), """
+                a/frames.json: error: this is a file, not a folder with frames.json; give the folder in which it lies
+                a/frames.rgb: error: this is a file, not a folder with frames.json; give the folder in which it lies
+                loose.rgb: error: this is a file, not a folder with frames.json
+                3 errors
+                """);
+    }
+
     @Test
     void portsAndPacketsNeedFramesBesideThem() {
         render("a", "ports,packets", "--shard", "1/2");

@@ -97,16 +97,19 @@ public final class Expected {
 
     /** One of the given words. */
     public static Optional<String> choice(Node node, String what, List<String> words, Problems problems) {
-        Optional<TextNode> text = text(node, what, problems);
-        if (text.isPresent() && !words.contains(text.get().value())) {
-            String wrong = text.get().value();
-            String hint = NearestName.of(wrong, words)
-                            .map(near -> "did you mean \"" + near + "\"? ")
-                            .orElse("") + "allowed: " + String.join(", ", words);
-            problems.error(node.location(), what + " is " + Quoted.of(wrong), hint);
+        String allowed = "allowed: " + String.join(", ", words);
+        if (!(node instanceof TextNode text)) {
+            return refuse(node, what, "a text", node instanceof NullNode ? "" : allowed, problems);
+        }
+        String word = text.value();
+        if (!words.contains(word)) {
+            String near = NearestName.of(word, words)
+                    .map(name -> "did you mean \"" + name + "\"? ")
+                    .orElse("");
+            problems.error(node.location(), what + " is " + Quoted.of(word), near + allowed);
             return Optional.empty();
         }
-        return text.map(TextNode::value);
+        return Optional.of(word);
     }
 
     private static <T> Optional<T> refuse(Node node, String what, String expected, Problems problems) {

@@ -2,6 +2,7 @@ package org.duskloom.engine.format;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -12,6 +13,7 @@ import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 
 /**
@@ -46,6 +48,14 @@ public record FrameManifest(RunInfo run, String sha256Hex, List<WrittenFile> fil
     /** Reads the manifest that stands in a folder; nothing if an error was added. */
     public static Optional<FrameManifest> in(Path folder, Problems problems) {
         Path file = folder.resolve(FILE);
+        if (Files.isRegularFile(folder)) {
+            Path inside = folder.toAbsolutePath().getParent();
+            problems.error(
+                    Location.ofFile(folder.toString()),
+                    "this is a file, not a folder with " + FILE,
+                    Files.exists(inside.resolve(FILE)) ? "give the folder in which it lies" : "");
+            return Optional.empty();
+        }
         return SourceText.read(file, file.toString(), problems)
                 .flatMap(source -> JsonReader.read(source, problems))
                 .flatMap(root -> ManifestReader.read(root, problems))

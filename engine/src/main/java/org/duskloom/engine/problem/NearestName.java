@@ -24,7 +24,7 @@ public final class NearestName {
         String best = null;
         int bestDistance = Math.max(1, wrong.length() / 3) + 1;
         for (String name : allowed) {
-            int distance = distance(wrong.toLowerCase(Locale.ROOT), name.toLowerCase(Locale.ROOT));
+            int distance = slips(wrong.toLowerCase(Locale.ROOT), name.toLowerCase(Locale.ROOT));
             if (distance < bestDistance) {
                 best = name;
                 bestDistance = distance;
@@ -40,6 +40,14 @@ public final class NearestName {
             return "did you mean " + Quoted.of(nearest.get()) + "?";
         }
         return allowed.isEmpty() || allowed.size() > 40 ? "" : "allowed: " + Quoted.choices(allowed);
+    }
+
+    /** The distance, where {@code daisys} is one slip from {@code daisies}. */
+    private static int slips(String wrong, String name) {
+        int plain = distance(wrong, name);
+        return wrong.endsWith("ys")
+                ? Math.min(plain, 1 + distance(wrong.substring(0, wrong.length() - 2) + "ies", name))
+                : plain;
     }
 
     static int distance(String a, String b) {

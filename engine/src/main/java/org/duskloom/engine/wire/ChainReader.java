@@ -6,6 +6,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
@@ -21,6 +23,8 @@ import org.duskloom.engine.text.Quoted;
 
 /** Reads the chains of one display, and sees to it that each pixel is on one line only. */
 final class ChainReader {
+    private static final Pattern SKIP_AS_TEXT = Pattern.compile("skip[ :=]*([0-9]{1,6})", Pattern.CASE_INSENSITIVE);
+
     private final GroupTree groups;
     private final Problems problems;
 
@@ -67,6 +71,15 @@ final class ChainReader {
     }
 
     private List<Link> lit(TextNode address) {
+        Matcher skip = SKIP_AS_TEXT.matcher(address.value());
+        if (skip.matches() && !groups.isHead(address.value())) {
+            problems.error(
+                    address.location(),
+                    "there is no prop and no group " + Quoted.of(address.value()),
+                    "pixels that stay dark are written {" + Quoted.of(PortFields.SKIP.name()) + ": " + skip.group(1)
+                            + "}");
+            return List.of();
+        }
         List<Member> members = groups.resolve(List.of(address), problems).orElse(List.of());
         return members.stream()
                 .map(member -> new Link(member.name(), member.propIndex(), member.pixels(), address.location()))

@@ -169,7 +169,7 @@ class DisplayReaderTest {
             {"name": "e", "shape": "dot", "at": [0, 2e9]}       ~ y in "at" of prop "e" is 2e9; allowed: a number from -1000000000 to 1000000000
             {"name": "e", "shape": "dot", "at": [0, 1e400]}     ~ 1e400 is too large for a number
             {"name": "e", "shape": "dot", "at": [0, 0], "mirror": "left"} ~ "mirror" of prop "e" is "left"; allowed: x, y
-            {"name": "e", "shape": "dot", "at": [0, 0], "mirror": true} ~ "mirror" of prop "e" must be a text, not true
+            {"name": "e", "shape": "dot", "at": [0, 0], "mirror": true} ~ "mirror" of prop "e" must be a text, not true; allowed: x, y
             {"name": "e", "shape": "dot", "at": [0, 0], "scale": 0} ~ "scale" of prop "e" is 0; allowed: a number from 0.001 to 1000
             {"name": "e", "shape": "dot", "at": [0, 0], "scale": -1} ~ "scale" of prop "e" is -1; allowed: a number from 0.001 to 1000
             {"name": "e", "shape": "dot", "at": [0, 0], "turn": "90"} ~ "turn" of prop "e" must be a number, not the text "90"; write 90 without quotes

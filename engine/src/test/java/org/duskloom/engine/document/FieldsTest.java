@@ -297,7 +297,7 @@ class FieldsTest {
         assertThat(fields.numbers(STEPS, 2, 3, 0, 9)).isEmpty();
         assertThat(shown())
                 .containsExactly(
-                        "in.json:1:20: error: \"at\" of a ring has 1 items; allowed: 2 to 3 numbers",
+                        "in.json:1:20: error: \"at\" of a ring has 1 item; allowed: 2 to 3 numbers",
                         "in.json:1:38: error: item 2 of \"steps\" of a ring must be a number, not the text \"2\";"
                                 + " write 2 without quotes",
                         "in.json:1:43: error: item 3 of \"steps\" of a ring is 99; allowed: a number from 0 to 9");

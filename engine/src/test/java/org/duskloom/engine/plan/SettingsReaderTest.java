@@ -202,7 +202,7 @@ class SettingsReaderTest {
                 "from": "center"
                     show.json:3:49: error: "from" of probe is "center"; did you mean "centre"? allowed: edge, centre
                 "from": 1
-                    show.json:3:49: error: "from" of probe must be a text, not the number 1; write "1" in quotes
+                    show.json:3:49: error: "from" of probe must be a text, not the number 1; allowed: edge, centre
                 "reverse": "true"
                     show.json:3:52: error: "reverse" of probe must be true or false, not the text "true"; write true without quotes
                 "part": "rim/top/left"

@@ -57,6 +57,14 @@ class NearestNameTest {
         assertThat(NearestName.of("ponds", List.of("pounds", "ponds"))).contains("ponds");
     }
 
+    /** Two steps apart, but one slip for whoever writes it; a prop that is two steps away is not meant. */
+    @ParameterizedTest
+    @CsvSource({"lilys, lilies", "daisys, daisies", "DAISYS, daisies"})
+    void knowsHowPluralsAreMissed(String wrong, String meant) {
+        assertThat(NearestName.of(wrong, List.of("daisy-1", "lily-1", "lilies", "daisies")))
+                .contains(meant);
+    }
+
     /** Forty names are a list that is read; forty-one are not. */
     @Test
     void saysNothingWhereThereIsTooMuchToSay() {

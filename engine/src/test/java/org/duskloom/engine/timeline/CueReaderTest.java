@@ -173,7 +173,7 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "blend": "scren"}
                     show.json:5:37: error: "blend" of a cue is "scren"; did you mean "screen"? allowed: normal, multiply, screen, overlay, darken, lighten, color-dodge, color-burn, hard-light, soft-light, difference, exclusion, plus-lighter
                 {"on": "x", "effect": "e", "blend": 1}
-                    show.json:5:37: error: "blend" of a cue must be a text, not the number 1; write "1" in quotes
+                    show.json:5:37: error: "blend" of a cue must be a text, not the number 1; allowed: normal, multiply, screen, overlay, darken, lighten, color-dodge, color-burn, hard-light, soft-light, difference, exclusion, plus-lighter
                 {"on": "x", "effect": "e", "spread": "ech"}
                     show.json:5:38: error: "spread" of a cue is "ech"; did you mean "each"? allowed: whole, each
                 {"on": "x", "effect": "e", "axes": "ow", "spread": "each"}

@@ -140,6 +140,8 @@ class PortReaderTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             "fence", "fence/left" | pixel 1 of "fence" and 1 more are on port "a" twice
+            "skip 1", "fence"     | there is no prop and no group "skip 1"; pixels that stay dark are written {"skip": 1}
+            "Skip:12", "fence"    | there is no prop and no group "Skip:12"; pixels that stay dark are written {"skip": 12}
             "daisy-3"             | there is no prop and no group "daisy-3" (did you mean "daisy-1"?)
             "fence/top"           | "fence" has no part "top"
             {"skip": 0}           | "skip" of an object in "chain" of port "a" is 0
