@@ -22,6 +22,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.group;
     exports org.duskloom.engine.live;
     exports org.duskloom.engine.map;
+    exports org.duskloom.engine.meter;
     exports org.duskloom.engine.packet;
     exports org.duskloom.engine.plan;
     exports org.duskloom.engine.png;
@@ -30,6 +31,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.proof;
     exports org.duskloom.engine.random;
     exports org.duskloom.engine.render;
+    exports org.duskloom.engine.report;
     exports org.duskloom.engine.shard;
     exports org.duskloom.engine.sheet;
     exports org.duskloom.engine.show;

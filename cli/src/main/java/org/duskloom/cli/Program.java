@@ -65,6 +65,7 @@ final class Program implements Runnable {
         commands.put("map", MapCommand::new);
         commands.put("proof", ProofCommand::new);
         commands.put("sheet", SheetCommand::new);
+        commands.put("report", ReportCommand::new);
         commands.put("survey", SurveyCommand::new);
         commands.put("send", SendCommand::new);
         commands.put("join", JoinCommand::new);

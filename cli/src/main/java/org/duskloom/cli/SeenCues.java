@@ -8,13 +8,13 @@ import java.util.Set;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlannedCue;
+import org.duskloom.engine.preview.CueCaption;
 import org.duskloom.engine.preview.CueMoments;
 import org.duskloom.engine.preview.ShownMoment;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.FrameSpan;
-import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Played;
 import org.duskloom.engine.timeline.Timeline;
 
@@ -32,7 +32,7 @@ record SeenCues(Timeline timeline, Plan plan) {
                         && span.firstFrame() <= frames.last()
                         && span.endFrameExclusive() > frames.first();
                 if (isSeen && shown.add(cue.cue().location())) {
-                    seen.add(new CueMoments.Seen(span, caption(layer, cue)));
+                    seen.add(new CueMoments.Seen(span, CueCaption.of(layer, cue)));
                 }
             }
         }
@@ -41,19 +41,6 @@ record SeenCues(Timeline timeline, Plan plan) {
 
     private FrameSpan span(Played played) {
         return FrameSpan.of(timeline.rate(), played.at(), played.seenUntil());
-    }
-
-    /** Its name; else its layer, or the scene in which it stands, and its effect. */
-    private static String caption(String layer, PlannedCue planned) {
-        Cue cue = planned.cue();
-        if (!cue.name().isEmpty()) {
-            return cue.name();
-        }
-        String effect = cue.effect().value();
-        int depth = planned.within().size();
-        String around =
-                depth == 0 ? layer : planned.within().get(depth - 1).scene().value();
-        return around.isEmpty() ? effect : around + ": " + effect;
     }
 
     /**

@@ -48,7 +48,9 @@ class ArchitectureTest {
             "preview",
             "film",
             "sheet",
-            "proof");
+            "proof",
+            "meter",
+            "report");
 
     private static final JavaClasses ENGINE = new ClassFileImporter().importPath(Path.of("target", "classes"));
 

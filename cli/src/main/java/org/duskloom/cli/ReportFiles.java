@@ -1,0 +1,111 @@
+package org.duskloom.cli;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.charset.MalformedInputException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.duskloom.engine.file.IfExists;
+import org.duskloom.engine.file.OutputGroup;
+import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.report.Report;
+import org.duskloom.engine.report.ReportJson;
+import org.duskloom.engine.report.ReportPage;
+import org.duskloom.engine.report.ReportTables;
+
+/** The files of one {@code report}: they are begun before the work, and get their names together. */
+final class ReportFiles implements AutoCloseable {
+    /** What the table called parts.csv that 'sheet' writes begins with. */
+    private static final String PARTS_OF_SHEET = "shape,pixel,";
+
+    private final LoadedShow show;
+    private final OutputGroup group;
+    private final Optional<StagedFile> page;
+    private final Optional<StagedFile> json;
+    private final List<StagedFile> tables = new ArrayList<>();
+
+    /**
+     * Begins them.
+     *
+     * @param page its name; null for none, as for the others
+     * @throws MisuseException if one may not be written there
+     */
+    ReportFiles(LoadedShow show, Path page, Path json, Path csv, IfExists ifExists) throws IOException {
+        this.show = show;
+        this.group = new OutputGroup(ifExists);
+        try {
+            this.page = begin(page);
+            this.json = begin(json);
+            if (csv != null) {
+                refusePartsOfSheet(csv.resolve(ReportTables.PARTS));
+                for (String name : ReportTables.NAMES) {
+                    tables.add(begin(csv.resolve(name)).orElseThrow());
+                }
+            }
+        } catch (IOException | RuntimeException refused) {
+            group.close();
+            throw refused;
+        }
+    }
+
+    private Optional<StagedFile> begin(Path file) throws IOException {
+        if (file == null) {
+            return Optional.empty();
+        }
+        show.refuseAsOutput(file);
+        return Optional.of(group.open(file));
+    }
+
+    private static void refusePartsOfSheet(Path parts) throws IOException {
+        if (!Files.isRegularFile(parts)) {
+            return;
+        }
+        try (BufferedReader reader = Files.newBufferedReader(parts)) {
+            String first = reader.readLine();
+            if (first != null && first.startsWith(PARTS_OF_SHEET)) {
+                throw new MisuseException(
+                        parts + " is a table that 'sheet' wrote; give --csv a folder of its own, or move it away");
+            }
+        } catch (MalformedInputException notOurs) {
+            // Whatever it is, it is not that table; --force decides.
+        }
+    }
+
+    /** How many there are. */
+    int count() {
+        return (page.isPresent() ? 1 : 0) + (json.isPresent() ? 1 : 0) + tables.size();
+    }
+
+    /** Writes all of them and gives them their names. */
+    void write(Report report) throws IOException {
+        if (page.isPresent()) {
+            finish(page.get(), ReportPage.of(report));
+        }
+        if (json.isPresent()) {
+            finish(json.get(), ReportJson.of(report));
+        }
+        if (!tables.isEmpty()) {
+            Map<String, String> texts = ReportTables.of(report, show.show().map());
+            for (int i = 0; i < tables.size(); i++) {
+                finish(tables.get(i), texts.get(ReportTables.NAMES.get(i)));
+            }
+        }
+        group.publish();
+    }
+
+    private static void finish(StagedFile file, String text) throws IOException {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        file.write(bytes, 0, bytes.length);
+        file.finish();
+    }
+
+    @Override
+    public void close() {
+        group.close();
+    }
+}

@@ -1,0 +1,371 @@
+package org.duskloom.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.duskloom.engine.meter.LeadFigures;
+import org.duskloom.engine.meter.PortFigures;
+import org.duskloom.engine.meter.SupplyFigures;
+import org.duskloom.engine.meter.VoltFigures;
+import org.duskloom.engine.preview.TimeLabel;
+import org.duskloom.engine.report.CapAdvice;
+import org.duskloom.engine.report.Caution;
+import org.duskloom.engine.report.DataFigures;
+import org.duskloom.engine.report.PartLine;
+import org.duskloom.engine.report.PortTiming;
+import org.duskloom.engine.report.Report;
+import org.duskloom.engine.text.Counted;
+import org.duskloom.engine.text.Quoted;
+import org.duskloom.engine.text.ShortestDecimal;
+import org.duskloom.engine.wire.Lead;
+
+/** A report in words and tables, for a terminal. */
+final class ReportWords {
+    private static final int WIDTH = 120;
+    private static final int MOST_CUES = 4;
+
+    private final Report report;
+    private final StringBuilder text = new StringBuilder();
+
+    private ReportWords(Report report) {
+        this.report = report;
+    }
+
+    /** The whole report, each line ended. */
+    static String of(Report report, boolean withCaps) {
+        ReportWords words = new ReportWords(report);
+        words.subject();
+        words.supplies();
+        words.ports();
+        words.feeds();
+        if (withCaps) {
+            words.caps();
+        }
+        words.data();
+        words.parts();
+        words.assumptions();
+        words.heading("Caution");
+        Caution.LINES.forEach(words::broken);
+        return words.text.toString();
+    }
+
+    /** Three lines for the end of a rendering. */
+    static List<String> brief(Report report) {
+        return List.of(briefPower(report), briefData(report), "caution: " + Caution.SHORT);
+    }
+
+    private static String briefPower(Report report) {
+        List<String> supplies = new ArrayList<>();
+        for (SupplyFigures supply : report.power().supplies()) {
+            supplies.add(Quoted.of(supply.supply().name()) + " gives up to "
+                    + amps(supply.amps().peak()) + " ("
+                    + percent(supply.peakShare()) + " of what it may, at "
+                    + moment(report, supply.amps().peakFrame())
+                    + (supply.marginAmps() < 0
+                            ? "; TOO MUCH, allowed " + percent(supply.supply().share())
+                            : "") + ")");
+        }
+        if (!supplies.isEmpty()) {
+            return "power: " + String.join(", ", supplies) + leastVolts(report);
+        }
+        List<String> ports = new ArrayList<>();
+        report.power()
+                .ports()
+                .forEach(port -> ports.add(
+                        Quoted.of(port.port().name()) + " " + amps(port.amps().peak())));
+        return "power: up to " + String.join(", ", ports) + "; no supply is said";
+    }
+
+    private static String leastVolts(Report report) {
+        PortFigures lowest = null;
+        for (PortFigures port : report.power().ports()) {
+            boolean lower = port.volts().isPresent()
+                    && (lowest == null
+                            || port.volts().get().least() < lowest.volts().get().least());
+            lowest = lower ? port : lowest;
+        }
+        return lowest == null
+                ? ""
+                : "; least voltage " + volts(lowest.volts().get().least()) + " on port "
+                        + Quoted.of(lowest.port().name());
+    }
+
+    private static String briefData(Report report) {
+        DataFigures data = report.data();
+        PortTiming slowest = data.ports().get(0);
+        for (PortTiming port : data.ports()) {
+            slowest = port.highestRate() < slowest.highestRate() ? port : slowest;
+        }
+        return String.format(
+                Locale.ROOT,
+                "data: port %s takes %.1f ms a frame, %s a second at most, and the show has %s; %s, %.1f Mbit/s as E1.31",
+                Quoted.of(slowest.port().name()),
+                slowest.frameMillis(),
+                rate(slowest.highestRate()),
+                report.subject().rate(),
+                Counted.of(data.universes(), "universe"),
+                data.bitsPerSecond() / 1e6);
+    }
+
+    private void subject() {
+        String what = report.subject().everythingOn() ? ": everything on, not the show" : "";
+        line(Quoted.plain(report.subject().title()) + what);
+        line(Counted.of(report.subject().frameCount(), "frame") + " at "
+                + report.subject().rate() + " a second, "
+                + Words.duration(report.subject().seconds()) + ", "
+                + Counted.of(report.subject().pixelCount(), "pixel"));
+    }
+
+    private void supplies() {
+        if (report.power().ports().isEmpty()) {
+            heading("Power and data");
+            line("Nothing is known: the show's pixels hang on no \"ports\".");
+            return;
+        }
+        heading("Supplies");
+        if (report.power().supplies().isEmpty()) {
+            line("The display says of no \"supplies\" what they may give.");
+            return;
+        }
+        TextTable table = new TextTable(WIDTH, 9);
+        table.row("supply", "volts", "mean", "99 of 100", "peak", "allowed", "left", "all on", "energy", "peak at");
+        for (SupplyFigures supply : report.power().supplies()) {
+            table.row(
+                    Quoted.plain(supply.supply().name()),
+                    ShortestDecimal.of(supply.supply().volts()) + " V",
+                    amps(supply.amps().mean()),
+                    amps(supply.amps().p99()),
+                    amps(supply.amps().peak()),
+                    amps(supply.supply().allowedAmps()),
+                    amps(supply.marginAmps()),
+                    amps(supply.fullAmps()),
+                    String.format(Locale.ROOT, "%.2f Wh", supply.wattHours()),
+                    report.subject().everythingOn() ? "all the time" : peak(supply));
+        }
+        text.append(table.text());
+        for (SupplyFigures supply : report.power().supplies()) {
+            judge(supply);
+        }
+    }
+
+    private String peak(SupplyFigures supply) {
+        long frame = supply.amps().peakFrame();
+        List<String> cues = report.cues().at(frame);
+        String told = String.join(
+                ", ", cues.stream().limit(MOST_CUES).map(Quoted::plain).toList());
+        return moment(report, frame) + ": " + told
+                + (cues.size() > MOST_CUES ? " and " + (cues.size() - MOST_CUES) + " more" : "");
+    }
+
+    private void judge(SupplyFigures supply) {
+        String name = "supply " + Quoted.of(supply.supply().name());
+        String of = ShortestDecimal.of(supply.supply().amps()) + " A";
+        if (supply.amps().peak() > supply.supply().amps()) {
+            line(name + " would have to give more than its " + of + ".");
+        } else if (supply.marginAmps() < 0) {
+            line(name + " gives " + percent(supply.peakShare()) + " of its " + of + ", and its share is "
+                    + percent(supply.supply().share()) + "; --cap says how to lower it.");
+        }
+        if (supply.fullAmps() > supply.supply().amps() && !report.subject().everythingOn()) {
+            line(name + " could not give " + amps(supply.fullAmps()) + ", which a controller that hangs may ask for.");
+        }
+    }
+
+    private void ports() {
+        if (report.power().ports().isEmpty()) {
+            return;
+        }
+        heading("Ports");
+        TextTable table = new TextTable(WIDTH, 8);
+        table.row("port", "pixels", "mean", "99 of 100", "peak", "peak at", "all on", "least volts", "where and when");
+        for (PortFigures port : report.power().ports()) {
+            table.row(
+                    Quoted.plain(port.port().name()),
+                    String.valueOf(port.port().pixelCount()),
+                    amps(port.amps().mean()),
+                    amps(port.amps().p99()),
+                    amps(port.amps().peak()),
+                    moment(report, port.amps().peakFrame()),
+                    amps(port.fullAmps()),
+                    port.volts().map(volts -> volts(volts.least())).orElse("not known"),
+                    port.volts().map(this::least).orElse(unknownVolts(port)));
+        }
+        text.append(table.text());
+    }
+
+    private String unknownVolts(PortFigures port) {
+        return report.power().supplyOf(port.port()).isEmpty() ? "no supply feeds it" : "it has no \"line\"";
+    }
+
+    private String least(VoltFigures volts) {
+        int tooLow = volts.tooLowCount();
+        return "pixel " + (volts.leastPixel() + 1) + " at " + moment(report, volts.leastFrame())
+                + (tooLow == 0
+                        ? ""
+                        : "; " + Counted.of(tooLow, "pixel") + " under "
+                                + volts(volts.promised().getAsDouble()))
+                + (volts.least() < 0 ? "; the wire cannot carry this" : "");
+    }
+
+    private void feeds() {
+        if (report.power().ports().stream().noneMatch(port -> port.volts().isPresent())) {
+            return;
+        }
+        heading("Feeds");
+        TextTable table = new TextTable(WIDTH, 6);
+        table.row("port", "pixel", "wire", "peak", "", "all on", "to compare");
+        for (PortFigures port : report.power().ports()) {
+            port.volts()
+                    .ifPresent(volts -> volts.leads()
+                            .forEach(lead -> table.row(
+                                    Quoted.plain(port.port().name()),
+                                    String.valueOf(lead.feed().pixel() + 1),
+                                    lead.feed().lead().map(ReportWords::wire).orElse("not said"),
+                                    amps(lead.peakAmps()),
+                                    watts(lead.peakAmps() * volts.sourceVolts()),
+                                    amps(lead.fullAmps()),
+                                    limited(volts.sourceVolts(), lead))));
+        }
+        text.append(table.text());
+        line(
+                "To compare, not as advice: circuits whose power is limited are protected by 5 A at most up to 20 V, and by"
+                        + " 100 VA up to");
+        line("30 V, as a note on UL 508 in a machine's manual says. Which limits hold is for the code in force.");
+    }
+
+    private static String wire(Lead lead) {
+        return lead.conductor().name() + String.format(Locale.ROOT, ", %.2f m", lead.metres());
+    }
+
+    private static String limited(double volts, LeadFigures lead) {
+        double limit = volts <= 20 ? 5 : volts <= 30 ? 100 / volts : 0;
+        if (limit == 0) {
+            return "";
+        }
+        String over = lead.peakAmps() > limit ? "more than " : "within ";
+        return over + amps(limit);
+    }
+
+    private void caps() {
+        heading("Caps");
+        if (report.power().supplies().isEmpty()) {
+            line("Without \"supplies\" there is no share to keep.");
+        }
+        for (CapAdvice advice : CapAdvice.of(report)) {
+            String name = "supply " + Quoted.of(advice.supply().supply().name());
+            if (advice.isKept()) {
+                line(name + " keeps within its share as it is.");
+            } else if (!advice.possible()) {
+                line(name + ": what flows in the dark is more than its share; no cap helps.");
+            } else {
+                line(name + " keeps within its share with");
+                advice.ports()
+                        .forEach(port -> line("  \"cap\": " + ShortestDecimal.of(port.cap()) + " on port "
+                                + Quoted.of(port.port().name()) + " instead of "
+                                + ShortestDecimal.of(
+                                        port.port().signal().brightness().cap())));
+            }
+        }
+    }
+
+    private void data() {
+        if (report.data().ports().isEmpty()) {
+            return;
+        }
+        heading("Data");
+        TextTable table = new TextTable(WIDTH, 4);
+        table.row("port", "a frame takes", "frames a second", "universes", "");
+        for (PortTiming port : report.data().ports()) {
+            table.row(
+                    Quoted.plain(port.port().name()),
+                    String.format(Locale.ROOT, "%.2f ms", port.frameMillis()),
+                    rate(port.highestRate()) + " at most",
+                    port.firstUniverse() == port.lastUniverse()
+                            ? String.valueOf(port.firstUniverse())
+                            : port.firstUniverse() + " to " + port.lastUniverse(),
+                    port.carries(report.subject().rate())
+                            ? ""
+                            : "too slow for " + report.subject().rate() + " a second");
+        }
+        text.append(table.text());
+        DataFigures data = report.data();
+        line(String.format(
+                Locale.ROOT,
+                "As E1.31: %s, %.2f Mbit/s on the network.",
+                Counted.of(data.universes(), "universe"),
+                data.bitsPerSecond() / 1e6));
+        line(String.format(
+                Locale.ROOT,
+                "As DMX512: the fullest universe has %d slots, %s times a second at most; at %s a second a line carries %d.",
+                data.fullestSlots(),
+                rate(data.dmxRate()),
+                report.subject().rate(),
+                data.dmxSlots()));
+    }
+
+    private void parts() {
+        if (report.parts().isEmpty()) {
+            return;
+        }
+        heading("To buy and to cut");
+        TextTable table = new TextTable(WIDTH, 3);
+        for (PartLine part : report.parts()) {
+            table.row(
+                    part.group(),
+                    Quoted.plain(part.item()),
+                    part.unit().equals("m")
+                            ? String.format(Locale.ROOT, "%.1f m", part.count())
+                            : String.valueOf(Math.round(part.count())),
+                    part.note());
+        }
+        text.append(table.text());
+    }
+
+    private void assumptions() {
+        if (!report.assumptions().isEmpty()) {
+            heading("Not said by the display: common practice, no source");
+            report.assumptions().forEach(assumed -> line(Quoted.plain(assumed)));
+        }
+    }
+
+    private void heading(String heading) {
+        text.append(System.lineSeparator());
+        line(heading);
+    }
+
+    /** A long line, broken between words. */
+    private void broken(String line) {
+        TextTable table = new TextTable(WIDTH, 0);
+        table.row(line);
+        text.append(table.text());
+    }
+
+    private void line(String line) {
+        text.append(line).append(System.lineSeparator());
+    }
+
+    private static String moment(Report report, long frame) {
+        return TimeLabel.of(report.secondsOf(frame));
+    }
+
+    private static String amps(double amps) {
+        return String.format(Locale.ROOT, "%.2f A", amps);
+    }
+
+    private static String volts(double volts) {
+        return String.format(Locale.ROOT, "%.2f V", volts);
+    }
+
+    private static String watts(double watts) {
+        return String.format(Locale.ROOT, "%.0f W", watts);
+    }
+
+    private static String percent(double share) {
+        return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+    }
+
+    /** Rounded down: what is said must be possible. */
+    private static String rate(double rate) {
+        return String.format(Locale.ROOT, "%.1f", Math.floor(10 * rate) / 10);
+    }
+}

@@ -1,0 +1,64 @@
+package org.duskloom.cli;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import org.duskloom.engine.display.Display;
+import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.frame.FrameSink;
+import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.meter.MeterSink;
+import org.duskloom.engine.meter.PowerMeter;
+import org.duskloom.engine.report.PlayingCues;
+import org.duskloom.engine.report.Report;
+import org.duskloom.engine.report.ReportSubject;
+import org.duskloom.engine.wire.Ports;
+
+/** The meters of a show, and the report of what they have seen. */
+final class ShowMeters {
+    private final LoadedShow show;
+    private final double copperCelsius;
+    private final PowerMeter power;
+
+    /** @param copperCelsius how warm the copper of its wires is */
+    ShowMeters(LoadedShow show, double copperCelsius) {
+        this.show = show;
+        this.copperCelsius = copperCelsius;
+        this.power = new PowerMeter(show.show().display().map(Display::ports).orElse(Ports.NONE), copperCelsius);
+    }
+
+    /** What sees the frames of a run. */
+    FrameSink sink() {
+        return new MeterSink(List.of(power));
+    }
+
+    /** Sees all frames of the show. */
+    Report ofShow(Streams streams) throws IOException, InterruptedException {
+        FrameSource source = show.frames();
+        RunInfo info = source.info();
+        Rendering rendering = new Rendering(source, info.frames());
+        try (FrameSink sink = sink()) {
+            rendering.into(List.of(sink), streams);
+        }
+        return report(rendering.info(), false);
+    }
+
+    /** Sees everything on, as long as the show is. */
+    Report ofEverythingOn() {
+        RunInfo info = show.frames().info();
+        power.begin(info);
+        power.full(0);
+        return report(info, true);
+    }
+
+    /** What was seen in a run. */
+    Report report(RunInfo run, boolean everythingOn) {
+        FrameList frames = run.frames();
+        Optional<Display> display = show.show().display();
+        ReportSubject subject = new ReportSubject(
+                show.title(), run.rate(), frames.count(), run.pixelCount(), copperCelsius, everythingOn);
+        return Report.of(
+                subject, display, power.figures(), new PlayingCues(show.show().timeline(), show.plan()));
+    }
+}

@@ -1,0 +1,289 @@
+package org.duskloom.engine.meter;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * The voltages along a line of pixels that is fed at any number of points. Kirchhoff's laws: both wires of a segment
+ * are one resistor, each pixel draws its current whatever the voltage, each feed is an ideal source behind its lead.
+ *
+ * <p>With R(k) the resistance from the first pixel to pixel k, T(k) the current of all pixels up to k and P(k) the sum
+ * of r(j) T(j) over the segments before k, the drop between two feeds is d(a) + C (R(k) - R(a)) - (P(k) - P(a)), where
+ * C is what all feeds up to a give together. So one pass over the line gives P, the drops at the feeds solve a
+ * tridiagonal system as small as there are feeds, which is factorised once, and everything else follows by that
+ * formula. Exact, and linear in the number of pixels. Drops count from the highest voltage of a source. Not safe for
+ * use by several threads.
+ */
+public final class LineNetwork {
+    private final double[] segmentOhms;
+    private final double[] ohmsBefore;
+    private final List<Source> sources;
+    private final double sourceVolts;
+
+    /** The pixels that are fed, rising; feeds between which nothing resists are one node. */
+    private final int[] nodePixel;
+
+    private final int[] nodeOfSource;
+
+    /** A node without a lead has the volts of its source. */
+    private final boolean[] isFixed;
+
+    private final double[] fixedDrop;
+
+    /** What the leads of a node conduct together, in siemens, and what flows through them while nothing drops. */
+    private final double[] leadSiemens;
+
+    private final double[] shortfallAmps;
+
+    /** Of the tridiagonal system: what couples each node to the next, and the pivots of its elimination. */
+    private final double[] coupling;
+
+    private final double[] pivot;
+
+    /** Of each pixel: T and P of the formula. */
+    private final double[] charge;
+
+    private final double[] moment;
+
+    /** Of each node: its drop, and C of the span behind it. */
+    private final double[] nodeDrop;
+
+    private final double[] given;
+
+    /**
+     * A feed.
+     *
+     * @param pixel where on the line, from 0
+     * @param ohms of its lead, there and back; 0 for none
+     * @param volts of its source
+     */
+    public record Source(int pixel, double ohms, double volts) {}
+
+    /**
+     * A line.
+     *
+     * @param segmentOhms what resists from each pixel to the next, there and back; one fewer than there are pixels
+     * @param sources at least one, in any order
+     */
+    public LineNetwork(double[] segmentOhms, List<Source> sources) {
+        int pixels = segmentOhms.length + 1;
+        this.segmentOhms = segmentOhms.clone();
+        this.ohmsBefore = new double[pixels];
+        for (int i = 1; i < pixels; i++) {
+            ohmsBefore[i] = ohmsBefore[i - 1] + segmentOhms[i - 1];
+        }
+        this.sources = List.copyOf(sources);
+        this.sourceVolts = sources.stream().mapToDouble(Source::volts).max().orElseThrow();
+        this.nodeOfSource = new int[sources.size()];
+        this.nodePixel = gatherNodes();
+        int nodes = nodePixel.length;
+        this.isFixed = new boolean[nodes];
+        this.fixedDrop = new double[nodes];
+        this.leadSiemens = new double[nodes];
+        this.shortfallAmps = new double[nodes];
+        for (int i = 0; i < nodeOfSource.length; i++) {
+            add(sources.get(i), nodeOfSource[i]);
+        }
+        this.charge = new double[pixels];
+        this.moment = new double[pixels];
+        this.nodeDrop = new double[nodes];
+        this.given = new double[nodes];
+        this.coupling = new double[nodes];
+        this.pivot = new double[nodes];
+        factorise();
+    }
+
+    private int[] gatherNodes() {
+        List<Integer> order = new ArrayList<>();
+        for (int i = 0; i < sources.size(); i++) {
+            order.add(i);
+        }
+        order.sort(Comparator.comparing(i -> sources.get(i).pixel));
+        int[] pixels = new int[order.size()];
+        int nodes = 0;
+        for (int i : order) {
+            int pixel = sources.get(i).pixel;
+            if (nodes == 0 || ohmsBefore[pixels[nodes - 1]] < ohmsBefore[pixel]) {
+                pixels[nodes++] = pixel;
+            }
+            nodeOfSource[i] = nodes - 1;
+        }
+        return Arrays.copyOf(pixels, nodes);
+    }
+
+    private void add(Source source, int node) {
+        if (source.ohms == 0) {
+            isFixed[node] = true;
+            fixedDrop[node] = sourceVolts - source.volts;
+        } else {
+            leadSiemens[node] += 1 / source.ohms;
+            shortfallAmps[node] += (sourceVolts - source.volts) / source.ohms;
+        }
+    }
+
+    private void factorise() {
+        for (int i = 0; i < pivot.length; i++) {
+            coupling[i] = i + 1 < pivot.length ? 1 / (ohmsBefore[nodePixel[i + 1]] - ohmsBefore[nodePixel[i]]) : 0;
+            double before = i > 0 ? coupling[i - 1] : 0;
+            double eliminated = i > 0 && !isFixed[i - 1] ? before * before / pivot[i - 1] : 0;
+            pivot[i] = isFixed[i] ? 1 : leadSiemens[i] + coupling[i] + before - eliminated;
+        }
+    }
+
+    /** The highest voltage of a source, from which drops count. */
+    public double sourceVolts() {
+        return sourceVolts;
+    }
+
+    /** How many pixels there are. */
+    public int pixelCount() {
+        return charge.length;
+    }
+
+    /**
+     * Works out the drops while the pixels draw these currents.
+     *
+     * @param amps one for each pixel
+     * @return what they draw together
+     */
+    public double solve(double[] amps) {
+        double sum = 0;
+        double moments = 0;
+        int last = segmentOhms.length;
+        for (int i = 0; i < last; i++) {
+            sum += amps[i];
+            charge[i] = sum;
+            moment[i] = moments;
+            moments += segmentOhms[i] * sum;
+        }
+        sum += amps[last];
+        charge[last] = sum;
+        moment[last] = moments;
+        solveNodes(sum);
+        return sum;
+    }
+
+    private void solveNodes(double sum) {
+        int last = nodeDrop.length - 1;
+        for (int i = 0; i <= last; i++) {
+            double right = i < last ? spanMoment(i) * coupling[i] : sum;
+            double left = i > 0 ? (spanMoment(i - 1) - eliminatedDrop(i - 1)) * coupling[i - 1] : 0;
+            nodeDrop[i] = isFixed[i] ? fixedDrop[i] : right - left + shortfallAmps[i];
+        }
+        for (int i = last; i >= 0; i--) {
+            if (!isFixed[i]) {
+                double next = i < last ? coupling[i] * nodeDrop[i + 1] : 0;
+                nodeDrop[i] = (nodeDrop[i] + next) / pivot[i];
+            }
+        }
+        for (int i = 0; i <= last; i++) {
+            given[i] = i < last ? (nodeDrop[i + 1] - nodeDrop[i] + spanMoment(i)) * coupling[i] : sum;
+        }
+    }
+
+    /** On the way down: what is known of a node's drop before those behind it are. */
+    private double eliminatedDrop(int node) {
+        return nodeDrop[node] / pivot[node];
+    }
+
+    private double spanMoment(int node) {
+        return moment[nodePixel[node + 1]] - moment[nodePixel[node]];
+    }
+
+    /** By how much the voltage at a pixel is below {@link #sourceVolts()}. */
+    public double drop(int pixel) {
+        int node = nodePixel.length - 1;
+        while (node >= 0 && nodePixel[node] > pixel) {
+            node--;
+        }
+        return drop(node, pixel);
+    }
+
+    /** In the span behind a node; before the first node that of -1. */
+    private double drop(int node, int pixel) {
+        return base(node) + through(node) * ohmsBefore[pixel] - moment[pixel];
+    }
+
+    private double through(int node) {
+        return node < 0 ? 0 : given[node];
+    }
+
+    private double base(int node) {
+        int from = nodePixel[Math.max(0, node)];
+        return nodeDrop[Math.max(0, node)] - through(node) * ohmsBefore[from] + moment[from];
+    }
+
+    private int start(int node) {
+        return node < 0 ? 0 : nodePixel[node];
+    }
+
+    private int end(int node) {
+        return node + 1 < nodePixel.length ? nodePixel[node + 1] : charge.length;
+    }
+
+    /** Raises what is kept of each pixel to its drop where that is more. */
+    public void raise(double[] mostDrop) {
+        for (int node = -1; node < nodePixel.length; node++) {
+            raise(mostDrop, start(node), end(node), base(node), through(node));
+        }
+    }
+
+    private void raise(double[] mostDrop, int from, int end, double base, double amps) {
+        for (int i = from; i < end; i++) {
+            mostDrop[i] = Math.max(mostDrop[i], base + amps * ohmsBefore[i] - moment[i]);
+        }
+    }
+
+    /** The pixel with the most drop, the first of several. Between feeds it is where current from both sides meets. */
+    public int deepestPixel() {
+        int deepest = 0;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int node = -1; node < nodePixel.length; node++) {
+            if (start(node) < end(node)) {
+                int pixel = node < 0 ? 0 : meeting(node);
+                double drop = drop(node, pixel);
+                deepest = drop > most ? pixel : deepest;
+                most = Math.max(most, drop);
+            }
+        }
+        return deepest;
+    }
+
+    /** The first pixel of a span at which no more current goes on to the right. */
+    private int meeting(int node) {
+        int low = start(node);
+        int high = end(node) - 1;
+        while (low < high) {
+            int middle = (low + high) >>> 1;
+            if (charge[middle] < given[node]) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
+
+    /** What a source gives, in the order in which they were said; below 0 where a stronger one feeds it. */
+    public double sourceAmps(int index) {
+        Source source = sources.get(index);
+        int node = nodeOfSource[index];
+        if (source.ohms > 0) {
+            return (nodeDrop[node] - (sourceVolts - source.volts)) / source.ohms;
+        }
+        double all = given[node] - (node > 0 ? given[node - 1] : 0);
+        double throughLeads = leadSiemens[node] * nodeDrop[node] - shortfallAmps[node];
+        return (all - throughLeads) / unresisted(node);
+    }
+
+    /** How many sources of a node have no lead: they share evenly. */
+    private int unresisted(int node) {
+        int count = 0;
+        for (int i = 0; i < nodeOfSource.length; i++) {
+            count += nodeOfSource[i] == node && sources.get(i).ohms == 0 ? 1 : 0;
+        }
+        return count;
+    }
+}

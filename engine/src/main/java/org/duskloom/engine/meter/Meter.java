@@ -1,0 +1,22 @@
+package org.duskloom.engine.meter;
+
+import org.duskloom.engine.frame.RunInfo;
+
+/**
+ * Looks at every frame of a run once, in order, from one thread at a time. Its memory does not grow with the run.
+ *
+ * @see MeterSink
+ */
+public interface Meter {
+    /** Called once, before the first frame. */
+    default void begin(RunInfo run) {}
+
+    /**
+     * Looks at a frame.
+     *
+     * @param frame its number in the show
+     * @param rgb sRGB codes of all pixels in wiring order; not to be changed, and another frame's after the call
+     * @param offset where they start
+     */
+    void frame(long frame, byte[] rgb, int offset);
+}

@@ -1,0 +1,127 @@
+package org.duskloom.engine.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.duskloom.engine.document.JsonText;
+import org.duskloom.engine.meter.LeadFigures;
+import org.duskloom.engine.meter.PortFigures;
+import org.duskloom.engine.meter.SupplyFigures;
+import org.duskloom.engine.meter.VoltFigures;
+
+/** A report for programs: {@code report/1}, times in seconds, amperes, volts. */
+public final class ReportJson {
+    private static final String FORMAT = "report/1";
+
+    private ReportJson() {}
+
+    /** The text of the file. */
+    public static String of(Report report) {
+        JsonText json = new JsonText();
+        ReportSubject subject = report.subject();
+        json.field("duskloom", FORMAT);
+        json.field("title", subject.title());
+        json.field(
+                "rate",
+                JsonText.object(
+                        "num", subject.rate().numerator(), "den", subject.rate().denominator()));
+        json.field("frames", subject.frameCount());
+        json.field("pixels", subject.pixelCount());
+        json.field("seconds", number(subject.seconds()));
+        json.field("everythingOn", subject.everythingOn());
+        json.field("copperCelsius", number(subject.copperCelsius()));
+        json.field("assumed", report.assumptions());
+        json.field(
+                "supplies",
+                report.power().supplies().stream()
+                        .map(supply -> supply(report, supply))
+                        .toList());
+        json.field("ports", ports(report));
+        json.field("network", network(report.data()));
+        json.field("parts", report.parts().stream().map(ReportJson::part).toList());
+        json.field("caution", Caution.LINES);
+        return json.end();
+    }
+
+    private static JsonText.Inline number(double value) {
+        return ReportNumbers.json(value);
+    }
+
+    private static JsonText.Inline supply(Report report, SupplyFigures figures) {
+        return JsonText.object(
+                "name", figures.supply().name(),
+                "meanAmps", number(figures.amps().mean()),
+                "p99Amps", number(figures.amps().p99()),
+                "peakAmps", number(figures.amps().peak()),
+                "peakAt", number(report.secondsOf(figures.amps().peakFrame())),
+                "peakCues", report.cues().at(figures.amps().peakFrame()),
+                "wattHours", number(figures.wattHours()),
+                "share", number(figures.peakShare()),
+                "volts", number(figures.supply().volts()),
+                "amps", number(figures.supply().amps()),
+                "allowedShare", number(figures.supply().share()),
+                "marginAmps", number(figures.marginAmps()),
+                "everythingOnAmps", number(figures.fullAmps()));
+    }
+
+    private static List<JsonText.Inline> ports(Report report) {
+        List<JsonText.Inline> ports = new ArrayList<>();
+        for (int i = 0; i < report.data().ports().size(); i++) {
+            ports.add(port(
+                    report, report.power().ports().get(i), report.data().ports().get(i)));
+        }
+        return ports;
+    }
+
+    private static JsonText.Inline port(Report report, PortFigures figures, PortTiming timing) {
+        List<Object> fields = new ArrayList<>(List.of(
+                "name", timing.port().name(),
+                "pixels", timing.port().pixelCount(),
+                "peakAmps", number(figures.amps().peak())));
+        figures.volts()
+                .ifPresent(volts -> fields.addAll(List.of(
+                        "leastVolts", number(volts.least()),
+                        "leastPixel", volts.leastPixel() + 1,
+                        "leastAt", number(report.secondsOf(volts.leastFrame())))));
+        fields.addAll(List.of(
+                "frameMillis", number(timing.frameMillis()),
+                "highestRate", number(timing.highestRate()),
+                "universes", timing.universeCount(),
+                "meanAmps", number(figures.amps().mean()),
+                "p99Amps", number(figures.amps().p99()),
+                "peakAt", number(report.secondsOf(figures.amps().peakFrame())),
+                "everythingOnAmps", number(figures.fullAmps())));
+        figures.volts().ifPresent(volts -> addLine(fields, volts));
+        return JsonText.object(fields.toArray());
+    }
+
+    private static void addLine(List<Object> fields, VoltFigures volts) {
+        volts.promised().ifPresent(least -> fields.addAll(List.of("tooLow", volts.tooLowCount())));
+        fields.add("feeds");
+        fields.add(JsonText.list(volts.leads().stream().map(ReportJson::feed).toArray()));
+    }
+
+    private static JsonText.Inline feed(LeadFigures figures) {
+        return JsonText.object(
+                "pixel", figures.feed().pixel() + 1,
+                "peakAmps", number(figures.peakAmps()),
+                "everythingOnAmps", number(figures.fullAmps()));
+    }
+
+    private static JsonText.Inline network(DataFigures data) {
+        return JsonText.object(
+                "universes", data.universes(),
+                "bitsPerSecond", number(data.bitsPerSecond()),
+                "fullestSlots", data.fullestSlots(),
+                "dmxRate", number(data.dmxRate()),
+                "dmxSlots", data.dmxSlots());
+    }
+
+    private static JsonText.Inline part(PartLine part) {
+        return JsonText.object(
+                "group", part.group(),
+                "item", part.item(),
+                "count", number(part.count()),
+                "unit", part.unit(),
+                "note", part.note());
+    }
+}

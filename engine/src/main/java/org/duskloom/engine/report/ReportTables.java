@@ -1,0 +1,198 @@
+package org.duskloom.engine.report;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.Prop;
+import org.duskloom.engine.meter.LeadFigures;
+import org.duskloom.engine.meter.PortFigures;
+import org.duskloom.engine.meter.SupplyFigures;
+import org.duskloom.engine.meter.VoltFigures;
+import org.duskloom.engine.wire.Lead;
+import org.duskloom.engine.wire.Link;
+
+/** A report as tables for a spreadsheet: CSV (RFC 4180) with a header row, lines end with LF. */
+public final class ReportTables {
+    /** What to buy and to cut. */
+    public static final String PARTS = "parts.csv";
+
+    /** The first line of {@link #PARTS}, by which it is told from another table of that name. */
+    public static final String PARTS_HEADER = "group,item,count,unit,note";
+
+    /** The names of all files. */
+    public static final List<String> NAMES =
+            List.of("supplies.csv", "ports.csv", "feeds.csv", "volts.csv", "current.csv", PARTS, "caution.txt");
+
+    private final Report report;
+    private final Map<String, String> tables = new LinkedHashMap<>();
+
+    private ReportTables(Report report) {
+        this.report = report;
+    }
+
+    /**
+     * The texts of the files by their names.
+     *
+     * @param map names the pixels of lines
+     */
+    public static Map<String, String> of(Report report, PixelMap map) {
+        ReportTables made = new ReportTables(report);
+        made.addSupplies();
+        made.addPorts();
+        made.addFeeds();
+        made.addPixels(map);
+        made.addCurrent();
+        made.addParts();
+        made.tables.put("caution.txt", String.join("\n", Caution.LINES) + "\n");
+        return made.tables;
+    }
+
+    private void addSupplies() {
+        StringBuilder rows =
+                new StringBuilder("supply,volts,amps,share,allowed_amps,mean_amps,p99_amps,peak_amps,peak_at,"
+                        + "peak_cues,margin_amps,everything_on_amps,watt_hours\n");
+        for (SupplyFigures figures : report.power().supplies()) {
+            row(
+                    rows,
+                    figures.supply().name(),
+                    number(figures.supply().volts()),
+                    number(figures.supply().amps()),
+                    number(figures.supply().share()),
+                    number(figures.supply().allowedAmps()),
+                    number(figures.amps().mean()),
+                    number(figures.amps().p99()),
+                    number(figures.amps().peak()),
+                    at(figures.amps().peakFrame()),
+                    String.join("; ", report.cues().at(figures.amps().peakFrame())),
+                    number(figures.marginAmps()),
+                    number(figures.fullAmps()),
+                    number(figures.wattHours()));
+        }
+        tables.put("supplies.csv", rows.toString());
+    }
+
+    private void addPorts() {
+        StringBuilder rows = new StringBuilder("port,supply,kind,pixels,mean_amps,p99_amps,peak_amps,peak_at,"
+                + "everything_on_amps,least_volts,least_pixel,least_at,too_low,frame_ms,highest_rate,first_universe,"
+                + "last_universe\n");
+        for (int i = 0; i < report.power().ports().size(); i++) {
+            PortFigures figures = report.power().ports().get(i);
+            PortTiming timing = report.data().ports().get(i);
+            List<String> cells = new ArrayList<>(List.of(
+                    figures.port().name(),
+                    report.power()
+                            .supplyOf(figures.port())
+                            .map(supply -> supply.supply().name())
+                            .orElse(""),
+                    figures.port().kind().map(kind -> kind.name()).orElse(""),
+                    String.valueOf(figures.port().pixelCount()),
+                    number(figures.amps().mean()),
+                    number(figures.amps().p99()),
+                    number(figures.amps().peak()),
+                    at(figures.amps().peakFrame()),
+                    number(figures.fullAmps())));
+            cells.addAll(figures.volts().map(this::voltage).orElse(List.of("", "", "", "")));
+            cells.addAll(List.of(
+                    number(timing.frameMillis()),
+                    number(timing.highestRate()),
+                    String.valueOf(timing.firstUniverse()),
+                    String.valueOf(timing.lastUniverse())));
+            row(rows, cells.toArray(String[]::new));
+        }
+        tables.put("ports.csv", rows.toString());
+    }
+
+    private List<String> voltage(VoltFigures volts) {
+        return List.of(
+                number(volts.least()),
+                String.valueOf(volts.leastPixel() + 1),
+                at(volts.leastFrame()),
+                volts.promised().isPresent() ? String.valueOf(volts.tooLowCount()) : "");
+    }
+
+    private void addFeeds() {
+        StringBuilder rows = new StringBuilder(
+                "port,pixel,wire,metres,peak_amps,peak_watts,everything_on_amps,everything_on_watts\n");
+        for (PortFigures figures : report.power().ports()) {
+            figures.volts().ifPresent(volts -> volts.leads().forEach(lead -> addFeed(rows, volts, lead)));
+        }
+        tables.put("feeds.csv", rows.toString());
+    }
+
+    private static void addFeed(StringBuilder rows, VoltFigures volts, LeadFigures lead) {
+        row(
+                rows,
+                lead.feed().port(),
+                String.valueOf(lead.feed().pixel() + 1),
+                lead.feed().lead().map(Lead::conductor).map(wire -> wire.name()).orElse(""),
+                lead.feed().lead().map(Lead::metres).map(ReportNumbers::text).orElse(""),
+                number(lead.peakAmps()),
+                number(lead.peakAmps() * volts.sourceVolts()),
+                number(lead.fullAmps()),
+                number(lead.fullAmps() * volts.sourceVolts()));
+    }
+
+    private void addPixels(PixelMap map) {
+        StringBuilder rows = new StringBuilder("port,place,prop,pixel,least_volts,too_low\n");
+        for (PortFigures figures : report.power().ports()) {
+            int[] pixels = figures.port().pixels();
+            figures.volts().ifPresent(volts -> {
+                for (int i = 0; i < pixels.length; i++) {
+                    Prop prop = pixels[i] == Link.DARK ? null : map.props().get(map.propIndexOf(pixels[i]));
+                    row(
+                            rows,
+                            figures.port().name(),
+                            String.valueOf(i + 1),
+                            prop == null ? "" : prop.name(),
+                            prop == null ? "" : String.valueOf(pixels[i] - prop.firstPixel() + 1),
+                            number(volts.leastByPixel()[i]),
+                            volts.isTooLow(i) ? "yes" : "");
+                }
+            });
+        }
+        tables.put("volts.csv", rows.toString());
+    }
+
+    /** The peak of every stretch of the show, by supply. */
+    private void addCurrent() {
+        StringBuilder rows = new StringBuilder("supply,from,to,peak_amps\n");
+        for (SupplyFigures figures : report.power().supplies()) {
+            double[] columns = figures.amps().columns();
+            double step = report.subject().seconds() / columns.length;
+            for (int i = 0; i < columns.length; i++) {
+                row(rows, figures.supply().name(), number(i * step), number((i + 1) * step), number(columns[i]));
+            }
+        }
+        tables.put("current.csv", rows.toString());
+    }
+
+    private void addParts() {
+        StringBuilder rows = new StringBuilder(PARTS_HEADER + "\n");
+        for (PartLine part : report.parts()) {
+            row(rows, part.group(), part.item(), number(part.count()), part.unit(), part.note());
+        }
+        tables.put(PARTS, rows.toString());
+    }
+
+    private String at(long frame) {
+        return number(report.secondsOf(frame));
+    }
+
+    private static String number(double value) {
+        return ReportNumbers.text(value);
+    }
+
+    private static void row(StringBuilder rows, String... cells) {
+        for (int i = 0; i < cells.length; i++) {
+            rows.append(i == 0 ? "" : ",").append(cell(cells[i]));
+        }
+        rows.append('\n');
+    }
+
+    private static String cell(String text) {
+        boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+        return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
+    }
+}

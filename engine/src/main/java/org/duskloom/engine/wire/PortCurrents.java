@@ -1,0 +1,160 @@
+package org.duskloom.engine.wire;
+
+import java.util.Arrays;
+import java.util.List;
+import org.duskloom.engine.color.Srgb;
+
+/**
+ * What the pixels of a port draw while they show a frame: what is idle, and of each colour its full current times its
+ * duty. Duty is linear light after {@code white} and {@code cap}, and with a gamma what that makes of it; never the
+ * dithered byte, whose mean it is. Everything that does not change from frame to frame lies in flat tables. Safe for
+ * use by several threads.
+ */
+public final class PortCurrents {
+    private static final int CODES = 256;
+    private static final double MILLI = 1e-3;
+
+    private final int pixelCount;
+    private final double idleAmps;
+    private final double fullAmps;
+
+    /** For each pixel that is lit: where its red stands in a frame, and its place in the chain. */
+    private final int[] source;
+
+    private final int[] place;
+
+    /** Amperes by code of red, green and blue; by least code and code where a white light makes that differ. */
+    private final double[] red;
+
+    private final double[] green;
+    private final double[] blue;
+
+    /** Amperes by least code, with what the others draw less for it; empty without a white light. */
+    private final double[] white;
+
+    /** The pixels of a port. */
+    public PortCurrents(Port port) {
+        int[] pixels = port.pixels();
+        PixelKind kind = port.pixelKind();
+        this.pixelCount = pixels.length;
+        this.idleAmps = kind.idleMilliamps() * MILLI;
+        this.fullAmps = kind.fullAmps();
+        this.place = lit(pixels);
+        this.source = Arrays.stream(place).map(i -> 3 * pixels[i]).toArray();
+        Signal signal = port.signal();
+        this.red = table(signal, kind, Channel.RED);
+        this.green = table(signal, kind, Channel.GREEN);
+        this.blue = table(signal, kind, Channel.BLUE);
+        this.white = signal.colors().hasWhite() ? white(signal, kind) : new double[0];
+    }
+
+    private static int[] lit(int[] pixels) {
+        int[] lit = new int[pixels.length];
+        int count = 0;
+        for (int i = 0; i < pixels.length; i++) {
+            if (pixels[i] != Link.DARK) {
+                lit[count++] = i;
+            }
+        }
+        return Arrays.copyOf(lit, count);
+    }
+
+    private static double[] table(Signal signal, PixelKind kind, Channel channel) {
+        double amps = amps(signal, kind, channel);
+        double[] table = new double[isTwofold(signal) ? CODES * CODES : CODES];
+        for (int least = 0; least < table.length / CODES; least++) {
+            for (int code = least; code < CODES; code++) {
+                double light = light(code) - light(least);
+                table[least * CODES + code] = amps * duty(signal, channel, light);
+            }
+        }
+        return table;
+    }
+
+    /** What the white light draws; where duty is the light itself, less what the others leave to it. */
+    private static double[] white(Signal signal, PixelKind kind) {
+        double[] table = new double[CODES];
+        for (int least = 0; least < CODES; least++) {
+            double light = light(least);
+            table[least] = amps(signal, kind, Channel.WHITE) * duty(signal, Channel.WHITE, light);
+            for (Channel channel : isTwofold(signal) ? List.<Channel>of() : ColorOrder.RGB.channels()) {
+                table[least] -= amps(signal, kind, channel) * duty(signal, channel, light);
+            }
+        }
+        return table;
+    }
+
+    /** Whether what a colour draws depends on the white light in another way than by a difference. */
+    private static boolean isTwofold(Signal signal) {
+        return signal.colors().hasWhite() && signal.curve() instanceof Curve.Gamma;
+    }
+
+    private static double amps(Signal signal, PixelKind kind, Channel channel) {
+        int index = signal.colors().channels().indexOf(channel);
+        return index < 0 ? 0 : kind.milliamps().get(index) * MILLI;
+    }
+
+    private static double light(int code) {
+        return Srgb.decode(code / 255.0);
+    }
+
+    /** For how much of the time a colour is on. A receiver of codes makes of them the light they stand for. */
+    private static double duty(Signal signal, Channel channel, double light) {
+        double dimmed = signal.brightness().factor(channel) * light;
+        return signal.curve().meansDuty() ? signal.curve().sent(dimmed) : dimmed;
+    }
+
+    /** How many pixels are on the line, dark ones too. */
+    public int pixelCount() {
+        return pixelCount;
+    }
+
+    /** What all pixels of the line draw with every colour full on, whatever caps them, dark ones too. */
+    public double fullAmps() {
+        return pixelCount * fullAmps;
+    }
+
+    /** Fills in what each pixel of the line draws always; those that stay dark never draw more. */
+    public void fillIdle(double[] amps) {
+        Arrays.fill(amps, idleAmps);
+    }
+
+    /** Fills in what each pixel of the line draws with every colour full on, dark ones too. */
+    public void fillFull(double[] amps) {
+        Arrays.fill(amps, fullAmps);
+    }
+
+    /**
+     * Fills in what each pixel that is lit draws, in amperes.
+     *
+     * @param rgb holds sRGB codes of all pixels of the map in wiring order
+     * @param offset where they start
+     * @param amps one for each pixel of the line; those of dark pixels are left as they are
+     */
+    public void fill(byte[] rgb, int offset, double[] amps) {
+        if (white.length == 0) {
+            fillPlain(rgb, offset, amps);
+        } else {
+            fillWithWhite(rgb, offset, amps, red.length == CODES ? 0 : CODES);
+        }
+    }
+
+    private void fillPlain(byte[] rgb, int offset, double[] amps) {
+        for (int i = 0; i < source.length; i++) {
+            int at = offset + source[i];
+            amps[place[i]] = idleAmps + red[rgb[at] & 0xFF] + green[rgb[at + 1] & 0xFF] + blue[rgb[at + 2] & 0xFF];
+        }
+    }
+
+    private void fillWithWhite(byte[] rgb, int offset, double[] amps, int row) {
+        for (int i = 0; i < source.length; i++) {
+            int at = offset + source[i];
+            int r = rgb[at] & 0xFF;
+            int g = rgb[at + 1] & 0xFF;
+            int b = rgb[at + 2] & 0xFF;
+            int least = Math.min(Math.min(r, g), b);
+            int start = row * least;
+            amps[place[i]] = idleAmps + red[start + r] + green[start + g] + blue[start + b] + white[least];
+        }
+    }
+}
