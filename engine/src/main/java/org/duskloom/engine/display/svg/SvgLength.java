@@ -18,7 +18,7 @@ final class SvgLength {
             "", MM_PER_PX, "px", MM_PER_PX, "mm", 1.0, "cm", 10.0, "q", 0.25, "in", 25.4, "pt", 25.4 / 72, "pc",
             25.4 / 6);
     private static final Pattern LENGTH =
-            Pattern.compile("\\s*([-+]?[0-9]*\\.?[0-9]+(?:[eE][-+]?[0-9]+)?|[-+]?[0-9]+\\.)([a-zA-Z%]*)\\s*");
+            Pattern.compile("\\s*+([-+]?(?:[0-9]++\\.?[0-9]*+|\\.[0-9]++)(?:[eE][-+]?[0-9]++)?+)([a-zA-Z%]*+)\\s*+");
 
     private SvgLength() {}
 

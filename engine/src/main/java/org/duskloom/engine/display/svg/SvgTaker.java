@@ -46,10 +46,15 @@ final class SvgTaker {
      *
      * @param page from its places to millimetres on the page
      * @param part the path of the part that its circles belong to; empty for none
-     * @param drawn whether what is in it is drawn
+     * @param drawn whether what is in it may be drawn
+     * @param visible whether it is, unless it says otherwise
      * @param chosen whether it is in the group of the pixels
      */
-    private record Level(Matrix3x2d page, String part, boolean drawn, boolean chosen) {}
+    private record Level(Matrix3x2d page, String part, boolean drawn, boolean visible, boolean chosen) {
+        boolean isSeen() {
+            return drawn && visible;
+        }
+    }
 
     SvgTaker(SourceText source, Optional<TextNode> along, Problems problems) {
         this.source = source;
@@ -71,12 +76,12 @@ final class SvgTaker {
         String word = xml.getLocalName();
         if (namespace == null) {
             namespace = xml.getNamespaceURI() == null ? "" : xml.getNamespaceURI();
-            levels.push(new Level(page(xml, at), "", true, false));
+            levels.push(new Level(page(xml, at), "", true, true, false));
             return;
         }
         Level level = inside(xml, word, at);
         levels.push(level);
-        if (!level.drawn()) {
+        if (!level.drawn() && !isMark(of(xml, "id"))) {
             return;
         }
         try {
@@ -86,6 +91,11 @@ final class SvgTaker {
         }
     }
 
+    /** Whether it only says where something is, and may be hidden for that. */
+    private boolean isMark(String id) {
+        return id != null && (id.equals(ZERO) || along.isPresent() && along.get().value().equals(id));
+    }
+
     private Matrix3x2d page(XMLStreamReader xml, Location at) {
         if (!xml.getLocalName().equals("svg")) {
             problems.error(
@@ -93,6 +103,9 @@ final class SvgTaker {
             return new Matrix3x2d();
         }
         try {
+            if (of(xml, "transform") != null) {
+                throw new TextFormatException("a transform of it is not understood", "give it to a group in the drawing");
+            }
             return SvgPage.millimetresFromUser(
                     of(xml, "width"), of(xml, "height"), of(xml, "viewBox"), of(xml, "preserveAspectRatio"));
         } catch (TextFormatException fault) {
@@ -103,27 +116,25 @@ final class SvgTaker {
 
     private Level inside(XMLStreamReader xml, String word, Location at) {
         Level outer = levels.peek();
-        String style = of(xml, "style") == null ? "" : of(xml, "style").replaceAll("\\s", "");
-        boolean drawn = outer.drawn() && !"none".equals(of(xml, "display")) && !style.contains("display:none");
+        SvgStyle style = new SvgStyle(xml);
+        boolean drawn = outer.drawn() && !style.isTakenOut();
+        boolean visible = style.isVisible().orElse(outer.visible());
         Matrix3x2d page = new Matrix3x2d(outer.page());
         try {
-            if (style.contains("transform:") || of(xml, "transform-origin") != null) {
-                throw new TextFormatException(
-                        "a transform in the style is not understood", "give it as the attribute transform");
-            }
+            style.refuseTransforms();
             page.mul(SvgTransform.parse(of(xml, "transform") == null ? "" : of(xml, "transform")));
         } catch (TextFormatException fault) {
             problems.error(at, "the " + word + ": " + fault.getMessage(), fault.hint());
         }
         String id = of(xml, "id");
         if (!word.equals("g") || id == null || id.equals(ZERO)) {
-            return new Level(page, outer.part(), drawn, outer.chosen());
+            return new Level(page, outer.part(), drawn, visible, outer.chosen());
         }
         if (id.equals(PIXELS)) {
             hasChosenPixels = true;
-            return new Level(page, outer.part(), drawn, true);
+            return new Level(page, outer.part(), drawn, visible, true);
         }
-        return new Level(page, part(outer.part(), id, at), drawn, outer.chosen());
+        return new Level(page, part(outer.part(), id, at), drawn, visible, outer.chosen());
     }
 
     /**
@@ -148,6 +159,8 @@ final class SvgTaker {
             Vector2d centre = level.page().transformPosition(new Vector2d(length(xml, "cx"), length(xml, "cy")));
             if (isZero) {
                 zero = centre;
+            } else if (!level.isSeen()) {
+                return;
             } else if (circles.size() == PixelMap.MAX_PIXELS) {
                 throw new TextFormatException(
                         "the drawing has more than " + PixelMap.MAX_PIXELS + " circles", "split it");

@@ -15,6 +15,7 @@ import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -173,6 +174,47 @@ class SvgReaderTest {
         assertThat(sound(svg, null).x()).containsExactly(1);
     }
 
+    /** W3C SVG 1.1, section 11.5: visibility is inherited, and may be told otherwise inside; 6.4: style goes first. */
+    @Test
+    void whatIsHiddenIsNoPixel() {
+        String svg = page("<g visibility='hidden'><circle cx='2' r='1'/><circle cx='4' r='1' visibility='visible'/></g>"
+                + "<circle cx='6' r='1' style='visibility:COLLAPSE'/><circle cx='8' r='1' visibility='inherit'/>"
+                + "<circle cx='10' r='1' visibility='hidden' style='visibility: visible !important; fill: red'/>"
+                + "<g visibility='hidden'><g display='inline'><circle cx='12' r='1'/></g></g>");
+        assertThat(sound(svg, null).x()).containsExactly(2, 4, 5);
+    }
+
+    /** What only says where something is may be out of sight. */
+    @Test
+    void thePathAndTheZeroPointMayBeHidden() {
+        String svg = page("<g display='none'><path id='wire' d='M40 0H0'/><circle id='zero' cx='10' cy='0' r='1'/></g>"
+                + "<circle cx='20' r='1'/><circle cx='30' r='1'/>");
+        assertThat(sound(svg, "wire").x()).containsExactly(10, 5);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "text-transform: none",
+                "text-transform:uppercase;-x-transform:scale(2)",
+                "transform: none",
+                "transform-origin: 0px 0px",
+                "transform-origin:0"
+            })
+    void aStyleThatMovesNothingIsPassedOver(String style) {
+        String svg = page("<g style='" + style + "'><circle cx='2' r='1'/></g>");
+        assertThat(sound(svg, null).x()).containsExactly(1);
+    }
+
+    /** Two hundred thousand digits are read once, not once for each of them. */
+    @Test
+    @Timeout(20)
+    void aLengthMayBeAnyText() {
+        assertThat(read(page("<circle cx='" + "1".repeat(200_000) + "!'/><circle r='1'/>"), null))
+                .isEmpty();
+        assertThat(shown()).singleElement().asString().contains("is no length").hasSizeLessThan(300);
+    }
+
     @Test
     void aGroupOfPixelsLeavesOutAllOtherCircles() {
         String svg = page(
@@ -221,6 +263,9 @@ class SvgReaderTest {
             <g transform='rotate(4'/>           ~ petal.svg:2:1: error: the g: the transform "rotate(4" cannot be read
             <g transform='scale(one)'/>         ~ petal.svg:2:1: error: the g: "one" cannot be read; a number is needed at "one"
             <g style='transform: scale(2)'/>    ~ petal.svg:2:1: error: the g: a transform in the style is not understood
+            <g style='rotate:4deg'/>            ~ petal.svg:2:1: error: the g: a transform in the style is not understood
+            <g style='transform-origin: 5px 0'/>~ petal.svg:2:1: error: the g: a transform in the style is not understood
+            <g transform-origin='center'/>      ~ petal.svg:2:1: error: the g: a transform in the style is not understood
             <g id='tip*'/>                      ~ petal.svg:2:1: error: the id "tip*" of a group would name a part, and "tip*" holds *
             <g>                                 ~ petal.svg:3: error: the drawing is no sound XML here
             <circle r='1' fill='&house;'/>      ~ petal.svg:2: error: the drawing is no sound XML here
@@ -244,6 +289,7 @@ class SvgReaderTest {
             <svg viewBox='0 0 0 4'><circle r='1'/></svg>                 ~ petal.svg:1:1: error: the drawing's page: the viewBox "0 0 0 4" is no area
             <svg viewBox='0 0 4 4' width='0'><circle r='1'/></svg>       ~ petal.svg:1:1: error: the drawing's page: the drawing has no size
             <svg viewBox='0 0 4 4' preserveAspectRatio='xMinYMin'><circle r='1'/></svg> ~ petal.svg:1:1: error: the drawing's page: preserveAspectRatio
+            <svg transform='scale(2)'><circle r='1'/></svg>              ~ petal.svg:1:1: error: the drawing's page: a transform of it is not understood; give it to a group
             {"duskloom": "display/1"}                                    ~ petal.svg:1: error: the drawing is no sound XML here
             """)
     void namesWhatIsWrongWithAFile(String svg, String expected) {
