@@ -33,20 +33,27 @@ final class CellNumber {
         if (text.isEmpty()) {
             return "the cell is empty; a number is needed";
         }
+        String example = "a number is needed, such as 12 or -0" + style.decimalSign() + "5";
+        if (text.length() > LONGEST) {
+            return example;
+        }
         if (style == CsvStyle.SEMICOLONS && text.matches("[-+]?[0-9]*\\.[0-9]+")) {
             return "the decimal sign of a file with semicolons is a comma: " + text.replace('.', ',');
         }
         if (style == CsvStyle.COMMAS && text.matches("[-+]?[0-9]+,[0-9]+")) {
             return "the decimal sign is a dot: " + text.replace(',', '.');
         }
+        if (text.matches("[-+]?[0-9]{1,3}(\\.[0-9]{3})+(,[0-9]+)?|[-+]?[0-9]{1,3}(,[0-9]{3})+(\\.[0-9]+)?")) {
+            return "write the number without signs between its thousands";
+        }
         if (text.startsWith("\u2212") || text.startsWith("\u2013")) {
             return "the minus sign is the plain hyphen: -";
         }
-        if (text.matches("[-+]?[0-9.]+\\s*\\p{L}+")) {
+        if (text.matches("[-+]?[0-9.,]+\\s*\\p{L}+")) {
             return "write the number without its unit";
         }
         return text.matches("[-+]?[0-9]+([ '\u00a0\u202f_][0-9]+)+")
                 ? "write the number without gaps"
-                : "a number is needed, such as 12 or -0.5";
+                : example;
     }
 }

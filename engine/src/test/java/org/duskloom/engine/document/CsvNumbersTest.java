@@ -35,6 +35,7 @@ class CsvNumbersTest {
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
             "1,5"    ~ "x" is "1,5"       ~ the decimal sign is a dot: 1.5
             −5       ~ "x" is "−5"        ~ the minus sign is the plain hyphen: -
+            "1,234,567.5" ~ "x" is "1,234,567.5" ~ write the number without signs between its thousands
             12mm     ~ "x" is "12mm"      ~ write the number without its unit
             1 000    ~ "x" is "1 000"     ~ write the number without gaps
             NaN      ~ "x" is "NaN"       ~ a number is needed
@@ -55,6 +56,30 @@ class CsvNumbersTest {
                 .singleElement()
                 .asString()
                 .startsWith("map.csv:2:3: error: " + message + "; " + hint);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', textBlock = """
+            1.5       ~ the decimal sign of a file with semicolons is a comma: 1,5
+            1.234,5   ~ write the number without signs between its thousands
+            1.234.567 ~ write the number without signs between its thousands
+            12,5mm    ~ write the number without its unit
+            1,2,3     ~ a number is needed, such as 12 or -0,5
+            left      ~ a number is needed, such as 12 or -0,5
+            """)
+    void teachesNumbersBetweenSemicolons(String written, String hint) {
+        CsvTable table = CsvReader.read(Inputs.source("map.csv", "prop;x\na;" + written + "\n"), problems)
+                .orElseThrow();
+        table.forEachRow(row -> assertThat(row.number(1, -1e9, 1e9)).isEmpty());
+        assertThat(Inputs.shown(problems))
+                .containsExactly("map.csv:2:3: error: \"x\" is \"" + written + "\"; " + hint);
+    }
+
+    /** A cell may hold anything, of any length. */
+    @Test
+    void teachesThoughTheCellIsLong() {
+        cell("1" + " 1".repeat(50_000), row -> row.number(1, 0, 1));
+        assertThat(Inputs.shown(problems)).singleElement().asString().endsWith("; a number is needed, such as 12 or -0.5");
     }
 
     @Test

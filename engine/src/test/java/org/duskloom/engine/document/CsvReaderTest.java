@@ -63,7 +63,7 @@ class CsvReaderTest {
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
             prop;x,y\\na;1,2        ~ 1:1 ~ the first line names none of the columns ~ needed: prop
             prop;x\\na;1.5          ~ 2:3 ~ "x" is "1.5"                          ~ the decimal sign of a file with semicolons is a comma: 1,5
-            prop;x\\na;1.500,5      ~ 2:3 ~ "x" is "1.500,5"                      ~ a number is needed
+            prop;x\\na;1.500,5      ~ 2:3 ~ "x" is "1.500,5"                      ~ write the number without signs between its thousands
             prop;x\\na,1            ~ 2:1 ~ the row has 1 cell, the header has 2  ~ the separator is a semicolon, not a comma
             prop;x;y\\na;1          ~ 2:1 ~ the row has 2 cells, the header has 3 ~ an empty cell needs its semicolon too
             prop;x\\na;1;2          ~ 2:1 ~ the row has 3 cells, the header has 2 ~ a cell that holds a semicolon stands in quotes
