@@ -19,6 +19,9 @@ import org.duskloom.engine.problem.Problems;
  * there is no such order; that is an error.
  */
 final class InstantOrder {
+    /** So many steps of a circle are told, and the last. */
+    private static final int MOST_SHOWN = 12;
+
     private final Function<CueInstant, List<Reference>> references;
     private final Problems problems;
     private final List<CueInstant> order = new ArrayList<>();
@@ -84,10 +87,18 @@ final class InstantOrder {
         Node written = followed.get(circle.get(circle.size() - 1));
         circle.add(closing);
         problems.error(
-                written.location(),
-                "times go in a circle: "
-                        + String.join(
-                                " -> ", circle.stream().map(CueInstant::shown).toList()),
-                "let one of them count from something else");
+                written.location(), "times go in a circle: " + shown(circle), "let one of them count from something else");
+    }
+
+    /** Of a long circle its beginning and its end. */
+    private static String shown(List<CueInstant> circle) {
+        List<String> steps = new ArrayList<>(
+                circle.stream().limit(MOST_SHOWN).map(CueInstant::shown).toList());
+        int more = circle.size() - MOST_SHOWN - 1;
+        if (more > 0) {
+            steps.add("(" + more + " more)");
+        }
+        circle.stream().skip(Math.max(MOST_SHOWN, circle.size() - 1)).forEach(last -> steps.add(last.shown()));
+        return String.join(" -> ", steps);
     }
 }

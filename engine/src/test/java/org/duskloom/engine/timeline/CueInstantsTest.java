@@ -126,6 +126,20 @@ class CueInstantsTest {
         assertThat(cues(chain).get(0).at()).isEqualTo(ExactTime.ofMilliseconds(count - 1));
     }
 
+    /** A circle of thousands is told by its beginning and its end. */
+    @Test
+    void aLongCircleIsToldShort() {
+        String circle = IntStream.range(0, 3000)
+                .mapToObj(i -> "{\"name\": \"c" + i + "\", \"at\": \"@c" + (i + 1) % 3000
+                        + "\", \"for\": \"1ms\", \"on\": \"x\", \"effect\": \"e\"}")
+                .collect(Collectors.joining(",\n"));
+        assertThat(Timelines.problems(Timelines.withCue(circle)))
+                .singleElement()
+                .asString()
+                .contains("circle: the start of \"c0\" -> the start of \"c1\" -> ")
+                .contains("the start of \"c11\" -> (2988 more) -> the start of \"c0\"; let one");
+    }
+
     /** In whatever order the file has the links of a chain, each starts where the one before it ends. */
     @Test
     void areTheSameInAnyOrderOfTheFile() {
