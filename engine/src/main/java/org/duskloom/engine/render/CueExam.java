@@ -1,5 +1,6 @@
 package org.duskloom.engine.render;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
@@ -16,8 +17,13 @@ final class CueExam {
     /** So many frames are looked at, if there are as many, unless everything is known before. */
     static final int LEAST = 40;
 
-    /** So many are looked at before something is taken for dark. */
+    /** So many are looked at before something is taken for dark, fewer of a stage of many pixels. */
     static final int MOST = 1000;
+
+    /** So many pixels of frames are looked at, if {@value #LEAST} frames have fewer. */
+    private static final long MOST_PIXELS = 10_000_000;
+
+    private static final int MOST_SAMPLED = 8;
 
     private static final double GOLDEN_SECTION = 0.6180339887498949;
 
@@ -140,7 +146,8 @@ final class CueExam {
     }
 
     private long mostFrames() {
-        return Math.min(frameCount, MOST);
+        long bearable = MOST_PIXELS / Math.max(1, plays.get(0).plan().pixelCount());
+        return Math.min(frameCount, Math.max(LEAST, Math.min(MOST, bearable)));
     }
 
     /** The plays, in the order of the plan. */
@@ -184,6 +191,16 @@ final class CueExam {
     /** The first frame looked at in which it painted something. */
     Sight firstTouch() {
         return firstTouch;
+    }
+
+    /** Where it painted something first, and where its first plays begin and end. */
+    List<Sight> samples() {
+        List<Sight> samples = new ArrayList<>(List.of(firstTouch));
+        for (LayeredCue play : plays.subList(0, Math.min(MOST_SAMPLED, plays.size()))) {
+            samples.add(new Sight(play, play.cue().firstFrame()));
+            samples.add(new Sight(play, play.cue().endFrameExclusive() - 1));
+        }
+        return samples;
     }
 
     /** Adds what it is played on; members that start too late are not. */

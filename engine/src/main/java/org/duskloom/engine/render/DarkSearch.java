@@ -5,6 +5,9 @@ import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.group.Member;
 import org.duskloom.engine.map.PixelMap;
@@ -18,15 +21,20 @@ import org.duskloom.engine.text.Quoted;
 /**
  * Renders some frames of every cue, and warns of what stays dark: cues that paint nothing or are never seen, members
  * that a cue never lights, pixels that no cue lights. Of each cue at least {@value CueExam#LEAST} frames are looked at,
- * if it has as many and not everything is known earlier; before something is called dark {@value CueExam#MOST}, or all
- * that there are.
+ * if it has as many and not everything is known earlier. Before something is called dark all are looked at, up to
+ * {@value CueExam#MOST}, fewer on a stage of many pixels.
  */
 public final class DarkSearch {
+    private static final String SEVERAL = "the cues over it";
+
     private final Plan plan;
     private final Problems problems;
     private final HiddenCues hiddenCues;
     private final BitSet lit = new BitSet();
     private final List<CueExam> exams = new ArrayList<>();
+
+    /** A cue of the file: its scene may be played as a mask here, and to give light there. */
+    private record Role(Location location, boolean mask) {}
 
     private DarkSearch(Plan plan, Problems problems) {
         this.plan = plan;
@@ -53,12 +61,12 @@ public final class DarkSearch {
     }
 
     private void lookAtCues(Progress progress) {
-        Map<Location, List<LayeredCue>> plays = new LinkedHashMap<>();
+        Map<Role, List<LayeredCue>> plays = new LinkedHashMap<>();
         for (int layer = 0; layer < plan.layers().size(); layer++) {
             for (PlannedCue cue : plan.layers().get(layer).cues()) {
                 LayeredCue play = new LayeredCue(plan, layer, cue);
                 if (play.frameCount() > 0) {
-                    plays.computeIfAbsent(cue.cue().location(), place -> new ArrayList<>())
+                    plays.computeIfAbsent(new Role(cue.cue().location(), play.isMask()), role -> new ArrayList<>())
                             .add(play);
                 }
             }
@@ -111,13 +119,9 @@ public final class DarkSearch {
     private void warnOfUnseen(CueExam exam, Location place) {
         CueExam.Sight sight = exam.firstTouch();
         if (hiddenCues.isSeenUncovered(sight.play(), sight.frame())) {
-            String by = hiddenCues
-                    .coveredBy(sight.play(), sight.frame())
-                    .map(cue -> "the cue at " + cue.cue().location())
-                    .orElse("the cues over it");
             problems.warn(
                     place,
-                    "the cue is hidden by " + by + " in " + frames(exam),
+                    "the cue is hidden by " + cover(exam) + " in " + frames(exam),
                     "move it over that, or give that one a \"blend\" such as \"screen\"");
         } else {
             problems.warn(
@@ -125,6 +129,19 @@ public final class DarkSearch {
                     "the cue changes nothing in " + frames(exam),
                     "it paints black where it is dark, or what is there without it");
         }
+    }
+
+    /** What hides it wherever that was looked for, if it is one cue. */
+    private String cover(CueExam exam) {
+        Set<Optional<Location>> covers = exam.samples().stream()
+                .filter(sight -> hiddenCues.isSeenUncovered(sight.play(), sight.frame()))
+                .map(sight -> hiddenCues
+                        .coveredBy(sight.play(), sight.frame())
+                        .map(cue -> cue.cue().location()))
+                .collect(Collectors.toSet());
+        return covers.size() == 1
+                ? covers.iterator().next().map(place -> "the cue at " + place).orElse(SEVERAL)
+                : SEVERAL;
     }
 
     private static String frames(CueExam exam) {

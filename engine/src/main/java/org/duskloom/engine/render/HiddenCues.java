@@ -8,7 +8,7 @@ import org.duskloom.engine.plan.PlannedCue;
 
 /** Tells whether a cue is seen in a frame, by rendering them with it and without it. For one thread. */
 final class HiddenCues {
-    /** The least difference of codes that counts; one alone may be rounding. */
+    /** The least difference of codes that counts; one alone may be rounding, but for a light that is off without it. */
     private static final int LEAST = 2;
 
     private final FramePainter painter;
@@ -51,10 +51,14 @@ final class HiddenCues {
         painter.leaveOut(more);
         painter.render(frame, without, 0);
         for (int i = 0; i < with.length; i++) {
-            if (Math.abs((with[i] & 255) - (without[i] & 255)) >= LEAST) {
+            if (with[i] != without[i] && differ(with[i] & 255, without[i] & 255)) {
                 return true;
             }
         }
         return false;
+    }
+
+    private static boolean differ(int code, int other) {
+        return Math.abs(code - other) >= LEAST || code == 0 || other == 0;
     }
 }

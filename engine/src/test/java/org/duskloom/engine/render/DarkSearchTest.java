@@ -58,6 +58,7 @@ class DarkSearchTest {
     void takesTheFaintestCodeForLight() {
         String cue = "{\"on\": \"*\", \"effect\": \"light\", \"for\": \"1s\", \"opacity\": %s}";
         assertThat(warnings(cue.formatted("0.0005"))).isEmpty();
+        assertThat(warnings(cue.formatted("0.0003"))).as("code 1").isEmpty();
         assertThat(warnings(cue.formatted("0.00015"))).anyMatch(line -> line.contains("paints nothing"));
     }
 
@@ -114,6 +115,27 @@ class DarkSearchTest {
                 .containsExactly(
                         "show.json:3:1: warning: the cue is hidden by the cues over it in all of its 40 frames;"
                                 + " move it over that, or give that one a \"blend\" such as \"screen\"");
+    }
+
+    /** One hides its first half, one its second: neither is told of alone. */
+    @Test
+    void namesACueThatHidesAnotherOnlyIfItDoesSoThroughout() {
+        assertThat(warnings("{\"on\": \"*\", \"effect\": \"light\", \"for\": \"2s\", \"with\": {\"r\": 0.5}},\n"
+                        + LIT + ",\n" + LIT.replace("\"for\"", "\"at\": \"1s\", \"for\"")))
+                .containsExactly(
+                        "show.json:3:1: warning: the cue is hidden by the cues over it in all of its 80 frames;"
+                                + " move it over that, or give that one a \"blend\" such as \"screen\"");
+    }
+
+    /** A scene that is a mask here and gives light there: its cue is looked at as both. */
+    @Test
+    void tellsMasksFromLightOfTheSameCue() {
+        TestShow show = TestShow.of(MAP, """
+                "scenes": {"glow": {"length": "4s", "layers": [{"cues": [
+                {"on": "*", "effect": "light", "with": {"r": 0.5}}]}]}},
+                "layers": [{"cues": [{"on": "a/end", "effect": "light"}]}, {"mask": true, "cues": [{"scene": "glow"}]},
+                {"cues": [{"scene": "glow", "at": "5s", "opacity": {"keys": [["101f", 0], ["102f", 1], ["103f", 0]]}}]}]""");
+        assertThat(warnings(show)).isEmpty();
     }
 
     @Test
