@@ -52,8 +52,6 @@ final class CellNumber {
         if (text.matches("[-+]?[0-9.,]+\\s*\\p{L}+")) {
             return "write the number without its unit";
         }
-        return text.matches("[-+]?[0-9]+([ '\u00a0\u202f_][0-9]+)+")
-                ? "write the number without gaps"
-                : example;
+        return text.matches("[-+]?[0-9]+([ '\u00a0\u202f_][0-9]+)+") ? "write the number without gaps" : example;
     }
 }

@@ -87,7 +87,9 @@ final class InstantOrder {
         Node written = followed.get(circle.get(circle.size() - 1));
         circle.add(closing);
         problems.error(
-                written.location(), "times go in a circle: " + shown(circle), "let one of them count from something else");
+                written.location(),
+                "times go in a circle: " + shown(circle),
+                "let one of them count from something else");
     }
 
     /** Of a long circle its beginning and its end. */

@@ -71,15 +71,17 @@ class CsvNumbersTest {
         CsvTable table = CsvReader.read(Inputs.source("map.csv", "prop;x\na;" + written + "\n"), problems)
                 .orElseThrow();
         table.forEachRow(row -> assertThat(row.number(1, -1e9, 1e9)).isEmpty());
-        assertThat(Inputs.shown(problems))
-                .containsExactly("map.csv:2:3: error: \"x\" is \"" + written + "\"; " + hint);
+        assertThat(Inputs.shown(problems)).containsExactly("map.csv:2:3: error: \"x\" is \"" + written + "\"; " + hint);
     }
 
     /** A cell may hold anything, of any length. */
     @Test
     void teachesThoughTheCellIsLong() {
         cell("1" + " 1".repeat(50_000), row -> row.number(1, 0, 1));
-        assertThat(Inputs.shown(problems)).singleElement().asString().endsWith("; a number is needed, such as 12 or -0.5");
+        assertThat(Inputs.shown(problems))
+                .singleElement()
+                .asString()
+                .endsWith("; a number is needed, such as 12 or -0.5");
     }
 
     @Test

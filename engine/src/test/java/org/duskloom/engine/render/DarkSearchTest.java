@@ -120,8 +120,8 @@ class DarkSearchTest {
     /** One hides its first half, one its second: neither is told of alone. */
     @Test
     void namesACueThatHidesAnotherOnlyIfItDoesSoThroughout() {
-        assertThat(warnings("{\"on\": \"*\", \"effect\": \"light\", \"for\": \"2s\", \"with\": {\"r\": 0.5}},\n"
-                        + LIT + ",\n" + LIT.replace("\"for\"", "\"at\": \"1s\", \"for\"")))
+        assertThat(warnings("{\"on\": \"*\", \"effect\": \"light\", \"for\": \"2s\", \"with\": {\"r\": 0.5}},\n" + LIT
+                        + ",\n" + LIT.replace("\"for\"", "\"at\": \"1s\", \"for\"")))
                 .containsExactly(
                         "show.json:3:1: warning: the cue is hidden by the cues over it in all of its 80 frames;"
                                 + " move it over that, or give that one a \"blend\" such as \"screen\"");

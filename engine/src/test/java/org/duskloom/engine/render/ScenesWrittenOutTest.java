@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /**
  * Random shows made of scenes have, byte for byte, the frames of the same shows written out by hand, cue for cue; here
- * by a few lines that know nothing of the program. Times are whole milliseconds.
+ * by a few lines that know nothing of the program. Times are whole milliseconds. What looks random is the same too: in
+ * a scene it hangs on the names of the cues around, which the cue that is written out has as one name.
  */
 class ScenesWrittenOutTest {
     private static final PixelMap MAP = Maps.map("""
@@ -38,6 +39,7 @@ class ScenesWrittenOutTest {
     private Random random;
     private String blend = "normal";
     private int lit;
+    private int names;
 
     /** What is played: as JSON, and written out for any start, cut and meaning of names. */
     private interface Item {
@@ -46,7 +48,7 @@ class ScenesWrittenOutTest {
         /** Whether it plays on a name that it leaves open. */
         boolean isOpen();
 
-        void writeOut(long start, long cut, Map<String, List<String>> names, List<String> cues);
+        void writeOut(long start, long cut, Map<String, List<String>> names, String path, List<String> cues);
     }
 
     @ParameterizedTest
@@ -77,7 +79,7 @@ class ScenesWrittenOutTest {
     private void compare(List<Item> items) {
         String played = items.stream().map(Item::json).collect(Collectors.joining(",\n"));
         List<String> cues = new ArrayList<>();
-        items.forEach(item -> item.writeOut(0, 20_000, Map.of(), cues));
+        items.forEach(item -> item.writeOut(0, 20_000, Map.of(), "", cues));
         String all = scenes.entrySet().stream()
                 .map(scene -> "\"" + scene.getKey() + "\": " + scene.getValue())
                 .collect(Collectors.joining(",\n"));
@@ -119,7 +121,7 @@ class ScenesWrittenOutTest {
         int lasts = Math.max(1, (length - at) / (1 + random.nextInt(3)));
         String on = List.of("a", "b", "c", "a/left").get(random.nextInt(4));
         boolean each = random.nextBoolean();
-        String effect = List.of("place", "clock", "light").get(random.nextInt(3));
+        String effect = List.of("place", "clock", "light", "weave", "rank").get(random.nextInt(5));
         String with =
                 effect.equals("light") ? ", \"with\": {\"r\": 0.3, \"a\": " + random.nextInt(10) / 10.0 + "}" : "";
         String rest = "\"effect\": \"" + effect + "\"" + with + ", \"spread\": \"" + (each ? "each" : "whole")
@@ -128,6 +130,7 @@ class ScenesWrittenOutTest {
                 + ", \"fade\": {\"in\": \"" + lasts / 3 + "ms\"}";
         String address =
                 length == 20_000 ? on : random.nextBoolean() ? "lead" : random.nextBoolean() ? "lead/left" : on;
+        String name = "c" + names++;
         return new Item() {
             @Override
             public boolean isOpen() {
@@ -136,20 +139,28 @@ class ScenesWrittenOutTest {
 
             @Override
             public String json() {
-                return "{\"at\": \"%sms\", \"for\": \"%sms\", \"on\": \"%s\", %s}".formatted(at, lasts, address, rest);
+                return "{\"name\": \"%s\", \"at\": \"%sms\", \"for\": \"%sms\", \"on\": \"%s\", %s}"
+                        .formatted(name, at, lasts, address, rest);
             }
 
             @Override
-            public void writeOut(long start, long cut, Map<String, List<String>> names, List<String> cues) {
-                String[] path = address.split("/", 2);
-                List<String> props = names.getOrDefault(path[0], List.of(path[0]));
+            public void writeOut(
+                    long start, long cut, Map<String, List<String>> names, String path, List<String> cues) {
+                String[] steps = address.split("/", 2);
+                List<String> props = names.getOrDefault(steps[0], List.of(steps[0]));
                 String where = props.stream()
-                        .map(prop -> "\"" + prop + (path.length > 1 ? "/" + path[1] : "") + "\"")
+                        .map(prop -> "\"" + prop + (steps.length > 1 ? "/" + steps[1] : "") + "\"")
                         .collect(Collectors.joining(", "));
                 if (start + at < cut) {
                     cues.add(
-                            "{\"at\": \"%sms\", \"for\": \"%sms\", \"repeat\": {\"until\": \"%sms\", \"every\": \"80s\"}, \"on\": [%s], %s}"
-                                    .formatted(start + at, lasts, Math.min(cut, start + at + lasts), where, rest));
+                            "{\"name\": \"%s\", \"at\": \"%sms\", \"for\": \"%sms\", \"repeat\": {\"until\": \"%sms\", \"every\": \"80s\"}, \"on\": [%s], %s}"
+                                    .formatted(
+                                            path + name,
+                                            start + at,
+                                            lasts,
+                                            Math.min(cut, start + at + lasts),
+                                            where,
+                                            rest));
                 }
             }
         };
@@ -181,6 +192,7 @@ class ScenesWrittenOutTest {
         boolean told = length == 20_000 || staggered || random.nextBoolean();
         boolean names = layers.stream().flatMap(List::stream).anyMatch(Item::isOpen);
         int stagger = random.nextInt(500);
+        String cueName = "p" + this.names++;
         return new Item() {
             @Override
             public boolean isOpen() {
@@ -194,12 +206,13 @@ class ScenesWrittenOutTest {
                                 + lead.stream().map(prop -> "\"" + prop + "\"").collect(Collectors.joining(", ")) + "]}"
                         : "";
                 String apart = staggered && names ? ", \"stagger\": \"" + stagger + "ms\"" : "";
-                return "{\"at\": \"%sms\", \"for\": \"%sms\", \"scene\": \"%s\", \"repeat\": %s%s%s}"
-                        .formatted(at, lasts, name, plays, on, apart);
+                return "{\"name\": \"%s\", \"at\": \"%sms\", \"for\": \"%sms\", \"scene\": \"%s\", \"repeat\": %s%s%s}"
+                        .formatted(cueName, at, lasts, name, plays, on, apart);
             }
 
             @Override
-            public void writeOut(long start, long cut, Map<String, List<String>> around, List<String> cues) {
+            public void writeOut(
+                    long start, long cut, Map<String, List<String>> around, String path, List<String> cues) {
                 for (int play = 0; play < plays; play++) {
                     long from = start + at + (long) play * lasts;
                     long until = Math.min(cut, from + lasts);
@@ -210,10 +223,12 @@ class ScenesWrittenOutTest {
                             inside.put("lead", members > 1 ? List.of(lead.get(k)) : lead);
                         }
                         long later = from + (long) k * stagger;
+                        String alone = staggered && names ? " " + lead.get(k) : "";
+                        String played = path + cueName + (play == 0 ? "" : "#" + play) + alone + " > cue ";
                         for (List<Item> items : layers) {
                             for (Item item : items) {
                                 if (later < until) {
-                                    item.writeOut(later, Math.min(until, later + inner), inside, cues);
+                                    item.writeOut(later, Math.min(until, later + inner), inside, played, cues);
                                 }
                             }
                         }

@@ -93,7 +93,8 @@ final class SvgTaker {
 
     /** Whether it only says where something is, and may be hidden for that. */
     private boolean isMark(String id) {
-        return id != null && (id.equals(ZERO) || along.isPresent() && along.get().value().equals(id));
+        return id != null
+                && (id.equals(ZERO) || along.isPresent() && along.get().value().equals(id));
     }
 
     private Matrix3x2d page(XMLStreamReader xml, Location at) {
@@ -104,7 +105,8 @@ final class SvgTaker {
         }
         try {
             if (of(xml, "transform") != null) {
-                throw new TextFormatException("a transform of it is not understood", "give it to a group in the drawing");
+                throw new TextFormatException(
+                        "a transform of it is not understood", "give it to a group in the drawing");
             }
             return SvgPage.millimetresFromUser(
                     of(xml, "width"), of(xml, "height"), of(xml, "viewBox"), of(xml, "preserveAspectRatio"));
