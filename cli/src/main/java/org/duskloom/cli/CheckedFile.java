@@ -3,6 +3,7 @@ package org.duskloom.cli;
 import java.nio.file.Path;
 import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.duskloom.engine.display.Display;
@@ -15,6 +16,8 @@ import org.duskloom.engine.plan.PlannedLayer;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.DocumentKind;
 import org.duskloom.engine.text.Quoted;
+import org.duskloom.engine.time.Beats;
+import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.timeline.Timeline;
 import org.duskloom.engine.wire.PortChecks;
 
@@ -101,13 +104,27 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         line(text, "frames", loaded.plan().frameCount());
         line(text, "length", timeline.length());
         line(text, "rate", loaded.plan().rate());
+        timeline.sound()
+                .ifPresent(
+                        sound -> line(text, "sound", Quoted.plain(sound.file().value())));
+        timeline.times().beats().ifPresent(beats -> line(text, "beats", shown(beats)));
+        if (!timeline.markers().isEmpty()) {
+            line(text, "markers", timeline.markers().size());
+        }
         line(text, "layers", timeline.layers().size());
-        if (!timeline.scenes().isEmpty()) {
-            line(text, "scenes", timeline.scenes().size());
+        if (!timeline.scenes().all().isEmpty()) {
+            line(text, "scenes", timeline.scenes().all().size());
         }
         line(text, "cues", cues.size());
         line(text, "effects", effects.isEmpty() ? "none" : String.join(", ", effects));
         return text.toString();
+    }
+
+    private static String shown(Beats beats) {
+        List<ExactTime> known = beats.known();
+        double seconds = known.get(known.size() - 1).minus(known.get(0)).seconds() / (known.size() - 1);
+        String tempo = String.format(Locale.ROOT, "%.1f", 60 / seconds).replace(".0", "") + " a minute";
+        return beats.isEven() ? tempo : known.size() + ", " + tempo + " on average";
     }
 
     private static String summary(Display display) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -11,6 +12,7 @@ import org.duskloom.engine.document.JsonText;
 import org.duskloom.engine.plan.PlannedCue;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.text.ShortestDecimal;
+import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Layer;
@@ -25,6 +27,10 @@ final class CueTimesReport {
     private static final int WIDTH = 100;
 
     private final List<Row> rows = new ArrayList<>();
+    private final List<Marker> markers = new ArrayList<>();
+
+    /** A named instant of a show. */
+    private record Marker(LoadedShow show, String name, ExactTime at) {}
 
     /**
      * A play of a cue.
@@ -60,6 +66,7 @@ final class CueTimesReport {
 
     CueTimesReport(List<LoadedShow> shows) {
         for (LoadedShow show : shows) {
+            show.show().timeline().markers().forEach((name, at) -> markers.add(new Marker(show, name, at)));
             List<Layer> layers = show.show().timeline().layers();
             for (int i = 0; i < layers.size(); i++) {
                 add(show, layers.get(i).name(), show.plan().layers().get(i).cues());
@@ -87,21 +94,47 @@ final class CueTimesReport {
         table.row("from", "to", "frames", "layer", "cue", "place");
         for (Row row : rows) {
             table.row(
-                    row.played().at().toString(),
-                    row.played().seenUntil().toString(),
+                    shown(row.played().at()),
+                    shown(row.played().seenUntil()),
                     row.frames().toString(),
                     Quoted.of(row.layer()),
                     row.what(),
                     row.played().location().toString());
         }
+        return markers.isEmpty() ? table.text() : table.text() + System.lineSeparator() + markerTable();
+    }
+
+    private String markerTable() {
+        TextTable table = new TextTable(WIDTH, 1);
+        table.row("at", "marker");
+        markers.forEach(marker -> table.row(shown(marker.at()), Quoted.of(marker.name())));
         return table.text();
     }
 
-    /** The same for programs: {@code {"duskloom": "times/1", "cues": [...]}}, times in seconds. */
+    /** Seconds: exact where decimals can say it, else to the microsecond. */
+    private static String shown(ExactTime time) {
+        String exact = time.toString();
+        return exact.contains("/") ? String.format(Locale.ROOT, "%.6fs", time.seconds()) : exact;
+    }
+
+    /**
+     * The same for programs: {@code {"duskloom": "times/1", "cues": [...]}}, times in seconds, and {@code "markers"}
+     * where there are any.
+     */
     String json() {
         JsonText json = new JsonText();
         json.field("duskloom", "times/1");
         json.field("cues", rows.stream().map(CueTimesReport::json).toList());
+        if (!markers.isEmpty()) {
+            json.field(
+                    "markers",
+                    markers.stream()
+                            .map(marker -> JsonText.object(
+                                    "file", marker.show().file().toString(),
+                                    "name", marker.name(),
+                                    "at", seconds(marker.at().seconds())))
+                            .toList());
+        }
         return json.end();
     }
 

@@ -71,7 +71,7 @@ final class UnusedGroups {
         Timeline timeline = loaded.show().timeline();
         Stream.concat(
                         timeline.layers().stream(),
-                        timeline.scenes().values().stream().flatMap(scene -> scene.layers().stream()))
+                        timeline.scenes().all().stream().flatMap(scene -> scene.layers().stream()))
                 .flatMap(layer -> layer.items().stream())
                 .flatMap(UnusedGroups::addresses)
                 .forEach(addresses -> used.addAll(groups.groupsNamedBy(addresses)));

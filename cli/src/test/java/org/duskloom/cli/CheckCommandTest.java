@@ -140,6 +140,32 @@ class CheckCommandTest {
                 """);
     }
 
+    /** At 140 beats a minute a beat is 3/7 s. */
+    @Test
+    void saysBeatsAndMarkersInSeconds() throws IOException {
+        Path show = Garden.in(folder);
+        Files.writeString(folder.resolve("song.txt"), "1.5\t1.5\tverse\n4\t6\tchorus\n");
+        Files.writeString(show, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "10s", "markers": "song.txt",
+                 "beats": {"tempo": 140}, "layers": [{"cues": [
+                  {"at": "1b", "until": "@chorus+7b", "on": "fence", "effect": "wash"}]}]}
+                """);
+        assertThat(Ran.with("check", show, "--times", "--fast").out().replace(folder + "/", ""))
+                .isEqualTo("""
+                from       to  frames   layer  cue   place
+                0.428571s  7s  18..280  "1"    wash  show.json:3:3
+
+                at    marker
+                1.5s  "verse"
+                4s    "chorus"
+                6s    "chorus.end"
+                """);
+        assertThat(Ran.with("check", show, "--times", "--json").out()).contains("\"name\": \"chorus.end\", \"at\": 6}");
+        assertThat(Ran.with("check", show).out())
+                .contains("beats    140 a minute")
+                .contains("markers  3");
+    }
+
     private static final String OF_SCENES = """
             {"duskloom": "timeline/1", "map": "map.csv", "rate": 10, "length": "10s", "scenes": {
               "rise": {"length": "2s", "layers": [{"cues": [{"at": "1s", "on": "lead", "effect": "wash"}]}]}},

@@ -54,12 +54,13 @@ final class CueGeometry {
     /**
      * The geometry of some members.
      *
+     * @param start of the cue: how much later members start may hang on it
      * @throws ArithmeticException if the start of a member cannot be counted exactly
      */
-    static CueGeometry of(Show show, Layout layout, List<Member> members) {
+    static CueGeometry of(Show show, Layout layout, List<Member> members, ExactTime start) {
         CanvasGrounds grounds = new CanvasGrounds(show.map(), layout, members);
         CanvasBuilder builder = new CanvasBuilder(show, layout, grounds);
-        List<ExactTime> lags = StaggerPlan.lags(layout, grounds);
+        List<ExactTime> lags = StaggerPlan.lags(layout, grounds, start);
         PaintOrder order = PaintOrder.of(grounds, lags, show.map().pixelCount());
         List<Area> areas = order.canvases().stream()
                 .map(together -> {

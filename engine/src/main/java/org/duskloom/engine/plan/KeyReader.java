@@ -25,6 +25,7 @@ import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.TimeContext;
 import org.duskloom.engine.timeline.KeyFields;
+import org.duskloom.engine.timeline.Played;
 import org.duskloom.engine.timeline.Values;
 
 /**
@@ -33,19 +34,20 @@ import org.duskloom.engine.timeline.Values;
  */
 final class KeyReader {
     private final TimeContext times;
-    private final ExactTime cueLength;
+    private final Played cue;
     private final List<Runnable> warnings;
     private final Problems problems;
 
     /**
      * A reader.
      *
-     * @param cueLength how long the cue lasts whose values are read
+     * @param times what the words in lengths of time refer to
+     * @param cue whose values are read, by the clock of the show
      * @param warnings takes what is to be said if nothing is wrong
      */
-    KeyReader(TimeContext times, ExactTime cueLength, Problems problems, List<Runnable> warnings) {
+    KeyReader(TimeContext times, Played cue, Problems problems, List<Runnable> warnings) {
         this.times = times;
-        this.cueLength = cueLength;
+        this.cue = cue;
         this.warnings = warnings;
         this.problems = problems;
     }
@@ -129,7 +131,7 @@ final class KeyReader {
             key.ifPresent(keys::add);
         }
         keys.stream()
-                .filter(key -> key.time().compareTo(cueLength) > 0)
+                .filter(key -> key.time().compareTo(cue.length()) > 0)
                 .findFirst()
                 .ifPresent(key -> warnings.add(() -> warnOfLate(key, what)));
         return keys;
@@ -150,7 +152,8 @@ final class KeyReader {
             return Optional.empty();
         }
         Node timeNode = parts.get().get(0);
-        Optional<ExactTime> time = Values.time(timeNode, "the time of a key of " + what, times, problems);
+        Optional<ExactTime> time = Values.length(timeNode, "the time of a key of " + what, times, problems)
+                .map(lapse -> lapse.from(cue.at()));
         Optional<Easing> easing = size == 2
                 ? Optional.of(Easing.LINEAR)
                 : Values.easing(parts.get().get(2), "the easing of a key of " + what, problems);
@@ -162,7 +165,7 @@ final class KeyReader {
     private void warnOfLate(Key key, String what) {
         problems.warn(
                 key.at().location(),
-                "a key of " + what + " at " + key.time() + " is never reached: the cue lasts " + cueLength,
+                "a key of " + what + " at " + key.time() + " is never reached: the cue lasts " + cue.length(),
                 "times of keys count from the start of the cue");
     }
 

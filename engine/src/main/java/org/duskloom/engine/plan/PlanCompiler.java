@@ -16,6 +16,7 @@ import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.Show;
 import org.duskloom.engine.text.Quoted;
+import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Layer;
@@ -41,20 +42,53 @@ public final class PlanCompiler {
 
     private int brushCount;
 
-    /** Where cues are painted, wherever they are written. */
-    private record Place(List<Member> members, Layout layout) {}
+    /**
+     * Where cues are painted, wherever they are written.
+     *
+     * @param start of the cue, where beats make the starts of its members hang on it
+     */
+    private record Place(List<Member> members, Layout layout, Optional<ExactTime> start) {
+        static Place of(List<Member> members, Cue cue) {
+            boolean even = cue.layout()
+                    .stagger()
+                    .map(stagger -> stagger.time().isFixed())
+                    .orElse(true);
+            return new Place(members, cue.layout().withoutLocation(), even ? Optional.empty() : Optional.of(cue.at()));
+        }
 
-    /** What a cue paints, as written: the same for all its plays that do not change it. */
+        CueGeometry geometry(Show show) {
+            return CueGeometry.of(show, layout, members, start.orElse(ExactTime.ZERO));
+        }
+    }
+
+    /**
+     * What a cue paints, as written: the same for all its plays that do not change it.
+     *
+     * @param start of the play, where beats make what is painted hang on it
+     */
     private record Body(
             List<TextNode> on,
             SceneNames names,
             Layout layout,
             TextNode effect,
             List<Field> with,
-            List<Field> changes) {
-        static Body of(CuePlay play) {
+            List<Field> changes,
+            Optional<ExactTime> start) {
+        static Body of(CuePlay play, boolean even) {
             Cue cue = play.cue();
-            return new Body(cue.on(), play.names(), cue.layout(), cue.effect(), cue.with(), cue.changes());
+            boolean same = even || !BeatKeys.in(cue.with()) && !BeatKeys.in(cue.changes());
+            boolean together = cue.layout()
+                    .stagger()
+                    .map(stagger -> stagger.time().isFixed())
+                    .orElse(true);
+            return new Body(
+                    cue.on(),
+                    play.names(),
+                    cue.layout(),
+                    cue.effect(),
+                    cue.with(),
+                    cue.changes(),
+                    same && together ? Optional.empty() : Optional.of(cue.at()));
         }
     }
 
@@ -87,7 +121,7 @@ public final class PlanCompiler {
             layer.unsound().forEach(this::check);
             layers.add(new PlannedLayer(layer.blend(), (float) layer.opacity(), layer.mask(), cues));
         }
-        timeline.scenes().values().forEach(scene -> check(scene, scenes.hasPlayed(scene)));
+        timeline.scenes().all().forEach(scene -> check(scene, scenes.hasPlayed(scene)));
         if (!problems.hasErrors()) {
             settingsReader.warnOfSlips();
             warnings.forEach(Runnable::run);
@@ -97,7 +131,7 @@ public final class PlanCompiler {
 
     private Optional<CueDraft> draft(CuePlay play) {
         try {
-            Body body = Body.of(play);
+            Body body = Body.of(play, show.timeline().times().isEven());
             Optional<CanvasCompiler> canvases = bodies.get(body);
             if (canvases == null) {
                 canvases = canvases(play);
@@ -203,8 +237,8 @@ public final class PlanCompiler {
     private Optional<CueGeometry> geometry(CuePlay play) {
         return show.groups()
                 .resolve(play.cue().on(), play.names().members(), problems)
-                .map(members -> new Place(members, play.cue().layout().withoutLocation()))
-                .map(place -> places.computeIfAbsent(place, key -> CueGeometry.of(show, key.layout(), key.members())));
+                .map(members -> Place.of(members, play.cue()))
+                .map(place -> places.computeIfAbsent(place, key -> key.geometry(show)));
     }
 
     private CueDraft draft(CuePlay play, CanvasCompiler compiler, NumberTrack opacity) {

@@ -105,18 +105,18 @@ final class SceneCompiler {
     }
 
     private void add(SceneCue cue, ScenePlay around, LayerDraft draft) {
-        Scene scene = show.timeline().scenes().get(cue.scene().value());
-        if (scene == null) {
+        Optional<Scene> found = show.timeline().scenes().find(cue.scene().value());
+        if (found.isEmpty()) {
             return;
         }
+        Scene scene = found.get();
         Optional<SceneNames> names = names(cue, around);
         if (names.isEmpty() || !areAllKnown(cue, scene, names.get())) {
             return;
         }
         NumberTrack opacity = settings.opacity(cue);
         if (cue.stagger().isEmpty()) {
-            around.inner(cue, scene, ExactTime.ZERO, "", names.get())
-                    .ifPresent(play -> add(cue, scene, opacity, play, draft));
+            play(cue, scene, ExactTime.ZERO, "", names.get(), opacity, around, draft);
             return;
         }
         String name = cue.on().get(0).name();
@@ -125,10 +125,27 @@ final class SceneCompiler {
         for (int k = 0; k < members.size(); k++) {
             Member member = members.get(k);
             SceneNames alone = names.get().with(Map.of(name, List.of(member)));
-            around.inner(cue, scene, lags.get(k), member.name(), alone)
-                    .ifPresent(play -> add(cue, scene, opacity, play, draft));
+            play(cue, scene, lags.get(k), member.name(), alone, opacity, around, draft);
         }
-        warnings.add(() -> LateMembers.warn(cue, scene, lags, problems));
+        warnings.add(() -> LateMembers.warn(cue, startingAt(scene, cue.at()), lags, problems));
+    }
+
+    private void play(
+            SceneCue cue,
+            Scene scene,
+            ExactTime lag,
+            String member,
+            SceneNames names,
+            NumberTrack opacity,
+            ScenePlay around,
+            LayerDraft draft) {
+        Scene there = startingAt(scene, cue.at().plus(lag));
+        around.inner(cue, there, lag, member, names).ifPresent(play -> add(cue, there, opacity, play, draft));
+    }
+
+    /** Where there are errors already, a scene is not looked at from every start that it is played from. */
+    private Scene startingAt(Scene scene, ExactTime start) {
+        return problems.hasErrors() ? scene : show.timeline().scenes().startingAt(scene, start, problems);
     }
 
     private void add(SceneCue cue, Scene scene, NumberTrack opacity, ScenePlay play, LayerDraft draft) {
@@ -156,7 +173,7 @@ final class SceneCompiler {
     private List<ExactTime> lags(SceneCue cue, List<Member> members) {
         Layout each =
                 new Layout(Spread.EACH, Axes.STAGE, cue.location(), Fit.CONTAIN, PixelOrder.WIRING, cue.stagger());
-        return StaggerPlan.lags(each, new CanvasGrounds(show.map(), each, members));
+        return StaggerPlan.lags(each, new CanvasGrounds(show.map(), each, members), cue.at());
     }
 
     /** What names stand for in a play; nothing if an address is wrong. */

@@ -143,7 +143,7 @@ final class SettingsReader {
     }
 
     private KeyReader keys(Played cue) {
-        return new KeyReader(show.timeline().lengths(), cue.length(), problems, warnings);
+        return new KeyReader(show.timeline().lengths(), cue, problems, warnings);
     }
 
     private Optional<Palette> palette(Node node, String what) {

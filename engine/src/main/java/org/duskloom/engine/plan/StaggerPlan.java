@@ -20,28 +20,33 @@ final class StaggerPlan {
     /**
      * The lag of each ground.
      *
+     * @param start of the cue, by the clock of the show
      * @throws ArithmeticException if one cannot be counted exactly
      */
-    static List<ExactTime> lags(Layout layout, CanvasGrounds grounds) {
+    static List<ExactTime> lags(Layout layout, CanvasGrounds grounds, ExactTime start) {
         if (layout.stagger().isEmpty() || grounds.isWhole()) {
             return Collections.nCopies(grounds.count(), ExactTime.ZERO);
         }
         Stagger stagger = layout.stagger().get();
         return switch (stagger.by()) {
-            case MEMBERS -> stepped(stagger, IntStream.range(0, grounds.count()).toArray());
-            case PART -> stepped(stagger, PartSteps.byPart(grounds.members(), grounds.map()));
-            case PROP -> stepped(stagger, PartSteps.byProp(grounds.members()));
-            default -> spread(stagger, grounds);
+            case MEMBERS ->
+                stepped(stagger, start, IntStream.range(0, grounds.count()).toArray());
+            case PART -> stepped(stagger, start, PartSteps.byPart(grounds.members(), grounds.map()));
+            case PROP -> stepped(stagger, start, PartSteps.byProp(grounds.members()));
+            default -> spread(stagger, start, grounds);
         };
     }
 
-    private static List<ExactTime> stepped(Stagger stagger, int[] steps) {
-        return Arrays.stream(steps).mapToObj(step -> stagger.time().times(step)).toList();
+    private static List<ExactTime> stepped(Stagger stagger, ExactTime start, int[] steps) {
+        return Arrays.stream(steps)
+                .mapToObj(step -> stagger.time().times(step, 1).from(start))
+                .toList();
     }
 
-    private static List<ExactTime> spread(Stagger stagger, CanvasGrounds grounds) {
+    private static List<ExactTime> spread(Stagger stagger, ExactTime start, CanvasGrounds grounds) {
         return Arrays.stream(shares(stagger.by(), grounds.stageCentres()))
-                .mapToObj(share -> stagger.time().times(Math.round(share * STEPS), STEPS))
+                .mapToObj(share ->
+                        stagger.time().times(Math.round(share * STEPS), STEPS).from(start))
                 .toList();
     }
 

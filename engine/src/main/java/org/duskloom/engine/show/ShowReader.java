@@ -5,11 +5,13 @@ import java.util.Optional;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.display.DisplayReader;
 import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.group.GroupReader;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.plan.PlanCompiler;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.sound.LabelTrack;
 import org.duskloom.engine.timeline.PixelSource;
 import org.duskloom.engine.timeline.Timeline;
 import org.duskloom.engine.timeline.TimelineReader;
@@ -30,10 +32,14 @@ public final class ShowReader {
         ShowFiles files = ShowFiles.beside(file);
         Optional<Timeline> timeline = files.json(file, file.toString(), problems)
                 .filter(root -> DocumentKind.TIMELINE.accepts(root, file.toString(), files, problems))
-                .flatMap(root -> TimelineReader.read(root, problems));
+                .flatMap(root -> TimelineReader.read(root, track -> labels(track, files, problems), problems));
         if (timeline.isEmpty()) {
             return Optional.empty();
         }
+        timeline.get()
+                .sound()
+                .ifPresent(sound -> files.locate(sound.file(), problems)
+                        .ifPresent(path -> files.remember(sound.file(), path, problems)));
         PixelSource source = timeline.get().pixels();
         return switch (source.kind()) {
             case DISPLAY ->
@@ -55,6 +61,10 @@ public final class ShowReader {
     public static Optional<DisplayFile> readDisplay(Path file, Problems problems) {
         ShowFiles files = ShowFiles.beside(file);
         return display(file, file.toString(), files, problems).map(display -> new DisplayFile(display, files.inputs()));
+    }
+
+    private static Optional<LabelTrack> labels(TextNode track, ShowFiles files, Problems problems) {
+        return files.text(track, problems).flatMap(source -> LabelTrack.read(source, problems));
     }
 
     private static Optional<Display> namedDisplay(PixelSource source, ShowFiles files, Problems problems) {

@@ -8,36 +8,76 @@ import java.util.Optional;
  * What the words in a time refer to.
  *
  * @param rate what one frame ({@code f}) is; empty where frames cannot be used
- * @param tempo what one beat ({@code b}) is; empty where no tempo is given
+ * @param beats where the beats ({@code b}) lie; empty where none are given
+ * @param zero from which instant of the music times count: zero, but for those in a scene the start of the scene
+ * @param inScene whether beats count from there, and not from the first beat of the music
  * @param marks the named instants; empty where marks cannot be used, as for a length of time
  */
-public record TimeContext(Optional<FrameRate> rate, Optional<Tempo> tempo, Optional<Map<String, ExactTime>> marks) {
+public record TimeContext(
+        Optional<FrameRate> rate,
+        Optional<Beats> beats,
+        ExactTime zero,
+        boolean inScene,
+        Optional<Map<String, ExactTime>> marks) {
     /** Neither frames nor beats nor marks. */
-    public static final TimeContext NONE = new TimeContext(Optional.empty(), Optional.empty(), Optional.empty());
+    public static final TimeContext NONE =
+            new TimeContext(Optional.empty(), Optional.empty(), ExactTime.ZERO, false, Optional.empty());
 
     public TimeContext {
         Objects.requireNonNull(rate, "rate");
-        Objects.requireNonNull(tempo, "tempo");
+        Objects.requireNonNull(beats, "beats");
+        Objects.requireNonNull(zero, "zero");
         marks = marks.map(Map::copyOf);
     }
 
     /** This, with frames. */
     public TimeContext withRate(FrameRate frameRate) {
-        return new TimeContext(Optional.of(frameRate), tempo, marks);
+        return new TimeContext(Optional.of(frameRate), beats, zero, inScene, marks);
     }
 
     /** This, with beats. */
-    public TimeContext withTempo(Tempo steadyTempo) {
-        return new TimeContext(rate, Optional.of(steadyTempo), marks);
+    public TimeContext withBeats(Beats ofMusic) {
+        return new TimeContext(rate, Optional.of(ofMusic), zero, inScene, marks);
+    }
+
+    /** This, in a scene that starts at an instant of the music: times, and beats too, count from there. */
+    public TimeContext inScene(ExactTime start) {
+        return new TimeContext(rate, beats, start, true, marks);
     }
 
     /** This, with marks. */
     public TimeContext withMarks(Map<String, ExactTime> instantByName) {
-        return new TimeContext(rate, tempo, Optional.of(instantByName));
+        return new TimeContext(rate, beats, zero, inScene, Optional.of(instantByName));
     }
 
     /** This, for a length of time instead of an instant. */
     public TimeContext withoutMarks() {
-        return new TimeContext(rate, tempo, Optional.empty());
+        return new TimeContext(rate, beats, zero, inScene, Optional.empty());
+    }
+
+    /** Whether a length of time is the same wherever it starts. */
+    public boolean isEven() {
+        return beats.isEmpty() || beats.get().isEven();
+    }
+
+    /** How long something lasts that starts at an instant of this clock. */
+    public ExactTime lasting(Lapse lapse, ExactTime start) {
+        return lapse.from(zero.plus(start));
+    }
+
+    /** How long something lasts that ends at an instant of this clock. */
+    public ExactTime ending(Lapse lapse, ExactTime end) {
+        return lapse.until(zero.plus(end));
+    }
+
+    /** The instant of this clock at a number of beats or bars. */
+    ExactTime place(Pulse pulse, Ratio count) {
+        Beats all = beats.orElseThrow();
+        return inScene ? all.later(zero, pulse, count).minus(zero) : all.timeOf(pulse, count);
+    }
+
+    /** The instant of this clock so many beats or bars after another. */
+    ExactTime moved(ExactTime from, Pulse pulse, Ratio count) {
+        return beats.orElseThrow().later(zero.plus(from), pulse, count).minus(zero);
     }
 }

@@ -15,13 +15,15 @@ import org.duskloom.engine.text.Quoted;
  *   <li>{@code 3s}, {@code 0.5s}, {@code 250ms}: seconds and milliseconds, with up to nine decimals;
  *   <li>{@code 1:02.5}, {@code 1:00:00}: minutes and seconds, or hours, minutes and seconds;
  *   <li>{@code 90f}: whole frames, where the context has a rate;
- *   <li>{@code 8b}, {@code 0.5b}: beats, where the context has a tempo;
+ *   <li>{@code 8b}, {@code 0.5b}: beats, and {@code 1 bar}, {@code 2 bars}, where the context knows where they lie. As
+ *       an instant they count from the first beat, in a scene from its start; as a length from where it starts;
  *   <li>{@code @chorus}, {@code @chorus+2b}, {@code @chorus-250ms}: a mark, where the context has marks, and from there
  *       on or back by the times above. The longest name of a mark that fits is taken.
  * </ul>
  */
 public final class TimeText {
     private static final int LONGEST = 200;
+    private static final Pattern MUSIC = Pattern.compile("[0-9.](b| ?bars?)\\b");
     private static final Pattern OFFSET = Pattern.compile("([+-])([^+-]*)");
 
     private TimeText() {}
@@ -34,8 +36,7 @@ public final class TimeText {
     public static ExactTime parse(String text, TimeContext context) throws TextFormatException {
         ExactTime time = parseSigned(text, context);
         if (time.isNegative()) {
-            String message = "the time " + Quoted.of(text) + " is negative (" + time + ")";
-            throw new TextFormatException(message, "it must be 0s or later");
+            throw negative(text, time);
         }
         return time;
     }
@@ -46,14 +47,41 @@ public final class TimeText {
      * @throws TextFormatException if it cannot be read
      */
     public static ExactTime parseSigned(String text, TimeContext context) throws TextFormatException {
+        return parseFrom(text, ExactTime.ZERO, context);
+    }
+
+    /**
+     * Reads an instant; with a sign it counts from another one. It may be negative.
+     *
+     * @throws TextFormatException if it cannot be read
+     */
+    public static ExactTime parseFrom(String text, ExactTime from, TimeContext context) throws TextFormatException {
+        return exactly(text, context, () -> read(text.strip(), from, context));
+    }
+
+    /**
+     * Reads a length of time, which has no sign and counts from no mark.
+     *
+     * @throws TextFormatException if it cannot be read
+     */
+    public static Lapse parseLength(String text, TimeContext context) throws TextFormatException {
+        return exactly(text, context, () -> length(text.strip(), context));
+    }
+
+    private static <T> T exactly(String text, TimeContext context, Reading<T> reading) throws TextFormatException {
         if (text.length() > LONGEST) {
             throw refuse(text, "is too long for a time", TimeTerm.usable(context));
         }
         try {
-            return read(text.strip(), context);
+            return reading.value();
         } catch (ArithmeticException tooLarge) {
             throw refuse(text, "cannot be counted exactly: its fraction of a second is too long", "use fewer digits");
         }
+    }
+
+    /** Reads a text that has been looked at already. */
+    private interface Reading<T> {
+        T value() throws TextFormatException;
     }
 
     /** Whether the text counts from something that stands before it: whether it has a sign in front. */
@@ -74,15 +102,31 @@ public final class TimeText {
                 : Optional.empty();
     }
 
-    private static ExactTime read(String time, TimeContext context) throws TextFormatException {
+    /** Whether the text counts beats or bars. */
+    public static boolean countsMusic(String text) {
+        return MUSIC.matcher(text).find();
+    }
+
+    private static ExactTime read(String time, ExactTime from, TimeContext context) throws TextFormatException {
         if (namesMark(time)) {
             return fromMark(time, context);
         }
         if (isSigned(time)) {
-            ExactTime size = TimeTerm.parse(time.substring(1), time, context);
-            return time.startsWith("-") ? size.negated() : size;
+            return TimeTerm.parse(time.substring(1), time, context).movedFrom(from, time.startsWith("-"), context);
         }
-        return TimeTerm.parse(time, time, context);
+        return TimeTerm.parse(time, time, context).place(context);
+    }
+
+    private static Lapse length(String time, TimeContext context) throws TextFormatException {
+        if (namesMark(time)) {
+            throw refuse(time, "starts from a cue or a marker, which cannot be used here", TimeTerm.usable(context));
+        }
+        String unsigned = isSigned(time) ? time.substring(1) : time;
+        Lapse lapse = TimeTerm.parse(unsigned, time, context).lapse(context);
+        if (time.startsWith("-") && !lapse.isZero()) {
+            throw negative(time, lapse.from(ExactTime.ZERO).negated());
+        }
+        return lapse;
     }
 
     private static ExactTime fromMark(String time, TimeContext context) throws TextFormatException {
@@ -102,11 +146,16 @@ public final class TimeText {
         ExactTime total = mark;
         Matcher offset = OFFSET.matcher(time).region(offsetsFrom, time.length());
         while (offset.lookingAt()) {
-            ExactTime size = TimeTerm.parse(offset.group(2), time, context);
-            total = offset.group(1).equals("-") ? total.minus(size) : total.plus(size);
+            boolean back = offset.group(1).equals("-");
+            total = TimeTerm.parse(offset.group(2), time, context).movedFrom(total, back, context);
             offset.region(offset.end(), time.length());
         }
         return total;
+    }
+
+    private static TextFormatException negative(String text, ExactTime time) {
+        String message = "the time " + Quoted.of(text) + " is negative (" + time + ")";
+        return new TextFormatException(message, "it must be 0s or later");
     }
 
     private static TextFormatException refuse(String time, String what, String hint) {

@@ -65,33 +65,35 @@ public record Cue(
 
     /** The same so much later, cut off where what it stands in is. */
     public Cue moved(ExactTime shift, ExactTime cut) {
-        return again(randomKey, shift, Played.earlier(seenUntil.plus(shift), cut), with, changes);
+        Plays.Times times = new Plays.Times(at.plus(shift), end.plus(shift));
+        return again(randomKey, times, Played.earlier(seenUntil.plus(shift), cut), fade, with, changes);
     }
 
     /**
-     * Another play of it: so much later, with settings and random choices of its own.
+     * Another play of it: at its own time, with settings and random choices of its own.
      *
      * @param cut where it is cut off
      */
-    Cue repeated(int play, ExactTime shift, ExactTime cut, SettingSteps.Changed settings) {
+    Cue repeated(int play, Plays.Times times, ExactTime cut, Fade own, SettingSteps.Changed settings) {
         String key = play == 0 ? randomKey : randomKey + "#" + play;
-        return again(key, shift, Played.earlier(end.plus(shift), cut), settings.with(), settings.beside());
+        return again(key, times, Played.earlier(times.end(), cut), own, settings.with(), settings.beside());
     }
 
-    private Cue again(String key, ExactTime shift, ExactTime seen, List<Field> settings, List<Field> beside) {
+    private Cue again(
+            String key, Plays.Times times, ExactTime seen, Fade own, List<Field> settings, List<Field> beside) {
         return new Cue(
                 location,
                 name,
                 key,
-                at.plus(shift),
-                end.plus(shift),
+                times.at(),
+                times.end(),
                 seen,
                 on,
                 effect,
                 settings,
                 beside,
                 layout,
-                fade,
+                own,
                 opacity,
                 blend);
     }

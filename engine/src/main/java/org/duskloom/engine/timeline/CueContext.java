@@ -10,6 +10,7 @@ import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 import org.duskloom.engine.time.TimeContext;
 import org.duskloom.engine.time.TimeText;
 
@@ -52,8 +53,7 @@ record CueContext(String whole, TimeContext times, ExactTime end, SceneBook scen
     Optional<ExactTime> after(ExactTime from, String hint, Fields fields) {
         String what = fields.label(CueFields.AT);
         Optional<ExactTime> start = fields.node(CueFields.AT)
-                .flatMap(node -> Values.signedTime(node, what, times.withoutMarks(), problems))
-                .map(from::plus);
+                .flatMap(node -> Values.timeFrom(node, what, from, times.withoutMarks(), problems));
         if (start.isPresent() && start.get().isNegative()) {
             problems.error(
                     fields.location(CueFields.AT),
@@ -65,8 +65,8 @@ record CueContext(String whole, TimeContext times, ExactTime end, SceneBook scen
     }
 
     /** A length of time above zero. */
-    Optional<ExactTime> length(Fields fields, DeclaredField<Node> field) {
-        Optional<ExactTime> length = orZero(fields, field);
+    Optional<Lapse> length(Fields fields, DeclaredField<Node> field) {
+        Optional<Lapse> length = orZero(fields, field);
         if (length.isPresent() && length.get().isZero()) {
             problems.error(fields.location(field), fields.label(field) + " is zero", "it must be longer");
             return Optional.empty();
@@ -75,9 +75,9 @@ record CueContext(String whole, TimeContext times, ExactTime end, SceneBook scen
     }
 
     /** A length of time that may be zero. */
-    Optional<ExactTime> orZero(Fields fields, DeclaredField<Node> field) {
+    Optional<Lapse> orZero(Fields fields, DeclaredField<Node> field) {
         return fields.node(field)
-                .flatMap(node -> Values.time(node, fields.label(field), times.withoutMarks(), problems));
+                .flatMap(node -> Values.length(node, fields.label(field), times.withoutMarks(), problems));
     }
 
     private boolean hasNoSign(Node node, String what) {

@@ -11,6 +11,7 @@ import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 import org.duskloom.engine.time.TimeText;
 
 /**
@@ -123,7 +124,7 @@ final class CueInstants {
 
     private void readEnd(OpenCue cue) {
         Fields fields = cue.fields();
-        Optional<ExactTime> length =
+        Optional<Lapse> length =
                 knowing(cue, fields, CueFields.UNTIL, until(cue)).flatMap(known -> CueTimes.length(cue, known));
         length.ifPresent(cue::lasts);
         Optional<Node> repeatNode = fields.node(CueFields.REPEAT);
@@ -134,7 +135,7 @@ final class CueInstants {
         }
         ExactTime at = cue.start().get();
         Optional<Plays> plays = repeat.isEmpty()
-                ? Optional.of(Plays.once(at.plus(length.get())))
+                ? Optional.of(Plays.once(at, at.plus(context.times().lasting(length.get(), at))))
                 : repeat.get().plays(at, length.get(), context);
         plays.ifPresent(cue::isPlayed);
     }

@@ -17,6 +17,7 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 
 /** Reads the cues of one layer. Every field of a cue is read, whatever is wrong with the others. */
 final class CueReader {
@@ -56,7 +57,7 @@ final class CueReader {
         Fields fields = cue.fields();
         if (fields.has(CueFields.SCENE)) {
             List<Played> plays = new ArrayList<>();
-            cue.finds(() -> plays.addAll(new SceneCueReader(cue, context).read(this::randomKey, fade(cue))));
+            cue.finds(() -> plays.addAll(new SceneCueReader(cue, context).read(this::randomKey, fade(fields))));
             return cue.isSound() ? new CuePlays(plays, List.of()) : CuePlays.NONE;
         }
         Seen seen = seen(cue);
@@ -89,30 +90,33 @@ final class CueReader {
 
     private List<Played> played(OpenCue open, Seen seen) {
         Fields fields = open.fields();
-        Fade fade = fade(open);
+        WrittenFade fade = fade(fields);
         Optional<Node> opacity = fields.node(CueFields.OPACITY);
         BlendMode blend = fields.value(CueFields.BLEND);
         if (seen.effect().isEmpty() || open.plays().isEmpty()) {
+            fade.check(open, problems);
             return List.of();
         }
-        ExactTime at = open.start().orElseThrow();
-        ExactTime end = at.plus(open.length().orElseThrow());
+        Plays.Times first = open.plays().get().times().get(0);
         Cue cue = new Cue(
                 fields.location(),
                 open.name(),
-                randomKey(open.name(), seen.effect().get().value(), at),
-                at,
-                end,
-                end,
+                randomKey(
+                        open.name(),
+                        seen.effect().get().value(),
+                        open.keyStart().orElseThrow()),
+                first.at(),
+                first.end(),
+                first.end(),
                 seen.on(),
                 seen.effect().get(),
                 seen.with(),
                 List.of(),
                 seen.layout(),
-                fade,
+                Fade.NONE,
                 opacity,
                 blend);
-        return open.plays().get().of(cue, problems);
+        return open.plays().get().of(cue, fade, problems);
     }
 
     /** A repeat with errors is followed until each of its values has had its turn. */
@@ -135,10 +139,11 @@ final class CueReader {
         boolean canBePrepared = seen.complete() && !fields.hasUnknown();
         SettingSteps change =
                 fields.node(CueFields.REPEAT).map(SettingSteps::in).orElse(SettingSteps.NONE);
+        Plays.Times always = new Plays.Times(ExactTime.ZERO, context.end());
         List<UnsoundCue> cues = new ArrayList<>();
         for (int play = 0; play < change.playsToSeeAll(); play++) {
             Cue cue = standIn.repeated(
-                    play, ExactTime.ZERO, context.end(), change.appliedTo(seen.with(), play, problems));
+                    play, always, context.end(), Fade.NONE, change.appliedTo(seen.with(), play, problems));
             cues.add(new UnsoundCue(cue, seen.effect().isPresent(), canBePrepared));
         }
         return cues;
@@ -191,21 +196,17 @@ final class CueReader {
         return fields.given(CueFields.WITH).orElse(List.of());
     }
 
-    private Fade fade(OpenCue cue) {
-        Optional<Fields> written = cue.fields().given(CueFields.FADE);
+    private WrittenFade fade(Fields cue) {
+        Optional<Fields> written = cue.given(CueFields.FADE);
         if (written.isEmpty()) {
-            return Fade.NONE;
+            return WrittenFade.NONE;
         }
         Fields fade = written.get();
-        ExactTime in = context.orZero(fade, CueFields.FADE_IN).orElse(ExactTime.ZERO);
-        ExactTime out = context.orZero(fade, CueFields.FADE_OUT).orElse(ExactTime.ZERO);
+        Lapse in = context.orZero(fade, CueFields.FADE_IN).orElse(Lapse.NONE);
+        Lapse out = context.orZero(fade, CueFields.FADE_OUT).orElse(Lapse.NONE);
         Easing easing = fade.node(CueFields.FADE_EASING)
                 .flatMap(node -> Values.easing(node, "\"easing\" of a fade", problems))
                 .orElse(Easing.LINEAR);
-        Optional<ExactTime> length = cue.length();
-        if (length.isPresent() && in.plus(out).compareTo(length.get()) > 0) {
-            problems.error(fade.location(), "the fades take " + in.plus(out), "the cue lasts " + length.get());
-        }
-        return new Fade(in, out, easing);
+        return new WrittenFade(fade.location(), in, out, easing, context.times());
     }
 }

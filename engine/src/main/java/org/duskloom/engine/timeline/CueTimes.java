@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 
 /** How long a cue holds. */
 final class CueTimes {
@@ -14,7 +15,7 @@ final class CueTimes {
      * no scene to the end of the whole. Where the start is not known, the earliest one stands for it: what is too long
      * from there is so from anywhere.
      */
-    static Optional<ExactTime> length(OpenCue cue, CueContext context) {
+    static Optional<Lapse> length(OpenCue cue, CueContext context) {
         Fields fields = cue.fields();
         ExactTime at = cue.start().orElse(ExactTime.ZERO);
         boolean hasLength = fields.has(CueFields.FOR);
@@ -24,18 +25,21 @@ final class CueTimes {
         }
         if (hasLength) {
             return context.length(fields, CueFields.FOR)
-                    .filter(length -> endsInTime(fields, CueFields.FOR, at.plus(length), context));
+                    .filter(length -> endsInTime(fields, CueFields.FOR, at, length, context));
         }
-        Optional<ExactTime> ofScene =
-                fields.given(CueFields.SCENE).flatMap(scene -> context.scenes().length(scene.value()));
+        Optional<Lapse> ofScene =
+                fields.given(CueFields.SCENE).flatMap(scene -> context.scenes().length(scene.value(), context.times()));
         if (!hasEnd && ofScene.isPresent()) {
-            return ofScene.filter(length -> endsInTime(fields, CueFields.SCENE, at.plus(length), context));
+            return ofScene.filter(length -> endsInTime(fields, CueFields.SCENE, at, length, context));
         }
         Optional<ExactTime> end = hasEnd ? context.instant(fields, CueFields.UNTIL) : Optional.of(context.end());
-        return end.filter(instant -> endsLater(fields, at, instant, context)).map(instant -> instant.minus(at));
+        return end.filter(instant -> endsLater(fields, at, instant, context))
+                .map(instant -> Lapse.of(instant.minus(at)));
     }
 
-    private static boolean endsInTime(Fields fields, DeclaredField<?> field, ExactTime end, CueContext context) {
+    private static boolean endsInTime(
+            Fields fields, DeclaredField<?> field, ExactTime at, Lapse length, CueContext context) {
+        ExactTime end = at.plus(context.times().lasting(length, at));
         if (end.compareTo(context.end()) <= 0) {
             return true;
         }

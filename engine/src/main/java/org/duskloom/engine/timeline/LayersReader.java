@@ -9,10 +9,16 @@ import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.time.Beats;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Tempo;
+import org.duskloom.engine.time.TimeContext;
 
 /** Reads layers with their cues: all of them first as far as their times go, since these may count from each other. */
 final class LayersReader {
+    private static final Beats EVEN = Beats.steady(new Tempo(ExactTime.ofSeconds(1)), ExactTime.ZERO, 4);
+    private static final ExactTime FAR = ExactTime.ofSeconds(1_000_000);
+
     private final LookBook looks;
     private final CueContext context;
     private final Problems problems;
@@ -48,6 +54,9 @@ final class LayersReader {
             Fields.of(items.get(i), TimelineFields.LAYER, "layer " + number, problems)
                     .ifPresent(fields -> open.add(opened(fields, number)));
         }
+        if (context.times().beats().isPresent()) {
+            keyByEvenBeats(open, markers);
+        }
         Map<String, ExactTime> named =
                 CueInstants.workOut(open.stream().map(OpenLayer::cues).toList(), markers, context);
         List<Fields> empty = open.stream()
@@ -56,6 +65,28 @@ final class LayersReader {
                         && list.items().isEmpty())
                 .toList();
         return new Read(open.stream().map(this::layer).toList(), named, empty);
+    }
+
+    /**
+     * Random choices hang on the start that a cue would have if every beat took a second, so that they stay as they are
+     * when the beats are corrected.
+     */
+    private void keyByEvenBeats(List<OpenLayer> layers, Map<String, InstantNames.Marker> markers) {
+        Problems unheard = new Problems();
+        TimeContext even = context.times().withBeats(EVEN);
+        CueContext aside = new CueContext(context.whole(), even, FAR, context.scenes(), unheard);
+        List<List<OpenCue>> copies = layers.stream()
+                .map(layer -> layer.cues().stream()
+                        .map(cue -> new OpenCue(cue.fields(), true, unheard))
+                        .toList())
+                .toList();
+        CueInstants.workOut(copies, markers, aside);
+        for (int i = 0; i < copies.size(); i++) {
+            for (int k = 0; k < copies.get(i).size(); k++) {
+                OpenCue cue = layers.get(i).cues().get(k);
+                copies.get(i).get(k).start().ifPresent(cue::isKeyedBy);
+            }
+        }
     }
 
     private OpenLayer opened(Fields fields, String number) {

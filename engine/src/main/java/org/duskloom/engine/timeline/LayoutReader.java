@@ -5,7 +5,7 @@ import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
-import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 
 /** Reads how the effect of a cue is laid over its members. */
 final class LayoutReader {
@@ -60,7 +60,7 @@ final class LayoutReader {
         Fields written = Fields.of(node, CueFields.STAGGER_OBJECT, fields.label(CueFields.STAGGER), context.problems())
                 .orElseThrow();
         StaggerBy by = written.value(CueFields.STAGGER_BY);
-        Optional<ExactTime> time = context.orZero(written, CueFields.STAGGER_TIME);
+        Optional<Lapse> time = context.orZero(written, CueFields.STAGGER_TIME);
         return time.map(length -> new Stagger(by, length, node.location()));
     }
 }

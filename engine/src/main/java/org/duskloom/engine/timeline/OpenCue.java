@@ -5,6 +5,7 @@ import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 
 /** A cue while the lists of cues are read: its fields, and its times as soon as they are known. For one thread. */
 final class OpenCue {
@@ -13,7 +14,8 @@ final class OpenCue {
     private final String name;
     private boolean sound;
     private ExactTime start;
-    private ExactTime length;
+    private ExactTime keyStart;
+    private Lapse length;
     private Plays plays;
 
     /**
@@ -73,7 +75,17 @@ final class OpenCue {
         start = instant;
     }
 
-    void lasts(ExactTime time) {
+    /** The start that its random choices hang on where that is another one than its start. */
+    void isKeyedBy(ExactTime instant) {
+        keyStart = instant;
+    }
+
+    /** The start that its random choices hang on; nothing as long as that is not known. */
+    Optional<ExactTime> keyStart() {
+        return Optional.ofNullable(keyStart).or(this::start);
+    }
+
+    void lasts(Lapse time) {
         length = time;
     }
 
@@ -87,7 +99,7 @@ final class OpenCue {
     }
 
     /** How long each play lasts; nothing as long as that is not known. */
-    Optional<ExactTime> length() {
+    Optional<Lapse> length() {
         return Optional.ofNullable(length);
     }
 
@@ -98,6 +110,6 @@ final class OpenCue {
 
     /** When the last of its plays has ended; nothing as long as that is not known. */
     Optional<ExactTime> end() {
-        return plays().map(times -> times.lastEnd(start.plus(length)));
+        return plays().map(Plays::lastEnd);
     }
 }

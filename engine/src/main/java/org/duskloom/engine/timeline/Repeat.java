@@ -1,6 +1,8 @@
 package org.duskloom.engine.timeline;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Node;
@@ -9,6 +11,7 @@ import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 
 /**
  * How often a cue is played, how far apart, and what changes from one time to the next. Every play of a count must end
@@ -24,7 +27,7 @@ record Repeat(
         Location location,
         Optional<Long> count,
         Optional<ExactTime> until,
-        Optional<ExactTime> every,
+        Optional<Lapse> every,
         SettingSteps change) {
     private static final String WHAT = "\"repeat\" of a cue";
     static final int MOST = 10_000;
@@ -50,7 +53,7 @@ record Repeat(
         int errorsBefore = context.problems().errorCount();
         Optional<Long> count = fields.given(CueFields.REPEAT_COUNT);
         Optional<ExactTime> until = context.instant(fields, CueFields.REPEAT_UNTIL);
-        Optional<ExactTime> every = context.length(fields, CueFields.REPEAT_EVERY);
+        Optional<Lapse> every = context.length(fields, CueFields.REPEAT_EVERY);
         SettingSteps change =
                 fields.given(CueFields.REPEAT_CHANGE).map(SettingSteps::new).orElse(SettingSteps.NONE);
         boolean known = count.isPresent() != until.isPresent();
@@ -60,28 +63,63 @@ record Repeat(
     }
 
     /**
-     * How often a cue is played whose first play starts then and lasts so long; nothing if that is too often or too
-     * long.
+     * When a cue is played whose first play starts then and lasts so long; nothing if that is too often or too long.
      */
-    Optional<Plays> plays(ExactTime at, ExactTime length, CueContext context) {
-        ExactTime step = every.orElse(length);
-        long plays = count.orElseGet(() -> playsUntil(at, until.orElseThrow(), step));
-        if (plays < 1 || plays > MOST) {
-            context.problems().error(location, "the cue would be played " + plays + " times", "allowed: 1 to " + MOST);
-            return Optional.empty();
-        }
+    Optional<Plays> plays(ExactTime at, Lapse length, CueContext context) {
+        List<Plays.Times> plays = starts(at, every.orElse(length), context).stream()
+                .map(start -> new Plays.Times(start, start.plus(context.times().lasting(length, start))))
+                .toList();
         ExactTime cut = until.orElse(context.end());
-        ExactTime lastEnd = at.plus(length).plus(step.times(plays - 1));
-        if (until.isEmpty() && lastEnd.compareTo(cut) > 0) {
-            context.problems()
-                    .error(
-                            location,
-                            "play " + plays + " of the cue ends at " + lastEnd,
-                            context.whole() + " ends at " + cut
-                                    + "; \"until\" instead of \"count\" cuts the last play");
-            return Optional.empty();
+        if (!plays.isEmpty() && until.isEmpty()) {
+            ExactTime lastEnd = plays.get(plays.size() - 1).end();
+            if (lastEnd.compareTo(cut) > 0) {
+                context.problems()
+                        .error(
+                                location,
+                                "play " + plays.size() + " of the cue ends at " + lastEnd,
+                                context.whole() + " ends at " + cut
+                                        + "; \"until\" instead of \"count\" cuts the last play");
+                return Optional.empty();
+            }
         }
-        return Optional.of(new Plays(plays, step, cut, change));
+        return plays.isEmpty() ? Optional.empty() : Optional.of(new Plays(plays, cut, change));
+    }
+
+    /** When the plays start; an error if there are none, or too many. */
+    private List<ExactTime> starts(ExactTime at, Lapse step, CueContext context) {
+        List<ExactTime> starts = new ArrayList<>();
+        if (step instanceof Lapse.Fixed fixed) {
+            long plays = count.orElseGet(() -> playsUntil(at, until.orElseThrow(), fixed.length()));
+            if (plays < 1 || plays > MOST) {
+                refuse("played " + plays + " times", context);
+                return List.of();
+            }
+            for (int play = 0; play < plays; play++) {
+                starts.add(at.plus(fixed.length().times(play)));
+            }
+            return starts;
+        }
+        ExactTime next = at;
+        while (count.map(plays -> starts.size() < plays).orElse(true) && isBefore(next, until)) {
+            if (starts.size() == MOST) {
+                refuse("played more than " + MOST + " times", context);
+                return List.of();
+            }
+            starts.add(next);
+            next = next.plus(context.times().lasting(step, next));
+        }
+        if (starts.isEmpty()) {
+            refuse("played 0 times", context);
+        }
+        return starts;
+    }
+
+    private static boolean isBefore(ExactTime instant, Optional<ExactTime> end) {
+        return end.isEmpty() || instant.compareTo(end.get()) < 0;
+    }
+
+    private void refuse(String what, CueContext context) {
+        context.problems().error(location, "the cue would be " + what, "allowed: 1 to " + MOST);
     }
 
     /** How many starts, one every step from the first on, lie before the end: ceil((until - at) / step). */

@@ -1,6 +1,5 @@
 package org.duskloom.engine.timeline;
 
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -15,6 +14,7 @@ import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 import org.duskloom.engine.time.TimeContext;
 
 /**
@@ -30,7 +30,7 @@ final class SceneBook {
     private final Set<String> used = new HashSet<>();
 
     /** What is known of a scene before its cues are read. */
-    private record Header(Fields fields, ExactTime length) {}
+    private record Header(Fields fields, Lapse length) {}
 
     /**
      * Reads how long the scenes are.
@@ -44,23 +44,38 @@ final class SceneBook {
             String what = what(field.name());
             Optional<Fields> fields = Fields.of(field.value(), TimelineFields.SCENE, what, problems);
             CueContext context = new CueContext(what, times, end, this, problems);
-            Optional<ExactTime> length = fields.flatMap(scene -> context.length(scene, TimelineFields.SCENE_LENGTH));
-            length.filter(time -> time.compareTo(end) > 0)
+            Optional<Lapse> length = fields.flatMap(scene -> context.length(scene, TimelineFields.SCENE_LENGTH));
+            length.map(lapse -> lapse.from(earliest(times)))
+                    .filter(time -> time.compareTo(end) > 0)
                     .ifPresent(time -> problems.error(
                             fields.orElseThrow().location(TimelineFields.SCENE_LENGTH),
                             what + " lasts " + time,
                             "the timeline ends at " + end));
-            fields.ifPresent(scene -> headers.put(field.name(), new Header(scene, length.orElse(end))));
+            fields.ifPresent(scene -> headers.put(field.name(), new Header(scene, length.orElse(Lapse.of(end)))));
         }
+    }
+
+    /** Where a scene is taken to start that is not played yet: on the first beat. */
+    private static ExactTime earliest(TimeContext times) {
+        return times.beats().map(beats -> beats.known().get(0)).orElse(ExactTime.ZERO);
     }
 
     private static String what(String name) {
         return "the scene " + Quoted.of(name);
     }
 
-    /** How long a scene is; nothing if there is none of that name that can be read. */
-    Optional<ExactTime> length(String name) {
-        return Optional.ofNullable(headers.get(name)).map(Header::length);
+    /**
+     * How long a scene is; nothing if there is none of that name that can be read.
+     *
+     * @param times where the beats lie that its length may count
+     */
+    Optional<Lapse> length(String name, TimeContext times) {
+        return Optional.ofNullable(headers.get(name))
+                .map(header -> header.fields()
+                        .node(TimelineFields.SCENE_LENGTH)
+                        .flatMap(node -> Values.length(node, "", times.withoutMarks(), new Problems()))
+                        .filter(length -> !length.isZero())
+                        .orElse(header.length()));
     }
 
     /** Finds the scene that a cue plays; an error if there is none. */
@@ -76,31 +91,32 @@ final class SceneBook {
     }
 
     /**
-     * Reads the cues of all scenes.
+     * Reads the cues of all scenes, as they are where they start on the first beat.
      *
      * @param empty takes the layers that have none
      */
     List<Scene> read(LookBook looks, TimeContext times, Problems problems, List<Fields> empty) {
-        List<Scene> scenes = new ArrayList<>();
-        headers.forEach((name, header) -> {
-            Fields fields = header.fields();
-            CueContext context = new CueContext(what(name), times, header.length(), this, problems);
-            LayersReader.Read read = new LayersReader(looks, context)
-                    .read(
-                            fields.given(TimelineFields.LAYERS)
-                                    .map(ListNode::items)
-                                    .orElse(List.of()),
-                            Map.of());
-            empty.addAll(read.empty());
-            scenes.add(new Scene(
-                    name,
-                    places.get(name).nameLocation(),
-                    header.length(),
-                    fields.value(TimelineFields.SAME),
-                    read.layers(),
-                    Map.of()));
-        });
-        return scenes;
+        return headers.keySet().stream()
+                .map(name -> read(name, earliest(times), looks, times, problems, empty))
+                .toList();
+    }
+
+    /** Reads the cues of a scene that starts at an instant of the music. */
+    Scene read(String name, ExactTime start, LookBook looks, TimeContext times, Problems problems, List<Fields> empty) {
+        Header header = headers.get(name);
+        Fields fields = header.fields();
+        ExactTime length = header.length().from(start);
+        CueContext context = new CueContext(what(name), times.inScene(start), length, this, problems);
+        LayersReader.Read read = new LayersReader(looks, context)
+                .read(fields.given(TimelineFields.LAYERS).map(ListNode::items).orElse(List.of()), Map.of());
+        empty.addAll(read.empty());
+        return new Scene(
+                name,
+                places.get(name).nameLocation(),
+                length,
+                fields.value(TimelineFields.SAME),
+                read.layers(),
+                Map.of());
     }
 
     /** Warns of scenes that no cue plays. */

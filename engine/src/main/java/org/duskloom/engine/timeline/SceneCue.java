@@ -71,17 +71,18 @@ public record SceneCue(
 
     /** The same so much later, cut off where what it stands in is. */
     public SceneCue moved(ExactTime shift, ExactTime cut) {
-        return again(randomKey, shift, Played.earlier(seenUntil.plus(shift), cut));
+        Plays.Times times = new Plays.Times(at.plus(shift), end.plus(shift));
+        return again(randomKey, times, Played.earlier(seenUntil.plus(shift), cut), fade);
     }
 
-    /** Another play of it, so much later, with random choices of its own. */
-    SceneCue repeated(int play, ExactTime shift, ExactTime cut) {
+    /** Another play of it at its own time, with random choices of its own. */
+    SceneCue repeated(int play, Plays.Times times, ExactTime cut, Fade own) {
         String key = play == 0 ? randomKey : randomKey + "#" + play;
-        return again(key, shift, Played.earlier(end.plus(shift), cut));
+        return again(key, times, Played.earlier(times.end(), cut), own);
     }
 
-    private SceneCue again(String key, ExactTime shift, ExactTime seen) {
+    private SceneCue again(String key, Plays.Times times, ExactTime seen, Fade own) {
         return new SceneCue(
-                location, name, key, at.plus(shift), end.plus(shift), seen, scene, on, stagger, fade, opacity, blend);
+                location, name, key, times.at(), times.end(), seen, scene, on, stagger, own, opacity, blend);
     }
 }

@@ -35,7 +35,7 @@ final class SceneCueReader {
     }
 
     /** Every play of it; none if it has errors. */
-    List<Played> read(RandomKeys keys, Fade fade) {
+    List<Played> read(RandomKeys keys, WrittenFade fade) {
         refuseWhatBelongsToEffects();
         Optional<TextNode> scene =
                 fields.given(CueFields.SCENE).filter(name -> context.scenes().isKnown(name, problems));
@@ -49,24 +49,27 @@ final class SceneCueReader {
         }
         BlendMode blend = fields.value(CueFields.BLEND);
         if (scene.isEmpty() || open.plays().isEmpty()) {
+            fade.check(open, problems);
             return List.of();
         }
-        ExactTime at = open.start().orElseThrow();
-        ExactTime end = at.plus(open.length().orElseThrow());
+        Plays.Times first = open.plays().get().times().get(0);
         SceneCue cue = new SceneCue(
                 fields.location(),
                 open.name(),
-                keys.of(open.name(), "scene " + scene.get().value(), at),
-                at,
-                end,
-                end,
+                keys.of(
+                        open.name(),
+                        "scene " + scene.get().value(),
+                        open.keyStart().orElseThrow()),
+                first.at(),
+                first.end(),
+                first.end(),
                 scene.get(),
                 on,
                 stagger,
-                fade,
+                Fade.NONE,
                 fields.node(CueFields.OPACITY),
                 blend);
-        return open.plays().get().of(cue, problems);
+        return open.plays().get().of(cue, fade, problems);
     }
 
     private void refuseWhatBelongsToEffects() {

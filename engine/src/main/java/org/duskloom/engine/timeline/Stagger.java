@@ -2,7 +2,7 @@ package org.duskloom.engine.timeline;
 
 import java.util.Objects;
 import org.duskloom.engine.problem.Location;
-import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 
 /**
  * How the starts of a cue's members are spread over time. Each member plays the cue by its own clock: its effect, its
@@ -13,7 +13,7 @@ import org.duskloom.engine.time.ExactTime;
  * @param time by members, part or prop: from one to the next; by position: from the first member to the last
  * @param location where it stands
  */
-public record Stagger(StaggerBy by, ExactTime time, Location location) {
+public record Stagger(StaggerBy by, Lapse time, Location location) {
     public Stagger {
         Objects.requireNonNull(by, "by");
         Objects.requireNonNull(time, "time");

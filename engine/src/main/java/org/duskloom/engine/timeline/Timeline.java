@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.TimeContext;
@@ -17,8 +18,10 @@ import org.duskloom.engine.time.TimeContext;
  * @param rate frames per second
  * @param length from the first frame to the end
  * @param seed of all random choices
+ * @param sound that it is played to
+ * @param markers by name, in the order in which they are written
  * @param palettes by name
- * @param scenes by name
+ * @param scenes by name, and as they are wherever they are played
  * @param layers from the bottom up
  * @param times what the words in its times refer to; marks are its markers, and the starts and ends of cues whose names
  *     are used once
@@ -29,8 +32,10 @@ public record Timeline(
         FrameRate rate,
         ExactTime length,
         long seed,
+        Optional<SoundSource> sound,
+        Map<String, ExactTime> markers,
         Map<String, NamedPalette> palettes,
-        Map<String, Scene> scenes,
+        Scenes scenes,
         List<Layer> layers,
         TimeContext times) {
     public Timeline {
@@ -38,8 +43,10 @@ public record Timeline(
         Objects.requireNonNull(pixels, "pixels");
         Objects.requireNonNull(rate, "rate");
         Objects.requireNonNull(length, "length");
+        Objects.requireNonNull(sound, "sound");
+        markers = Collections.unmodifiableMap(new LinkedHashMap<>(markers));
         palettes = Map.copyOf(palettes);
-        scenes = Collections.unmodifiableMap(new LinkedHashMap<>(scenes));
+        Objects.requireNonNull(scenes, "scenes");
         layers = List.copyOf(layers);
         Objects.requireNonNull(times, "times");
     }

@@ -63,7 +63,8 @@ public final class TimelineFields {
                     new ValueKind.Text("ratio")),
             "40",
             "how many frames a second has");
-    static final DeclaredField<Node> LENGTH = DeclaredField.required("length", Values.TIME, "how long the show is");
+    static final DeclaredField<Node> LENGTH =
+            DeclaredField.required("length", Values.TIME, "how long the show is; in beats: until which beat");
     static final DeclaredField<Long> SEED = DeclaredField.of(
             "seed",
             new ValueKind.Whole("", -LARGEST_SEED, LARGEST_SEED),
@@ -74,11 +75,6 @@ public final class TimelineFields {
             new ValueKind.Named("palette", PaletteFields.KIND),
             "no palettes",
             "colours by name, such as `{\"dusk\": [\"#1b2a6b\", \"#ff9e5e\"]}`");
-    static final DeclaredField<List<Field>> MARKERS = DeclaredField.optional(
-            "markers",
-            new ValueKind.Named("marker", Values.TIME),
-            "no markers",
-            "instants by name, such as `{\"chorus\": \"42.5s\"}`, from which cues may count: `\"at\": \"@chorus\"`");
     static final DeclaredField<List<Field>> LOOKS = DeclaredField.optional(
             "looks",
             new ValueKind.Named("look", new ValueKind.Nested(CueFields.LOOK_OBJECT)),
@@ -110,7 +106,9 @@ public final class TimelineFields {
                     RATE,
                     LENGTH,
                     SEED,
-                    MARKERS,
+                    MusicFields.SOUND,
+                    MusicFields.BEATS,
+                    MusicFields.MARKERS,
                     PALETTES,
                     LOOKS,
                     SCENES,

@@ -34,22 +34,31 @@ public final class TimelineReader {
     private static final FrameRate USUAL_RATE = FrameRate.of(40);
     private static final ExactTime PLACEHOLDER_LENGTH = ExactTime.ofSeconds(86_400);
 
+    private final LabelFiles tracks;
     private final Problems problems;
 
-    private TimelineReader(Problems problems) {
+    private TimelineReader(LabelFiles tracks, Problems problems) {
+        this.tracks = tracks;
         this.problems = problems;
+    }
+
+    /** Reads a timeline that names no label tracks. */
+    public static Optional<Timeline> read(Node root, Problems problems) {
+        return read(root, LabelFiles.NONE, problems);
     }
 
     /**
      * Reads a timeline.
      *
      * @param root the whole file
+     * @param tracks reads the label tracks that it names
      * @param problems where errors and warnings go; all of them, not only the first
      * @return the timeline as far as it could be read, so that what it names can be checked in the same run: cues with
      *     errors stand apart; nothing if it is not clear where its pixels come from
      */
-    public static Optional<Timeline> read(Node root, Problems problems) {
-        return Fields.of(root, TimelineFields.TIMELINE, WHAT, problems).flatMap(new TimelineReader(problems)::bound);
+    public static Optional<Timeline> read(Node root, LabelFiles tracks, Problems problems) {
+        return Fields.of(root, TimelineFields.TIMELINE, WHAT, problems)
+                .flatMap(new TimelineReader(tracks, problems)::bound);
     }
 
     private Optional<Timeline> bound(Fields fields) {
@@ -58,17 +67,20 @@ public final class TimelineReader {
         String title = fields.given(TimelineFields.TITLE).map(TextNode::value).orElse("");
         Optional<PixelSource> pixels = pixels(fields);
         FrameRate rate = fields.node(TimelineFields.RATE).map(this::rate).orElse(USUAL_RATE);
-        TimeContext times = TimeContext.NONE.withRate(rate);
+        TimeContext plain = TimeContext.NONE.withRate(rate);
+        MusicReader music = new MusicReader(fields, plain, tracks, problems);
+        Optional<SoundSource> sound = music.sound();
+        ExactTime soundStarts = sound.map(SoundSource::starts).orElse(ExactTime.ZERO);
+        TimeContext times = music.beats(soundStarts).map(plain::withBeats).orElse(plain);
         ExactTime length = length(fields, rate, times);
         long seed = fields.value(TimelineFields.SEED);
         Map<String, NamedPalette> palettes = palettes(fields);
         LookBook looks = looks(fields);
         SceneBook book = new SceneBook(fields.given(TimelineFields.SCENES).orElse(List.of()), times, length, problems);
         CueContext context = new CueContext(WHAT, times, length, book, problems);
+        Map<String, InstantNames.Marker> markers = music.markers(soundStarts, context);
         LayersReader.Read read = new LayersReader(looks, context)
-                .read(
-                        fields.given(TimelineFields.LAYERS).map(ListNode::items).orElse(List.of()),
-                        markers(fields, context));
+                .read(fields.given(TimelineFields.LAYERS).map(ListNode::items).orElse(List.of()), markers);
         List<Fields> empty = new ArrayList<>(read.empty());
         Map<String, Scene> scenes =
                 SceneNesting.workOut(book.read(looks, times, problems, empty), read.layers(), problems);
@@ -79,12 +91,29 @@ public final class TimelineReader {
                     problems.warn(layer.location(), layer.what() + " has no cues", "remove it, or put cues in it"));
         }
         return pixels.map(source -> new Timeline(
-                title, source, rate, length, seed, palettes, scenes, read.layers(), times.withMarks(read.named())));
+                title,
+                source,
+                rate,
+                length,
+                seed,
+                sound,
+                markerTimes(markers),
+                palettes,
+                new Scenes(scenes, times.isEven() ? Optional.empty() : Optional.of(anew(book, looks, times))),
+                read.layers(),
+                times.withMarks(read.named())));
     }
 
     private ExactTime length(Fields fields, FrameRate rate, TimeContext times) {
-        Optional<ExactTime> length = new CueContext(WHAT, times, PLACEHOLDER_LENGTH, SceneBook.NONE, problems)
-                .length(fields, TimelineFields.LENGTH);
+        Optional<ExactTime> length = fields.node(TimelineFields.LENGTH)
+                .flatMap(node -> Values.time(node, fields.label(TimelineFields.LENGTH), times, problems));
+        if (length.isPresent() && length.get().isZero()) {
+            problems.error(
+                    fields.location(TimelineFields.LENGTH),
+                    fields.label(TimelineFields.LENGTH) + " is zero",
+                    "it must be longer");
+            return PLACEHOLDER_LENGTH;
+        }
         length.ifPresent(time -> checkFrameCount(rate, time, fields));
         return length.orElse(PLACEHOLDER_LENGTH);
     }
@@ -139,13 +168,14 @@ public final class TimelineReader {
         return palettes;
     }
 
-    private Map<String, InstantNames.Marker> markers(Fields fields, CueContext context) {
-        Map<String, InstantNames.Marker> markers = new LinkedHashMap<>();
-        for (Field field : fields.given(TimelineFields.MARKERS).orElse(List.of())) {
-            context.marker(field)
-                    .ifPresent(time -> markers.put(field.name(), new InstantNames.Marker(time, field.nameLocation())));
-        }
-        return markers;
+    private static Map<String, ExactTime> markerTimes(Map<String, InstantNames.Marker> markers) {
+        Map<String, ExactTime> times = new LinkedHashMap<>();
+        markers.forEach((name, marker) -> times.put(name, marker.time()));
+        return times;
+    }
+
+    private static Scenes.Reader anew(SceneBook book, LookBook looks, TimeContext times) {
+        return (name, start, found) -> book.read(name, start, looks, times, found, new ArrayList<>());
     }
 
     private LookBook looks(Fields fields) {

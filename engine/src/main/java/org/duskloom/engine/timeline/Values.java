@@ -11,6 +11,7 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 import org.duskloom.engine.time.TimeContext;
 import org.duskloom.engine.time.TimeText;
 
@@ -30,17 +31,23 @@ public final class Values {
 
     private Values() {}
 
-    /** A time that is not negative. */
+    /** An instant that is not negative. */
     public static Optional<ExactTime> time(Node node, String what, TimeContext context, Problems problems) {
         return time(node, what, problems, text -> TimeText.parse(text, context));
     }
 
-    /** A time that may be negative. */
-    static Optional<ExactTime> signedTime(Node node, String what, TimeContext context, Problems problems) {
-        return time(node, what, problems, text -> TimeText.parseSigned(text, context));
+    /** An instant, which may be negative; with a sign it counts from another one. */
+    static Optional<ExactTime> timeFrom(
+            Node node, String what, ExactTime from, TimeContext context, Problems problems) {
+        return time(node, what, problems, text -> TimeText.parseFrom(text, from, context));
     }
 
-    private static Optional<ExactTime> time(Node node, String what, Problems problems, Parser<ExactTime> parser) {
+    /** A length of time. */
+    public static Optional<Lapse> length(Node node, String what, TimeContext context, Problems problems) {
+        return time(node, what, problems, text -> TimeText.parseLength(text, context));
+    }
+
+    private static <T> Optional<T> time(Node node, String what, Problems problems, Parser<T> parser) {
         if (node instanceof NumberNode number) {
             problems.error(
                     node.location(),

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 final class TimeTextTest {
     private static final TimeContext ALL = TimeContext.NONE
             .withRate(new FrameRate(30000, 1001))
-            .withTempo(new Tempo(new ExactTime(15, 32)))
+            .withBeats(Beats.steady(new Tempo(new ExactTime(15, 32)), ExactTime.ZERO, 4))
             .withMarks(Map.of(
                     "dusk", ExactTime.ofSeconds(10),
                     "dusk-2", ExactTime.ofSeconds(20),
@@ -106,7 +106,7 @@ final class TimeTextTest {
                 "3 s|unknown unit|leave no space",
                 "3S|unknown unit|units are in small letters: \"s\"",
                 "3min|unknown unit|write minutes and hours as",
-                "3sec|unknown unit|units: s, ms, f (frames), b (beats)",
+                "3sec|unknown unit|units: s, ms, f (frames), b (beats), bars",
                 "1e3s|unknown unit|units: s, ms",
                 "1:60|is no clock time|write minutes:seconds",
                 "1:2|is no clock time|two digits after each colon",
@@ -143,7 +143,8 @@ final class TimeTextTest {
     @Test
     void framesBeatsAndMarksNeedTheirContext() {
         assertThat(refusal("90f", TimeContext.NONE)).hasMessageContaining("no frame rate is known");
-        assertThat(refusal("8b", TimeContext.NONE)).hasMessageContaining("counts beats, which cannot be used here");
+        assertThat(refusal("8b", TimeContext.NONE))
+                .hasMessageContaining("counts beats, but it is not known where they lie");
         assertThat(refusal("@dusk", TimeContext.NONE)).hasMessageContaining("cannot be used here");
         assertThat(refusal("@dusk", ALL.withoutMarks())).hasMessageContaining("cannot be used here");
         assertThat(refusal("@dusk", TimeContext.NONE.withMarks(Map.of())).hint())
@@ -172,7 +173,7 @@ final class TimeTextTest {
     @Test
     void takesWhatItIsGivenOverflowing() {
         TimeContext slow = TimeContext.NONE
-                .withTempo(new Tempo(new ExactTime(Long.MAX_VALUE, 7)))
+                .withBeats(Beats.steady(new Tempo(new ExactTime(Long.MAX_VALUE, 7)), ExactTime.ZERO, 4))
                 .withMarks(Map.of("late", new ExactTime(Long.MAX_VALUE, 7)));
 
         assertThat(refusal("9b", slow)).hasMessageContaining("cannot be counted exactly");

@@ -10,6 +10,7 @@ import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.FrameSpan;
+import org.duskloom.engine.time.Lapse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -36,7 +37,7 @@ class CueReaderTest {
         assertThat(layout.fit()).isEqualTo(Fit.STRETCH);
         assertThat(layout.order()).isEqualTo(PixelOrder.OUTWARD);
         assertThat(layout.stagger().orElseThrow().by()).isEqualTo(StaggerBy.CLOCKWISE);
-        assertThat(layout.stagger().orElseThrow().time()).isEqualTo(ExactTime.ofMilliseconds(1500));
+        assertThat(layout.stagger().orElseThrow().time()).isEqualTo(Lapse.of(ExactTime.ofMilliseconds(1500)));
         assertThat(cue.opacity().orElseThrow().location()).hasToString("show.json:7:83");
         assertThat(cue.blend()).isEqualTo(BlendMode.PLUS_LIGHTER);
         assertThat(cue.fade())
@@ -158,7 +159,7 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "for": "401f"}
                     show.json:5:35: error: the cue ends at 10.025s; the timeline ends at 10s
                 {"on": "x", "effect": "e", "for": "8b"}
-                    show.json:5:35: error: "for" of a cue: the time "8b" counts beats, which cannot be used here; write a number and a unit, such as "3s", "250ms", "1:02.5" or "90f"
+                    show.json:5:35: error: "for" of a cue: the time "8b" counts beats, but it is not known where they lie; say it in the timeline: "beats": {"tempo": 120}, or the name of a label track
                 {"on": "x", "effect": "e", "at": "@chorus"}
                     show.json:5:34: error: "at" of a cue: the time "@chorus" names no cue and no marker; no cue has a name, and there are no markers
                 {"on": "x", "effect": "e", "for": "1s", "fade": {"in": "600ms", "out": "401ms"}}

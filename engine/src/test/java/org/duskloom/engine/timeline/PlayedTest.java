@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
-import java.util.Map;
 import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.ListNode;
@@ -12,6 +11,7 @@ import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 import org.duskloom.engine.time.TimeText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -81,7 +81,7 @@ class PlayedTest {
         assertThat(cue.fade().out()).isEqualTo(ExactTime.ofSeconds(2));
         Stagger stagger = ((SceneCue) cue).stagger().orElseThrow();
         assertThat(stagger.by()).isEqualTo(StaggerBy.UP);
-        assertThat(stagger.time()).isEqualTo(ExactTime.ofSeconds(1));
+        assertThat(stagger.time()).isEqualTo(Lapse.of(ExactTime.ofSeconds(1)));
         assertThat(stagger.location()).hasToString("show.json:4:73");
     }
 
@@ -95,16 +95,16 @@ class PlayedTest {
                 "\"told\": {\"length\": \"4s\", \"layers\": [{\"cues\": [{\"scene\": \"bloom\", \"on\": {\"flower\":"
                         + " [\"pond/edge\", \"gate\"]}}]}]}";
         String left = "\"left\": {\"length\": \"4s\", \"layers\": [{\"cues\": [{\"scene\": \"bloom\"}]}]}";
-        Map<String, Scene> scenes = timeline(
+        Scenes scenes = timeline(
                         left + ",\n" + told + ",\n" + BLOOM,
                         "{\"cues\": [{\"scene\": \"told\"}, {\"scene\": \"left\", \"at\": \"0s\"}]}")
                 .scenes();
-        assertThat(scenes.get("bloom").names()).containsOnlyKeys("flower");
-        assertThat(scenes.get("told").names()).containsOnlyKeys("pond", "gate");
-        assertThat(scenes.get("left").names()).containsOnlyKeys("flower");
-        assertThat(scenes.get("left").names().get("flower")).hasToString("show.json:4:69");
-        assertThat(scenes.get("bloom").same()).isTrue();
-        assertThat(scenes.get("told").same()).isFalse();
+        assertThat(scenes.find("bloom").orElseThrow().names()).containsOnlyKeys("flower");
+        assertThat(scenes.find("told").orElseThrow().names()).containsOnlyKeys("pond", "gate");
+        assertThat(scenes.find("left").orElseThrow().names()).containsOnlyKeys("flower");
+        assertThat(scenes.find("left").orElseThrow().names().get("flower")).hasToString("show.json:4:69");
+        assertThat(scenes.find("bloom").orElseThrow().same()).isTrue();
+        assertThat(scenes.find("told").orElseThrow().same()).isFalse();
     }
 
     /** Times given on the command line may count from markers and from cues, if it is clear from which. */

@@ -28,7 +28,7 @@ class SceneReaderTest {
     @Test
     void hasLayersAndAClockOfItsOwn() {
         Timeline timeline = Timelines.sound(show(BLOOM, "{\"scene\": \"bloom\", \"at\": \"2s\"}"));
-        Scene scene = timeline.scenes().get("bloom");
+        Scene scene = timeline.scenes().find("bloom").orElseThrow();
         assertThat(scene.length()).isEqualTo(ExactTime.ofSeconds(4));
         assertThat(scene.same()).isFalse();
         assertThat(scene.layers().get(0).cues().stream().map(cue -> cue.at() + ".." + cue.end()))

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.document.JsonReader;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.sound.LabelTrack;
 
 /** Timelines for tests. */
 final class Timelines {
@@ -46,6 +47,29 @@ final class Timelines {
     /** The plays of the one cue of {@link #withCue}, which must have no errors. */
     static List<Cue> cues(String cue) {
         return sound(withCue(cue)).layers().get(0).cues();
+    }
+
+    /** A timeline that names the label track song.txt; it must have no errors. */
+    static Timeline sound(String json, String track) {
+        Problems problems = new Problems();
+        Optional<Timeline> timeline = read(json, track, problems);
+        if (problems.hasErrors()) {
+            throw new AssertionError(Inputs.shown(problems));
+        }
+        return timeline.orElseThrow();
+    }
+
+    /** Every problem of a timeline that names the label track song.txt, as lines. */
+    static List<String> problems(String json, String track) {
+        Problems problems = new Problems();
+        read(json, track, problems);
+        return Inputs.shown(problems);
+    }
+
+    private static Optional<Timeline> read(String json, String track, Problems problems) {
+        LabelFiles files = file -> LabelTrack.read(Inputs.source(file.value(), track), problems);
+        return JsonReader.read(Inputs.source("show.json", json), problems)
+                .flatMap(root -> TimelineReader.read(root, files, problems));
     }
 
     private static Optional<Timeline> read(String json, Problems problems) {

@@ -1,0 +1,104 @@
+package org.duskloom.engine.timeline;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.duskloom.engine.document.Expected;
+import org.duskloom.engine.document.Field;
+import org.duskloom.engine.document.Fields;
+import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.NumberNode;
+import org.duskloom.engine.document.ObjectNode;
+import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.time.Beats;
+import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Tempo;
+import org.duskloom.engine.time.TimeContext;
+
+/** Reads what a timeline says of its music. */
+final class MusicReader {
+    private final Fields timeline;
+    private final TimeContext times;
+    private final LabelFiles tracks;
+    private final Problems problems;
+
+    /** @param times without beats */
+    MusicReader(Fields timeline, TimeContext times, LabelFiles tracks, Problems problems) {
+        this.timeline = timeline;
+        this.times = times;
+        this.tracks = tracks;
+        this.problems = problems;
+    }
+
+    /** The sound. */
+    Optional<SoundSource> sound() {
+        return timeline.given(MusicFields.SOUND).flatMap(sound -> {
+            ExactTime starts = sound.node(MusicFields.SOUND_STARTS)
+                    .flatMap(node -> Values.timeFrom(
+                            node, sound.label(MusicFields.SOUND_STARTS), ExactTime.ZERO, times, problems))
+                    .orElse(ExactTime.ZERO);
+            return sound.given(MusicFields.SOUND_FILE).map(file -> new SoundSource(file, starts));
+        });
+    }
+
+    /** The beats; nothing if none are given or something is wrong with them. */
+    Optional<Beats> beats(ExactTime soundStarts) {
+        Optional<Node> written = timeline.node(MusicFields.BEATS);
+        if (written.isPresent() && written.get() instanceof TextNode file) {
+            return tracks.read(file).flatMap(track -> TrackBeats.of(track, soundStarts, file, problems));
+        }
+        return written.flatMap(
+                        node -> Fields.of(node, MusicFields.BEATS_OBJECT, timeline.label(MusicFields.BEATS), problems))
+                .flatMap(fields -> steady(fields, soundStarts));
+    }
+
+    private Optional<Beats> steady(Fields fields, ExactTime soundStarts) {
+        Optional<Tempo> tempo = fields.node(MusicFields.TEMPO).flatMap(node -> tempo(node, fields));
+        ExactTime first = fields.node(MusicFields.FIRST)
+                .flatMap(node -> Values.time(node, fields.label(MusicFields.FIRST), times, problems))
+                .orElse(ExactTime.ZERO);
+        long bar = fields.value(MusicFields.BAR);
+        return tempo.map(found -> Beats.steady(found, soundStarts.plus(first), (int) bar));
+    }
+
+    private Optional<Tempo> tempo(Node node, Fields fields) {
+        String what = fields.label(MusicFields.TEMPO);
+        if (!(node instanceof NumberNode number)) {
+            Expected.number(node, what, 1, 1000, problems);
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(Tempo.parse(number.written()));
+        } catch (TextFormatException e) {
+            problems.error(node.location(), what + ": " + e.getMessage(), e.hint());
+            return Optional.empty();
+        }
+    }
+
+    /**
+     * The markers by name.
+     *
+     * @param context times of theirs may count beats
+     */
+    Map<String, InstantNames.Marker> markers(ExactTime soundStarts, CueContext context) {
+        Optional<Node> written = timeline.node(MusicFields.MARKERS);
+        if (written.isPresent() && written.get() instanceof TextNode file) {
+            return tracks.read(file)
+                    .map(track -> TrackMarkers.of(track, soundStarts, problems))
+                    .orElse(Map.of());
+        }
+        Map<String, InstantNames.Marker> markers = new LinkedHashMap<>();
+        List<Field> fields = written.flatMap(
+                        node -> Expected.object(node, timeline.label(MusicFields.MARKERS), problems))
+                .map(ObjectNode::fields)
+                .orElse(List.of());
+        for (Field field : fields) {
+            context.marker(field)
+                    .ifPresent(time -> markers.put(field.name(), new InstantNames.Marker(time, field.nameLocation())));
+        }
+        return markers;
+    }
+}
