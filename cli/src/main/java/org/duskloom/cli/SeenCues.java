@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlannedCue;
@@ -20,18 +21,21 @@ import org.duskloom.engine.timeline.Timeline;
 
 /** The cues of a show as a picture of moments needs them. */
 record SeenCues(Timeline timeline, Plan plan) {
-    /** A moment of each cue that is seen in some frames; of a cue that is repeated, of its first play there. */
+    /**
+     * A moment of each cue that is seen in some frames; of a cue that is repeated, of its first play there,
+     * and of a cue in a scene one for every cue that plays this.
+     */
     List<ShownMoment> moments(FrameList frames, int most) {
         List<CueMoments.Seen> seen = new ArrayList<>();
         for (int i = 0; i < timeline.layers().size(); i++) {
             String layer = timeline.layers().get(i).name();
-            Set<Location> shown = new HashSet<>();
+            Set<List<Location>> shown = new HashSet<>();
             for (PlannedCue cue : plan.layers().get(i).cues()) {
                 FrameSpan span = span(cue.cue());
                 boolean isSeen = !span.isEmpty()
                         && span.firstFrame() <= frames.last()
                         && span.endFrameExclusive() > frames.first();
-                if (isSeen && shown.add(cue.cue().location())) {
+                if (isSeen && shown.add(places(cue))) {
                     seen.add(new CueMoments.Seen(span, CueCaption.of(layer, cue)));
                 }
             }
@@ -41,6 +45,13 @@ record SeenCues(Timeline timeline, Plan plan) {
 
     private FrameSpan span(Played played) {
         return FrameSpan.of(timeline.rate(), played.at(), played.seenUntil());
+    }
+
+    /** Where it is written, and where all that play the scenes round it are. */
+    private static List<Location> places(PlannedCue cue) {
+        return Stream.concat(cue.within().stream(), Stream.of(cue.cue()))
+                .map(Played::location)
+                .toList();
     }
 
     /**

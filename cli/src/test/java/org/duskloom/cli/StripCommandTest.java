@@ -55,7 +55,8 @@ class StripCommandTest {
     }
 
     /**
-     * A scene of two cues that is played twice: a moment of each, and the time of the play that has a name, 40 to 60.
+     * A scene of two cues that two cues play, one of them twice: a moment of each in each, and the time of the play
+     * that has a name, 40 to 80.
      */
     @Test
     void showsTheCuesOfScenes() throws IOException {
@@ -64,11 +65,11 @@ class StripCommandTest {
                   "s": {"length": "500ms", "layers": [{"cues": [
                     {"on": "lead", "effect": "wash"}, {"name": "run", "on": "lead", "effect": "chase"}]}]}},
                  "layers": [{"cues": [{"scene": "s", "on": {"lead": "fence"}},
-                   {"at": "1s", "name": "late", "scene": "s", "on": {"lead": "daisy-1"}}]}]}
+                   {"at": "1s", "name": "late", "scene": "s", "repeat": 2, "on": {"lead": "daisy-1"}}]}]}
                 """);
-        assertThat(strip("cues.png", "--by", "cue").without(folder).err()).startsWith("cues.png: 2 frames, 20 pixels");
+        assertThat(strip("cues.png", "--by", "cue").without(folder).err()).startsWith("cues.png: 4 frames, 20 pixels");
         strip("late.png", "--cue", "late", "--kind", "time");
-        strip("times.png", "--from", "1s", "--to", "1500ms", "--kind", "time");
+        strip("times.png", "--from", "1s", "--to", "2s", "--kind", "time");
         assertThat(bytes("late.png")).isEqualTo(bytes("times.png"));
         assertThat(strip("x.png", "--cue", "lato").err()).contains("did you mean \"late\"?");
     }
