@@ -15,7 +15,7 @@ import java.util.function.BiConsumer;
  * For one thread.
  */
 public final class FingerprintWriter {
-    private static final int BUFFER_BYTES = 1 << 13;
+    private static final int BUFFER_BYTES = 1 << 9;
 
     private final MessageDigest digest = sha256();
     private final ByteBuffer buffer = ByteBuffer.allocate(BUFFER_BYTES);

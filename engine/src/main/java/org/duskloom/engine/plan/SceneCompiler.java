@@ -40,11 +40,15 @@ final class SceneCompiler {
     private final SettingsReader settings;
     private final List<Runnable> warnings;
     private final Map<NamesKey, Optional<SceneNames>> namesByKey = new HashMap<>();
+    private final Map<AloneKey, SceneNames> aloneByKey = new HashMap<>();
     private final Set<String> played = new HashSet<>();
     private int plays;
 
     /** Names that stand for the same things in every play that has the same names around it. */
     private record NamesKey(SceneNames around, List<SceneCue.Instead> on) {}
+
+    /** A member that plays a scene by itself, in every play that has the same names around it. */
+    private record AloneKey(SceneNames names, String name, Member member) {}
 
     /**
      * A compiler.
@@ -124,7 +128,9 @@ final class SceneCompiler {
         List<ExactTime> lags = lags(cue, members);
         for (int k = 0; k < members.size(); k++) {
             Member member = members.get(k);
-            SceneNames alone = names.get().with(Map.of(name, List.of(member)));
+            SceneNames alone = aloneByKey.computeIfAbsent(
+                    new AloneKey(names.get(), name, member),
+                    key -> key.names().with(Map.of(name, List.of(member))));
             play(cue, scene, lags.get(k), member.name(), alone, opacity, around, draft);
         }
         warnings.add(() -> LateMembers.warn(cue, startingAt(scene, cue.at()), lags, problems));
