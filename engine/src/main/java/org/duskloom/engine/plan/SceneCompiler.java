@@ -129,8 +129,7 @@ final class SceneCompiler {
         for (int k = 0; k < members.size(); k++) {
             Member member = members.get(k);
             SceneNames alone = aloneByKey.computeIfAbsent(
-                    new AloneKey(names.get(), name, member),
-                    key -> key.names().with(Map.of(name, List.of(member))));
+                    new AloneKey(names.get(), name, member), key -> key.names().with(Map.of(name, List.of(member))));
             play(cue, scene, lags.get(k), member.name(), alone, opacity, around, draft);
         }
         warnings.add(() -> LateMembers.warn(cue, startingAt(scene, cue.at()), lags, problems));

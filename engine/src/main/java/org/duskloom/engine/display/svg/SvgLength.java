@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import javax.xml.stream.XMLStreamReader;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.text.Quoted;
 
@@ -37,5 +38,11 @@ final class SvgLength {
     /** A length in user units: a bare number is one. */
     static double userUnits(String text) throws TextFormatException {
         return millimetres(text) / MM_PER_PX;
+    }
+
+    /** An attribute in user units; 0 where it is not written. */
+    static double attribute(XMLStreamReader xml, String name) throws TextFormatException {
+        String text = xml.getAttributeValue(null, name);
+        return text == null ? 0 : userUnits(text);
     }
 }

@@ -45,6 +45,10 @@ public final class SvgReader {
     private final SourceText source;
     private final Problems problems;
     private final SvgTaker taker;
+    /** How many elements are open. */
+    private int depth;
+    /** How many of them are passed over: the outermost of these, and all in it. */
+    private int passedOver;
 
     private SvgReader(SourceText source, Optional<TextNode> along, Problems problems) {
         this.source = source;
@@ -97,25 +101,12 @@ public final class SvgReader {
     private boolean readAll() {
         try {
             XMLStreamReader xml = factory().createXMLStreamReader(new StringReader(source.text()));
-            int passed = 0;
-            int depth = 0;
             while (xml.hasNext()) {
                 int event = xml.next();
-                if (event == XMLStreamConstants.START_ELEMENT) {
-                    if (++depth > DEEPEST) {
-                        problems.error(start(xml), "elements stand more than " + DEEPEST + " deep in each other");
-                        return false;
-                    }
-                    passed = passed > 0 || isPassedOver(xml) ? passed + 1 : 0;
-                    if (passed == 0) {
-                        taker.open(xml, start(xml));
-                    }
+                if (event == XMLStreamConstants.START_ELEMENT && !open(xml)) {
+                    return false;
                 } else if (event == XMLStreamConstants.END_ELEMENT) {
-                    depth--;
-                    if (passed == 0) {
-                        taker.close();
-                    }
-                    passed = Math.max(0, passed - 1);
+                    close();
                 }
             }
             return true;
@@ -127,6 +118,26 @@ public final class SvgReader {
                     "open it in the program that drew it, and save it as SVG again");
             return false;
         }
+    }
+
+    private boolean open(XMLStreamReader xml) {
+        if (++depth > DEEPEST) {
+            problems.error(start(xml), "elements stand more than " + DEEPEST + " deep in each other");
+            return false;
+        }
+        passedOver = passedOver > 0 || isPassedOver(xml) ? passedOver + 1 : 0;
+        if (passedOver == 0) {
+            taker.open(xml, start(xml));
+        }
+        return true;
+    }
+
+    private void close() {
+        depth--;
+        if (passedOver == 0) {
+            taker.close();
+        }
+        passedOver = Math.max(0, passedOver - 1);
     }
 
     /** What programs note for themselves stands in a namespace of their own. */

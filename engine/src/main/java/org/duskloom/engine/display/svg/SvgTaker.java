@@ -2,7 +2,6 @@ package org.duskloom.engine.display.svg;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,6 +25,8 @@ import org.joml.Vector2d;
 final class SvgTaker {
     static final String PIXELS = "pixels";
     static final String ZERO = "zero";
+
+    private static final long MOST_DISTANCES = 500_000_000L;
 
     private static final Set<String> LINES = Set.of("path", "line", "polyline", "polygon");
     private static final Set<String> HOLDERS = Set.of("g", "a");
@@ -158,7 +159,8 @@ final class SvgTaker {
     private void take(XMLStreamReader xml, String word, Level level, Location at) throws TextFormatException {
         boolean isZero = ZERO.equals(of(xml, "id"));
         if (word.equals("circle")) {
-            Vector2d centre = level.page().transformPosition(new Vector2d(length(xml, "cx"), length(xml, "cy")));
+            Vector2d centre = level.page()
+                    .transformPosition(new Vector2d(SvgLength.attribute(xml, "cx"), SvgLength.attribute(xml, "cy")));
             if (isZero) {
                 zero = centre;
             } else if (!level.isSeen()) {
@@ -166,7 +168,7 @@ final class SvgTaker {
             } else if (circles.size() == PixelMap.MAX_PIXELS) {
                 throw new TextFormatException(
                         "the drawing has more than " + PixelMap.MAX_PIXELS + " circles", "split it");
-            } else if (of(xml, "r") == null || length(xml, "r") > 0) {
+            } else if (of(xml, "r") == null || SvgLength.attribute(xml, "r") > 0) {
                 circles.add(new SvgCircle(centre.x, centre.y, at, level.part(), level.chosen()));
             }
             return;
@@ -196,25 +198,7 @@ final class SvgTaker {
             lines.putIfAbsent(id, null);
             return;
         }
-        List<double[]> points = new ArrayList<>();
-        if (word.equals("path")) {
-            points.addAll(SvgPath.points(of(xml, "d") == null ? "" : of(xml, "d")));
-        } else if (word.equals("line")) {
-            points.add(new double[] {length(xml, "x1"), length(xml, "y1")});
-            points.add(new double[] {length(xml, "x2"), length(xml, "y2")});
-        } else {
-            List<Double> numbers = new SvgScan(of(xml, "points") == null ? "" : of(xml, "points")).rest();
-            for (int i = 0; i + 1 < numbers.size(); i += 2) {
-                points.add(new double[] {numbers.get(i), numbers.get(i + 1)});
-            }
-            if (word.equals("polygon") && !points.isEmpty()) {
-                points.add(points.get(0));
-            }
-        }
-        if (points.isEmpty()) {
-            throw new TextFormatException("nothing can be wired along it: it has no points", "");
-        }
-        lines.put(id, new SvgLine(points, level.page()));
+        lines.put(id, SvgLine.of(xml, word, level.page()));
     }
 
     /** The pixels in wiring order; nothing if there is no circle, or no path to follow. */
@@ -245,20 +229,7 @@ final class SvgTaker {
             problems.error(along.get().location(), "the path has too many points for so many circles", "simplify it");
             return Optional.empty();
         }
-        double[] lengths = lit.stream()
-                .mapToDouble(circle -> line.lengthTo(circle.x(), circle.y()))
-                .toArray();
-        Integer[] order = new Integer[lit.size()];
-        Arrays.setAll(order, i -> i);
-        Arrays.sort(order, (a, b) -> Double.compare(lengths[a], lengths[b]));
-        return Optional.of(SvgCircle.pixels(Arrays.stream(order).map(lit::get).toList(), zero));
-    }
-
-    private static final long MOST_DISTANCES = 500_000_000L;
-
-    private static double length(XMLStreamReader xml, String name) throws TextFormatException {
-        String text = of(xml, name);
-        return text == null ? 0 : SvgLength.userUnits(text);
+        return Optional.of(SvgCircle.pixels(line.inOrder(lit), zero));
     }
 
     private static String of(XMLStreamReader xml, String name) {
