@@ -28,6 +28,18 @@ public final class FrameBatch {
         return new FrameBatch(FrameList.of(frame), rgb.length, rgb).set(0, 1);
     }
 
+    /**
+     * All frames of a short list.
+     *
+     * @throws IOException if one of them cannot be had
+     */
+    public static FrameBatch of(FrameList frames, int frameBytes, FrameReader reader) throws IOException {
+        int count = Math.toIntExact(frames.count());
+        FrameBatch batch = new FrameBatch(frames, count, frameBytes).set(0, count);
+        batch.fill(reader);
+        return batch;
+    }
+
     /** How many frames it holds. */
     public int count() {
         return count;

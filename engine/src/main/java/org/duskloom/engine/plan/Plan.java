@@ -2,6 +2,7 @@ package org.duskloom.engine.plan;
 
 import java.util.List;
 import java.util.Objects;
+import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.time.FrameRate;
 
 /**
@@ -17,5 +18,16 @@ public record Plan(FrameRate rate, long frameCount, int pixelCount, List<Planned
     public Plan {
         Objects.requireNonNull(rate, "rate");
         layers = List.copyOf(layers);
+    }
+
+    /**
+     * What decides the frames of each stretch of so many frames, by value: two stretches with the same fingerprint, of
+     * one plan or of two, have the same bytes; see {@link PlannedCue#fingerprint()}. Of what is not seen in a stretch
+     * its fingerprint does not depend.
+     *
+     * @param stretchFrames how many frames a stretch has, at least 1; the last one may have fewer
+     */
+    public List<Fingerprint> fingerprints(long stretchFrames) {
+        return StretchFingerprints.of(this, stretchFrames);
     }
 }

@@ -6,8 +6,10 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.duskloom.engine.document.JsonReader;
@@ -24,18 +26,20 @@ import org.duskloom.engine.text.Quoted;
  */
 public final class ShowFiles {
     private final Set<InputFile> inputs;
+    private final Map<Path, FileStamp> lookedFor;
     private final Path home;
     private final String homeShown;
 
-    private ShowFiles(Set<InputFile> inputs, Path home, String homeShown) {
+    private ShowFiles(Set<InputFile> inputs, Map<Path, FileStamp> lookedFor, Path home, String homeShown) {
         this.inputs = inputs;
+        this.lookedFor = lookedFor;
         this.home = home;
         this.homeShown = homeShown;
     }
 
     /** The files round a first one, which the user named. */
     public static ShowFiles beside(Path first) {
-        return beside(new LinkedHashSet<>(), first, first.toString());
+        return beside(new LinkedHashSet<>(), new LinkedHashMap<>(), first, first.toString());
     }
 
     /**
@@ -45,19 +49,28 @@ public final class ShowFiles {
      * @param shownName its name as the user would type it
      */
     public ShowFiles namedIn(Path path, String shownName) {
-        return beside(inputs, path, shownName);
+        return beside(inputs, lookedFor, path, shownName);
     }
 
-    private static ShowFiles beside(Set<InputFile> inputs, Path file, String shownName) {
+    private static ShowFiles beside(
+            Set<InputFile> inputs, Map<Path, FileStamp> lookedFor, Path file, String shownName) {
         Path parent = file.getParent();
         String shownParent = shownName.substring(
                 0, Math.max(shownName.lastIndexOf('/'), shownName.lastIndexOf(File.separatorChar)) + 1);
-        return new ShowFiles(inputs, parent == null ? Path.of("") : parent, shownParent);
+        return new ShowFiles(inputs, lookedFor, parent == null ? Path.of("") : parent, shownParent);
     }
 
     /** The files read so far, in the order of reading, each once. */
     public List<InputFile> inputs() {
         return List.copyOf(inputs);
+    }
+
+    /**
+     * All files that were looked for so far, those that are missing or could not be read too, each as it was just
+     * before it was looked into for the first time: as soon as one of them is another, the show may be another.
+     */
+    public Map<Path, FileStamp> lookedFor() {
+        return Map.copyOf(lookedFor);
     }
 
     /**
@@ -78,6 +91,7 @@ public final class ShowFiles {
         try {
             if (!written.value().isEmpty()) {
                 Path path = home.resolve(written.value());
+                look(path);
                 return isThere(path, written, problems) ? Optional.of(path) : Optional.empty();
             }
         } catch (InvalidPathException e) {
@@ -85,6 +99,10 @@ public final class ShowFiles {
         }
         problems.error(written.location(), Quoted.of(written.value()) + " is not the name of a file");
         return Optional.empty();
+    }
+
+    private void look(Path path) {
+        lookedFor.computeIfAbsent(path, FileStamp::of);
     }
 
     private static boolean isThere(Path path, TextNode written, Problems problems) {
@@ -124,6 +142,7 @@ public final class ShowFiles {
 
     /** Reads a text file. */
     public Optional<SourceText> text(Path path, String shownName, Problems problems) {
+        look(path);
         Optional<SourceText> source = SourceText.read(path, shownName, problems);
         source.ifPresent(text -> inputs.add(new InputFile(path, shownName, text.sha256Hex())));
         return source;

@@ -29,7 +29,15 @@ public final class ShowReader {
      *     its pixels could not be read. Use it only if there are no errors.
      */
     public static Optional<Show> read(Path file, Problems problems) {
-        ShowFiles files = ShowFiles.beside(file);
+        return read(file, ShowFiles.beside(file), problems);
+    }
+
+    /**
+     * The same, for who wants to know which files were looked for even if nothing comes of it.
+     *
+     * @param files those beside the timeline, of which none was read yet
+     */
+    public static Optional<Show> read(Path file, ShowFiles files, Problems problems) {
         Optional<Timeline> timeline = files.json(file, file.toString(), problems)
                 .filter(root -> DocumentKind.TIMELINE.accepts(root, file.toString(), files, problems))
                 .flatMap(root -> TimelineReader.read(root, track -> labels(track, files, problems), problems));
