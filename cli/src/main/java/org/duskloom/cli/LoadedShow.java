@@ -17,6 +17,7 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.render.FrameRenderer;
 import org.duskloom.engine.show.InputFile;
 import org.duskloom.engine.show.Show;
+import org.duskloom.engine.show.ShowFiles;
 import org.duskloom.engine.show.ShowReader;
 import org.duskloom.engine.wire.PortMap;
 import org.duskloom.engine.wire.UniverseLayout;
@@ -31,7 +32,12 @@ import org.duskloom.engine.wire.UniverseLayout;
 record LoadedShow(Path file, Show show, Plan plan) {
     /** Reads and compiles; nothing if an error was added to the problems. */
     static Optional<LoadedShow> load(Path file, Problems problems) {
-        Optional<LoadedShow> loaded = ShowReader.read(file, problems)
+        return load(file, ShowFiles.beside(file), problems);
+    }
+
+    /** The same, for who wants to know which files were looked for even if nothing comes of it. */
+    static Optional<LoadedShow> load(Path file, ShowFiles files, Problems problems) {
+        Optional<LoadedShow> loaded = ShowReader.read(file, files, problems)
                 .flatMap(show -> PlanCompiler.compile(show, EffectRegistry.installed(), problems)
                         .map(plan -> new LoadedShow(file, show, plan)));
         loaded.filter(found -> found.show().timeline().layers().isEmpty())

@@ -60,6 +60,7 @@ final class Program implements Runnable {
         commands.put("render", RenderCommand::new);
         commands.put("strip", StripCommand::new);
         commands.put("film", FilmCommand::new);
+        commands.put("watch", WatchCommand::new);
         commands.put("check", CheckCommand::new);
         commands.put("effects", EffectsCommand::new);
         commands.put("map", MapCommand::new);

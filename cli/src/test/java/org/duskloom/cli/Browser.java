@@ -84,6 +84,35 @@ final class Browser implements AutoCloseable {
                 + " await new Promise(requestAnimationFrame);");
     }
 
+    /** Opens the page of a show that is watched. */
+    void go(String address) {
+        driver.get(address);
+    }
+
+    /** Waits until an expression of the page is true; how long it took at most, in milliseconds since 1970. */
+    long when(String expression) {
+        return ((Number) await("const isSo = () => " + expression + ";"
+                        + " for (const end = Date.now() + 60000; !isSo(); ) {"
+                        + "  if (Date.now() > end) throw new Error('it never is so: ' + isSo);"
+                        + "  await new Promise((done) => setTimeout(done, 5)); }"
+                        + " return Date.now();"))
+                .longValue();
+    }
+
+    /** A figure of the browser's own, such as {@code JSEventListeners}, after it has thrown away what nobody needs. */
+    double metric(String name) {
+        driver.executeCdpCommand("HeapProfiler.collectGarbage", Map.of());
+        driver.executeCdpCommand("Performance.enable", Map.of());
+        List<?> metrics = (List<?>)
+                driver.executeCdpCommand("Performance.getMetrics", Map.of()).get("metrics");
+        return metrics.stream()
+                .map(metric -> (Map<?, ?>) metric)
+                .filter(metric -> name.equals(metric.get("name")))
+                .mapToDouble(metric -> ((Number) metric.get("value")).doubleValue())
+                .findFirst()
+                .orElseThrow();
+    }
+
     /** What an expression of the page is. */
     Object value(String expression, Object... arguments) {
         return driver.executeScript("return " + expression, arguments);

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -298,11 +299,23 @@ class DocsTest {
                 .filter(line -> line.startsWith("cli/duskloom ") && !line.contains(" | "))
                 .toList();
         for (String line : lines) {
-            Ran ran = Ran.with(inFolder(line.split(" +")));
+            Object[] words = inFolder(line.split(" +"));
+            Ran ran = words[0].equals("watch") ? Ran.into(endOfThis(), TerminalTraits.PLAIN, words) : Ran.with(words);
             assertThat(ran.code()).as("%s%n%s", line, ran.err()).isZero();
             assertThat(ran.err()).as(line).doesNotContain("warning");
         }
         return lines.size();
+    }
+
+    /** What watches goes on until it is ended: as soon as it says where. */
+    private static OutputStream endOfThis() {
+        Thread thread = Thread.currentThread();
+        return new OutputStream() {
+            @Override
+            public void write(int value) {
+                thread.interrupt();
+            }
+        };
     }
 
     /** The arguments after the program's name; those that name outputs or files that exist, as seen from the folder. */

@@ -35,8 +35,8 @@ class HelpTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "render", "strip", "film", "check", "effects", "map", "proof", "sheet", "report", "survey", "send",
-                "join", "diff"
+                "render", "strip", "film", "watch", "check", "effects", "map", "proof", "sheet", "report", "survey",
+                "send", "join", "diff"
             })
     void ofACommand(String command) throws IOException {
         Ran ran = Ran.with(command, "--help");

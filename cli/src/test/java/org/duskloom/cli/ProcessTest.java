@@ -196,7 +196,7 @@ class ProcessTest {
     }
 
     /** proc_pid_status(5): SigIgn is a mask in hexadecimal, signal 1 in its lowest bit. */
-    private static boolean ignores(Process run, int signal) throws IOException {
+    static boolean ignores(Process run, int signal) throws IOException {
         for (String line : Files.readAllLines(Path.of("/proc/" + run.pid() + "/status"))) {
             if (line.startsWith("SigIgn:")) {
                 return (Long.parseUnsignedLong(line.substring(7).strip(), 16) >> (signal - 1) & 1) != 0;

@@ -79,6 +79,7 @@ class GlowingDots {
   /** All that lives on the graphics card; made anew when that was lost. */
   build() {
     const gl = this.gl;
+    this.buffers = [];
     this.program = this.linked(CORNERS, SPOTS);
     this.at = (name) => gl.getUniformLocation(this.program, name);
     this.vertices = gl.createVertexArray();
@@ -99,6 +100,7 @@ class GlowingDots {
   attribute(index, values, size, type, normalized, divisor) {
     const gl = this.gl;
     const buffer = gl.createBuffer();
+    this.buffers.push(buffer);
     gl.bindBuffer(gl.ARRAY_BUFFER, buffer);
     gl.bufferData(gl.ARRAY_BUFFER, values, gl.DYNAMIC_DRAW);
     gl.enableVertexAttribArray(index);
@@ -115,6 +117,8 @@ class GlowingDots {
       gl.shaderSource(shader, text);
       gl.compileShader(shader);
       gl.attachShader(program, shader);
+      // It lives as long as the program.
+      gl.deleteShader(shader);
     }
     gl.linkProgram(program);
     if (!gl.getProgramParameter(program, gl.LINK_STATUS) && !gl.isContextLost()) {
@@ -178,6 +182,6 @@ class GlowingDots {
   free() {
     this.gl.deleteProgram(this.program);
     this.gl.deleteVertexArray(this.vertices);
-    this.gl.deleteBuffer(this.colours);
+    this.buffers.forEach((buffer) => this.gl.deleteBuffer(buffer));
   }
 }

@@ -2,6 +2,9 @@
 
 const BYTES_KEPT = 96 << 20;
 
+/** A piece that could not be had is not asked for again before. */
+const RETRY_MILLIS = 1000;
+
 /**
  * A film: what is known of it, where its pixels hang, and its frames, unpacked piece by piece round the place that is looked
  * at. Frames are counted from 0 in the film; frameNumber() says which of the show that is.
@@ -21,6 +24,7 @@ class Film {
     this.startSeconds = (facts.firstFrame * facts.rate[1]) / facts.rate[0];
     this.unpacked = new Map();
     this.underWay = new Map();
+    this.faultyMillis = new Map();
     this.whenFaulty = () => {};
   }
 
@@ -86,12 +90,16 @@ class Film {
   }
 
   unpack(index) {
-    if (this.unpacked.has(index)) {
+    const failedMillis = this.faultyMillis.get(index) ?? -Infinity;
+    if (this.unpacked.has(index) || performance.now() - failedMillis < RETRY_MILLIS) {
       return Promise.resolve();
     }
     if (!this.underWay.has(index)) {
       const work = this.unpackNow(index)
-        .catch((fault) => this.whenFaulty(index, fault))
+        .catch((fault) => {
+          this.faultyMillis.set(index, performance.now());
+          this.whenFaulty(index, fault);
+        })
         .finally(() => this.underWay.delete(index));
       this.underWay.set(index, work);
     }
@@ -99,13 +107,56 @@ class Film {
   }
 
   async unpackNow(index) {
-    const { frames, crc } = this.pieces.list[index];
-    const series = await inflated(await this.pieces.packed(index), frames * this.frameBytes);
+    const { frames } = this.pieces.list[index];
+    const { bytes, crc } = await this.pieces.packed(index);
+    const series = await inflated(bytes, frames * this.frameBytes);
     if (crc32(series) !== crc) {
       throw new Error("its sum is not what it should be");
     }
     this.makeRoom(series.length);
     this.unpacked.set(index, framesOfSeries(series, frames, this.facts.pixels));
+  }
+
+  /** Takes over from another film what is unpacked there and is the same here. */
+  takeOver(before) {
+    const unpacked = new Map();
+    for (const [index, bytes] of before.unpacked) {
+      unpacked.set(before.pieces.list[index].key, bytes);
+    }
+    this.pieces.list.forEach(({ key }, index) => {
+      if (key !== undefined && unpacked.has(key)) {
+        this.unpacked.set(index, unpacked.get(key));
+      }
+    });
+  }
+
+  /**
+   * Of the pieces that are not unpacked yet the nearest one to a frame, those after it before those before it; -1 where there
+   * is none, or no more would be kept.
+   */
+  nearestMissing(frame) {
+    const count = this.pieces.list.length;
+    const here = this.pieceOf(frame);
+    const kept = Math.floor(BYTES_KEPT / (this.pieces.list[here].frames * this.frameBytes)) - 2;
+    for (let away = 0; away < Math.min(count, kept / 2); away++) {
+      for (const index of [here + away, here - away]) {
+        if (index >= 0 && index < count && !this.unpacked.has(index)) {
+          return index;
+        }
+      }
+    }
+    return -1;
+  }
+
+  /** The pixel of the same number in the prop of the same name as one of another film; -1 where there is none. */
+  pixelLike(pixel, other) {
+    if (pixel < 0 || other.table === this.table) {
+      return pixel;
+    }
+    const name = other.facts.props[other.table.prop[pixel]].name;
+    const number = other.table.number[pixel];
+    const prop = this.facts.props.findIndex((candidate) => candidate.name === name);
+    return this.table.number.findIndex((candidate, index) => candidate === number && this.table.prop[index] === prop);
   }
 
   makeRoom(bytes) {

@@ -4,6 +4,7 @@
 class Keys {
   constructor(dialog, player) {
     this.dialog = dialog;
+    this.player = player;
     this.list = [
       [[" "], "space", "play, pause", () => player.toggle()],
       [["ArrowLeft", ","], "← →", "one frame back, on", () => player.step(-1)],
@@ -62,8 +63,8 @@ class Keys {
     if (event.ctrlKey || event.metaKey || event.altKey || typing) {
       return;
     }
-    // A button that has the focus is pressed by space, and that is its own matter.
-    if (event.key === " " && event.target instanceof HTMLButtonElement) {
+    // What has the focus and is pressed by space, that is its own matter.
+    if (event.key === " " && event.target.closest?.("button, summary")) {
       return;
     }
     if (this.dialog.open && event.key === "Escape") {
@@ -72,7 +73,7 @@ class Keys {
     const key = event.key.length === 1 ? event.key.toLowerCase() : event.key;
     const pressed = event.shiftKey && event.key.startsWith("Arrow") ? "shift " + key : key;
     const entry = this.list.find(([names]) => names.includes(pressed));
-    if (entry) {
+    if (entry && this.player.film) {
       event.preventDefault();
       entry[3]();
     }

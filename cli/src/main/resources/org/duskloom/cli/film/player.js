@@ -29,7 +29,7 @@ class Player {
   show(film) {
     const before = this.film && this.clock.now();
     const loop = this.clock.loop;
-    const pixel = this.plate.pixel;
+    const pixel = this.film ? film.pixelLike(this.plate.pixel, this.film) : -1;
     this.film = film;
     film.whenFaulty = (piece, fault) => this.tell(`A piece of this film cannot be read (${piece + 1}): ${fault.message}`);
     this.edges = edgesOf(film);
@@ -42,7 +42,7 @@ class Player {
     this.line.setFilm(film);
     this.plate.setFilm(film);
     this.plate.show(pixel);
-    this.setLoop(loop && loop.to <= film.endSeconds + 1e-6 && loop.from >= film.startSeconds - 1e-6 ? loop : null);
+    this.keepLoop(loop);
     this.redraw();
   }
 
@@ -226,6 +226,17 @@ class Player {
       to: Math.min(this.film.endSeconds, to * perFrame),
     };
     this.setLoop(loop.to > loop.from ? loop : null);
+  }
+
+  /** Goes on round the same stretch of time, if a new film has it. */
+  keepLoop(loop) {
+    const { startSeconds, endSeconds, facts } = this.film;
+    const has = loop && loop.to <= endSeconds + 1e-6 && loop.from >= startSeconds - 1e-6;
+    if (has) {
+      const number = (seconds) => Math.round((seconds * facts.rate[0]) / facts.rate[1]);
+      this.loopNumbers = { from: number(loop.from), to: number(loop.to) };
+    }
+    this.setLoop(has ? loop : null);
   }
 
   setLoop(loop) {

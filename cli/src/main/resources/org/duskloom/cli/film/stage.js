@@ -21,6 +21,9 @@ class Stage {
 
   /** Shows another film's pixels; where they hang as before, they are seen from where they were. */
   setTable(table, spacing) {
+    if (this.table === table) {
+      return;
+    }
     const before = this.camera;
     this.dots?.free();
     this.table = table;

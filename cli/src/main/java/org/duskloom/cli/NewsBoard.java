@@ -1,0 +1,86 @@
+package org.duskloom.cli;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.TimeUnit;
+import org.duskloom.engine.document.JsonText;
+import org.duskloom.engine.problem.Problem;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.problem.Severity;
+
+/** Where the newest stands that pages should know; safe for use by several threads. */
+final class NewsBoard {
+    /**
+     * What there is to know.
+     *
+     * @param number counts from 1
+     * @param film the last show without errors; nothing if there was none yet
+     * @param json for the page, on one line
+     */
+    record News(long number, Optional<ServedFilm> film, String json) {}
+
+    private News newest = new News(0, Optional.empty(), "{}");
+
+    /** What was put up last. */
+    synchronized News newest() {
+        return newest;
+    }
+
+    /** Puts up what came of a reading. */
+    synchronized void put(ShowReading reading) {
+        Optional<ServedFilm> film = reading.show()
+                .map(loaded -> new ServedFilm(loaded, newest.film()))
+                .or(newest::film);
+        newest = new News(newest.number + 1, film, json(film, reading.problems()));
+        notifyAll();
+    }
+
+    /**
+     * Waits for news.
+     *
+     * @param number of those that are known
+     * @param mostMillis how long at most
+     * @return nothing if there were none
+     */
+    synchronized Optional<News> after(long number, long mostMillis) throws InterruptedException {
+        long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(mostMillis);
+        while (newest.number <= number) {
+            long left = TimeUnit.NANOSECONDS.toMillis(end - System.nanoTime());
+            if (left <= 0) {
+                return Optional.empty();
+            }
+            wait(left);
+        }
+        return Optional.of(newest);
+    }
+
+    /** {@code film}: its number, 0 for none; {@code errors} and {@code warnings}: how many; {@code problems}. */
+    private static String json(Optional<ServedFilm> film, Problems problems) {
+        List<Problem> listed = problems.inFileOrder();
+        long errors = count(listed, Severity.ERROR) + problems.omittedErrors();
+        long warnings = count(listed, Severity.WARNING) + problems.omittedWarnings();
+        Object[] shown = listed.stream().map(NewsBoard::json).toArray();
+        return JsonText.object(
+                        "film",
+                        film.map(ServedFilm::number).orElse(0L),
+                        "errors",
+                        errors,
+                        "warnings",
+                        warnings,
+                        "problems",
+                        JsonText.list(shown))
+                .json();
+    }
+
+    private static long count(List<Problem> listed, Severity severity) {
+        return listed.stream().filter(problem -> problem.severity() == severity).count();
+    }
+
+    private static JsonText.Inline json(Problem problem) {
+        return JsonText.object(
+                "place", problem.location().toString(),
+                "severity", problem.severity().word(),
+                "message", problem.message(),
+                "hint", problem.hint());
+    }
+}

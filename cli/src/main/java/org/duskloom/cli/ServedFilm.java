@@ -1,0 +1,88 @@
+package org.duskloom.cli;
+
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.duskloom.engine.digest.Fingerprint;
+import org.duskloom.engine.document.JsonText;
+import org.duskloom.engine.film.FilmPieces;
+import org.duskloom.engine.film.PageFacts;
+import org.duskloom.engine.frame.FrameSource;
+
+/** A show as the page asks for it: what is known of it, where its pixels hang, and its frames in pieces. */
+final class ServedFilm {
+    /** Half of a fingerprint tells pieces apart as well, and there may be thousands of them. */
+    private static final int KEY_DIGITS = 32;
+
+    private final long number;
+    private final long tableNumber;
+    private final byte[] table;
+    private final String facts;
+    private final FilmPieces pieces;
+    private final List<Fingerprint> fingerprints;
+
+    /**
+     * A show that is to be seen.
+     *
+     * @param before the one before it, if there was one
+     */
+    ServedFilm(LoadedShow loaded, Optional<ServedFilm> before) {
+        FrameSource frames = loaded.frames();
+        int[] all = IntStream.range(0, frames.info().pixelCount()).toArray();
+        PageFacts page = new PageFacts(loaded.show(), all);
+        byte[] places = page.table(frames.info());
+        Optional<ServedFilm> alike = before.filter(film -> Arrays.equals(film.table, places));
+        this.number = before.map(ServedFilm::number).orElse(0L) + 1;
+        this.tableNumber = alike.map(film -> film.tableNumber).orElse(number);
+        this.table = alike.map(film -> film.table).orElse(places);
+        this.facts = page.json(frames.info());
+        this.pieces = new FilmPieces(frames);
+        this.fingerprints = loaded.plan().fingerprints(pieces.pieceFrames());
+    }
+
+    /** Counts from 1; another one for every show. */
+    long number() {
+        return number;
+    }
+
+    /** The number of the first film whose pixels hang as those of this one: who knows that table knows this one. */
+    long tableNumber() {
+        return tableNumber;
+    }
+
+    /** See {@link PageFacts#table}. */
+    byte[] table() {
+        return table;
+    }
+
+    /** See {@link FilmPieces#packed}. */
+    byte[] piece(int index) throws IOException {
+        return pieces.packed(index);
+    }
+
+    /** How many pieces there are. */
+    int pieces() {
+        return pieces.count();
+    }
+
+    /**
+     * {@code facts} as of {@link PageFacts#json}, the number of the {@code table}, how many {@code pieceFrames} a piece
+     * has, and the {@code keys} of all pieces, as many digits for each, without anything between them: a piece of
+     * another film with the same key is the same piece.
+     */
+    String json() {
+        String keys = fingerprints.stream()
+                .map(print -> print.hex().substring(0, KEY_DIGITS))
+                .collect(Collectors.joining());
+        return JsonText.object(
+                        "facts", new JsonText.Inline(facts),
+                        "table", tableNumber,
+                        "pieceFrames", pieces.pieceFrames(),
+                        "keyDigits", KEY_DIGITS,
+                        "keys", keys)
+                .json();
+    }
+}

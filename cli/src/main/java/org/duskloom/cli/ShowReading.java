@@ -1,0 +1,60 @@
+package org.duskloom.cli;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.show.ShowFiles;
+
+/**
+ * What came of reading a show once.
+ *
+ * @param show the show, if it has no errors
+ * @param problems what is wrong with it, or mostly is a slip
+ * @param files all that were looked into
+ */
+record ShowReading(Optional<LoadedShow> show, Problems problems, ShowFiles files) {
+    /** Reads and compiles a show. Nothing is thrown, whatever is in it: the next version shall be read too. */
+    static ShowReading of(Path file) {
+        Problems problems = new Problems();
+        ShowFiles files = ShowFiles.beside(file);
+        try {
+            return new ShowReading(LoadedShow.load(file, files, problems), problems, files);
+        } catch (RuntimeException | OutOfMemoryError | StackOverflowError fault) {
+            return failed(file, files, fault);
+        }
+    }
+
+    /** What came of a show that the program cannot bear. */
+    static ShowReading failed(Path file, ShowFiles files, Throwable fault) {
+        Problems problems = new Problems();
+        Location whole = Location.ofFile(file.toString());
+        if (fault instanceof OutOfMemoryError) {
+            long megabytes = Runtime.getRuntime().maxMemory() >> 20;
+            problems.error(
+                    whole,
+                    "this show needs more memory than the " + megabytes + " MB that Java may use",
+                    "give it more with JAVA_TOOL_OPTIONS=-Xmx4g");
+        } else {
+            problems.error(whole, "fault in the program: " + fault);
+        }
+        return new ShowReading(Optional.empty(), problems, files);
+    }
+
+    /** Whether there is no show that could be seen. */
+    boolean isBroken() {
+        return show.isEmpty();
+    }
+
+    /** Whether another reading found the same in the same files. */
+    boolean isSameAs(ShowReading other) {
+        return files.inputs().equals(other.files.inputs())
+                && isBroken() == other.isBroken()
+                && problems.inFileOrder().equals(other.problems.inFileOrder());
+    }
+
+    /** Tells when the files are others than those that were read. */
+    FileWatch watch() {
+        return new FileWatch(files.lookedFor());
+    }
+}

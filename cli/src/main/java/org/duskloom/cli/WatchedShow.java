@@ -1,0 +1,79 @@
+package org.duskloom.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.concurrent.TimeUnit;
+
+/** A show that is read again whenever one of its files is saved; what comes of it is put up for the pages. */
+final class WatchedShow {
+    /** So long files must have stayed as they are before a save counts as done. */
+    private static final long QUIET_MILLIS = 40;
+
+    /** A show with errors may be one that is half written: so long nothing is said of it. */
+    private static final long DOUBT_MILLIS = 250;
+
+    /** What is written to all the time is seen all the same. */
+    private static final int MOST_READINGS = 20;
+
+    /** Long enough for a file to get another stamp if it is written again. */
+    private static final long SECOND_LOOK_MILLIS = 3000;
+
+    private final Path file;
+    private final NewsBoard board;
+    private final Streams streams;
+    private ShowReading reading;
+
+    /** Reads the show for the first time. */
+    WatchedShow(Path file, NewsBoard board, Streams streams) {
+        this.file = file;
+        this.board = board;
+        this.streams = streams;
+        this.reading = ShowReading.of(file);
+        tell();
+    }
+
+    /** Whether there is a file of that name: one that has errors can be mended, one that is not there was not meant. */
+    boolean isThere() {
+        return Files.isRegularFile(file) && Files.isReadable(file);
+    }
+
+    /** Goes on until the thread is interrupted. */
+    void follow() throws InterruptedException {
+        boolean isSecondLook = false;
+        while (true) {
+            FileWatch watch = reading.watch();
+            boolean isSure = isSecondLook || !watch.isFreshAt(Instant.now());
+            isSecondLook = !watch.changes(isSure ? Long.MAX_VALUE : SECOND_LOOK_MILLIS);
+            ShowReading before = reading;
+            reading = read();
+            if (!reading.isSameAs(before)) {
+                tell();
+            }
+        }
+    }
+
+    /** Reads while others may still write, and again if they did. */
+    private ShowReading read() throws InterruptedException {
+        ShowReading next = null;
+        for (int i = 0; i < MOST_READINGS; i++) {
+            long start = System.nanoTime();
+            next = ShowReading.of(file);
+            long took = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
+            if (!next.watch().changes((next.isBroken() ? DOUBT_MILLIS : QUIET_MILLIS) - took)) {
+                break;
+            }
+        }
+        return next;
+    }
+
+    private void tell() {
+        try {
+            board.put(reading);
+        } catch (RuntimeException | OutOfMemoryError fault) {
+            reading = ShowReading.failed(file, reading.files(), fault);
+            board.put(reading);
+        }
+        ProblemPrinter.print(reading.problems(), streams);
+    }
+}
