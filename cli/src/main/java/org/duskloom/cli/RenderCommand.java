@@ -21,6 +21,7 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.time.FrameSpan;
+import org.duskloom.engine.wire.Conductor;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -144,7 +145,7 @@ final class RenderCommand implements Callable<Integer> {
         FrameSpan span = span(source.info().showFrames());
         Rendering rendering = new Rendering(source, FrameList.of(span), usedThreads);
         if (OutputNames.isStandardOutput(output)) {
-            pour(streamKind(kinds), rendering);
+            pour(loaded.get(), streamKind(kinds), rendering);
         } else {
             render(loaded.get(), kinds, rendering);
         }
@@ -165,9 +166,10 @@ final class RenderCommand implements Callable<Integer> {
         return problems.hasErrors();
     }
 
-    private void pour(StreamKind kind, Rendering rendering) throws IOException, InterruptedException {
+    private void pour(LoadedShow loaded, StreamKind kind, Rendering rendering)
+            throws IOException, InterruptedException {
         try (FrameSink sink = kind.into(StagedFile.standardOutput())) {
-            rendering.into(List.of(sink), streams);
+            measured(loaded, rendering, List.of(sink)).forEach(streams::tell);
         }
     }
 
@@ -175,13 +177,29 @@ final class RenderCommand implements Callable<Integer> {
             throws IOException, InterruptedException {
         long start = System.nanoTime();
         OutputFolder folder = new OutputFolder(output, OutputNames.ifExists(force), loaded::refuseAsOutput);
+        List<String> figures;
         try (FrameOutputs outputs = new FrameOutputs(folder, kinds, rendering.info(), loaded.origin())) {
             Room.require(folder, kinds, rendering.info());
-            rendering.into(outputs.sinks(), streams);
+            figures = measured(loaded, rendering, outputs.sinks());
             outputs.publish();
         }
         streams.tell(rendering.summary(output, System.nanoTime() - start));
         tellOfOlder(folder, kinds);
+        figures.forEach(streams::tell);
+    }
+
+    /** Hands the frames to sinks, and of a display with ports to meters too; gives what these have to say. */
+    private List<String> measured(LoadedShow loaded, Rendering rendering, List<FrameSink> sinks)
+            throws IOException, InterruptedException {
+        if (loaded.wiring().isEmpty()) {
+            rendering.into(sinks, streams);
+            return List.of();
+        }
+        ShowMeters meters = new ShowMeters(loaded, Conductor.USUAL_CELSIUS);
+        List<FrameSink> all = new ArrayList<>(sinks);
+        all.add(meters.sink());
+        rendering.into(all, streams);
+        return ReportWords.brief(meters.report(rendering.info(), false));
     }
 
     private List<OutputKind> kinds() {

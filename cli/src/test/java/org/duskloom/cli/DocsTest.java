@@ -142,10 +142,26 @@ class DocsTest {
                 .orElseThrow();
         Path display = folder.resolve("demos/garden/display.json");
         String garden = Files.readString(display);
-        Files.writeString(display, garden.substring(0, garden.indexOf("\"ports\":")) + ports + "}");
+        Files.writeString(display, garden.substring(0, garden.indexOf("\"kinds\":")) + ports + "}");
         Ran ran = Ran.with("check", display);
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.out()).contains("ports    2");
+    }
+
+    /** The kinds and supplies of the guide in place of the garden's own. */
+    @Test
+    void theSuppliesOfTheReadmeFitTheGarden() throws IOException {
+        String wiring = Guide.of("README.md").blocks("json").stream()
+                .map(Guide.Block::text)
+                .filter(text -> text.startsWith("\"kinds\":"))
+                .findFirst()
+                .orElseThrow();
+        Path display = folder.resolve("demos/garden/display.json");
+        String garden = Files.readString(display);
+        Files.writeString(display, garden.substring(0, garden.indexOf("\"kinds\":")) + wiring + "}");
+        Ran ran = Ran.with("report", folder.resolve("demos/garden/show.json"));
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out()).contains("shed").contains("122");
     }
 
     /**
@@ -322,7 +338,9 @@ class DocsTest {
     private Object[] inFolder(String... words) {
         Object[] arguments = new Object[words.length - 1];
         for (int i = 1; i < words.length; i++) {
-            boolean isOutput = List.of("-o", "--output", "--gallery").contains(words[i - 1]) && !words[i].equals("-");
+            boolean isOutput =
+                    List.of("-o", "--output", "--gallery", "--json", "--csv").contains(words[i - 1])
+                            && !words[i].equals("-");
             boolean isPath = isOutput || i > 1 && Files.exists(folder.resolve(words[i]));
             arguments[i - 1] = isPath ? folder.resolve(words[i]) : words[i];
         }

@@ -56,7 +56,7 @@ public class PipelineBenchmark {
             this.sparkle = sparkle;
         }
 
-        private String timeline() {
+        String timeline() {
             return TIMELINE.replace("GROUND", ground).replace("ARMS", arms).replace("SPARKLE", sparkle);
         }
     }

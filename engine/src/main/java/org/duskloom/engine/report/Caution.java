@@ -6,14 +6,14 @@ import java.util.List;
 public final class Caution {
     /** In one line. */
     public static final String SHORT =
-            "estimates, no permission: mains, fire, heat, water and flashing light are for local codes and qualified people";
+            "estimates, no permission: mains, fire, heat, water and flashing light are for local codes and licensed people";
 
     /** One matter each. */
     public static final List<String> LINES = List.of(
             "These are estimates from what the display says and from nominal wire. They are not an electrical design, and"
                     + " no figure here gives leave to switch anything on.",
-            "Mains can kill. Follow the electrical code in force where the display stands and the instructions of the"
-                    + " equipment, and leave mains wiring to a qualified person.",
+            "Mains can kill. Follow the local electrical code and the instructions of the equipment, and leave mains wiring"
+                    + " to a licensed electrician.",
             "Currents of this size can set fire to wires, plugs and props that are too thin, loose, coiled up or covered."
                     + " Size fuses and wires for the worst case; a controller that hangs may light everything at full, whatever"
                     + " \"cap\" says.",

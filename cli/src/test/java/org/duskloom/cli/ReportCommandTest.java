@@ -1,0 +1,215 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** {@code report}, and the lines of it with which {@code render} ends. */
+class ReportCommandTest {
+    private static final String PORT =
+            "{\"name\": \"left\", \"chain\": [\"fence\"], \"kind\": \"bullet\"," + " \"line\": {\"awg\": 20}}";
+    private static final String KINDS =
+            "], \"kinds\": {\"bullet\": {\"volts\": 12, \"milliamps\": [20, 20, 20], \"least\": 11.5}},";
+
+    @TempDir
+    private Path folder;
+
+    private Path show;
+
+    @BeforeEach
+    void writeShow() throws IOException {
+        show = powered(9, "");
+    }
+
+    /** 100 pixels of 61 mA at most, fed at their first by a supply of so many amperes. */
+    private Path powered(double amps, String more) throws IOException {
+        return WiredGarden.show(
+                folder,
+                100,
+                40,
+                PORT + KINDS + " \"supplies\": [{\"name\": \"shed\", \"volts\": 12, \"amps\": " + amps
+                        + ", \"feeds\": [{\"port\": \"left\", \"lead\": {\"mm2\": 1.5, \"length\": 2000}}]}" + more);
+    }
+
+    private Ran report(Object... more) {
+        Object[] arguments = new Object[more.length + 2];
+        arguments[0] = "report";
+        arguments[1] = show;
+        System.arraycopy(more, 0, arguments, 2, more.length);
+        return Ran.with(arguments).without(folder);
+    }
+
+    @Test
+    void printsEverythingInWords() {
+        Ran ran = report();
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out().lines().filter(line -> !line.isEmpty() && !line.startsWith(" ")))
+                .anyMatch(line -> line.equals("80 frames at 40 a second, 2.0 s, 100 pixels"))
+                .anyMatch(line -> line.startsWith("shed    12 V"))
+                .anyMatch(line -> line.matches("left +100 .* pixel 100 at .*; \\d+ pixels under 11.50 V"))
+                .anyMatch(line -> line.matches("left +1 +1.5 mm2, 2.00 m .*"))
+                .anyMatch(line -> line.matches("left +3.28 ms +304.8 at most +1"))
+                .anyMatch(line -> line.startsWith("As E1.31: 1 universe"))
+                .anyMatch(line -> line.matches("holes +fence +100 .*"))
+                .anyMatch(line -> line.contains("800 kbit/s, 280 us between frames"))
+                .anyMatch(line -> line.startsWith("Mains can kill."))
+                .noneMatch(line -> line.equals("Caps"))
+                .allMatch(line -> line.length() <= 130);
+    }
+
+    @Test
+    void saysWhichCapKeepsASupplyInItsShare() throws IOException {
+        assertThat(report("--cap").out()).contains("Caps").contains("supply \"shed\" keeps within its share as it is.");
+        show = powered(2, "");
+        Ran ran = report("--cap");
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("supply \"shed\" would have to give more than its 2 A")
+                .containsPattern("\"cap\": 0\\.\\d+ on port \"left\" instead of 1");
+    }
+
+    /** 100 times 61 mA. */
+    @Test
+    void theWorstCaseIsEverythingOn() {
+        Ran ran = report("--what-if", "white");
+        assertThat(ran.out())
+                .startsWith("Fence: everything on, not the show")
+                .contains("6.10 A")
+                .contains("all the time");
+    }
+
+    @Test
+    void warmWiresDropMore() {
+        assertThat(report("--copper", "70").out()).isNotEqualTo(report().out());
+    }
+
+    @Test
+    void writesFilesThatAgree() throws IOException {
+        Ran ran = report(
+                "-o", folder.resolve("r.html"), "--json", folder.resolve("r.json"), "--csv", folder.resolve("r"));
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err().lines())
+                .hasSize(4)
+                .anyMatch(line -> line.equals("9 files of the report of show.json"))
+                .anyMatch(line -> line.startsWith("power: \"shed\" gives up to "))
+                .anyMatch(line -> line.startsWith("data: port \"left\" takes 3.3 ms a frame"))
+                .anyMatch(line -> line.startsWith("caution: "));
+        String json = Files.readString(folder.resolve("r.json"));
+        assertThat(json).startsWith("{\n  \"duskloom\": \"report/1\",");
+        assertThat(report("--json", "-")).isEqualTo(new Ran(0, json, ""));
+        String supply = Files.readAllLines(folder.resolve("r/supplies.csv")).get(1);
+        assertThat(json).contains("\"peakAmps\": " + supply.split(",")[7] + ",");
+        assertThat(Files.readString(folder.resolve("r.html"))).contains("<!DOCTYPE html>");
+        assertThat(Files.readString(folder.resolve("r/parts.csv"))).contains("holes,fence,100,pieces");
+    }
+
+    /** All files or none: where one may not be written, the others are not either. */
+    @Test
+    void replacesOnlyWithForce() throws IOException {
+        Files.writeString(folder.resolve("r.json"), "mine");
+        Ran ran = report("-o", folder.resolve("r.html"), "--json", folder.resolve("r.json"));
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).contains("r.json").contains("--force");
+        assertThat(folder.resolve("r.html")).doesNotExist();
+        assertThat(report("-o", folder.resolve("r.html"), "--json", folder.resolve("r.json"), "--force")
+                        .code())
+                .isZero();
+        assertThat(Files.readString(folder.resolve("r.json"))).contains("report/1");
+    }
+
+    /** What 'sheet' calls parts.csv is another table; the two are kept apart even with --force. */
+    @Test
+    void leavesTheTableOfASheetAlone() throws IOException {
+        assertThat(Ran.with("sheet", folder.resolve("display.json"), "-o", folder.resolve("sheets"))
+                        .code())
+                .isZero();
+        String parts = Files.readString(folder.resolve("sheets/parts.csv"));
+        Ran ran = report("--csv", folder.resolve("sheets"), "--force");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .contains("sheets/parts.csv is a table that 'sheet' wrote; give --csv a folder of its own");
+        assertThat(Files.readString(folder.resolve("sheets/parts.csv"))).isEqualTo(parts);
+        assertThat(folder.resolve("sheets/supplies.csv")).doesNotExist();
+    }
+
+    @Test
+    void neverReplacesAnInput() {
+        Ran ran = report("--json", show, "--force");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("show.json");
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            --what-if | black      | --what-if is "black"; allowed: white
+            --copper  | 200        | --copper is 200; allowed: -50 to 150
+            --copper  | warm       | --copper
+            -o        | report.pdf | -o report.pdf: the report is a page; give it a name that ends in .html
+            --csv     | -          | --csv: - is the standard output
+            """)
+    void refusesWrongOptions(String option, String value, String message) {
+        Ran ran = report(option, value);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains(message);
+    }
+
+    @Test
+    void aShowOnAMapIsToldWhatIsMissing() throws IOException {
+        Path garden = Garden.in(folder.resolve("map"));
+        Ran ran = Ran.with("report", garden);
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out()).contains("the show's pixels hang on no \"ports\"").contains("Mains can kill.");
+    }
+
+    @Test
+    void aDisplayWithoutSuppliesIsToldCurrents() throws IOException {
+        show = WiredGarden.show(folder, 100, 40, "{\"name\": \"left\", \"chain\": [\"fence\"]}");
+        Ran ran = report("--cap");
+        assertThat(ran.out())
+                .contains("The display says of no \"supplies\" what they may give.")
+                .contains("no supply feeds it")
+                .contains("Without \"supplies\" there is no share to keep.")
+                .contains("port left: 5 V, 20 mA a colour, 1 mA idle");
+    }
+
+    @Test
+    void wrongInputIsNamedWithItsPlace() throws IOException {
+        show = powered(0, ", {\"name\": \"barn\", \"volts\": 5, \"amps\": 4, \"feeds\": [{\"port\": \"leeft\"}]}");
+        Ran ran = report();
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err())
+                .containsPattern("display.json:6:\\d+: error: \"amps\" of supply \"shed\" is 0")
+                .contains("there is no port \"leeft\"; did you mean \"left\"?");
+    }
+
+    @Test
+    void renderEndsWithThreeLines() {
+        Ran ran = Ran.with("render", show, "-o", folder.resolve("out")).without(folder);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err().lines().map(line -> line.replaceAll(":.*", "")))
+                .containsExactly("out", "power", "data", "caution");
+    }
+
+    @Test
+    void renderIntoAPipeKeepsTheOutputClean() throws IOException {
+        Ran ran = Ran.with("render", show, "-o", "-", "--frames", "0..1");
+        assertThat(ran.err()).contains("power: ").contains("caution: ");
+        assertThat(ran.out()).doesNotContain("caution");
+    }
+
+    @Test
+    void renderOfAMapSaysNothingOfPower() throws IOException {
+        Ran ran = Ran.with("render", Garden.in(folder.resolve("map")), "-o", folder.resolve("out"));
+        assertThat(ran.err()).doesNotContain("power").doesNotContain("caution");
+    }
+}

@@ -1,0 +1,103 @@
+package org.duskloom.effects.bench;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.duskloom.engine.display.Display;
+import org.duskloom.engine.effect.EffectRegistry;
+import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.meter.Meter;
+import org.duskloom.engine.meter.PowerMeter;
+import org.duskloom.engine.plan.Plan;
+import org.duskloom.engine.plan.PlanCompiler;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.render.FramePainter;
+import org.duskloom.engine.render.FrameRenderer;
+import org.duskloom.engine.show.Show;
+import org.duskloom.engine.show.ShowReader;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * What a frame of 1,000 pixels costs to render, and to measure: three layers on two ports of 500 pixels, each fed at
+ * five points, both on one thread.
+ */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(java.util.concurrent.TimeUnit.NANOSECONDS)
+@Fork(1)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class MeterBenchmark {
+    private static final int PIXELS = 1000;
+    private static final int FRAMES = 256;
+    private static final String DISPLAY = """
+            {"duskloom": "display/1", "units": "mm",
+             "shapes": {"fence": {"build": [{"line": {"from": [0, 0], "to": [37500, 9000], "count": 500}}]}},
+             "props": [{"name": "a", "shape": "fence", "at": [0, 0]}, {"name": "b", "shape": "fence", "at": [0, 900]}],
+             "kinds": {"bullet": {"volts": 12, "milliamps": [13, 13, 13], "least": 10.5}},
+             "ports": [
+               {"name": "left", "chain": ["a"], "kind": "bullet", "line": {"awg": 20, "pitch": 75}},
+               {"name": "right", "chain": ["b"], "kind": "bullet", "line": {"awg": 20}}],
+             "supplies": [{"name": "shed", "volts": 12, "amps": 50, "feeds": [
+               {"port": "left", "at": [1, 126, 251, 376, 500], "lead": {"mm2": 1.5, "length": 3000}},
+               {"port": "right", "at": [1, 126, 251, 376, 500], "lead": {"mm2": 1.5, "length": 3000}}]}]}
+            """;
+
+    private FramePainter painter;
+    private Meter meter;
+    private byte[] rgb;
+    private int frame;
+
+    /** Writes the files, reads and compiles them, and renders what is measured. */
+    @Setup
+    public void prepare() throws IOException, InterruptedException {
+        Path folder = Files.createTempDirectory("bench");
+        Files.writeString(folder.resolve("display.json"), DISPLAY);
+        Path timeline = Files.writeString(
+                folder.resolve("show.json"),
+                PipelineBenchmark.Colors.PLAIN
+                        .timeline()
+                        .replace("\"map\": \"map.csv\"", "\"display\": \"display.json\""));
+        Problems problems = new Problems();
+        Show show = ShowReader.read(timeline, problems).orElseThrow();
+        Plan plan = PlanCompiler.compile(show, EffectRegistry.installed(), problems)
+                .orElseThrow(
+                        () -> new IllegalStateException(problems.inFileOrder().toString()));
+        Files.delete(timeline);
+        Files.delete(folder.resolve("display.json"));
+        Files.delete(folder);
+        painter = new FramePainter(plan);
+        rgb = new byte[3 * PIXELS * FRAMES];
+        for (int i = 0; i < FRAMES; i++) {
+            painter.render(40 * i, rgb, 3 * PIXELS * i);
+        }
+        meter = new PowerMeter(show.display().map(Display::ports).orElseThrow(), 20);
+        RunInfo run = new FrameRenderer(plan).info();
+        meter.begin(run);
+    }
+
+    /** Painted, blended and encoded to bytes. */
+    @Benchmark
+    public byte render() {
+        frame = (frame + 1) % FRAMES;
+        painter.render(40L * frame, rgb, 3 * PIXELS * frame);
+        return rgb[0];
+    }
+
+    /** Currents, and the voltages at all pixels. */
+    @Benchmark
+    public Meter power() {
+        frame = (frame + 1) % FRAMES;
+        meter.frame(frame, rgb, 3 * PIXELS * frame);
+        return meter;
+    }
+}
