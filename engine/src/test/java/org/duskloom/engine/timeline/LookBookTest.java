@@ -84,6 +84,13 @@ class LookBookTest {
                 .containsExactly("show.json:1:77: error: look \"bad\" must be an object { }, not the number 3");
     }
 
+    /** What the cue has in its place is not what the look has: it is not passed over for that. */
+    @Test
+    void settingsThatAreNoneAreReportedBesideThoseOfALook() {
+        assertThat(Timelines.problems(LOOKS + "{\"on\": \"x\", \"look\": \"turn\", \"with\": 3}]}]}"))
+                .containsExactly("show.json:8:37: error: \"with\" of a cue must be an object { }, not the number 3");
+    }
+
     @Test
     void saysWhereThereAreNoLooks() {
         assertThat(Timelines.problems("""

@@ -90,6 +90,15 @@ class RepeatTest {
         assertThat(plays.stream().map(Cue::randomKey)).doesNotHaveDuplicates();
     }
 
+    /** From one play to ten thousand: one more is refused. */
+    @ParameterizedTest
+    @CsvSource({"1s, 9s, 1", "0.9s, 9s, 2", "0s, 1ms, 10000", "0.5ms, 1ms, 10000", "1ms, 1ms, 9999"})
+    void playsUntilATime(String at, String every, int plays) {
+        assertThat(plays("\"at\": \"" + at + "\", \"for\": \"1ms\", \"repeat\": {\"until\": \"10s\"," + " \"every\": \""
+                        + every + "\"}"))
+                .hasSize(plays);
+    }
+
     static Stream<Object[]> faults() {
         return Cases.of("""
                 {"on": "x", "effect": "e", "for": "3s", "repeat": 0}
@@ -117,6 +126,8 @@ class RepeatTest {
                     show.json:5:63: error: the cue would be played 0 times; allowed: 1 to 10000
                 {"on": "x", "effect": "e", "for": "1s", "repeat": {"until": "10s", "every": "0.9ms"}}
                     show.json:5:51: error: the cue would be played 11112 times; allowed: 1 to 10000
+                {"on": "x", "effect": "e", "for": "1ms", "repeat": {"until": "10s", "every": "0.9999ms"}}
+                    show.json:5:52: error: the cue would be played 10002 times; allowed: 1 to 10000
                 {"on": "x", "effect": "e", "for": "1s", "repeat": {"until": "11s"}}
                     show.json:5:61: error: "until" of "repeat" of a cue is 11s; the timeline ends at 10s
                 {"on": "x", "effect": "e", "for": "1s", "repeat": {"count": 3, "change": {"phase": []}}}

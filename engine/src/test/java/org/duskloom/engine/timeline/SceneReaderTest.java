@@ -153,6 +153,21 @@ class SceneReaderTest {
         assertThat(Timelines.problems(show(scenes, "{\"scene\": \"s\"}"))).isEqualTo(problems);
     }
 
+    @Test
+    void aSceneMayLastAsLongAsTheTimeline() {
+        String whole = "{\"s\": {\"length\": \"10s\", \"layers\": [{\"cues\": [{\"on\": \"x\", \"effect\": \"e\"}]}]}}";
+        assertThat(Timelines.problems(show(whole, "{\"scene\": \"s\"}"))).isEmpty();
+    }
+
+    /** The nearest name is told, and a scene that is named so is not called unplayed. */
+    @Test
+    void aSceneThatIsNotThereIsToldWithTheNearest() {
+        String cues = "[{\"cues\": [{\"on\": \"x\", \"effect\": \"e\"}]}]";
+        String scenes = "{\"bloom\": {\"length\": \"2s\", \"layers\": " + cues + "}}";
+        assertThat(Timelines.problems(show(scenes, "{\"scene\": \"blom\"}")))
+                .containsExactly("show.json:2:11: error: there is no scene \"blom\"; did you mean \"bloom\"?");
+    }
+
     /** 64 deep is allowed and 65 is not, in whatever order the file has them. */
     @Test
     void mayBeNestedSixtyFourDeep() {
