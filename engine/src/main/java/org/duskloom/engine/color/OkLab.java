@@ -7,9 +7,9 @@ package org.duskloom.engine.color;
  * @param a green (negative) to red, about -0.4 to 0.4
  * @param b blue (negative) to yellow, about -0.4 to 0.4
  */
-public record OkLab(double lightness, double a, double b) {
+record OkLab(double lightness, double a, double b) {
     /** The colour's light; its alpha is left out. */
-    public static OkLab of(LinearColor color) {
+    static OkLab of(LinearColor color) {
         return of(LinearRgb.of(color));
     }
 
@@ -19,7 +19,7 @@ public record OkLab(double lightness, double a, double b) {
      *
      * @param alpha the alpha to give it, clipped to [0, 1]
      */
-    public LinearColor toLinear(double alpha) {
+    LinearColor toLinear(double alpha) {
         return toRgb().clipped(alpha);
     }
 

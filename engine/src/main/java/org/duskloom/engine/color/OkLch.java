@@ -7,21 +7,21 @@ package org.duskloom.engine.color;
  * @param chroma distance from grey, 0 to about 0.4
  * @param hueDegrees direction: about 29 red, 142 green, 264 blue
  */
-public record OkLch(double lightness, double chroma, double hueDegrees) {
+record OkLch(double lightness, double chroma, double hueDegrees) {
     /** Up to this chroma a colour is grey and its hue means nothing: the figure of CSS Color 4's sample code. */
     private static final double GREATEST_GREY_CHROMA = 4e-6;
 
     private static final double DEGREES_PER_RADIAN = 180 / StrictMath.PI;
 
     /** The same colour; its hue is in [0, 360). */
-    public static OkLch of(OkLab lab) {
+    static OkLch of(OkLab lab) {
         double chroma = Math.sqrt(lab.a() * lab.a() + lab.b() * lab.b());
         double hue = StrictMath.atan2(lab.b(), lab.a()) * DEGREES_PER_RADIAN;
         return new OkLch(lab.lightness(), chroma, reduced(hue));
     }
 
     /** The same colour. */
-    public OkLab toLab() {
+    OkLab toLab() {
         double radians = radians(hueDegrees);
         return new OkLab(lightness, chroma * StrictMath.cos(radians), chroma * StrictMath.sin(radians));
     }
@@ -31,7 +31,7 @@ public record OkLch(double lightness, double chroma, double hueDegrees) {
     }
 
     /** Whether it is so near to grey that its hue means nothing. */
-    public boolean isHuePowerless() {
+    boolean isHuePowerless() {
         return chroma <= GREATEST_GREY_CHROMA;
     }
 

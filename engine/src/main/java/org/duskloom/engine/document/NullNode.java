@@ -7,7 +7,7 @@ import org.duskloom.engine.problem.Location;
  *
  * @param location where it starts
  */
-public record NullNode(Location location) implements Node {
+record NullNode(Location location) implements Node {
     @Override
     public String kind() {
         return "null";

@@ -66,11 +66,6 @@ public final class NumberTrack implements Fingerprinted {
         return (float) at(second);
     }
 
-    /** The number at a time, rounded to the nearest whole one, halves up. */
-    public int wholeAt(double second) {
-        return (int) Math.round(at(second));
-    }
-
     /** The least and the greatest value at any key: {@code [least, greatest]}. */
     public double[] keyRange() {
         double least = values[0];

@@ -12,9 +12,9 @@ import org.duskloom.engine.frame.FrameEncoder;
  * those of green next, pixel after pixel in each. All of them are compressed as raw deflate (RFC 1951). In front stand
  * four bytes: the CRC-32 of the series, most significant first.
  */
-public final class PieceEncoder implements FrameEncoder {
+final class PieceEncoder implements FrameEncoder {
     /** The bytes in front of what is compressed. */
-    public static final int HEAD_BYTES = 4;
+    static final int HEAD_BYTES = 4;
 
     private static final int LEVEL = 6;
 
@@ -22,7 +22,7 @@ public final class PieceEncoder implements FrameEncoder {
     private byte[] series = new byte[0];
 
     /** For frames of so many pixels. */
-    public PieceEncoder(int pixels) {
+    PieceEncoder(int pixels) {
         this.pixels = pixels;
     }
 

@@ -200,7 +200,7 @@ public final class LiveStream implements Closeable {
     }
 
     /** How many packets the system took. */
-    public long sentPackets() {
+    long sentPackets() {
         return sentPackets;
     }
 

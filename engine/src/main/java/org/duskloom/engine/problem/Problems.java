@@ -72,17 +72,6 @@ public final class Problems {
                 .toList();
     }
 
-    /**
-     * Ends the reading if there were errors.
-     *
-     * @throws InputException with every problem so far, if at least one is an error
-     */
-    public void throwIfErrors() throws InputException {
-        if (hasErrors()) {
-            throw new InputException(inFileOrder(), omittedErrors() + omittedWarnings());
-        }
-    }
-
     private int warningsShown() {
         return Math.min(warnings.problems.size(), LIMIT - errors.problems.size());
     }

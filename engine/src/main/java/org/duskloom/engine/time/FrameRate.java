@@ -76,15 +76,6 @@ public record FrameRate(int numerator, int denominator) implements Fingerprinted
     }
 
     /**
-     * The frame that is shown at an instant: floor(instant * rate), exact.
-     *
-     * @throws ArithmeticException if the frame number does not fit
-     */
-    public long lastFrameAtOrBefore(ExactTime instant) {
-        return floorOfFrames(instant.numerator(), instant.denominator());
-    }
-
-    /**
      * The exact instant of a frame.
      *
      * @throws ArithmeticException if it does not fit

@@ -12,7 +12,7 @@ import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.document.ValueKind;
 
 /** What a cue, a look and the objects in them may hold. */
-public final class CueFields {
+final class CueFields {
     private static final ValueKind<Double> SHARE = new ValueKind.Number("", 0, 1);
 
     static final DeclaredField<Node> AT = DeclaredField.written(
@@ -38,11 +38,11 @@ public final class CueFields {
             "what it is seen on, in this order; beside `scene` what is played on instead of the names in the scene");
 
     /** The effect, whose settings hang on it. */
-    public static final DeclaredField<TextNode> EFFECT = DeclaredField.optional(
+    static final DeclaredField<TextNode> EFFECT = DeclaredField.optional(
             "effect", new ValueKind.Text("name of an effect"), "the look's", "what is seen; this or `look`, or both");
 
     /** The settings, which the effect declares. */
-    public static final DeclaredField<List<Field>> WITH = DeclaredField.optional(
+    static final DeclaredField<List<Field>> WITH = DeclaredField.optional(
             "with",
             new ValueKind.Named("setting", ValueKind.Own.of("what the effect says")),
             "the defaults of the effect",
@@ -92,7 +92,7 @@ public final class CueFields {
                     + " start and its effect");
 
     /** How much of a cue is seen. */
-    public static final DeclaredField<Node> OPACITY = DeclaredField.written(
+    static final DeclaredField<Node> OPACITY = DeclaredField.written(
             "opacity", KeyFields.moving(SHARE), "1", "how much of the cue is seen: 0 nothing, 1 all");
 
     static final DeclaredField<Node> FADE_IN =
@@ -156,13 +156,13 @@ public final class CueFields {
             "how often it is played, such as `{\"count\": 4, \"every\": \"2s\", \"change\": {\"toward\": 90}}`");
 
     /** A cue. */
-    public static final DeclaredObject CUE = DeclaredObject.of(
+    static final DeclaredObject CUE = DeclaredObject.of(
                     "cue", AT, FOR, UNTIL, ON, EFFECT, WITH, LOOK, SCENE, SPREAD, AXES, FIT, ORDER, STAGGER, FADE,
                     OPACITY, BLEND, REPEAT, NAME)
             .allowsOne("leave one of them out", FOR, UNTIL);
 
     /** A look: what is seen, not where or when. */
-    public static final DeclaredObject LOOK_OBJECT =
+    static final DeclaredObject LOOK_OBJECT =
             DeclaredObject.of("look", EFFECT, WITH, SPREAD, AXES, FIT, ORDER, STAGGER, FADE, OPACITY, BLEND);
 
     /** What only a cue with an effect has. */

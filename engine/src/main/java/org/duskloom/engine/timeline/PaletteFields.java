@@ -8,7 +8,7 @@ import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.ValueKind;
 
 /** What a palette may hold. */
-public final class PaletteFields {
+final class PaletteFields {
     private static final int MOST_STOPS = 256;
     static final ValueKind.Items STOPS_KIND = new ValueKind.Items(
             ValueKind.Own.of(
@@ -36,7 +36,7 @@ public final class PaletteFields {
     static final DeclaredObject PALETTE = DeclaredObject.of("palette", STOPS, MIX, STEP, CYCLIC);
 
     /** A palette in any of its forms. */
-    public static final ValueKind.Own KIND = ValueKind.Own.of(
+    static final ValueKind.Own KIND = ValueKind.Own.of(
             "colour, list of stops, or object: palette",
             new ValueKind.Text("colour"),
             STOPS_KIND,

@@ -59,13 +59,6 @@ class NumberTrackTest {
         assertThat(TRACK.keyRange()).containsExactly(0.2, 1);
     }
 
-    /** Adding a half and cutting would make 1 of 0.49999999999999994, the double before a half (IEEE 754 rounding). */
-    @ParameterizedTest
-    @CsvSource({"0.49999999999999994, 0", "0.5, 1", "2.5, 3", "-0.5, 0", "-0.6, -1", "7, 7"})
-    void roundsHalvesUp(double value, int whole) {
-        assertThat(NumberTrack.constant(value).wholeAt(0)).isEqualTo(whole);
-    }
-
     @Test
     void needsAKey() {
         List<NumberKey> none = List.of();

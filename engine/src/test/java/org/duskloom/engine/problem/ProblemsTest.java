@@ -1,7 +1,6 @@
 package org.duskloom.engine.problem;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Comparator;
 import org.junit.jupiter.api.Test;
@@ -72,15 +71,5 @@ class ProblemsTest {
         assertThat(problems.inFileOrder()).extracting(Problem::message).containsOnly("wrong");
         assertThat(problems.omittedErrors()).isZero();
         assertThat(problems.omittedWarnings()).isEqualTo(1);
-    }
-
-    @Test
-    void endsTheReadingWithEverythingIfThereAreErrors() throws InputException {
-        problems.warn(Location.ofFile("show.json"), "doubtful", "look again");
-        problems.throwIfErrors();
-        problems.error(new Location("show.json", 2, 0), "wrong");
-        assertThatThrownBy(problems::throwIfErrors)
-                .isInstanceOf(InputException.class)
-                .hasMessage("show.json: warning: doubtful; look again\nshow.json:2: error: wrong");
     }
 }

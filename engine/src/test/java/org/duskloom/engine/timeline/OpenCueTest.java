@@ -2,11 +2,13 @@ package org.duskloom.engine.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -76,9 +78,26 @@ class OpenCueTest {
         assertThat(cue.plays()).isEmpty();
         assertThat(cue.end()).isEmpty();
         cue.startsAt(ExactTime.ofSeconds(2));
-        cue.lasts(ExactTime.ofSeconds(3));
+        cue.lasts(new Lapse.Fixed(ExactTime.ofSeconds(3)));
         assertThat(cue.end()).isEmpty();
-        cue.isPlayed(new Plays(4, ExactTime.ofSeconds(5), ExactTime.ofSeconds(100), SettingSteps.NONE));
-        assertThat(cue.end()).contains(ExactTime.ofSeconds(2 + 3 * 5 + 3));
+        cue.isPlayed(new Plays(List.of(times(2, 5), times(7, 10)), ExactTime.ofSeconds(100), SettingSteps.NONE));
+        assertThat(cue.end()).contains(ExactTime.ofSeconds(10));
+        cue.isPlayed(new Plays(List.of(times(2, 5), times(7, 10)), ExactTime.ofSeconds(9), SettingSteps.NONE));
+        assertThat(cue.end()).contains(ExactTime.ofSeconds(9));
+    }
+
+    @Test
+    void hangsOnItsStartUnlessOnAnother() {
+        OpenCue cue = open("{}", true);
+        assertThat(cue.keyStart()).isEmpty();
+        cue.startsAt(ExactTime.ofSeconds(2));
+        assertThat(cue.keyStart()).contains(ExactTime.ofSeconds(2));
+        cue.isKeyedBy(ExactTime.ofSeconds(1));
+        assertThat(cue.keyStart()).contains(ExactTime.ofSeconds(1));
+        assertThat(cue.start()).contains(ExactTime.ofSeconds(2));
+    }
+
+    private static Plays.Times times(int at, int end) {
+        return new Plays.Times(ExactTime.ofSeconds(at), ExactTime.ofSeconds(end));
     }
 }

@@ -1,7 +1,7 @@
 package org.duskloom.engine.survey.fit;
 
 /** Whether a fit may only turn, or has to mirror. */
-public enum Handedness {
+enum Handedness {
     /** A turn: the determinant is 1. */
     PROPER(1),
     /** A turn of the mirror image: the determinant is -1. */

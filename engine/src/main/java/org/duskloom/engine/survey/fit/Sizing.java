@@ -1,7 +1,7 @@
 package org.duskloom.engine.survey.fit;
 
 /** Whether a fit may make larger or smaller. */
-public enum Sizing {
+enum Sizing {
     /** The scale is 1. */
     KEPT,
     /** Any scale above 0. */
