@@ -47,18 +47,18 @@ final class MovingLight {
 
     /** Makes the pictures; tells whether all are opaque. */
     private boolean fillPictures() {
-        Reduction[] needs = fields.stream().map(this::need).toArray(Reduction[]::new);
-        double coarser = coarser(List.of(needs));
-        Map<Reduction, SummedLight[]> shared = new HashMap<>();
-        for (int member = 0; member < needs.length; member++) {
-            pictures[member] = shared.computeIfAbsent(needs[member], need -> new SummedLight[reel.count()]);
+        List<Reduction.Size> sizes =
+                sizes(fields.stream().map(this::need).toList(), reel.width(), reel.height(), reel.count());
+        Map<Reduction.Size, SummedLight[]> shared = new HashMap<>();
+        for (int member = 0; member < sizes.size(); member++) {
+            pictures[member] = shared.computeIfAbsent(sizes.get(member), size -> new SummedLight[reel.count()]);
         }
         boolean allOpaque = true;
         for (int image = 0; image < reel.count(); image++) {
             LightImage light = reel.image(image);
             allOpaque &= light.isOpaque();
-            for (Map.Entry<Reduction, SummedLight[]> entry : shared.entrySet()) {
-                LightImage reduced = entry.getKey().by(coarser).apply(light, style.repeats());
+            for (Map.Entry<Reduction.Size, SummedLight[]> entry : shared.entrySet()) {
+                LightImage reduced = entry.getKey().apply(light, style.repeats());
                 entry.getValue()[image] = SummedLight.withTable(reduced, style.repeats());
             }
         }
@@ -74,20 +74,28 @@ final class MovingLight {
         return Reduction.of(ofWidth / PIXELS_OF_A_BOX, ofHeight / PIXELS_OF_A_BOX);
     }
 
-    private double coarser(List<Reduction> needs) {
-        List<Reduction> different = needs.stream().distinct().toList();
+    /**
+     * To what size each member has its pictures reduced: as it needs them, or all of them so much further that they
+     * have no more pixels than may be. What differs gets the same in the end, so that there is an end however many
+     * members there are, and how many pictures.
+     */
+    static List<Reduction.Size> sizes(List<Reduction> needs, int width, int height, int pictures) {
         double coarser = 1;
-        while (pixels(different, coarser) > MOST_PIXELS) {
+        while (true) {
+            double further = coarser;
+            List<Reduction.Size> sizes = needs.stream()
+                    .map(need -> need.by(further).size(width, height))
+                    .toList();
+            double pixels = pictures
+                    * sizes.stream()
+                            .distinct()
+                            .mapToDouble(Reduction.Size::pixels)
+                            .sum();
+            if (pixels <= MOST_PIXELS || pixels <= pictures) {
+                return sizes;
+            }
             coarser *= COARSER;
         }
-        return coarser;
-    }
-
-    private double pixels(List<Reduction> needs, double coarser) {
-        return needs.stream()
-                        .mapToDouble(need -> need.by(coarser).pixels(reel.width(), reel.height()))
-                        .sum()
-                * reel.count();
     }
 
     Canvas canvas() {

@@ -31,22 +31,35 @@ record Reduction(double across, double down) {
         return new Reduction(across * times, down * times);
     }
 
-    /** How many pixels are left of a picture. */
-    double pixels(int width, int height) {
-        return (double) count(width, across) * count(height, down);
-    }
-
-    /** The reduced picture. */
-    LightImage apply(LightImage image, boolean repeats) {
-        return BoxFilter.filter(image, side(image.width(), across), side(image.height(), down), repeats);
-    }
-
-    private static BoxFilter.Side side(int length, double pixel) {
-        int count = count(length, pixel);
-        return count < length ? new BoxFilter.Side(count, (double) length / count) : BoxFilter.Side.unchanged(length);
+    /** What is left of a picture. */
+    Size size(int width, int height) {
+        return new Size(count(width, across), count(height, down));
     }
 
     private static int count(int length, double pixel) {
         return Math.max(1, (int) Math.ceil(length / pixel));
+    }
+
+    /**
+     * How many pixels a reduced picture has; where these are the same, so are the pictures.
+     *
+     * @param columns at least 1
+     * @param rows at least 1
+     */
+    record Size(int columns, int rows) {
+        double pixels() {
+            return (double) columns * rows;
+        }
+
+        /** A picture reduced to it, each pixel the exact mean of what it stands for. */
+        LightImage apply(LightImage image, boolean repeats) {
+            return BoxFilter.filter(image, side(image.width(), columns), side(image.height(), rows), repeats);
+        }
+
+        private static BoxFilter.Side side(int length, int count) {
+            return count < length
+                    ? new BoxFilter.Side(count, (double) length / count)
+                    : BoxFilter.Side.unchanged(length);
+        }
     }
 }

@@ -36,10 +36,11 @@ final class StillLight {
             return SummedLight.plain(image, style.repeats());
         }
         Reduction reduction = Reduction.of(1, 1);
-        while (reduction.pixels(image.width(), image.height()) > MOST_PIXELS) {
+        while (reduction.size(image.width(), image.height()).pixels() > MOST_PIXELS) {
             reduction = reduction.by(COARSER);
         }
-        return SummedLight.withTable(reduction.apply(image, style.repeats()), style.repeats());
+        Reduction.Size size = reduction.size(image.width(), image.height());
+        return SummedLight.withTable(size.apply(image, style.repeats()), style.repeats());
     }
 
     /** Copies the light of one picture to a patch. */

@@ -25,9 +25,9 @@ class ReductionTest {
     /** 120 by 60 pixels to pixels of 4 by 1 and, further, of 8 by 2: 30 by 60, 15 by 30. */
     @Test
     void leavesFewerPixels() {
-        assertThat(Reduction.of(4, 1).pixels(120, 60)).isEqualTo(30 * 60);
-        assertThat(Reduction.of(4, 1).by(2).pixels(120, 60)).isEqualTo(15 * 30);
-        assertThat(Reduction.of(1e9, 1e9).pixels(120, 60)).isEqualTo(1);
+        assertThat(Reduction.of(4, 1).size(120, 60).pixels()).isEqualTo(30 * 60);
+        assertThat(Reduction.of(4, 1).by(2).size(120, 60).pixels()).isEqualTo(15 * 30);
+        assertThat(Reduction.of(1e9, 1e9).size(120, 60).pixels()).isEqualTo(1);
     }
 
     /** Six pixels of alpha 0, 1, 2, 3, 4, 5 twelfths become three, of the means of two. */
@@ -38,11 +38,11 @@ class ReductionTest {
             light[4 * i + 3] = i / 12f;
         }
         LightImage image = new LightImage(6, 1, light);
-        LightImage reduced = Reduction.of(2, 1).apply(image, false);
+        LightImage reduced = Reduction.of(2, 1).size(6, 1).apply(image, false);
         assertThat(reduced.width()).isEqualTo(3);
         for (int i = 0; i < 3; i++) {
             assertThat(reduced.light()[4 * i + 3]).isCloseTo((2 * i + 0.5f) / 12, within(1e-6f));
         }
-        assertThat(Reduction.of(1, 1).apply(image, false)).isSameAs(image);
+        assertThat(Reduction.of(1, 1).size(6, 1).apply(image, false)).isSameAs(image);
     }
 }
