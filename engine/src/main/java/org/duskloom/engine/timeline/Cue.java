@@ -15,8 +15,8 @@ import org.duskloom.engine.time.ExactTime;
  *
  * @param location where the cue opens
  * @param name what it is called; empty where it has no name
- * @param randomKey what its random choices are keyed by: its name, else its layer, effect and start; for repeats, the
- *     number of the play too
+ * @param randomKey what its random choices are keyed by, see {@link RandomKeys}; for repeats, by the number of the play
+ *     too
  * @param at its start
  * @param end its end, which is no longer part of it
  * @param seenUntil where it is cut off if that is before its end, else its end; its clock and its fades go by the end

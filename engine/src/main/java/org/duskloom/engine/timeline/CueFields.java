@@ -88,8 +88,8 @@ final class CueFields {
             "name",
             new ValueKind.Text("name"),
             "",
-            "what times count from, and what keeps its random choices when it is moved; else they hang on its layer, its"
-                    + " start and its effect");
+            "what times count from, and what keeps its random choices whatever is moved; else they hang on its layer,"
+                    + " effect and start, and where `at` has a sign on how many such cues are before it");
 
     /** How much of a cue is seen. */
     static final DeclaredField<Node> OPACITY = DeclaredField.written(

@@ -1,9 +1,7 @@
 package org.duskloom.engine.timeline;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
 import org.duskloom.engine.color.BlendMode;
@@ -25,13 +23,14 @@ final class CueReader {
     private final LookBook looks;
     private final CueContext context;
     private final Problems problems;
-    private final Map<String, Integer> keysSeen = new HashMap<>();
+    private final RandomKeys randomKeys;
 
     CueReader(String layerName, LookBook looks, CueContext context) {
         this.layerName = layerName;
         this.looks = looks;
         this.context = context;
         this.problems = context.problems();
+        this.randomKeys = new RandomKeys(layerName);
     }
 
     String layerName() {
@@ -57,7 +56,7 @@ final class CueReader {
         Fields fields = cue.fields();
         if (fields.has(CueFields.SCENE)) {
             List<Played> plays = new ArrayList<>();
-            cue.finds(() -> plays.addAll(new SceneCueReader(cue, context).read(this::randomKey, fade(fields))));
+            cue.finds(() -> plays.addAll(new SceneCueReader(cue, context).read(randomKeys, fade(fields))));
             return cue.isSound() ? new CuePlays(plays, List.of()) : CuePlays.NONE;
         }
         Seen seen = seen(cue);
@@ -101,10 +100,8 @@ final class CueReader {
         Cue cue = new Cue(
                 fields.location(),
                 open.name(),
-                randomKey(
-                        open.name(),
-                        seen.effect().get().value(),
-                        open.keyStart().orElseThrow()),
+                randomKeys.of(
+                        open, seen.effect().get().value(), open.keyStart().orElseThrow()),
                 first.at(),
                 first.end(),
                 first.end(),
@@ -164,19 +161,6 @@ final class CueReader {
                     "add \"effect\" to one of them");
         }
         return effect;
-    }
-
-    /**
-     * A name keeps the random choices of a cue wherever it is moved. Without one they hang on its layer, its start and
-     * its effect, so that other cues may come and go; only of cues that share all three the order in the file matters.
-     */
-    private String randomKey(String name, String effect, ExactTime at) {
-        if (!name.isEmpty()) {
-            return "cue " + name;
-        }
-        String key = "layer " + layerName + " at " + at + " " + effect;
-        int before = keysSeen.merge(key, 1, Integer::sum) - 1;
-        return before == 0 ? key : key + " " + before;
     }
 
     private List<TextNode> on(Fields fields) {

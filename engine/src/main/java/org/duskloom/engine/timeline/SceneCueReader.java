@@ -29,11 +29,6 @@ final class SceneCueReader {
         this.problems = context.problems();
     }
 
-    /** Gives what the random choices of a cue hang on. */
-    interface RandomKeys {
-        String of(String name, String content, ExactTime at);
-    }
-
     /** Every play of it; none if it has errors. */
     List<Played> read(RandomKeys keys, WrittenFade fade) {
         refuseWhatBelongsToEffects();
@@ -57,7 +52,7 @@ final class SceneCueReader {
                 fields.location(),
                 open.name(),
                 keys.of(
-                        open.name(),
+                        open,
                         "scene " + scene.get().value(),
                         open.keyStart().orElseThrow()),
                 first.at(),

@@ -195,7 +195,7 @@ class MusicReaderTest {
                         .distinct()
                         .toList();
         assertThat(keys).hasSize(1);
-        assertThat(keys.get(0)).containsExactly("layer 1 at 4s e", "layer 1 at 7s e");
+        assertThat(keys.get(0)).containsExactly("layer 1 at 4s e", "layer 1 following e");
     }
 
     static List<List<String>> wrong() {

@@ -55,6 +55,41 @@ class RandomKeyTest {
         assertThat(keys(layer("sky", here, SPARKLE))).doesNotHaveDuplicates();
     }
 
+    /** What moves a cue without its doing leaves its sparkle alone. */
+    @Test
+    void staysWhenACueThatItCountsFromIsMovedOrGetsLonger() {
+        String following = "{\"on\": \"x\", \"effect\": \"twinkle\", \"at\": \"+500ms\", \"for\": \"1s\"}";
+        String afterIt = "{\"on\": \"x\", \"effect\": \"twinkle\", \"at\": \"@rise.end-1s\", \"for\": \"1s\"}";
+        List<String> keys = keys(layer("sky", rise("1s", "2s"), following, following, afterIt));
+        assertThat(keys).doesNotHaveDuplicates();
+        assertThat(keys(layer("sky", rise("1500ms", "3s"), following, following, afterIt)))
+                .isEqualTo(keys);
+    }
+
+    @Test
+    void staysWhenItsDistanceFromTheCueBeforeIsChanged() {
+        String close = "{\"on\": \"x\", \"effect\": \"twinkle\", \"at\": \"+0s\", \"for\": \"1s\"}";
+        String far = "{\"on\": \"x\", \"effect\": \"twinkle\", \"at\": \"+2s\", \"for\": \"1s\"}";
+        assertThat(keys(layer("sky", rise("1s", "2s"), close, close)))
+                .isEqualTo(keys(layer("sky", rise("1s", "2s"), far, close)));
+    }
+
+    @Test
+    void staysOfCuesThatCountFromNamesOrFollowOnWhenOthersAreAdded() {
+        String wash = "{\"on\": \"x\", \"effect\": \"wash\", \"at\": \"+0s\", \"for\": \"1s\"}";
+        String afterIt = "{\"on\": \"x\", \"effect\": \"twinkle\", \"at\": \"@rise.end\", \"for\": \"1s\"}";
+        String before = "{\"on\": \"x\", \"effect\": \"twinkle\", \"at\": \"@rise\", \"for\": \"1s\"}";
+        String following = "{\"on\": \"x\", \"effect\": \"twinkle\", \"at\": \"+0s\", \"for\": \"1s\"}";
+        List<String> few = keys(layer("sky", rise("1s", "2s"), afterIt, following));
+        List<String> many = keys(layer("sky", rise("1s", "2s"), wash, SPARKLE, before, afterIt, wash, following));
+        assertThat(many).contains(few.get(1), few.get(2)).doesNotHaveDuplicates();
+    }
+
+    private static String rise(String at, String length) {
+        return "{\"name\": \"rise\", \"on\": \"x\", \"effect\": \"wash\", \"at\": \"" + at + "\", \"for\": \"" + length
+                + "\"}";
+    }
+
     private static String layer(String name, String... cues) {
         return "{\"name\": \"" + name + "\", \"cues\": [" + String.join(", ", cues) + "]}";
     }
