@@ -17,11 +17,11 @@ final class CsvHeader {
 
     private CsvHeader() {}
 
-    static boolean check(List<Cell> header, Problems problems) {
+    static boolean check(List<Cell> header, CsvStyle style, Problems problems) {
         if (key(header.get(0).text()).equals("sep=")) {
             problems.error(
                     header.get(0).location(),
-                    "the line " + Quoted.of(header.get(0).text() + ",") + " is no part of CSV",
+                    "the line " + Quoted.of(header.get(0).text() + style.separator()) + " is no part of CSV",
                     "some spreadsheets write it; remove it, so that the header is the first line");
             return false;
         }
@@ -29,6 +29,15 @@ final class CsvHeader {
         if (separator.isPresent()) {
             problems.error(
                     header.get(0).location(), "the cells seem to be separated by " + separator.get(), SAVE_WITH_COMMAS);
+            return false;
+        }
+        Optional<Cell> mixed =
+                header.stream().filter(cell -> isMixed(cell.text(), style)).findFirst();
+        if (mixed.isPresent()) {
+            problems.error(
+                    mixed.get().location(),
+                    "the header has commas and semicolons between its cells",
+                    "save it with one of them; with semicolons, the decimal sign is a comma");
             return false;
         }
         if (looksLikeData(header)) {
@@ -116,6 +125,11 @@ final class CsvHeader {
     private static boolean looksLikeData(List<Cell> header) {
         return header.stream()
                 .anyMatch(cell -> CellNumber.parse(cell.text(), CsvStyle.COMMAS).isPresent());
+    }
+
+    /** Notes may have any sign. */
+    private static boolean isMixed(String name, CsvStyle style) {
+        return style == CsvStyle.COMMAS && name.indexOf(';') >= 0 && !name.startsWith("#");
     }
 
     private static Optional<String> wrongSeparator(List<Cell> header) {

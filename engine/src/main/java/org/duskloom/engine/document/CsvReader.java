@@ -134,7 +134,7 @@ public final class CsvReader {
             header.add(new Cell(names[i], source.locationAt(scan.cellStart(start, i))));
         }
         CsvTable table = new CsvTable(source, style, scan, header, scan.nextRecord(start), problems);
-        return CsvHeader.check(header, problems) ? Optional.of(table) : Optional.empty();
+        return CsvHeader.check(header, style, problems) ? Optional.of(table) : Optional.empty();
     }
 
     /** Takes one record: its values, and the offset at which it starts. Gives whether to go on. */

@@ -61,9 +61,11 @@ class CsvReaderTest {
     /** A comma in the header leaves a doubt, and so does a number in the other way. */
     @ParameterizedTest
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
-            prop;x,y\\na;1,2        ~ 1:1 ~ the first line names none of the columns ~ needed: prop
+            prop;x,y\\na;1,2        ~ 1:1 ~ the header has commas and semicolons   ~ save it with one of them
             prop;x\\na;1.5          ~ 2:3 ~ "x" is "1.5"                          ~ the decimal sign of a file with semicolons is a comma: 1,5
             prop;x\\na;1.500,5      ~ 2:3 ~ "x" is "1.500,5"                      ~ write the number without signs between its thousands
+            prop;x\\na;1,5mm        ~ 2:3 ~ "x" is "1,5mm"                        ~ write the number without its unit
+            prop;x\\na;left         ~ 2:3 ~ "x" is "left"                         ~ a number is needed, such as 12 or -0,5
             prop;x\\na,1            ~ 2:1 ~ the row has 1 cell, the header has 2  ~ the separator is a semicolon, not a comma
             prop;x;y\\na;1          ~ 2:1 ~ the row has 2 cells, the header has 3 ~ an empty cell needs its semicolon too
             prop;x\\na;1;2          ~ 2:1 ~ the row has 3 cells, the header has 2 ~ a cell that holds a semicolon stands in quotes
@@ -161,8 +163,10 @@ class CsvReaderTest {
             prop\tpixel\tx\ty    ~ 1:1  ~ the cells seem to be separated by tabs           ~ save it with commas
             prop|pixel|x|y       ~ 1:1  ~ the cells seem to be separated by vertical bars  ~ save it with commas
             `sep=,`              ~ 1:1  ~ the line "sep=," is no part of CSV               ~ remove it
+            `sep=;\nprop;x`      ~ 1:1  ~ the line "sep=;" is no part of CSV               ~ remove it
             `SEP=,\nprop,x`      ~ 1:1  ~ the line "SEP=," is no part of CSV               ~ remove it
             prop,x,prop          ~ 1:8  ~ the column "prop" stands twice in the header     ~ first at map.csv:1:1
+            prop;pixel,x;y       ~ 1:1  ~ the header has commas and semicolons             ~ save it with one of them
             prop,x,"prop         ~ 1:8  ~ the quote that opens here is not closed          ~ add the closing "
             `# nothing`          ~ 1:10 ~ the file holds nothing but white space           ~ ``
             `,,,`                ~ 1:4  ~ the file holds nothing but white space           ~ ``
@@ -196,7 +200,7 @@ class CsvReaderTest {
 
     @Test
     void leavesColumnsOfNotesAlone() {
-        assertThat(table("prop,pixel,x,y,#note,\n").orElseThrow().expectColumns(MAP))
+        assertThat(table("prop,pixel,x,y,#note; by hand,\n").orElseThrow().expectColumns(MAP))
                 .isTrue();
     }
 
