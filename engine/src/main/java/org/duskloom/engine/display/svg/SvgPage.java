@@ -57,6 +57,11 @@ final class SvgPage {
         return new Matrix3x2d(scale, 0, 0, scale, freeX, freeY).mul(fromCorner);
     }
 
+    /** Whether a length says how long something is on paper, and not on a screen or in shares of it. */
+    static boolean isOnPaper(String length) {
+        return length != null && length.strip().matches("(?i).*(mm|cm|in|pt|pc|q)");
+    }
+
     private static boolean hasSize(String length) {
         return length != null
                 && !length.strip().endsWith("%")

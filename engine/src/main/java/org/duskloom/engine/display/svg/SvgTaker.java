@@ -41,6 +41,10 @@ final class SvgTaker {
     private Vector2d zero = new Vector2d();
     private String namespace;
     private boolean hasChosenPixels;
+    private final int errorsBefore;
+    private boolean hasHiddenCircles;
+    private boolean isWithoutSize;
+    private Location pageLocation;
 
     /**
      * An element that is open.
@@ -61,6 +65,7 @@ final class SvgTaker {
         this.source = source;
         this.along = along;
         this.problems = problems;
+        this.errorsBefore = problems.errorCount();
     }
 
     /** Whether elements of that namespace are none of the drawing. The first element says which is. */
@@ -82,6 +87,7 @@ final class SvgTaker {
         }
         Level level = inside(xml, word, at);
         levels.push(level);
+        hasHiddenCircles |= word.equals("circle") && !level.isSeen();
         if (!level.drawn() && !isMark(of(xml, "id"))) {
             return;
         }
@@ -109,11 +115,22 @@ final class SvgTaker {
                 throw new TextFormatException(
                         "a transform of it is not understood", "give it to a group in the drawing");
             }
+            isWithoutSize = !SvgPage.isOnPaper(of(xml, "width")) && !SvgPage.isOnPaper(of(xml, "height"));
+            pageLocation = at;
             return SvgPage.millimetresFromUser(
                     of(xml, "width"), of(xml, "height"), of(xml, "viewBox"), of(xml, "preserveAspectRatio"));
         } catch (TextFormatException fault) {
             problems.error(at, "the drawing's page: " + fault.getMessage(), fault.hint());
             return new Matrix3x2d();
+        }
+    }
+
+    private void warnOfNoSize() {
+        if (isWithoutSize) {
+            problems.warn(
+                    pageLocation,
+                    "the drawing's page has no size on paper, so that its unit is taken for 1/96 of an inch, 0.26 mm",
+                    "give the page a size in mm, in the program that drew it; in the file: width=\"200mm\"");
         }
     }
 
@@ -205,13 +222,19 @@ final class SvgTaker {
     Optional<SvgPixels> pixels() {
         List<SvgCircle> lit =
                 hasChosenPixels ? circles.stream().filter(SvgCircle::chosen).toList() : circles;
+        if (problems.errorCount() > errorsBefore) {
+            // What is said to be wrong may be the very circle or path that is missing.
+            return Optional.empty();
+        }
         if (lit.isEmpty()) {
             problems.error(
                     source.end(),
-                    hasChosenPixels ? "the group \"" + PIXELS + "\" has no circle" : "the drawing has no circle",
-                    "draw one for each pixel");
+                    (hasChosenPixels ? "the group \"" + PIXELS + "\" has no circle" : "the drawing has no circle")
+                            + (hasHiddenCircles ? " that is seen" : ""),
+                    hasHiddenCircles ? "show what is hidden, or draw one for each pixel" : "draw one for each pixel");
             return Optional.empty();
         }
+        warnOfNoSize();
         if (along.isEmpty()) {
             return Optional.of(SvgCircle.pixels(lit, zero));
         }

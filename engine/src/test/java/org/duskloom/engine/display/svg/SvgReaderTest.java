@@ -121,7 +121,8 @@ class SvgReaderTest {
         "40Q, 10"
     })
     void unitsAreThoseOfTheStandard(String length, double millimetres) {
-        String svg = "<svg xmlns='http://www.w3.org/2000/svg'><circle cx='" + length + "' cy='0' r='1'/></svg>";
+        String svg =
+                "<svg xmlns='http://www.w3.org/2000/svg' width='9mm'><circle cx='" + length + "' cy='0' r='1'/></svg>";
         assertThat(sound(svg, null).x()[0]).isCloseTo(millimetres, within(1e-6));
     }
 
@@ -135,8 +136,10 @@ class SvgReaderTest {
             """)
     void theViewBoxIsFittedToThePage(String page, double x, double y) {
         String svg = "<svg xmlns='http://www.w3.org/2000/svg' " + page + "><circle r='1'/></svg>";
-        assertThat(sound(svg, null).x()[0]).isCloseTo(x, within(1e-6));
-        assertThat(sound(svg, null).y()[0]).isCloseTo(y, within(1e-6));
+        SvgPixels pixels = read(svg, null).orElseThrow();
+        assertThat(problems.hasErrors()).isFalse();
+        assertThat(pixels.x()[0]).isCloseTo(x, within(1e-6));
+        assertThat(pixels.y()[0]).isCloseTo(y, within(1e-6));
     }
 
     @Test
@@ -339,6 +342,42 @@ class SvgReaderTest {
     @Test
     void aDrawingWithoutASizeCountsPx() {
         String svg = "<svg xmlns='http://www.w3.org/2000/svg'><circle cx='10' cy='0' r='1'/></svg>";
-        assertThat(sound(svg, null).x()[0]).isCloseTo(10 * MM_PER_PX, within(1e-6));
+        assertThat(read(svg, null).orElseThrow().x()[0]).isCloseTo(10 * MM_PER_PX, within(1e-6));
+        assertThat(shown())
+                .containsExactly(
+                        "petal.svg:1:1: warning: the drawing's page has no size on paper, so that its unit is taken for"
+                                + " 1/96 of an inch, 0.26 mm; give the page a size in mm, in the program that drew it; in the file:"
+                                + " width=\"200mm\"");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"200px,false", "200,false", "100%,false", "200mm,true", "20cm,true", "8in,true", "600pt,true"})
+    void asksForASizeOnPaperWhereTheWidthIsNone(String width, boolean isOnPaper) {
+        read("<svg viewBox='0 0 9 9' width='" + width + "'><circle r='1'/></svg>", null)
+                .orElseThrow();
+        assertThat(shown().isEmpty()).isEqualTo(isOnPaper);
+    }
+
+    /** One cause, one error. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "<circle cx='50%' r='1'/>",
+                "<ellipse rx='1' ry='1'/>",
+                "<path id='wire'/><circle r='1'/>",
+                "<path id='wire' d='M 3'/><circle r='1'/>"
+            })
+    void doesNotMissWhatIsSaidToBeWrong(String element) {
+        assertThat(read(page(element), "wire")).isEmpty();
+        assertThat(shown()).singleElement().asString().startsWith("petal.svg:2:1: error: the ");
+    }
+
+    @Test
+    void saysThatAllCirclesAreHidden() {
+        assertThat(read(page("<g display='none'><circle r='1'/></g>"), null)).isEmpty();
+        assertThat(shown())
+                .containsExactly(
+                        "petal.svg:4:1: error: the drawing has no circle that is seen; show what is hidden, or draw"
+                                + " one for each pixel");
     }
 }
