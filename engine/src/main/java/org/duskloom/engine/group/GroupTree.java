@@ -12,7 +12,6 @@ import java.util.OptionalInt;
 import java.util.Set;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.PixelMap;
-import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 
@@ -135,11 +134,7 @@ public final class GroupTree {
         }
         Set<Member> all = new LinkedHashSet<>();
         members.forEach(member -> all.addAll(within(member, address.get())));
-        List<Prop> asked = members.stream()
-                .map(member -> map.props().get(member.propIndex()))
-                .distinct()
-                .toList();
-        return orElse(List.copyOf(all), () -> suggestions.noneHasPart(address.get(), asked, problems));
+        return orElse(List.copyOf(all), () -> suggestions.noneHasPart(address.get(), members, problems));
     }
 
     private Optional<List<Member>> expand(TextNode written, Problems problems) {
@@ -181,9 +176,7 @@ public final class GroupTree {
         if (!matching.isEmpty()) {
             List<Member> found = new ArrayList<>();
             matching.forEach(index -> found.addAll(props.members(index, "", address.steps())));
-            List<Prop> matched =
-                    matching.stream().map(index -> map.props().get(index)).toList();
-            return orElse(found, () -> suggestions.noneHasPart(address, matched, problems));
+            return orElse(found, () -> suggestions.noneHasPart(address, wholes(matching), problems));
         }
         List<String> groups = groupsMatching(address.head()).stream()
                 .filter(name -> !groupMembers.isCurrent(name))
@@ -196,6 +189,7 @@ public final class GroupTree {
             groupsInGroups.addAll(names);
         }
         Set<Member> all = new LinkedHashSet<>();
+        Set<Member> asked = new LinkedHashSet<>();
         for (String name : names) {
             Optional<List<Member>> members = groupMembers.of(name);
             if (members.isEmpty()) {
@@ -205,8 +199,15 @@ public final class GroupTree {
                 return members;
             }
             members.get().forEach(member -> all.addAll(within(member, address)));
+            asked.addAll(members.get());
         }
-        return orElse(List.copyOf(all), () -> suggestions.noneHasPart(address, List.of(), problems));
+        return orElse(List.copyOf(all), () -> suggestions.noneHasPart(address, asked, problems));
+    }
+
+    private List<Member> wholes(List<Integer> propIndices) {
+        return propIndices.stream()
+                .flatMap(index -> props.members(index, "", List.of()).stream())
+                .toList();
     }
 
     private List<Member> within(Member member, Address address) {

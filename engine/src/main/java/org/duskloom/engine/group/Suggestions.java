@@ -56,18 +56,33 @@ final class Suggestions {
                 (prop.parts().isEmpty() ? "it has no parts" : hint) + "; it is defined at " + prop.definedAt());
     }
 
-    void noneHasPart(Address address, List<Prop> matched, Problems problems) {
+    /** None of the members has the part: what is asked of a part is one inside it. */
+    void noneHasPart(Address address, Collection<Member> members, Problems problems) {
         Set<String> paths = new LinkedHashSet<>();
-        List<Prop> asked = matched.isEmpty() ? map.props() : matched;
-        if (!incompleteProps.isEmpty() && asked.stream().anyMatch(prop -> incompleteProps.contains(prop.name()))) {
+        if (members.stream()
+                .anyMatch(member -> incompleteProps.contains(
+                        map.props().get(member.propIndex()).name()))) {
             return;
         }
-        asked.stream().limit(MAX_PROPS_ASKED).forEach(prop -> paths.addAll(prop.partPaths()));
+        members.stream().limit(MAX_PROPS_ASKED).forEach(member -> paths.addAll(pathsWithin(member)));
         String hint = hint(address.path(), address.head() + "/", paths, problems);
+        boolean areProps = members.stream().allMatch(member -> member.partPath().isEmpty());
         problems.error(
                 address.location(),
                 "nothing in " + Quoted.of(address.head()) + " has a part " + Quoted.of(address.path()),
-                paths.isEmpty() ? "no prop there has parts" : hint);
+                paths.isEmpty() ? (areProps ? "no prop there has parts" : "no part there has parts in it") : hint);
+    }
+
+    private List<String> pathsWithin(Member member) {
+        List<String> all = map.props().get(member.propIndex()).partPaths();
+        if (member.partPath().isEmpty()) {
+            return all;
+        }
+        String outer = member.partPath() + "/";
+        return all.stream()
+                .filter(path -> path.startsWith(outer))
+                .map(path -> path.substring(outer.length()))
+                .toList();
     }
 
     private static String hint(String wrong, String prefix, Collection<String> names, Problems problems) {

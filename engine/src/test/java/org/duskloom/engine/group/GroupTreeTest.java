@@ -190,7 +190,7 @@ class GroupTreeTest {
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
             dasy-1            ~ there is no prop and no group "dasy-1"        ~ did you mean "daisy-1"?
             gardn             ~ there is no prop and no group "gardn"         ~ did you mean "garden"?
-            zzzzzz            ~ there is no prop and no group "zzzzzz"        ~ known: garden, daisy-1, fence, daisy-2, pond
+            zzzzzz            ~ there is no prop and no group "zzzzzz"        ~ known: garden, hearts, daisy-1, fence, daisy-2, pond
             dasy-*            ~ no prop and no group matches "dasy-*"         ~ did you mean "daisy-1"?
             daisy-1/rimm      ~ "daisy-1" has no part "rimm"                  ~ did you mean "daisy-1/rim"?; it is defined at map.csv:2:1
             daisy-1/petals/3  ~ "daisy-1" has no part "petals/3"              ~ did you mean "daisy-1/petals/1"?
@@ -198,13 +198,15 @@ class GroupTreeTest {
             pond/rim          ~ "pond" has no part "rim"                      ~ it has no parts; it is defined at map.csv:11:1
             daisy-*/rimm      ~ nothing in "daisy-*" has a part "rimm"        ~ did you mean "daisy-*/rim"?
             garden/rimm       ~ nothing in "garden" has a part "rimm"         ~ did you mean "garden/rim"?
+            hearts/petals     ~ nothing in "hearts" has a part "petals"       ~ known: 1, 2
+            hearts/11         ~ nothing in "hearts" has a part "11"           ~ did you mean "hearts/1"?
             po*/rim           ~ nothing in "po*" has a part "rim"             ~ no prop there has parts
             daisy-1//rim      ~ "daisy-1//rim" holds an empty name            ~ an address is prop, prop/part or group
             daisy-1/          ~ "daisy-1/" holds an empty name                ~ an address is prop, prop/part or group
             ``                ~ the address is empty                          ~ an address is prop, prop/part or group
             """)
     void teachesAddresses(String address, String message, String hint) {
-        GroupTree tree = tree("{\"garden\": [\"*\"]}");
+        GroupTree tree = tree("{\"garden\": [\"*\"], \"hearts\": [\"daisy-1/petals\"]}");
         assertThat(resolve(tree, "fence", address)).isEmpty();
         assertThat(Inputs.shown(problems))
                 .singleElement()

@@ -206,6 +206,8 @@ class ScenesTest {
                     show.json:3:33: error: there is no prop and no group "dasies"; did you mean "daisies"?
                 {"scene": "s", "on": {"flower": "pond"}}
                     show.json:5:62: error: nothing in "flower" has a part "rim"; no prop there has parts
+                {"scene": "s", "on": {"flower": "daisy-*/rim"}}
+                    show.json:5:62: error: nothing in "flower" has a part "rim"; no part there has parts in it
                 {"scene": "s", "on": {"flower": "daisies"}, "opacity": 2}
                     show.json:3:56: error: "opacity" of a cue is 2; allowed: a number from 0 to 1
                 {"scene": "s", "on": {"flower": "daisies"}, "stagger": "1s"}
