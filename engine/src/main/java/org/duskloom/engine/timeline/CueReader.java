@@ -10,6 +10,7 @@ import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
@@ -170,6 +171,13 @@ final class CueReader {
         Node node = fields.node(CueFields.ON).orElseThrow();
         if (node instanceof ListNode list && list.items().isEmpty()) {
             problems.error(list.location(), "\"on\" of a cue is empty", "name props, parts or groups");
+        }
+        if (node instanceof ObjectNode) {
+            problems.error(
+                    node.location(),
+                    fields.label(CueFields.ON) + " is an object, which goes with \"scene\"",
+                    "name props, parts or groups; what \"all\" and \"except\" say is said of a group");
+            return List.of();
         }
         return CueFields.ADDRESSES
                 .read(node, fields.label(CueFields.ON), problems)

@@ -37,8 +37,12 @@ final class InstantNames {
         labels.addAll(markers.keySet());
     }
 
-    /** A named instant, and where it stands. */
-    record Marker(ExactTime time, Location location) {}
+    /**
+     * A named instant, and where it stands.
+     *
+     * @param time nothing if what is written is wrong
+     */
+    record Marker(Optional<ExactTime> time, Location location) {}
 
     /**
      * What a name may stand for: one thing, if all is well.
@@ -52,7 +56,8 @@ final class InstantNames {
 
         /** The time; nothing as long as it is not known. */
         Optional<ExactTime> time() {
-            return marker.map(Marker::time).or(() -> cues.stream().findFirst().flatMap(CueInstant::time));
+            return marker.flatMap(Marker::time)
+                    .or(() -> cues.stream().findFirst().flatMap(CueInstant::time));
         }
 
         /** Where what it may stand for is written. */

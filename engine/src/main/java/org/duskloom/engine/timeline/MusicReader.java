@@ -96,8 +96,7 @@ final class MusicReader {
                 .map(ObjectNode::fields)
                 .orElse(List.of());
         for (Field field : fields) {
-            context.marker(field)
-                    .ifPresent(time -> markers.put(field.name(), new InstantNames.Marker(time, field.nameLocation())));
+            markers.put(field.name(), new InstantNames.Marker(context.marker(field), field.nameLocation()));
         }
         return markers;
     }

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.document.DeclaredField;
-import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
+import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
@@ -87,11 +87,15 @@ final class SceneCueReader {
 
     private List<SceneCue.Instead> on() {
         List<SceneCue.Instead> all = new ArrayList<>();
-        if (fields.has(CueFields.ON)) {
-            Expected.object(fields.node(CueFields.ON).orElseThrow(), fields.label(CueFields.ON), problems)
-                    .map(ObjectNode::fields)
-                    .orElse(List.of())
-                    .forEach(field -> instead(field).ifPresent(all::add));
+        Node node = fields.node(CueFields.ON).orElse(null);
+        if (node instanceof ObjectNode names) {
+            names.fields().forEach(field -> instead(field).ifPresent(all::add));
+        } else if (node != null) {
+            problems.error(
+                    node.location(),
+                    "beside \"scene\", " + fields.label(CueFields.ON)
+                            + " says what the names in the scene stand for, and is an object, not " + node.kind(),
+                    "such as \"on\": {\"flower\": \"daisies\"}");
         }
         return all;
     }

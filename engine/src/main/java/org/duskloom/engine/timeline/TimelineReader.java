@@ -170,7 +170,7 @@ public final class TimelineReader {
 
     private static Map<String, ExactTime> markerTimes(Map<String, InstantNames.Marker> markers) {
         Map<String, ExactTime> times = new LinkedHashMap<>();
-        markers.forEach((name, marker) -> times.put(name, marker.time()));
+        markers.forEach((name, marker) -> marker.time().ifPresent(time -> times.put(name, time)));
         return times;
     }
 

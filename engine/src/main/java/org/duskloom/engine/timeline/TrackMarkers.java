@@ -3,6 +3,7 @@ package org.duskloom.engine.timeline;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.sound.LabelTrack;
 import org.duskloom.engine.sound.TrackLabel;
@@ -40,7 +41,7 @@ final class TrackMarkers {
     }
 
     private static InstantNames.Marker marker(ExactTime time, TrackLabel label) {
-        return new InstantNames.Marker(time, label.location());
+        return new InstantNames.Marker(Optional.of(time), label.location());
     }
 
     /** The next number behind a text that no other marker has. */

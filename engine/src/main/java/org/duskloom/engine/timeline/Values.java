@@ -9,6 +9,7 @@ import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.Easing;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.Lapse;
@@ -33,7 +34,9 @@ public final class Values {
 
     /** An instant that is not negative. */
     public static Optional<ExactTime> time(Node node, String what, TimeContext context, Problems problems) {
-        return time(node, what, problems, text -> TimeText.parse(text, context));
+        return hasPlus(node, what, problems)
+                ? Optional.empty()
+                : time(node, what, problems, text -> TimeText.parse(text, context));
     }
 
     /** An instant, which may be negative; with a sign it counts from another one. */
@@ -44,7 +47,9 @@ public final class Values {
 
     /** A length of time. */
     public static Optional<Lapse> length(Node node, String what, TimeContext context, Problems problems) {
-        return time(node, what, problems, text -> TimeText.parseLength(text, context));
+        return hasPlus(node, what, problems)
+                ? Optional.empty()
+                : time(node, what, problems, text -> TimeText.parseLength(text, context));
     }
 
     private static <T> Optional<T> time(Node node, String what, Problems problems, Parser<T> parser) {
@@ -56,6 +61,18 @@ public final class Values {
             return Optional.empty();
         }
         return parse(node, what, "a time, such as \"3s\"", problems, parser);
+    }
+
+    /** Who writes a plus means that the time counts from something, as it does in {@code at}; that is an error. */
+    private static boolean hasPlus(Node node, String what, Problems problems) {
+        if (!(node instanceof TextNode text) || !text.value().strip().startsWith("+")) {
+            return false;
+        }
+        problems.error(
+                node.location(),
+                what + " is " + Quoted.of(text.value()) + ", but only \"at\" of a cue counts from the cue before",
+                "leave the sign out");
+        return true;
     }
 
     /** What was probably meant: hundreds count milliseconds, what is under ten counts seconds. */

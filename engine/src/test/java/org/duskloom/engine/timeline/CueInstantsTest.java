@@ -211,6 +211,8 @@ class CueInstantsTest {
                     show.json:1:96: error: marker "drop" must be a time, not the number 3; write it with a unit, such as "3s"
                 "markers": {"drop": "2s"}
                     show.json:1:96: error: marker "drop" is 2s; the timeline ends at 1s
+                "markers": {"drop": "+2s"}
+                    show.json:1:96: error: marker "drop" is "+2s", but only "at" of a cue counts from the cue before; leave the sign out
                 "markers": {"drop": "@drop"}
                     show.json:1:96: error: marker "drop": the time "@drop" starts from a cue or a marker, which cannot be used here; write a number and a unit, such as "3s", "250ms", "1:02.5" or "90f"
                 "markers": ["drop"]
@@ -222,6 +224,15 @@ class CueInstantsTest {
     @MethodSource("wrongMarkers")
     void markersTeachWhatIsWrong(String fields, List<String> problems) {
         assertThat(Timelines.problems(Timelines.withFields(fields))).isEqualTo(problems);
+    }
+
+    /** What is wrong with a marker is said there, not wherever it is named. */
+    @Test
+    void aMarkerWithAWrongTimeIsAMarkerAllTheSame() {
+        assertThat(Timelines.problems(
+                        Timelines.withCue("""
+                {"on": "x", "effect": "e", "at": "@drop+1s"}""").replace("\"rate\"", "\"markers\": {\"drop\": \"75s\"}, \"rate\"")))
+                .containsExactly("show.json:1:66: error: marker \"drop\" is 75s; the timeline ends at 10s");
     }
 
     @Test

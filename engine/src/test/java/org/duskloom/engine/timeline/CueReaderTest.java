@@ -120,6 +120,10 @@ class CueReaderTest {
                     show.json:5:14: error: an item of "on" of a cue must be a text, not the number 3; write "3" in quotes
                 {"on": 3, "effect": "e"}
                     show.json:5:8: error: "on" of a cue must be a text or a list of texts, not the number 3; write "3" in quotes
+                {"on": {"all": ["x"], "except": ["y"]}, "effect": "e"}
+                    show.json:5:8: error: "on" of a cue is an object, which goes with "scene"; name props, parts or groups; what "all" and "except" say is said of a group
+                {"on": "x", "effect": "e", "for": "+2s"}
+                    show.json:5:35: error: "for" of a cue is "+2s", but only "at" of a cue counts from the cue before; leave the sign out
                 {"on": "x"}
                     show.json:5:1: error: the cue has neither "effect" nor "look" nor "scene"; name one of them
                 {"on": "x", "effect": 4}

@@ -93,7 +93,7 @@ class SceneReaderTest {
                 {"scene": "bloom", "repeat": 3}
                     show.json:2:30: error: play 3 of the cue ends at 12s; the timeline ends at 10s; "until" instead of "count" cuts the last play
                 {"scene": "bloom", "on": "daisies"}
-                    show.json:2:26: error: "on" of a cue must be an object { }, not the text "daisies"
+                    show.json:2:26: error: beside "scene", "on" of a cue says what the names in the scene stand for, and is an object, not a text; such as "on": {"flower": "daisies"}
                 {"scene": "bloom", "on": {"flwer": "daisies"}}
                     show.json:2:27: error: the scene "bloom" plays on nothing called "flwer"; did you mean "flower"?
                 {"scene": "bloom", "on": {"flower": []}}
