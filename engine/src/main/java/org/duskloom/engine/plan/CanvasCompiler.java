@@ -28,6 +28,7 @@ final class CanvasCompiler {
     private final SharedKernels.Key identity;
     private final SharedKernels kernels;
     private final Problems problems;
+    private final LayoutDoubts layoutDoubts;
     private final IntSupplier freshBrush;
     private boolean doubtsTold;
 
@@ -36,6 +37,7 @@ final class CanvasCompiler {
      *
      * @param settings as written at the cue
      * @param identity what the cue shares its kernels by
+     * @param layoutDoubts warns of slips in layouts, for the whole show
      * @param freshBrush numbers the brushes of the plan
      */
     CanvasCompiler(
@@ -44,6 +46,7 @@ final class CanvasCompiler {
             SharedKernels.Key identity,
             SharedKernels kernels,
             Problems problems,
+            LayoutDoubts layoutDoubts,
             IntSupplier freshBrush) {
         this.show = show;
         this.effect = identity.effect();
@@ -51,6 +54,7 @@ final class CanvasCompiler {
         this.identity = identity;
         this.kernels = kernels;
         this.problems = problems;
+        this.layoutDoubts = layoutDoubts;
         this.freshBrush = freshBrush;
     }
 
@@ -95,7 +99,7 @@ final class CanvasCompiler {
                 canvases.add(planned(play, kernel, geometry().areas().get(k), kernels.brush(k, frames, freshBrush)));
             }
         }
-        new LayoutDoubts(play, geometry(), show.map(), problems).warn();
+        layoutDoubts.warn(play, geometry());
         return new PlannedCue.CanvasSet(
                 canvases, geometry().members(), geometry().isOverlapping());
     }

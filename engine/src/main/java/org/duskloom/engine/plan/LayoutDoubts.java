@@ -1,40 +1,51 @@
 package org.duskloom.engine.plan;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.duskloom.engine.group.Member;
 import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
+import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Stagger;
 import org.duskloom.engine.timeline.StaggerBy;
 
-/** Warns of what mostly is a slip in how a cue is laid over its members. */
+/**
+ * Warns of what mostly is a slip in how a cue is laid over its members: of each once for a cue as written, however
+ * often and on whatever it is played.
+ */
 final class LayoutDoubts {
-    private final Cue play;
-    private final CueGeometry geometry;
     private final PixelMap map;
     private final Problems problems;
+    private final Set<Told> told = new HashSet<>();
 
-    LayoutDoubts(Cue play, CueGeometry geometry, PixelMap map, Problems problems) {
-        this.play = play;
-        this.geometry = geometry;
+    /** What a doubt is about, and where it is written. */
+    private record Told(String about, Location location) {}
+
+    LayoutDoubts(PixelMap map, Problems problems) {
         this.map = map;
         this.problems = problems;
     }
 
-    void warn() {
-        warnOfUndirectedMembers();
+    void warn(Cue play, CueGeometry geometry) {
+        warnOfUndirectedMembers(play, geometry);
         play.layout().stagger().ifPresent(stagger -> {
-            warnOfOneStep(stagger);
-            warnOfLateMembers(stagger);
+            warnOfOneStep(stagger, geometry);
+            warnOfLateMembers(play, stagger, geometry);
         });
     }
 
-    private void warnOfUndirectedMembers() {
+    private boolean isNew(String about, Location location) {
+        return told.add(new Told(about, location));
+    }
+
+    private void warnOfUndirectedMembers(Cue play, CueGeometry geometry) {
         List<Member> undirected = geometry.undirected();
-        if (!undirected.isEmpty()) {
+        if (!undirected.isEmpty() && isNew("axes", play.layout().axesLocation())) {
             problems.warn(
                     play.layout().axesLocation(),
                     "\"axes\" is \"outward\", but the middle of " + undirected.size() + " of the "
@@ -45,9 +56,13 @@ final class LayoutDoubts {
         }
     }
 
-    private void warnOfOneStep(Stagger stagger) {
+    private void warnOfOneStep(Stagger stagger, CueGeometry geometry) {
         boolean together = geometry.areas().stream().allMatch(area -> area.lag().isZero());
-        if (!together || stagger.time().isZero() || geometry.members().size() == 1) {
+        if (!together
+                || stagger.time().isZero()
+                || geometry.members().size() == 1
+                || stagger.by() != StaggerBy.PART && stagger.by() != StaggerBy.PROP
+                || !isNew("one step", stagger.location())) {
             return;
         }
         if (stagger.by() == StaggerBy.PART) {
@@ -77,14 +92,18 @@ final class LayoutDoubts {
                 .orElse("");
     }
 
-    private void warnOfLateMembers(Stagger stagger) {
-        LateMembers.warn(
-                play, geometry.areas().stream().map(CueGeometry.Area::lag).toList(), problems);
+    private void warnOfLateMembers(Cue play, Stagger stagger, CueGeometry geometry) {
+        List<ExactTime> lags =
+                geometry.areas().stream().map(CueGeometry.Area::lag).toList();
+        boolean areAllOnTime = lags.stream().allMatch(ExactTime::isZero);
+        if (!areAllOnTime && !play.fade().out().isZero() && isNew("fade", play.location())) {
+            LateMembers.warn(play, lags, problems);
+        }
         List<String> late = geometry.areas().stream()
                 .filter(area -> area.lag().compareTo(play.length()) >= 0)
                 .flatMap(area -> area.names().stream())
                 .toList();
-        if (!late.isEmpty()) {
+        if (!late.isEmpty() && isNew("late", stagger.location())) {
             problems.warn(
                     stagger.location(),
                     late.size() + " of the members would start after the cue has ended: " + Quoted.few(late),

@@ -32,6 +32,7 @@ public final class PlanCompiler {
     private final EffectRegistry effects;
     private final Problems problems;
     private final SettingsReader settingsReader;
+    private final LayoutDoubts layoutDoubts;
     /** What plays of one cue have in common; nothing where it has errors. */
     private final Map<Body, Optional<CanvasCompiler>> bodies = new HashMap<>();
 
@@ -97,6 +98,7 @@ public final class PlanCompiler {
         this.effects = effects;
         this.problems = problems;
         this.settingsReader = new SettingsReader(show, problems);
+        this.layoutDoubts = new LayoutDoubts(show.map(), problems);
     }
 
     /**
@@ -206,7 +208,7 @@ public final class PlanCompiler {
                 settings.fingerprint(effect.settings(), path -> show.files().sha256Hex(path)));
         SharedKernels shared =
                 kernels.computeIfAbsent(identity, key -> new SharedKernels(show, effect, settings, geometry));
-        return new CanvasCompiler(show, settings, identity, shared, problems, () -> brushCount++);
+        return new CanvasCompiler(show, settings, identity, shared, problems, layoutDoubts, () -> brushCount++);
     }
 
     private void warnOfUselessOrder(Effect effect, Cue cue) {

@@ -123,6 +123,22 @@ class OutwardAxesTest {
         }
     }
 
+    /** Every play of a scene may be on other props; the slip is one all the same. */
+    @Test
+    void warnsOnceOfACueThatIsPlayedOnOneMemberAfterTheOther() {
+        String cue = "{\"on\": \"x\", \"spread\": \"each\", \"axes\": \"outward\", \"effect\": \"probe\","
+                + " \"with\": {\"palette\": \"white\"}}";
+        String scenes = "\"s\": {\"length\": \"1s\", \"layers\": [{\"cues\": [" + cue + "]}]}";
+        String cues =
+                "{\"scene\": \"s\", \"on\": {\"x\": \"star\"}}, {\"scene\": \"s\", \"on\": {\"x\": \"star/hub\"}}";
+        assertThat(TestShow.of(Maps.map(STAR), "\"layers\": [{\"cues\": [" + cues + "]}], \"scenes\": {" + scenes + "}")
+                        .with(new Probe())
+                        .problems())
+                .singleElement()
+                .asString()
+                .contains("\"axes\" is \"outward\", but the middle of 1 of the 1 members");
+    }
+
     @Test
     void warnsOfWhatHasNoDirectionAtThePlaceOfTheAxes() {
         String fields =
