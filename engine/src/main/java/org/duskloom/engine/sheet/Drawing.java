@@ -9,9 +9,11 @@ public final class Drawing {
     private final List<Stroke> strokes = new ArrayList<>();
     private final List<Stroke.Circle> pixels = new ArrayList<>();
     private Area area;
+    private double bodyBottom;
 
     Drawing(Area area) {
         this.area = area;
+        this.bodyBottom = area.bottom();
     }
 
     /** Adds a stroke over those before. */
@@ -32,6 +34,16 @@ public final class Drawing {
 
     Area area() {
         return area;
+    }
+
+    /** Says that what follows stands under what is drawn, and explains it. */
+    void beginFoot() {
+        bodyBottom = area.bottom();
+    }
+
+    /** Where what is drawn ends and its foot begins. */
+    double bodyBottom() {
+        return bodyBottom;
     }
 
     List<Stroke> strokes() {

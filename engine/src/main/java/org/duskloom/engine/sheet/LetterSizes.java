@@ -23,10 +23,20 @@ final class LetterSizes {
     /** The same where there is not. */
     private static final double LONGEST_SIDE = 4000;
 
+    /** The same of one row, where it is cut into rows. */
+    private static final double SIDE_OF_ROW = 1600;
+
+    private static final double NOTHING = 1e-9;
     private static final double USUAL_DOTS_PER_MM = 2;
     private static final double MOST_DOTS_PER_MM = 12;
 
     private LetterSizes() {}
+
+    /** Into how many rows that suit a screen the longer side is cut, if it is longer than usual. */
+    static int rows(double longerSideMm, double dotsPerMm) {
+        double side = longerSideMm * dotsPerMm;
+        return side > USUAL_SIDE + NOTHING ? (int) Math.ceil(side / SIDE_OF_ROW) : 1;
+    }
 
     /** A size for a picture. */
     record ForPicture(double dotsPerMm, int letterDots) {
@@ -47,10 +57,15 @@ final class LetterSizes {
         return sizes;
     }
 
-    /** Scales of a picture: larger and larger ones, and small letters on the largest. */
-    static List<ForPicture> onPicture(double longerSideMm) {
+    /**
+     * Scales of a picture: larger and larger ones, and small letters on the largest.
+     *
+     * @param mostRows into how many rows the longer side may be cut
+     */
+    static List<ForPicture> onPicture(double longerSideMm, int mostRows) {
         List<ForPicture> sizes = new ArrayList<>();
-        double most = Math.min(MOST_DOTS_PER_MM, LONGEST_SIDE / longerSideMm);
+        double longest = mostRows == 1 ? LONGEST_SIDE : mostRows * SIDE_OF_ROW;
+        double most = Math.min(MOST_DOTS_PER_MM, longest / longerSideMm);
         double scale = Math.min(Math.min(USUAL_DOTS_PER_MM, USUAL_SIDE / longerSideMm), most);
         while (scale < most) {
             sizes.add(new ForPicture(scale, EASY_DOTS));

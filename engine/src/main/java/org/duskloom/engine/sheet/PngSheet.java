@@ -28,7 +28,8 @@ public final class PngSheet {
     public static void write(SheetPicture picture, StagedFile file) throws IOException {
         PngSheet sheet = new PngSheet(picture.drawing().area(), picture.dotsPerMm());
         picture.drawing().strokes().forEach(sheet::draw);
-        sheet.raster.writePng(file);
+        int bodyRows = (int) Math.ceil(sheet.y(picture.drawing().bodyBottom()));
+        FoldedRaster.of(sheet.raster, picture.rows(), bodyRows).writePng(file);
     }
 
     private void draw(Stroke stroke) {

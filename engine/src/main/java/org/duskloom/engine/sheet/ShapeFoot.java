@@ -25,6 +25,7 @@ final class ShapeFoot {
     }
 
     private void draw(Outline outline, PartColors colors) {
+        drawing.beginFoot();
         Area area = drawing.area();
         double left = area.left() + letters;
         String side = outline.view() == View.FRONT ? "from the front" : "from the back, as you wire it";

@@ -14,6 +14,11 @@ public final class ShapeSheet {
     /** Larger shapes are drawn once: nobody reads all of their numbers. */
     private static final int MOST_TRIED = 20_000;
 
+    /** A shape so many times as wide as high is cut into rows if need be: a screen has room under it. */
+    private static final double FLAT = 8;
+
+    private static final int MOST_ROWS = 8;
+
     private ShapeSheet() {}
 
     /**
@@ -41,7 +46,8 @@ public final class ShapeSheet {
     public static SheetPicture picture(ScaledShape shape, double millimetresPerUnit, View view, SheetOptions options) {
         Outline outline = Outline.of(shape, millimetresPerUnit, view, options);
         double longer = Math.max(outline.outerBox().width(), outline.outerBox().height());
-        List<LetterSizes.ForPicture> sizes = LetterSizes.onPicture(longer);
+        boolean isFlat = outline.outerBox().width() > FLAT * outline.outerBox().height();
+        List<LetterSizes.ForPicture> sizes = LetterSizes.onPicture(longer, isFlat ? MOST_ROWS : 1);
         ShapeDrawing best = ShapeDrawing.of(outline, sizes.get(0).letterMm());
         double dotsPerMm = sizes.get(0).dotsPerMm();
         for (LetterSizes.ForPicture size : sizes) {
@@ -52,7 +58,8 @@ public final class ShapeSheet {
             dotsPerMm = better(best, next) == next ? size.dotsPerMm() : dotsPerMm;
             best = better(best, next);
         }
-        return new SheetPicture(best.finished(), dotsPerMm);
+        int rows = isFlat ? LetterSizes.rows(longer, dotsPerMm) : 1;
+        return new SheetPicture(best.finished(), dotsPerMm, rows);
     }
 
     private static boolean suits(ShapeDrawing drawing) {

@@ -124,18 +124,18 @@ class OutlineTest {
      */
     @Test
     void lettersOnPictures() {
-        List<LetterSizes.ForPicture> sizes = LetterSizes.onPicture(1300);
+        List<LetterSizes.ForPicture> sizes = LetterSizes.onPicture(1300, 1);
         assertThat(sizes)
                 .extracting(size -> Math.round(size.dotsPerMm() * 1000) / 1000.0)
                 .containsExactly(2.0, 2.353, 2.768, 3.077, 3.077);
         assertThat(sizes).extracting(LetterSizes.ForPicture::letterDots).containsExactly(14, 14, 14, 14, 7);
         assertThat(sizes.get(0).letterMm()).isEqualTo(7);
-        assertThat(LetterSizes.onPicture(100).get(0).dotsPerMm()).isEqualTo(2);
-        assertThat(LetterSizes.onPicture(100))
+        assertThat(LetterSizes.onPicture(100, 1).get(0).dotsPerMm()).isEqualTo(2);
+        assertThat(LetterSizes.onPicture(100, 1))
                 .last()
                 .satisfies(size -> assertThat(size.dotsPerMm()).isEqualTo(12));
-        assertThat(LetterSizes.onPicture(2600).get(0).dotsPerMm()).isEqualTo(1);
-        assertThat(LetterSizes.onPicture(40_000).get(0).dotsPerMm()).isCloseTo(0.065, within(1e-12));
+        assertThat(LetterSizes.onPicture(2600, 1).get(0).dotsPerMm()).isEqualTo(1);
+        assertThat(LetterSizes.onPicture(40_000, 1).get(0).dotsPerMm()).isCloseTo(0.065, within(1e-12));
     }
 
     @ParameterizedTest
