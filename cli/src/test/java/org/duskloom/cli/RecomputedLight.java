@@ -25,6 +25,7 @@ record RecomputedLight(
             case "spin" -> spin();
             case "chase" -> chase();
             case "swell" -> swell();
+            case "festoon" -> new RecomputedFestoon(this).light();
             case "pile" -> new RecomputedPile(this).light();
             default -> throw new IllegalArgumentException(effect);
         };
@@ -68,7 +69,7 @@ record RecomputedLight(
         return x * x * (3 - 2 * x);
     }
 
-    private static double band(double u, double width, double soft) {
+    static double band(double u, double width, double soft) {
         if (u >= width) {
             return 0;
         }

@@ -70,6 +70,15 @@ record RecomputedShow(
                         "linear", "along", along, "low", 0.15, "every", "0.77s", "reverse", reverse));
             }
         }
+        for (String spread : List.of("whole", "each")) {
+            shows.add(festoon(
+                    spread,
+                    "contain",
+                    "swags 4, rows 3, row-gap 0.3, height 1, toward 7, thickness 0.3, soft 0.4, bands 1.6"));
+            shows.add(festoon(
+                    spread, "stretch", "swags 2, rise 0.3, sag 0.2, rows 2, toward 25, thickness 0.6, soft 0.5"));
+            shows.add(festoon(spread, "contain", "sag 0, thickness 0.9, soft 0.5"));
+        }
         for (String by :
                 List.of("members", "part", "prop", "right", "left", "up", "down", "outward", "inward", "clockwise")) {
             RecomputedShow plain = show("sweep", "each", "contain", "wiring", "soft", 0.4, "every", "1.37s");
@@ -84,6 +93,16 @@ record RecomputedShow(
             shows.add(new RecomputedShow("sweep", "each", "outward", fit, "wiring", "", plain.settings()));
         }
         return shows.stream();
+    }
+
+    /** No pixel is as near to one place of a garland as to another here: which counts would be a matter of rounding. */
+    private static RecomputedShow festoon(String spread, String fit, String numbers) {
+        List<Object> settings = new ArrayList<>(List.of("every", "1.37s"));
+        for (String number : numbers.split(", ")) {
+            settings.add(number.split(" ")[0]);
+            settings.add(Double.valueOf(number.split(" ")[1]));
+        }
+        return show("festoon", spread, fit, "wiring", settings.toArray());
     }
 
     private static RecomputedShow show(
