@@ -49,7 +49,11 @@ final class CheckCommand implements Callable<Integer> {
     @Option(names = "--fast", description = "Render nothing, and so do not tell what stays dark.")
     private boolean fast;
 
-    @Option(names = "--times", description = "List where every cue of the shows begins and ends, instead of the sums.")
+    @Option(
+            names = "--times",
+            description =
+                    "List where every cue of the shows begins and ends, instead of the sums; with --fast at once, without telling"
+                            + " what stays dark.")
     private boolean times;
 
     @Option(names = "--json", description = "With --times: the same as JSON, for programs.")

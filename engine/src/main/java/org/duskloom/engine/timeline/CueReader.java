@@ -101,8 +101,7 @@ final class CueReader {
         Cue cue = new Cue(
                 fields.location(),
                 open.name(),
-                randomKeys.of(
-                        open, seen.effect().get().value(), open.keyStart().orElseThrow()),
+                randomKeys.of(open, seen.effect().get().value(), open.keyStart().orElseThrow()),
                 first.at(),
                 first.end(),
                 first.end(),

@@ -13,7 +13,6 @@ import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
-import org.duskloom.engine.time.ExactTime;
 
 /** Reads a cue that plays a scene. */
 final class SceneCueReader {
@@ -51,10 +50,7 @@ final class SceneCueReader {
         SceneCue cue = new SceneCue(
                 fields.location(),
                 open.name(),
-                keys.of(
-                        open,
-                        "scene " + scene.get().value(),
-                        open.keyStart().orElseThrow()),
+                keys.of(open, "scene " + scene.get().value(), open.keyStart().orElseThrow()),
                 first.at(),
                 first.end(),
                 first.end(),
