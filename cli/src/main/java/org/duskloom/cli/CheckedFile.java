@@ -142,6 +142,9 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         if (!display.ports().isEmpty()) {
             line(text, "ports", display.ports().ports().size());
         }
+        if (!display.ports().supplies().isEmpty()) {
+            line(text, "supplies", display.ports().supplies().size());
+        }
     }
 
     private static void line(StringBuilder text, String name, Object value) {

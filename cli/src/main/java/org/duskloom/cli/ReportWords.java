@@ -227,10 +227,10 @@ final class ReportWords {
                                     limited(volts.sourceVolts(), lead))));
         }
         text.append(table.text());
-        line(
+        broken(
                 "To compare, not as advice: circuits whose power is limited are protected by 5 A at most up to 20 V, and by"
-                        + " 100 VA up to");
-        line("30 V, as a note on UL 508 in a machine's manual says. Which limits hold is for the code in force.");
+                        + " 100 VA up to 30 V, as a note on UL 508 in a machine's manual says; at 12 V a fuse of 5 A lets 60 W pass. A"
+                        + " fuse has to open before its wire is overloaded. Which limits hold is for the local code.");
     }
 
     private static String wire(Lead lead) {
@@ -352,8 +352,9 @@ final class ReportWords {
         return String.format(Locale.ROOT, "%.2f A", amps);
     }
 
+    /** The model goes on below nothing; what is left then is nothing. */
     private static String volts(double volts) {
-        return String.format(Locale.ROOT, "%.2f V", volts);
+        return volts < 0 ? "none" : String.format(Locale.ROOT, "%.2f V", volts);
     }
 
     private static String watts(double watts) {

@@ -91,6 +91,17 @@ class ReportCommandTest {
         assertThat(report("--copper", "70").out()).isNotEqualTo(report().out());
     }
 
+    /** The drop of hundred pixels along thin wires is more than there is to drop. */
+    @Test
+    void wireThatCannotCarryItIsCalledThat() throws IOException {
+        show = powered(9, "");
+        Path display = folder.resolve("display.json");
+        Files.writeString(display, Files.readString(display).replace("\"awg\": 20", "\"awg\": 40"));
+        assertThat(report().out())
+                .containsPattern("left +100 .* none +pixel 100 at .*; the")
+                .contains("wire cannot carry this");
+    }
+
     @Test
     void writesFilesThatAgree() throws IOException {
         Ran ran = report(

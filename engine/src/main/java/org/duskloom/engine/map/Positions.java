@@ -53,6 +53,14 @@ public final class Positions {
         return z[pixel];
     }
 
+    /** How far it is straight from one pixel to another. */
+    public double distance(int from, int to) {
+        double dx = x[to] - x[from];
+        double dy = y[to] - y[from];
+        double dz = z[to] - z[from];
+        return Math.sqrt(dx * dx + dy * dy + dz * dz);
+    }
+
     private static double[] finite(double[] values) {
         for (double value : values) {
             if (!Double.isFinite(value)) {

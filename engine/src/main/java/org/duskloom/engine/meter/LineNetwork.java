@@ -42,9 +42,7 @@ public final class LineNetwork {
 
     private final double[] pivot;
 
-    /** Of each pixel: T and P of the formula. */
-    private final double[] charge;
-
+    /** Of each pixel: P of the formula. */
     private final double[] moment;
 
     /** Of each node: its drop, and C of the span behind it. */
@@ -86,7 +84,6 @@ public final class LineNetwork {
         for (int i = 0; i < nodeOfSource.length; i++) {
             add(sources.get(i), nodeOfSource[i]);
         }
-        this.charge = new double[pixels];
         this.moment = new double[pixels];
         this.nodeDrop = new double[nodes];
         this.given = new double[nodes];
@@ -139,7 +136,7 @@ public final class LineNetwork {
 
     /** How many pixels there are. */
     public int pixelCount() {
-        return charge.length;
+        return moment.length;
     }
 
     /**
@@ -154,12 +151,10 @@ public final class LineNetwork {
         int last = segmentOhms.length;
         for (int i = 0; i < last; i++) {
             sum += amps[i];
-            charge[i] = sum;
             moment[i] = moments;
             moments += segmentOhms[i] * sum;
         }
         sum += amps[last];
-        charge[last] = sum;
         moment[last] = moments;
         solveNodes(sum);
         return sum;
@@ -220,50 +215,27 @@ public final class LineNetwork {
     }
 
     private int end(int node) {
-        return node + 1 < nodePixel.length ? nodePixel[node + 1] : charge.length;
+        return node + 1 < nodePixel.length ? nodePixel[node + 1] : moment.length;
     }
 
-    /** Raises what is kept of each pixel to its drop where that is more. */
-    public void raise(double[] mostDrop) {
+    /**
+     * Raises what is kept of each pixel to its drop where that is more.
+     *
+     * @param mostDrop the most of each pixel so far
+     * @param frames where it is raised, becomes {@code frame}
+     */
+    public void raise(double[] mostDrop, long[] frames, long frame) {
         for (int node = -1; node < nodePixel.length; node++) {
-            raise(mostDrop, start(node), end(node), base(node), through(node));
-        }
-    }
-
-    private void raise(double[] mostDrop, int from, int end, double base, double amps) {
-        for (int i = from; i < end; i++) {
-            mostDrop[i] = Math.max(mostDrop[i], base + amps * ohmsBefore[i] - moment[i]);
-        }
-    }
-
-    /** The pixel with the most drop, the first of several. Between feeds it is where current from both sides meets. */
-    public int deepestPixel() {
-        int deepest = 0;
-        double most = Double.NEGATIVE_INFINITY;
-        for (int node = -1; node < nodePixel.length; node++) {
-            if (start(node) < end(node)) {
-                int pixel = node < 0 ? 0 : meeting(node);
-                double drop = drop(node, pixel);
-                deepest = drop > most ? pixel : deepest;
-                most = Math.max(most, drop);
+            double base = base(node);
+            double amps = through(node);
+            for (int i = start(node), end = end(node); i < end; i++) {
+                double drop = base + amps * ohmsBefore[i] - moment[i];
+                if (drop > mostDrop[i]) {
+                    mostDrop[i] = drop;
+                    frames[i] = frame;
+                }
             }
         }
-        return deepest;
-    }
-
-    /** The first pixel of a span at which no more current goes on to the right. */
-    private int meeting(int node) {
-        int low = start(node);
-        int high = end(node) - 1;
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (charge[middle] < given[node]) {
-                low = middle + 1;
-            } else {
-                high = middle;
-            }
-        }
-        return low;
     }
 
     /** What a source gives, in the order in which they were said; below 0 where a stronger one feeds it. */

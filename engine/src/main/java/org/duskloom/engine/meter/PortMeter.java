@@ -24,16 +24,15 @@ final class PortMeter {
         private final LineNetwork network;
         private final List<Feed> feeds;
         private final double[] mostDrop;
+        private final long[] mostDropFrame;
         private final double[] peakAmps;
         private final double[] fullAmps;
-        private double deepest = Double.NEGATIVE_INFINITY;
-        private int deepestPixel;
-        private long deepestFrame;
 
         Line(LineNetwork network, List<Feed> feeds) {
             this.network = network;
             this.feeds = feeds;
             this.mostDrop = new double[network.pixelCount()];
+            this.mostDropFrame = new long[network.pixelCount()];
             this.peakAmps = new double[feeds.size()];
             this.fullAmps = new double[feeds.size()];
             Arrays.fill(mostDrop, Double.NEGATIVE_INFINITY);
@@ -41,15 +40,8 @@ final class PortMeter {
 
         double measure(long frame, double[] amps) {
             double sum = network.solve(amps);
-            network.raise(mostDrop);
+            network.raise(mostDrop, mostDropFrame, frame);
             raiseFeeds(peakAmps);
-            int pixel = network.deepestPixel();
-            double drop = network.drop(pixel);
-            if (drop > deepest) {
-                deepest = drop;
-                deepestPixel = pixel;
-                deepestFrame = frame;
-            }
             return sum;
         }
 
@@ -61,8 +53,10 @@ final class PortMeter {
 
         VoltFigures figures(Port port) {
             double[] least = new double[mostDrop.length];
+            int deepest = 0;
             for (int i = 0; i < least.length; i++) {
                 least[i] = network.sourceVolts() - mostDrop[i];
+                deepest = mostDrop[i] > mostDrop[deepest] ? i : deepest;
             }
             LeadFigures[] leads = new LeadFigures[feeds.size()];
             for (int i = 0; i < leads.length; i++) {
@@ -71,8 +65,8 @@ final class PortMeter {
             return new VoltFigures(
                     network.sourceVolts(),
                     least,
-                    deepestPixel,
-                    deepestFrame,
+                    mostDropFrame,
+                    deepest,
                     port.pixelKind().leastVolts(),
                     List.of(leads));
         }

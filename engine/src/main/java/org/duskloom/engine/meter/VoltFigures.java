@@ -8,16 +8,16 @@ import java.util.OptionalDouble;
  *
  * @param sourceVolts what its supply gives
  * @param leastByPixel the least that each pixel of the line had, in its order; below 0 where the wire cannot carry it
- * @param leastPixel the pixel with the least of all, from 0 in the chain
- * @param leastFrame the first frame in which it had that, by its number in the show
+ * @param leastFrameByPixel the first frame in which each of them had that, by its number in the show
+ * @param leastPixel the pixel with the least of all, from 0 in the chain; the first of several
  * @param promised with less a pixel is not promised to work; nothing where that is not known
  * @param leads what flows through each feed, in the order of the display
  */
 public record VoltFigures(
         double sourceVolts,
         double[] leastByPixel,
+        long[] leastFrameByPixel,
         int leastPixel,
-        long leastFrame,
         OptionalDouble promised,
         List<LeadFigures> leads) {
     public VoltFigures {
@@ -27,6 +27,11 @@ public record VoltFigures(
     /** The least of all. */
     public double least() {
         return leastByPixel[leastPixel];
+    }
+
+    /** When that was: the first frame, by its number in the show. */
+    public long leastFrame() {
+        return leastFrameByPixel[leastPixel];
     }
 
     /** Whether a pixel, from 0 in the chain, had less than it is promised to work with. */

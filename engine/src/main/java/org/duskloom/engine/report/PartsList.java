@@ -115,10 +115,7 @@ final class PartsList {
         int last = Link.DARK;
         for (int pixel : port.pixels()) {
             if (pixel != Link.DARK && last != Link.DARK) {
-                double x = stage.x(pixel) - stage.x(last);
-                double y = stage.y(pixel) - stage.y(last);
-                double z = stage.z(pixel) - stage.z(last);
-                way += Math.sqrt(x * x + y * y + z * z);
+                way += stage.distance(last, pixel);
             }
             last = pixel == Link.DARK ? last : pixel;
         }

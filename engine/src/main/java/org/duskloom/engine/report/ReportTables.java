@@ -135,7 +135,7 @@ public final class ReportTables {
     }
 
     private void addPixels(PixelMap map) {
-        StringBuilder rows = new StringBuilder("port,place,prop,pixel,least_volts,too_low\n");
+        StringBuilder rows = new StringBuilder("port,place,prop,pixel,least_volts,least_at,too_low\n");
         for (PortFigures figures : report.power().ports()) {
             int[] pixels = figures.port().pixels();
             figures.volts().ifPresent(volts -> {
@@ -148,6 +148,7 @@ public final class ReportTables {
                             prop == null ? "" : prop.name(),
                             prop == null ? "" : String.valueOf(pixels[i] - prop.firstPixel() + 1),
                             number(volts.leastByPixel()[i]),
+                            at(volts.leastFrameByPixel()[i]),
                             volts.isTooLow(i) ? "yes" : "");
                 }
             });

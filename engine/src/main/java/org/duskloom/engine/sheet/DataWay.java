@@ -51,18 +51,11 @@ record DataWay(Port port, List<Hop> hops, double lengthMm) {
             if (last != null) {
                 Hop hop = new Hop(last.pixels()[last.pixelCount() - 1], link.pixels()[0]);
                 hops.add(hop);
-                length += millimetres * distance(stage, hop.fromPixel, hop.toPixel);
+                length += millimetres * stage.distance(hop.fromPixel, hop.toPixel);
             }
             last = link;
         }
         return new DataWay(port, hops, length);
-    }
-
-    private static double distance(Positions stage, int from, int to) {
-        double x = stage.x(to) - stage.x(from);
-        double y = stage.y(to) - stage.y(from);
-        double z = stage.z(to) - stage.z(from);
-        return Math.sqrt(x * x + y * y + z * z);
     }
 
     /** The first pixel that is not dark. */

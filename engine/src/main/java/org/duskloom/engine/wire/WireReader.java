@@ -83,7 +83,7 @@ final class WireReader {
                 continue;
             }
             if (last >= 0) {
-                double way = LONGER_THAN_STRAIGHT * metresPerUnit * distance(pixels[last], pixels[i]);
+                double way = LONGER_THAN_STRAIGHT * metresPerUnit * stage.distance(pixels[last], pixels[i]);
                 Arrays.fill(metres, last, i, way / (i - last));
                 all += way;
             } else {
@@ -98,12 +98,5 @@ final class WireReader {
         Arrays.fill(metres, 0, first, mean);
         Arrays.fill(metres, last, metres.length, mean);
         return metres;
-    }
-
-    private double distance(int from, int to) {
-        double x = stage.x(to) - stage.x(from);
-        double y = stage.y(to) - stage.y(from);
-        double z = stage.z(to) - stage.z(from);
-        return Math.sqrt(x * x + y * y + z * z);
     }
 }
