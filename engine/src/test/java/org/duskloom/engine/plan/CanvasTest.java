@@ -1,6 +1,7 @@
 package org.duskloom.engine.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.List;
@@ -174,6 +175,17 @@ class CanvasTest {
             assertThat(shown(canvas.position())).isEqualTo(positions);
             assertThat(canvas.stepCount(0)).isEqualTo(steps);
         }
+    }
+
+    /** From 10 to 36 the middle is 23: two pixels are 13 away from it and one is 3, however far off they all hang. */
+    @Test
+    void measuresDepthFromTheMiddle() {
+        PixelMap deep = Maps.map("prop,pixel,x,y,z\nmast,1,0,0,10\nmast,2,0,0,20\nmast,3,0,0,36\n");
+        Canvas canvas = canvas(deep, "\"on\": \"mast\", \"order\": \"outward\"");
+        assertThat(shown(canvas.position())).isEqualTo("1.5 0 1.5");
+        assertThat(canvas.z()[0]).isEqualTo(-1);
+        assertThat(canvas.z()[1]).isCloseTo(-3 / 13.0, within(1e-9));
+        assertThat(canvas.z()[2]).isEqualTo(1);
     }
 
     @Test

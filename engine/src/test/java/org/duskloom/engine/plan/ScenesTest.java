@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.map.Maps;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.timeline.Cases;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Scenes are resolved to planned cues. The cues of the show stand on line 3 from column 1 on. */
 class ScenesTest {
@@ -144,6 +146,49 @@ class ScenesTest {
                         scene("s", "", cue) + ", " + scene("t", ", \"same\": true", "{\"scene\": \"s\"}"),
                         plays.replace("\"s\"", "\"t\""))))
                 .hasSize(1);
+    }
+
+    /** Each member of a stagger plays the scene for itself, even where all of them light the same pixel. */
+    @Test
+    void drawAnewForEveryMember() {
+        Probe probe = new Probe();
+        show(
+                        scene("s", "", "{\"on\": [\"pond\", \"flower\"], \"effect\": \"probe\", \"name\": \"x\"}"),
+                        "{\"scene\": \"s\", \"on\": {\"flower\": \"daisies\"}, \"stagger\": \"0s\"}")
+                .with(probe)
+                .plan();
+        assertThat(probe.canvases)
+                .extracting(canvas -> canvas.pixelKey()[canvas.pixelKey().length - 1])
+                .hasSize(2)
+                .doesNotHaveDuplicates();
+    }
+
+    /** In a scene a blend acts on the scene alone: its lowest cue covers what is under it, from the first frame on. */
+    @ParameterizedTest
+    @ValueSource(strings = {"1s", "25ms", "1975ms"})
+    void keepTheirBlendsToThemselves(String at) {
+        PixelMap map = Maps.map("prop,pixel,x,y\npond,1,0,0\ngate,1,1,0\n");
+        List<PlannedCue> cues = cues(TestShow.of(map, """
+                "scenes": {"s": {"length": "1s", "layers": [{"cues": [
+                  {"blend": "screen", "on": "pond", "effect": "clock"}]}]}},
+                "layers": [{"cues": [
+                  {"at": "%s", "for": "1s", "on": "*", "effect": "clock"},
+                  {"at": "1s", "scene": "s"}]}]""".formatted(at)));
+        assertThat(cues.get(1).groupCount()).isZero();
+        assertThat(cues.get(1).blend()).isEqualTo(BlendMode.NORMAL);
+    }
+
+    /** Settings are looked at where nobody plays a scene, and where something else is wrong with a cue. */
+    @ParameterizedTest
+    @ValueSource(strings = {"", "{\"scene\": \"s\"}"})
+    void tellWhatIsWrongWithSettings(String play) {
+        String wrong = "\"on\": \"pond\", \"effect\": \"solid\", \"with\": {\"colour\": \"red\"}";
+        assertThat(show(scene("s", "", "{" + wrong + "}"), play).problems())
+                .anySatisfy(line -> assertThat(line).contains("error: the effect solid has no setting \"colour\""));
+        assertThat(show(scene("s", "", "{\"ordr\": \"up\", " + wrong + "}"), play)
+                        .problems())
+                .anySatisfy(line -> assertThat(line).contains("error: a cue has no field \"ordr\""))
+                .anySatisfy(line -> assertThat(line).contains("error: the effect solid has no setting \"colour\""));
     }
 
     /** A play that has a name keeps its choices when it is moved. */

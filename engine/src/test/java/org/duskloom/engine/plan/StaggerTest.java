@@ -13,6 +13,7 @@ import org.duskloom.engine.map.PixelMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** When each member starts, in milliseconds; worked out on paper. */
 class StaggerTest {
@@ -46,6 +47,23 @@ class StaggerTest {
     void startsMembersOneAfterTheOther(String stagger, String expected) {
         assertThat(starts(COMPASS, ON + ", \"spread\": \"each\", \"stagger\": " + stagger))
                 .isEqualTo(expected);
+    }
+
+    /** On a slant from 10 to 36 the middle is 23, from which two are as far and one is near; all hang far off. */
+    @ParameterizedTest
+    @ValueSource(strings = {"x", "y", "z"})
+    void measuresFromTheMiddleOfTheMembers(String axis) {
+        StringBuilder csv = new StringBuilder("prop,pixel,x,y,z\n");
+        for (int place : new int[] {10, 20, 36}) {
+            int[] at = new int[3];
+            at["xyz".indexOf(axis)] = place;
+            csv.append("p%s,1,%s,%s,%s\n".formatted(place, at[0], at[1], at[2]));
+        }
+        assertThat(starts(
+                        Maps.map(csv.toString()),
+                        "\"on\": [\"p10\", \"p20\", \"p36\"], \"spread\": \"each\", \"stagger\": {\"by\":"
+                                + " \"outward\", \"time\": \"1s\"}"))
+                .isEqualTo("1000 0 1000");
     }
 
     /**
