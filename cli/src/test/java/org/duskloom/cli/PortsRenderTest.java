@@ -146,6 +146,23 @@ class PortsRenderTest {
                 .contains("pixels on no port: \"fence\" (75 of 900)");
     }
 
+    /** Pixels that say 400 kbit/s take 60 us each: (25000 - 280) / 60 is 412 of them at 40 frames a second. */
+    @Test
+    void checkKnowsHowFastTheDataOfAKindRun() throws IOException {
+        Path show = WiredGarden.show(
+                folder,
+                413,
+                40,
+                "{\"name\": \"left\", \"chain\": [\"fence\"], \"kind\": \"slow\"}], \"kinds\": {\"slow\":"
+                        + " {\"volts\": 12, \"milliamps\": [9, 9, 9], \"kilobits\": 400}}, \"supplies\": [{\"name\":"
+                        + " \"shed\", \"volts\": 12, \"amps\": 9, \"feeds\": [{\"port\": \"left\"}]}");
+        Ran ran = Ran.with("check", show).without(folder);
+        assertThat(ran.out()).contains("ports    1\nsupplies 1\n");
+        assertThat(ran.err())
+                .contains(
+                        "port \"left\" has 413 pixels, and a data line of 400 kbit/s carries 412 at 40 frames a second");
+    }
+
     @Test
     void checkOfADisplayWarnsOfLoosePixelsOnly() throws IOException {
         WiredGarden.show(folder, 900, 40, "{\"name\": \"left\", \"chain\": [\"fence\"]}");
