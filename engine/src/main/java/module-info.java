@@ -23,6 +23,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.live;
     exports org.duskloom.engine.map;
     exports org.duskloom.engine.meter;
+    exports org.duskloom.engine.meter.light;
     exports org.duskloom.engine.packet;
     exports org.duskloom.engine.plan;
     exports org.duskloom.engine.png;

@@ -50,6 +50,7 @@ class ArchitectureTest {
             "sheet",
             "proof",
             "meter",
+            "meter.light",
             "report");
 
     private static final JavaClasses ENGINE = new ClassFileImporter().importPath(Path.of("target", "classes"));

@@ -1,0 +1,106 @@
+package org.duskloom.engine.meter.light;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.duskloom.engine.color.Srgb;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Changes to and from saturated red: the rule of WCAG 2.2 (u'v' of CIE 15 by more than 0.2) and the older one of WCAG
+ * 2.0, each on its own. The pairs are worked out from the definitions.
+ */
+class RedSwingsTest {
+    @ParameterizedTest(name = "{0} and {1}: u''v'' {2}, older {3}")
+    @CsvSource({
+        "ff0000, 808080, true, true",
+        "ff0000, ffffff, true, true",
+        "ff0000, 0000ff, true, true",
+        "ff0000, 00ff00, true, true",
+        "ff0000, ffff00, true, true",
+        "ff0000, ff00ff, true, true",
+        "dc143c, 0000ff, true, true",
+        "dc143c, ffffff, true, true",
+        "ff0000, ffa500, false, true",
+        "ff6347, ffffff, false, true",
+        "ff6347, 000000, false, true",
+        "ff0000, ff4500, false, false",
+        "ff0000, c80000, false, true",
+        "ff0000, 800000, false, true",
+        "460000, 000000, true, false",
+        "470000, 000000, true, true",
+        "ff8c00, 000000, false, false",
+        "ff8900, 000000, false, false",
+        "00ff00, 000000, false, false"
+    })
+    void tellsRedFlashes(String one, String other, boolean chromatic, boolean older) {
+        List<Integer> found = steps(one, other, one, other, one);
+
+        assertThat(count(found, RedSwings.BY_CHROMATICITY)).isEqualTo(chromatic ? 4 : 0);
+        assertThat(count(found, RedSwings.BY_OLDER_RULE)).isEqualTo(older ? 4 : 0);
+    }
+
+    /** 255,136,0 has 0.80244 of its light in red, 255,137,0 has 0.79990. */
+    @Test
+    void knowsTheLeastSaturatedRed() {
+        assertThat(RedSwings.isSaturated(Srgb.decode(255), Srgb.decode(136), 0)).isTrue();
+        assertThat(RedSwings.isSaturated(Srgb.decode(255), Srgb.decode(137), 0)).isFalse();
+    }
+
+    /** A slow change counts as the quick one does: from one end to the other. */
+    @Test
+    void addsUpFades() {
+        List<String> fade = new ArrayList<>();
+        for (int round = 0; round < 3; round++) {
+            for (int code = 0; code < 256; code += 5) {
+                fade.add(String.format("ff%02x%02x", code, code));
+            }
+            for (int code = 255; code >= 0; code -= 5) {
+                fade.add(String.format("ff%02x%02x", code, code));
+            }
+        }
+        List<Integer> found = steps(fade.toArray(String[]::new));
+
+        assertThat(count(found, RedSwings.BY_CHROMATICITY)).isEqualTo(6);
+        assertThat(count(found, RedSwings.BY_OLDER_RULE)).isEqualTo(6);
+    }
+
+    /** What follows a colour between is compared with the farthest since the last change. */
+    @Test
+    void remembersTheFarthestColor() {
+        assertThat(count(steps("ffffff", "ffa500", "ff0000", "ffa500", "ffffff"), RedSwings.BY_CHROMATICITY))
+                .isEqualTo(2);
+    }
+
+    /** Steps of almost no light are no flashes. */
+    @Test
+    void takesTheLastStepsOfAFadeForBlack() {
+        assertThat(count(steps("010000", "000000", "0c0000", "000000"), RedSwings.BY_CHROMATICITY))
+                .isZero();
+        assertThat(count(steps("0d0000", "000000"), RedSwings.BY_CHROMATICITY)).isEqualTo(1);
+    }
+
+    private static long count(List<Integer> found, int rule) {
+        return found.stream().filter(bits -> (bits & rule) != 0).count();
+    }
+
+    private static List<Integer> steps(String... colors) {
+        RedSwings swings = new RedSwings(3);
+        List<Integer> found = new ArrayList<>();
+        float[] before = light(colors[0]);
+        for (String color : colors) {
+            float[] now = light(color);
+            found.add(swings.step(1, now[0], now[1], now[2], before[0], before[1], before[2]));
+            before = now;
+        }
+        return found;
+    }
+
+    private static float[] light(String hex) {
+        int code = Integer.parseInt(hex, 16);
+        return new float[] {Srgb.decode(code >> 16), Srgb.decode(code >> 8 & 0xFF), Srgb.decode(code & 0xFF)};
+    }
+}
