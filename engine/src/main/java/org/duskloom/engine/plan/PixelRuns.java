@@ -53,6 +53,23 @@ public final class PixelRuns {
         return (stagePixelCount + Patch.CAPACITY - 1) / Patch.CAPACITY;
     }
 
+    /** How many pixels there are in all runs. */
+    int pixelCount() {
+        return length.length == 0 ? 0 : canvasPixel[length.length - 1] + length[length.length - 1];
+    }
+
+    /** Whether a pixel of the stage is among them. */
+    boolean has(int stagePixel) {
+        int tile = stagePixel / Patch.CAPACITY;
+        int within = stagePixel % Patch.CAPACITY;
+        for (int run = firstRun(tile); run < endRun(tile); run++) {
+            if (cell[run] <= within && within < cell[run] + length[run]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The first run in a tile. */
     public int firstRun(int tile) {
         return firstRunOfTile[tile];

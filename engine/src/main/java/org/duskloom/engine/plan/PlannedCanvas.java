@@ -35,6 +35,11 @@ public final class PlannedCanvas {
         return runs;
     }
 
+    /** How many pixels it has. */
+    public int pixelCount() {
+        return runs.pixelCount();
+    }
+
     /** The first frame in which its members are lit. */
     public long firstFrame() {
         return firstFrame;

@@ -125,6 +125,16 @@ public final class PlannedCue {
         return body.blend();
     }
 
+    /** Whether it is seen on a pixel of the stage in some frame. */
+    public boolean isOn(int stagePixel) {
+        for (PlannedCanvas canvas : canvases) {
+            if (canvas.runs().has(stagePixel)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** How many canvases it has. */
     public int canvasCount() {
         return canvases.length;

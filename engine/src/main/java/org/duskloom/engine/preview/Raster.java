@@ -1,6 +1,9 @@
 package org.duskloom.engine.preview;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.png.PngWriter;
@@ -88,13 +91,29 @@ public final class Raster {
      * @throws IOException if that fails; the file is then abandoned
      */
     public void writePng(StagedFile file) throws IOException {
-        try (file;
-                PngWriter png = new PngWriter(file.stream(), width, height, PngWriter.FAST)) {
+        try (file) {
+            writePng(file.stream());
+            file.finish();
+        }
+    }
+
+    private void writePng(OutputStream out) throws IOException {
+        try (PngWriter png = new PngWriter(out, width, height, PngWriter.FAST)) {
             for (int y = 0; y < height; y++) {
                 png.row(rgb, 3 * y * width);
             }
             png.finish();
-            file.finish();
         }
+    }
+
+    /** The picture as a PNG in memory. */
+    byte[] png() {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try {
+            writePng(bytes);
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return bytes.toByteArray();
     }
 }

@@ -1,0 +1,74 @@
+package org.duskloom.engine.report;
+
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.meter.light.FlashFigures;
+import org.duskloom.engine.meter.light.LightMeter;
+import org.duskloom.engine.meter.light.UseFigures;
+import org.duskloom.engine.preview.CueCaption;
+import org.duskloom.engine.render.CueMean;
+
+/**
+ * What eyes get of a show.
+ *
+ * @param flashes how often it flashes
+ * @param worst the second in which it does so most
+ * @param use how much of the display is used
+ * @param cues how much light each cue paints, in the order of painting
+ */
+public record LightReport(FlashFigures flashes, WorstSecond worst, UseFigures use, List<CueUse> cues) {
+    public LightReport {
+        Objects.requireNonNull(flashes, "flashes");
+        Objects.requireNonNull(worst, "worst");
+        Objects.requireNonNull(use, "use");
+        cues = List.copyOf(cues);
+    }
+
+    /**
+     * What a meter has seen.
+     *
+     * @param source its frames, of which some are looked at again
+     * @throws IOException if they cannot be had
+     */
+    public static LightReport of(LightMeter meter, FrameSource source, PlayingCues playing) throws IOException {
+        FlashFigures flashes = meter.flashes();
+        double all = (double) source.info().pixelCount() * source.info().showFrames();
+        List<CueUse> cues = CueMean.of(playing.plan()).stream()
+                .map(mean -> cueUse(mean, playing, all))
+                .toList();
+        return new LightReport(flashes, WorstSecond.of(flashes.worst(), source, playing), meter.use(), cues);
+    }
+
+    private static CueUse cueUse(CueMean mean, PlayingCues playing, double allPixelFrames) {
+        String layer = playing.timeline().layers().get(mean.layerIndex()).name();
+        return new CueUse(
+                layer,
+                CueCaption.of(layer, mean.first()),
+                mean.mask(),
+                mean.meanLight(),
+                mean.pixelFrames() / allPixelFrames);
+    }
+
+    /** What the cues of a layer paint together, by layer: the mean over all pixels and frames of the show. */
+    public List<LayerUse> layers() {
+        Map<String, Double> sums = new LinkedHashMap<>();
+        for (CueUse cue : cues) {
+            sums.merge(cue.layer(), cue.meanLight() * cue.share(), Double::sum);
+        }
+        return sums.entrySet().stream()
+                .map(entry -> new LayerUse(entry.getKey(), entry.getValue()))
+                .toList();
+    }
+
+    /**
+     * A layer.
+     *
+     * @param meanLight the mean relative luminance that its cues paint by themselves, over all pixels and frames of the
+     *     show
+     */
+    public record LayerUse(String layer, double meanLight) {}
+}

@@ -1,0 +1,139 @@
+package org.duskloom.engine.report;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import org.duskloom.engine.color.Srgb;
+import org.duskloom.engine.frame.FrameReader;
+import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.frame.PropSpan;
+import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.meter.light.FlashCount;
+import org.duskloom.engine.meter.light.FlashPlace;
+import org.duskloom.engine.plan.PlannedCue;
+import org.duskloom.engine.preview.CueCaption;
+import org.duskloom.engine.preview.MomentsPicture;
+
+/**
+ * The second in which a show flashes most.
+ *
+ * @param count what was counted
+ * @param where what flashes so, in words
+ * @param cues what is played there then, from the bottom layer up
+ * @param slowDowns what to write in which of these cues; none where it passes everywhere
+ * @param strip a PNG of moments in which it is brightest and darkest
+ */
+public record WorstSecond(
+        FlashCount count, String where, List<String> cues, List<SlowDown> slowDowns, byte[] strip) {
+    private static final int MOST_MOMENTS = 12;
+
+    public WorstSecond {
+        Objects.requireNonNull(count, "count");
+        Objects.requireNonNull(where, "where");
+        cues = List.copyOf(cues);
+        slowDowns = List.copyOf(slowDowns);
+    }
+
+    /**
+     * Looks closer at a second.
+     *
+     * @throws IOException if its frames cannot be had, or the picture of them would be too large
+     */
+    static WorstSecond of(FlashCount count, FrameSource source, PlayingCues playing) throws IOException {
+        RunInfo run = source.info();
+        int[] pixels = pixels(count.place(), run);
+        long last = lastFrame(count, run);
+        Set<String> captions = new LinkedHashSet<>();
+        List<SlowDown> slowDowns = new ArrayList<>();
+        for (int i = 0; i < playing.plan().layers().size(); i++) {
+            String layer = playing.timeline().layers().get(i).name();
+            for (PlannedCue cue : playing.plan().layers().get(i).cues()) {
+                boolean there = plays(cue, count.firstFrame(), last, run.showFrames())
+                        && Arrays.stream(pixels).anyMatch(cue::isOn);
+                if (there && captions.add(CueCaption.of(layer, cue)) && !count.passesEverywhere()) {
+                    slowDowns.add(SlowDown.of(CueCaption.of(layer, cue), cue.cue(), count.slowBy()));
+                }
+            }
+        }
+        byte[] strip = MomentsPicture.png(source, moments(source, pixels, count.firstFrame(), last));
+        return new WorstSecond(count, where(count.place(), run), List.copyOf(captions), slowDowns, strip);
+    }
+
+    private static long lastFrame(FlashCount count, RunInfo run) {
+        int framesOfSecond = (run.rate().numerator() + run.rate().denominator() - 1)
+                / run.rate().denominator();
+        long last = count.firstFrame() + framesOfSecond - 1;
+        return count.overJoint() ? last : Math.min(last, run.showFrames() - 1);
+    }
+
+    private static boolean plays(PlannedCue cue, long first, long last, long showFrames) {
+        boolean before = cue.firstFrame() <= last && cue.endFrameExclusive() > first;
+        boolean afterJoint = cue.firstFrame() <= last - showFrames;
+        return before || afterJoint;
+    }
+
+    private static int[] pixels(FlashPlace place, RunInfo run) {
+        if (place.prop().isEmpty()) {
+            return range(0, run.pixelCount());
+        }
+        PropSpan prop = run.pixels().props().get(place.prop().getAsInt());
+        return place.pixel().isPresent()
+                ? new int[] {prop.firstPixel() + place.pixel().getAsInt()}
+                : range(prop.firstPixel(), prop.firstPixel() + prop.pixelCount());
+    }
+
+    private static int[] range(int first, int end) {
+        int[] numbers = new int[end - first];
+        Arrays.setAll(numbers, i -> first + i);
+        return numbers;
+    }
+
+    private static String where(FlashPlace place, RunInfo run) {
+        if (place.prop().isEmpty()) {
+            return "the whole display";
+        }
+        String prop = run.pixels().props().get(place.prop().getAsInt()).name();
+        return place.pixel().isPresent() ? "pixel " + (place.pixel().getAsInt() + 1) + " of " + prop : prop;
+    }
+
+    /** The frames in which the light turns, as many as there is room for; evenly where it turns too seldom. */
+    private static long[] moments(FrameSource source, int[] pixels, long first, long last) throws IOException {
+        TreeSet<Long> moments = new TreeSet<>(Set.of(first));
+        byte[] rgb = new byte[source.info().frameBytes()];
+        double[] light = new double[(int) (last - first + 1)];
+        try (FrameReader reader = source.reader()) {
+            for (int i = 0; i < light.length; i++) {
+                reader.read((first + i) % source.info().showFrames(), rgb, 0);
+                light[i] = light(rgb, pixels);
+            }
+        }
+        for (int i = 1; i < light.length && moments.size() < MOST_MOMENTS; i++) {
+            boolean turns = i + 1 == light.length
+                    || (light[i] - light[i - 1]) * (light[i + 1] - light[i]) <= 0 && light[i] != light[i - 1];
+            if (turns && light[i] != light[i - 1]) {
+                moments.add(first + i);
+            }
+        }
+        int panels = Math.min(8, light.length);
+        for (int i = 0; i < panels && moments.size() < 4; i++) {
+            moments.add(first + (long) i * light.length / panels);
+        }
+        return moments.stream().mapToLong(Long::longValue).toArray();
+    }
+
+    /** Colours weigh so that red may turn while the luminance stays. */
+    private static double light(byte[] rgb, int[] pixels) {
+        double sum = 0;
+        for (int pixel : pixels) {
+            sum += 3 * Srgb.decode(rgb[3 * pixel] & 0xFF)
+                    + 2 * Srgb.decode(rgb[3 * pixel + 1] & 0xFF)
+                    + Srgb.decode(rgb[3 * pixel + 2] & 0xFF);
+        }
+        return sum;
+    }
+}
