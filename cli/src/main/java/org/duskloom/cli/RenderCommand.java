@@ -21,7 +21,6 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.time.FrameSpan;
-import org.duskloom.engine.wire.Conductor;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -195,11 +194,11 @@ final class RenderCommand implements Callable<Integer> {
             rendering.into(sinks, streams);
             return List.of();
         }
-        ShowMeters meters = new ShowMeters(loaded, Conductor.USUAL_CELSIUS);
+        ShowMeters meters = ShowMeters.usual(loaded);
         List<FrameSink> all = new ArrayList<>(sinks);
-        all.add(meters.sink());
+        all.addAll(meters.sinks());
         rendering.into(all, streams);
-        return ReportWords.brief(meters.report(rendering.info(), false));
+        return ReportWords.brief(meters.report(rendering.info(), false), meters.flashes());
     }
 
     private List<OutputKind> kinds() {

@@ -3,9 +3,14 @@ package org.duskloom.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.duskloom.engine.meter.light.LightMeter;
+import org.duskloom.engine.report.Caution;
+import org.duskloom.engine.report.Concern;
 import org.duskloom.engine.report.Report;
 import org.duskloom.engine.report.ReportJson;
 import org.duskloom.engine.text.Counted;
@@ -20,12 +25,13 @@ import picocli.CommandLine.Option;
         name = "report",
         sortOptions = false,
         sortSynopsis = false,
-        header = "Say what a show asks of its supplies, wires and data lines.",
+        header = "Say what a show asks of its supplies, wires, data lines and eyes.",
         description = {
             "",
             "Looks at every frame of the show and tells: what each supply and port of the display gives on average and at"
                     + " most, when and in which cues; the least voltage along each line; how long the data of a frame take;"
-                    + " what to buy and to cut. What it can say depends on \"ports\", \"kinds\" and \"supplies\" of the"
+                    + " how often it"
+                    + " flashes, and how much of it is used; what to buy and to cut. What it can say of power depends on \"ports\", \"kinds\" and \"supplies\" of the"
                     + " display. Without -o, --json and --csv it is printed.",
             "",
             "These are estimates, no permission: for mains, fire, water and flashing light ask the local code and a"
@@ -46,6 +52,8 @@ final class ReportCommand implements Callable<Integer> {
     private static final double COLDEST = -50;
     private static final double WARMEST = 150;
 
+    private static final double NEAREST = 0.5;
+    private static final double FARTHEST = 10_000;
     private static final String WHITE = "white";
 
     private final Streams streams;
@@ -86,6 +94,14 @@ final class ReportCommand implements Callable<Integer> {
             description = "How warm the wires are, in degrees Celsius; 20 unless written.")
     private double copper;
 
+    @Option(
+            names = "--seen-from",
+            paramLabel = "M",
+            description =
+                    "From how many metres the nearest people see it. Then what flashes may fill a quarter of a field of ten"
+                            + " degrees; else nothing may flash more than three times a second, however small.")
+    private Double seenFrom;
+
     @Option(names = "--force", description = "Replace files that stand there, once the new ones are complete.")
     private boolean force;
 
@@ -106,7 +122,7 @@ final class ReportCommand implements Callable<Integer> {
         boolean jsonIsOut = json != null && OutputNames.isStandardOutput(json);
         try (ReportFiles files =
                 new ReportFiles(loaded.get(), output, jsonIsOut ? null : json, csv, OutputNames.ifExists(force))) {
-            ShowMeters meters = new ShowMeters(loaded.get(), copper);
+            ShowMeters meters = new ShowMeters(loaded.get(), copper, lightMeter(loaded.get()));
             Report report = whatIf == null ? meters.ofShow(streams) : meters.ofEverythingOn();
             files.write(report);
             if (jsonIsOut) {
@@ -116,15 +132,46 @@ final class ReportCommand implements Callable<Integer> {
             }
             if (files.count() > 0) {
                 streams.tell(Counted.of(files.count(), "file") + " of the report of " + show.file());
-                ReportWords.brief(report).forEach(streams::tell);
+                brief(report).forEach(streams::tell);
             }
         }
         return ExitCode.DONE;
     }
 
+    private static List<String> brief(Report report) {
+        List<Concern> concerns = Concern.of(report);
+        List<String> lines = new ArrayList<>();
+        concerns.forEach(concern -> lines.add(concern.matter() + ": " + Quoted.plain(concern.text())));
+        if (concerns.isEmpty()) {
+            lines.add("nothing that could be looked at is beyond its limit");
+        }
+        lines.add("caution: " + Caution.SHORT);
+        return lines;
+    }
+
+    private LightMeter lightMeter(LoadedShow loaded) {
+        if (seenFrom == null) {
+            return LightMeter.ofAnyArea();
+        }
+        double millimetres = loaded.show()
+                .display()
+                .orElseThrow(() -> new MisuseException(
+                        "--seen-from needs a display that says its \"units\", and this show is played on a map"))
+                .units()
+                .millimetres();
+        return LightMeter.seenFrom(loaded.show().map().stage(), millimetres / 1000, seenFrom);
+    }
+
     private void check() {
+        if (seenFrom != null && !(seenFrom >= NEAREST && seenFrom <= FARTHEST)) {
+            throw new MisuseException("--seen-from is " + ShortestDecimal.of(seenFrom) + "; allowed: "
+                    + ShortestDecimal.of(NEAREST) + " to " + ShortestDecimal.of(FARTHEST) + " metres");
+        }
         if (whatIf != null && !whatIf.equals(WHITE)) {
             throw new MisuseException("--what-if is " + Quoted.of(whatIf) + "; allowed: " + WHITE);
+        }
+        if (seenFrom != null && whatIf != null) {
+            throw new MisuseException("--seen-from is for the flashes of the show, and --what-if looks at none");
         }
         if (!(copper >= COLDEST && copper <= WARMEST)) {
             throw new MisuseException("--copper is " + ShortestDecimal.of(copper) + "; allowed: "

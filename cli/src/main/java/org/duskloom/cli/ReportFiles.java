@@ -15,8 +15,8 @@ import org.duskloom.engine.file.OutputGroup;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.report.Report;
 import org.duskloom.engine.report.ReportJson;
-import org.duskloom.engine.report.ReportPage;
 import org.duskloom.engine.report.ReportTables;
+import org.duskloom.engine.report.page.ReportPage;
 
 /** The files of one {@code report}: they are begun before the work, and get their names together. */
 final class ReportFiles implements AutoCloseable {

@@ -3,14 +3,22 @@ package org.duskloom.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.duskloom.engine.meter.LeadFigures;
 import org.duskloom.engine.meter.PortFigures;
 import org.duskloom.engine.meter.SupplyFigures;
 import org.duskloom.engine.meter.VoltFigures;
+import org.duskloom.engine.meter.light.FlashCount;
+import org.duskloom.engine.meter.light.FlashFigures;
+import org.duskloom.engine.meter.light.FlashRule;
+import org.duskloom.engine.meter.light.PropUse;
 import org.duskloom.engine.preview.TimeLabel;
 import org.duskloom.engine.report.CapAdvice;
 import org.duskloom.engine.report.Caution;
+import org.duskloom.engine.report.CueUse;
 import org.duskloom.engine.report.DataFigures;
+import org.duskloom.engine.report.FlashWords;
+import org.duskloom.engine.report.LightReport;
 import org.duskloom.engine.report.PartLine;
 import org.duskloom.engine.report.PortTiming;
 import org.duskloom.engine.report.Report;
@@ -42,6 +50,10 @@ final class ReportWords {
             words.caps();
         }
         words.data();
+        report.light().ifPresent(light -> {
+            words.flashes(light);
+            words.use(light);
+        });
         words.parts();
         words.assumptions();
         words.heading("Caution");
@@ -49,9 +61,77 @@ final class ReportWords {
         return words.text.toString();
     }
 
-    /** Three lines for the end of a rendering. */
-    static List<String> brief(Report report) {
-        return List.of(briefPower(report), briefData(report), "caution: " + Caution.SHORT);
+    /** Some lines for the end of a rendering. */
+    static List<String> brief(Report report, FlashFigures flashes) {
+        return List.of(
+                briefPower(report), briefData(report), briefFlashes(report, flashes), "caution: " + Caution.SHORT);
+    }
+
+    private static String briefFlashes(Report report, FlashFigures flashes) {
+        FlashCount worst = flashes.worst();
+        String most = worst.most() + " changes of " + (worst.rule() == FlashRule.RED ? "red" : "light")
+                + " in the second from " + moment(report, worst.firstFrame());
+        if (flashes.passes()) {
+            return "flashing: " + (worst.most() == 0 ? "none" : "at most " + most) + "; no guarantee for anyone";
+        }
+        return "flashing: TOO OFTEN, " + most + ", at most " + FlashCount.ALLOWED
+                + " pass; 'duskloom report' says where";
+    }
+
+    private void flashes(LightReport light) {
+        heading("Flashing");
+        broken(FlashWords.verdict(light.flashes()));
+        TextTable table = new TextTable(WIDTH, 4);
+        table.row("what", "most changes in a second", "allowed", "from", "where");
+        count(table, "light", light, light.flashes().general());
+        count(table, "saturated red", light, light.flashes().red());
+        text.append(table.text());
+        if (light.worst().count().most() > 0) {
+            broken(Quoted.plain(FlashWords.worst(report, light.worst())));
+        }
+        FlashWords.advice(light.worst()).forEach(line -> broken(Quoted.plain(line)));
+        broken(FlashWords.measure(light.flashes()));
+        FlashWords.CAUTION.forEach(this::broken);
+    }
+
+    private void count(TextTable table, String what, LightReport light, FlashCount count) {
+        boolean none = count.most() == 0;
+        table.row(
+                what,
+                String.valueOf(count.most()),
+                String.valueOf(FlashCount.ALLOWED),
+                none ? "" : moment(report, count.firstFrame()),
+                none ? "" : Quoted.plain(FlashWords.where(count.place(), light)));
+    }
+
+    private void use(LightReport light) {
+        heading("Use");
+        TextTable table = new TextTable(WIDTH, 5);
+        table.row("prop", "pixels", "dark", "mean light", "never lit");
+        for (PropUse prop : light.use().props()) {
+            table.row(
+                    Quoted.plain(prop.prop()),
+                    String.valueOf(prop.pixelCount()),
+                    percent(prop.darkShare()),
+                    percent(prop.meanLight()),
+                    prop.neverLit().length == 0 ? "" : String.valueOf(prop.neverLit().length));
+        }
+        text.append(table.text());
+        light.neverLit().forEach(dark -> broken("never lit of " + Quoted.plain(dark.prop() + ": " + dark.which())));
+        broken("colours: "
+                + light.use().hues().stream()
+                        .map(hue -> hue.hue().word() + " " + percent(hue.share()))
+                        .collect(Collectors.joining(", ")));
+        line("What cues paint by themselves, over their pixels while they play:");
+        TextTable cues = new TextTable(WIDTH, 3);
+        cues.row("cue", "layer", "mean light");
+        for (CueUse cue : light.cues()) {
+            cues.row(
+                    Quoted.plain(cue.cue()),
+                    Quoted.plain(cue.layer()),
+                    percent(cue.meanLight()) + (cue.mask() ? " let through" : ""));
+        }
+        text.append(cues.text());
     }
 
     private static String briefPower(Report report) {

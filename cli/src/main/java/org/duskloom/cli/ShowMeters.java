@@ -10,9 +10,13 @@ import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.meter.MeterSink;
 import org.duskloom.engine.meter.PowerMeter;
+import org.duskloom.engine.meter.light.FlashFigures;
+import org.duskloom.engine.meter.light.LightMeter;
+import org.duskloom.engine.report.LightReport;
 import org.duskloom.engine.report.PlayingCues;
 import org.duskloom.engine.report.Report;
 import org.duskloom.engine.report.ReportSubject;
+import org.duskloom.engine.wire.Conductor;
 import org.duskloom.engine.wire.Ports;
 
 /** The meters of a show, and the report of what they have seen. */
@@ -20,17 +24,28 @@ final class ShowMeters {
     private final LoadedShow show;
     private final double copperCelsius;
     private final PowerMeter power;
+    private final LightMeter light;
 
-    /** @param copperCelsius how warm the copper of its wires is */
-    ShowMeters(LoadedShow show, double copperCelsius) {
+    /** A display of which nobody says from how far it is seen; its wires are as warm as usual. */
+    static ShowMeters usual(LoadedShow show) {
+        return new ShowMeters(show, Conductor.USUAL_CELSIUS, LightMeter.ofAnyArea());
+    }
+
+    /**
+     * Meters of a show.
+     *
+     * @param copperCelsius how warm the copper of its wires is
+     */
+    ShowMeters(LoadedShow show, double copperCelsius, LightMeter light) {
+        this.light = light;
         this.show = show;
         this.copperCelsius = copperCelsius;
         this.power = new PowerMeter(show.show().display().map(Display::ports).orElse(Ports.NONE), copperCelsius);
     }
 
-    /** What sees the frames of a run. */
-    FrameSink sink() {
-        return new MeterSink(List.of(power));
+    /** What sees the frames of a run, each on a thread of its own. */
+    List<FrameSink> sinks() {
+        return List.of(new MeterSink(List.of(power)), new MeterSink(List.of(light)));
     }
 
     /** Sees all frames of the show. */
@@ -38,10 +53,10 @@ final class ShowMeters {
         FrameSource source = show.frames();
         RunInfo info = source.info();
         Rendering rendering = new Rendering(source, info.frames());
-        try (FrameSink sink = sink()) {
-            rendering.into(List.of(sink), streams);
-        }
-        return report(rendering.info(), false);
+        rendering.into(sinks(), streams);
+        PlayingCues playing = playing();
+        return report(rendering.info(), false)
+                .with(LightReport.of(light, source, show.show().map(), playing));
     }
 
     /** Sees everything on, as long as the show is. */
@@ -58,7 +73,15 @@ final class ShowMeters {
         Optional<Display> display = show.show().display();
         ReportSubject subject = new ReportSubject(
                 show.title(), run.rate(), frames.count(), run.pixelCount(), copperCelsius, everythingOn);
-        return Report.of(
-                subject, display, power.figures(), new PlayingCues(show.show().timeline(), show.plan()));
+        return Report.of(subject, display, power.figures(), playing());
+    }
+
+    /** How often it flashed in a run. */
+    FlashFigures flashes() {
+        return light.flashes();
+    }
+
+    private PlayingCues playing() {
+        return new PlayingCues(show.show().timeline(), show.plan());
     }
 }

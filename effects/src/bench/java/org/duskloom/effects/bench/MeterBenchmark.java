@@ -8,6 +8,7 @@ import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.meter.Meter;
 import org.duskloom.engine.meter.PowerMeter;
+import org.duskloom.engine.meter.light.LightMeter;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlanCompiler;
 import org.duskloom.engine.problem.Problems;
@@ -54,8 +55,11 @@ public class MeterBenchmark {
 
     private FramePainter painter;
     private Meter meter;
+    private Meter light;
     private byte[] rgb;
+    private byte[] inARow;
     private int frame;
+    private long count;
 
     /** Writes the files, reads and compiles them, and renders what is measured. */
     @Setup
@@ -77,12 +81,16 @@ public class MeterBenchmark {
         Files.delete(folder);
         painter = new FramePainter(plan);
         rgb = new byte[3 * PIXELS * FRAMES];
+        inARow = new byte[3 * PIXELS * FRAMES];
         for (int i = 0; i < FRAMES; i++) {
             painter.render(40 * i, rgb, 3 * PIXELS * i);
+            painter.render(i, inARow, 3 * PIXELS * i);
         }
         meter = new PowerMeter(show.display().map(Display::ports).orElseThrow(), 20);
         RunInfo run = new FrameRenderer(plan).info();
         meter.begin(run);
+        light = LightMeter.ofAnyArea();
+        light.begin(run);
     }
 
     /** Painted, blended and encoded to bytes. */
@@ -99,5 +107,13 @@ public class MeterBenchmark {
         frame = (frame + 1) % FRAMES;
         meter.frame(frame, rgb, 3 * PIXELS * frame);
         return meter;
+    }
+
+    /** Flashes, and what is used; in frames that follow each other. */
+    @Benchmark
+    public Meter light() {
+        frame = (frame + 1) % FRAMES;
+        light.frame(count++, inARow, 3 * PIXELS * frame);
+        return light;
     }
 }

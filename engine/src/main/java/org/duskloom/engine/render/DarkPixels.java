@@ -1,14 +1,13 @@
 package org.duskloom.engine.render;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.duskloom.engine.map.Part;
 import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.PixelSets;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
@@ -85,8 +84,7 @@ final class DarkPixels {
             wholeProps.add(prop.name());
             return;
         }
-        List<String> paths = new ArrayList<>();
-        takeParts(prop.parts(), "", dark, paths);
+        List<String> paths = PixelSets.takeParts(prop, dark);
         if (!paths.isEmpty()) {
             String parts = (paths.size() == 1 ? "the part " : "the parts ") + Quoted.few(paths);
             propsByParts.computeIfAbsent(parts, key -> new ArrayList<>()).add(prop.name());
@@ -100,32 +98,8 @@ final class DarkPixels {
         }
     }
 
-    /** Finds the outermost parts that are dark as a whole, and takes their pixels out. */
-    private static void takeParts(List<Part> parts, String within, BitSet dark, List<String> paths) {
-        BitSet all = (BitSet) dark.clone();
-        for (Part part : parts) {
-            int[] pixels = part.pixels();
-            if (Arrays.stream(pixels).allMatch(all::get)) {
-                if (Arrays.stream(pixels).anyMatch(dark::get)) {
-                    paths.add(within + part.name());
-                    Arrays.stream(pixels).forEach(dark::clear);
-                }
-            } else {
-                takeParts(part.children(), within + part.name() + "/", dark, paths);
-            }
-        }
-    }
-
     /** {@code 3 pixels (1, 4-5)}, counted from 1. */
     private static String numbers(BitSet dark) {
-        List<String> ranges = new ArrayList<>();
-        for (int first = dark.nextSetBit(0); first >= 0; ) {
-            int end = dark.nextClearBit(first);
-            ranges.add(end == first + 1 ? String.valueOf(end) : (first + 1) + "-" + end);
-            first = dark.nextSetBit(end);
-        }
-        String shown = String.join(", ", ranges.subList(0, Math.min(MOST_RANGES, ranges.size())));
-        return Counted.of(dark.cardinality(), "pixel") + " (" + shown + (ranges.size() > MOST_RANGES ? ", ..." : "")
-                + ")";
+        return Counted.of(dark.cardinality(), "pixel") + " (" + PixelSets.ranges(dark, MOST_RANGES) + ")";
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.meter.light.FlashFigures;
 import org.duskloom.engine.meter.light.LightMeter;
 import org.duskloom.engine.meter.light.UseFigures;
@@ -18,13 +19,16 @@ import org.duskloom.engine.render.CueMean;
  * @param flashes how often it flashes
  * @param worst the second in which it does so most
  * @param use how much of the display is used
+ * @param neverLit the pixels that are dark in every frame, by prop
  * @param cues how much light each cue paints, in the order of painting
  */
-public record LightReport(FlashFigures flashes, WorstSecond worst, UseFigures use, List<CueUse> cues) {
+public record LightReport(
+        FlashFigures flashes, WorstSecond worst, UseFigures use, List<NeverLit> neverLit, List<CueUse> cues) {
     public LightReport {
         Objects.requireNonNull(flashes, "flashes");
         Objects.requireNonNull(worst, "worst");
         Objects.requireNonNull(use, "use");
+        neverLit = List.copyOf(neverLit);
         cues = List.copyOf(cues);
     }
 
@@ -32,15 +36,23 @@ public record LightReport(FlashFigures flashes, WorstSecond worst, UseFigures us
      * What a meter has seen.
      *
      * @param source its frames, of which some are looked at again
+     * @param map names the pixels
      * @throws IOException if they cannot be had
      */
-    public static LightReport of(LightMeter meter, FrameSource source, PlayingCues playing) throws IOException {
+    public static LightReport of(LightMeter meter, FrameSource source, PixelMap map, PlayingCues playing)
+            throws IOException {
         FlashFigures flashes = meter.flashes();
         double all = (double) source.info().pixelCount() * source.info().showFrames();
         List<CueUse> cues = CueMean.of(playing.plan()).stream()
                 .map(mean -> cueUse(mean, playing, all))
                 .toList();
-        return new LightReport(flashes, WorstSecond.of(flashes.worst(), source, playing), meter.use(), cues);
+        UseFigures use = meter.use();
+        return new LightReport(
+                flashes,
+                WorstSecond.of(flashes.worst(), source, playing),
+                use,
+                NeverLit.of(map, use.props()),
+                cues);
     }
 
     private static CueUse cueUse(CueMean mean, PlayingCues playing, double allPixelFrames) {

@@ -16,10 +16,16 @@ import org.duskloom.engine.wire.Ports;
  * @param power currents and voltages; no supplies and ports where the display has none
  * @param data what the data ask of their lines
  * @param parts what to buy and to cut; none where there is no display
+ * @param light what eyes get of the show; nothing where it was not looked at
  * @param cues which cues play at a moment
  */
 public record Report(
-        ReportSubject subject, PowerFigures power, DataFigures data, List<PartLine> parts, PlayingCues cues) {
+        ReportSubject subject,
+        PowerFigures power,
+        DataFigures data,
+        List<PartLine> parts,
+        Optional<LightReport> light,
+        PlayingCues cues) {
     public Report {
         Objects.requireNonNull(subject, "subject");
         Objects.requireNonNull(power, "power");
@@ -40,7 +46,13 @@ public record Report(
                 power,
                 DataFigures.of(ports, subject.rate()),
                 display.map(PartsList::of).orElse(List.of()),
+                Optional.empty(),
                 cues);
+    }
+
+    /** The same, with what eyes get. */
+    public Report with(LightReport seen) {
+        return new Report(subject, power, data, parts, Optional.of(seen), cues);
     }
 
     /** When a frame is shown, in seconds. */

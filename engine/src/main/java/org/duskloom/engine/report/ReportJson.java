@@ -37,6 +37,7 @@ public final class ReportJson {
                         .toList());
         json.field("ports", ports(report));
         json.field("network", network(report.data()));
+        report.light().ifPresent(light -> LightJson.add(report, light, json));
         json.field("parts", report.parts().stream().map(ReportJson::part).toList());
         json.field("caution", Caution.LINES);
         return json.end();

@@ -51,7 +51,8 @@ class ArchitectureTest {
             "proof",
             "meter",
             "meter.light",
-            "report");
+            "report",
+            "report.page");
 
     private static final JavaClasses ENGINE = new ClassFileImporter().importPath(Path.of("target", "classes"));
 

@@ -1,0 +1,42 @@
+package org.duskloom.engine.report.page;
+
+import java.util.Locale;
+import org.duskloom.engine.preview.TimeLabel;
+
+/** Figures with their units, as they stand on the page: with a dot, in every country. */
+final class Figures {
+    /** A figure and its unit stay on one line. */
+    private static final String GAP = "\u00a0";
+
+    private Figures() {}
+
+    static String amps(double amps) {
+        return String.format(Locale.ROOT, "%.2f" + GAP + "A", amps);
+    }
+
+    static String volts(double volts) {
+        return String.format(Locale.ROOT, "%.2f" + GAP + "V", volts);
+    }
+
+    static String wattHours(double wattHours) {
+        return String.format(Locale.ROOT, "%.2f" + GAP + "Wh", wattHours);
+    }
+
+    static String percent(double share) {
+        return String.format(Locale.ROOT, share > 0 && share < 0.1 ? "%.1f" + GAP + "%%" : "%.0f" + GAP + "%%", 100 * share);
+    }
+
+    /** Rounded down: what is said must be possible. */
+    static String rate(double rate) {
+        return String.format(Locale.ROOT, "%.1f", Math.floor(10 * rate) / 10);
+    }
+
+    /** When something is, or how long it takes. */
+    static String time(double seconds) {
+        return TimeLabel.of(seconds).replace(" ", GAP);
+    }
+
+    static String oneDigit(double value) {
+        return String.format(Locale.ROOT, "%.1f", value);
+    }
+}
