@@ -25,7 +25,7 @@ import picocli.CommandLine.Option;
         name = "report",
         sortOptions = false,
         sortSynopsis = false,
-        header = "Say what a show asks of its supplies, wires, data lines and eyes.",
+        header = "Say what a show asks of its supplies, wires, data lines and those who look.",
         description = {
             "",
             "Looks at every frame of the show and tells: what each supply and port of the display gives on average and at"

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.Base64;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -82,6 +83,13 @@ final class Browser implements AutoCloseable {
         driver.get(page.toUri().toString());
         await("await started; await player.film.ready(player.frame); await new Promise(requestAnimationFrame);"
                 + " await new Promise(requestAnimationFrame);");
+    }
+
+    /** The page printed on A4, as a PDF. */
+    byte[] pdf() {
+        Map<String, Object> printed =
+                driver.executeCdpCommand("Page.printToPDF", Map.of("preferCSSPageSize", true, "printBackground", true));
+        return Base64.getDecoder().decode((String) printed.get("data"));
     }
 
     /** Opens the page of a show that is watched. */

@@ -26,8 +26,8 @@ public final class MomentsPicture {
         RunInfo run = source.info();
         StripOptions options = new StripOptions(
                 OptionalInt.of(Math.min(MOST_COLUMNS, frames.length)), OptionalInt.of(PANEL_DOTS), false);
-        StripPanels panels = new StripPanels(
-                PreviewScene.of(run, run.rate()::secondsOf, Optional.of(frame -> "")), frames, options);
+        StripPanels panels =
+                new StripPanels(PreviewScene.of(run, run.rate()::secondsOf, Optional.of(frame -> "")), frames, options);
         byte[] rgb = new byte[run.frameBytes()];
         try (FrameReader reader = source.reader()) {
             for (long frame : frames) {

@@ -62,8 +62,7 @@ public record CueMean(int layerIndex, PlannedCue first, boolean mask, double mea
         }
         double mean = sampling.pixels == 0 ? 0 : sampling.light / sampling.pixels;
         double pixelFrames = samples == 0 ? 0 : (double) sampling.pixels / samples * frames;
-        return new CueMean(
-                layer, plays.get(0).cue(), plays.get(0).isMask(), mean, pixelFrames);
+        return new CueMean(layer, plays.get(0).cue(), plays.get(0).isMask(), mean, pixelFrames);
     }
 
     /** What a cue paints in the frames that are looked at. */

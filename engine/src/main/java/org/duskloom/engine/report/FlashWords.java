@@ -39,9 +39,10 @@ public final class FlashWords {
 
     /** By which measure it is judged, in a sentence or two. */
     public static String measure(FlashFigures flashes) {
-        String counted = "Two opposing changes are a flash; six changes in any second pass, seven do not. Pixels are counted one"
-                + " by one, and props and the whole display by their mean light too; a show that starts over at once when it"
-                + " ends is counted over the joint as well. ";
+        String counted =
+                "Two opposing changes are a flash; six changes in any second pass, seven do not. Pixels are counted one"
+                        + " by one, and props and the whole display by their mean light too; a show that starts over at once when it"
+                        + " ends is counted over the joint as well. ";
         return counted
                 + (flashes.seenFromMetres().isPresent()
                         ? String.format(
@@ -49,8 +50,10 @@ public final class FlashWords {
                                 "Seen from %.1f m, what flashes too often at the same time fills at most %.0f %% of the area that is"
                                         + " allowed within a field of ten degrees.",
                                 flashes.seenFromMetres().getAsDouble(),
-                                100 * Math.max(
-                                        flashes.general().fieldShare(), flashes.red().fieldShare()))
+                                100
+                                        * Math.max(
+                                                flashes.general().fieldShare(),
+                                                flashes.red().fieldShare()))
                         : "Nobody says from how far it is seen, so a single pixel that flashes too often is too much;"
                                 + " --seen-from counts its area instead.");
     }

@@ -23,22 +23,30 @@ final class LightJson {
                 "slowBy", number(Math.max(1, light.worst().count().slowBy())),
                 "noGuarantee", FlashWords.CAUTION.get(0)));
         json.field("flash", JsonText.object(flash.toArray()));
-        json.field("flashByProp", flashes.props().stream()
-                .map(prop -> JsonText.object(
-                        "prop", prop.prop(),
-                        "general", prop.general().most(),
-                        "red", prop.red().most(),
-                        "pixelsOver",
-                                Math.max(prop.general().pixelsOver(), prop.red().pixelsOver())))
-                .toList());
+        json.field(
+                "flashByProp",
+                flashes.props().stream()
+                        .map(prop -> JsonText.object(
+                                "prop", prop.prop(),
+                                "general", prop.general().most(),
+                                "red", prop.red().most(),
+                                "pixelsOver",
+                                        Math.max(
+                                                prop.general().pixelsOver(),
+                                                prop.red().pixelsOver())))
+                        .toList());
         json.field("use", light.use().props().stream().map(LightJson::use).toList());
-        json.field("colors", light.use().hues().stream()
-                .map(hue -> JsonText.object("color", hue.hue().word(), "share", number(hue.share())))
-                .toList());
+        json.field(
+                "colors",
+                light.use().hues().stream()
+                        .map(hue -> JsonText.object("color", hue.hue().word(), "share", number(hue.share())))
+                        .toList());
         json.field("cues", light.cues().stream().map(LightJson::cue).toList());
-        json.field("layers", light.layers().stream()
-                .map(layer -> JsonText.object("layer", layer.layer(), "meanLight", number(layer.meanLight())))
-                .toList());
+        json.field(
+                "layers",
+                light.layers().stream()
+                        .map(layer -> JsonText.object("layer", layer.layer(), "meanLight", number(layer.meanLight())))
+                        .toList());
     }
 
     private static JsonText.Inline number(double value) {

@@ -48,11 +48,7 @@ public record LightReport(
                 .toList();
         UseFigures use = meter.use();
         return new LightReport(
-                flashes,
-                WorstSecond.of(flashes.worst(), source, playing),
-                use,
-                NeverLit.of(map, use.props()),
-                cues);
+                flashes, WorstSecond.of(flashes.worst(), source, playing), use, NeverLit.of(map, use.props()), cues);
     }
 
     private static CueUse cueUse(CueMean mean, PlayingCues playing, double allPixelFrames) {

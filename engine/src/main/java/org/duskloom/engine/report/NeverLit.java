@@ -32,7 +32,8 @@ public record NeverLit(String prop, int count, String which) {
         for (int i = 0; i < uses.size(); i++) {
             int[] dark = uses.get(i).neverLit();
             if (dark.length > 0) {
-                found.add(new NeverLit(uses.get(i).prop(), dark.length, which(map.props().get(i), dark)));
+                found.add(new NeverLit(
+                        uses.get(i).prop(), dark.length, which(map.props().get(i), dark)));
             }
         }
         return found;

@@ -22,9 +22,17 @@ public final class ReportTables {
     public static final String PARTS_HEADER = "group,item,count,unit,note";
 
     /** The names of all files. */
-    public static final List<String> NAMES =
-            List.of("supplies.csv", "ports.csv", "feeds.csv", "volts.csv", "current.csv", "flashes.csv",
-            "use.csv", "cues.csv", PARTS, "caution.txt");
+    public static final List<String> NAMES = List.of(
+            "supplies.csv",
+            "ports.csv",
+            "feeds.csv",
+            "volts.csv",
+            "current.csv",
+            "flashes.csv",
+            "use.csv",
+            "cues.csv",
+            PARTS,
+            "caution.txt");
 
     private final Report report;
     private final Map<String, String> tables = new LinkedHashMap<>();
@@ -176,21 +184,32 @@ public final class ReportTables {
         StringBuilder use = new StringBuilder("prop,pixels,dark_share,mean_light,never_lit\n");
         StringBuilder cues = new StringBuilder("layer,cue,mask,mean_light,share\n");
         report.light().ifPresent(light -> {
-            light.flashes().props().forEach(prop -> row(
-                    flashes,
-                    prop.prop(),
-                    String.valueOf(prop.general().most()),
-                    String.valueOf(prop.red().most()),
-                    String.valueOf(Math.max(prop.general().pixelsOver(), prop.red().pixelsOver()))));
-            light.use().props().forEach(prop -> row(
-                    use,
-                    prop.prop(),
-                    String.valueOf(prop.pixelCount()),
-                    number(prop.darkShare()),
-                    number(prop.meanLight()),
-                    String.valueOf(prop.neverLit().length)));
-            light.cues().forEach(cue -> row(
-                    cues, cue.layer(), cue.cue(), cue.mask() ? "yes" : "", number(cue.meanLight()), number(cue.share())));
+            light.flashes()
+                    .props()
+                    .forEach(prop -> row(
+                            flashes,
+                            prop.prop(),
+                            String.valueOf(prop.general().most()),
+                            String.valueOf(prop.red().most()),
+                            String.valueOf(Math.max(
+                                    prop.general().pixelsOver(), prop.red().pixelsOver()))));
+            light.use()
+                    .props()
+                    .forEach(prop -> row(
+                            use,
+                            prop.prop(),
+                            String.valueOf(prop.pixelCount()),
+                            number(prop.darkShare()),
+                            number(prop.meanLight()),
+                            String.valueOf(prop.neverLit().length)));
+            light.cues()
+                    .forEach(cue -> row(
+                            cues,
+                            cue.layer(),
+                            cue.cue(),
+                            cue.mask() ? "yes" : "",
+                            number(cue.meanLight()),
+                            number(cue.share())));
         });
         tables.put("flashes.csv", flashes.toString());
         tables.put("use.csv", use.toString());

@@ -57,8 +57,7 @@ public record SlowDown(String cue, Optional<String> setting, String written, Str
             return "";
         }
         BigDecimal value = new BigDecimal(amount.group(1)).multiply(new BigDecimal(factor));
-        BigDecimal rounded =
-                amount.group(2).equals("f") ? value.setScale(0, RoundingMode.CEILING) : value.round(UP);
+        BigDecimal rounded = amount.group(2).equals("f") ? value.setScale(0, RoundingMode.CEILING) : value.round(UP);
         return plain(rounded) + amount.group(2);
     }
 

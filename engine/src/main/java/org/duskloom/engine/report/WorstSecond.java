@@ -28,8 +28,7 @@ import org.duskloom.engine.preview.MomentsPicture;
  * @param slowDowns what to write in which of these cues; none where it passes everywhere
  * @param strip a PNG of moments in which it is brightest and darkest
  */
-public record WorstSecond(
-        FlashCount count, String where, List<String> cues, List<SlowDown> slowDowns, byte[] strip) {
+public record WorstSecond(FlashCount count, String where, List<String> cues, List<SlowDown> slowDowns, byte[] strip) {
     private static final int MOST_MOMENTS = 12;
 
     public WorstSecond {

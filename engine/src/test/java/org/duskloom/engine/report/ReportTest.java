@@ -171,13 +171,6 @@ class ReportTest {
         assertThat(tables.get("caution.txt")).contains("local").contains("guarantee");
     }
 
-    @Test
-    void thePageHoldsFiguresAndCaution() throws IOException {
-        String page = ReportPage.of(both().report());
-        assertThat(page).startsWith("<!DOCTYPE html>").contains("shed &quot;old&quot;", "0.13 A", Caution.LINES.get(4));
-        assertThat(page).doesNotContain("http");
-    }
-
     /**
      * 0.005 A flow always and 0.12 A more with light. Of 0.11 A and a share of 0.8, 0.088 A may flow: (0.088 - 0.005) /
      * 0.12 is 0.69.
@@ -250,6 +243,5 @@ class ReportTest {
         assertThat(report.power().ports()).isEmpty();
         assertThat(report.parts()).extracting(PartLine::group).containsExactly("pixels", "holes", "holes");
         assertThat(Inputs.json(ReportJson.of(report))).isNotNull();
-        assertThat(ReportPage.of(report)).contains("Caution");
     }
 }

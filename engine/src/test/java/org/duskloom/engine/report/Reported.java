@@ -7,10 +7,13 @@ import java.util.List;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.effect.PlainEffects;
+import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.frame.FrameRun;
 import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.meter.Meter;
 import org.duskloom.engine.meter.MeterSink;
 import org.duskloom.engine.meter.PowerMeter;
+import org.duskloom.engine.meter.light.LightMeter;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlanCompiler;
 import org.duskloom.engine.problem.Problems;
@@ -26,12 +29,13 @@ import org.duskloom.engine.wire.Ports;
  * @param show as read
  * @param report what is told of it
  */
-record Reported(Show show, Report report) {
-    static final String KIND =
+public record Reported(Show show, Report report) {
+    public static final String KIND =
             "\"kinds\": {\"bullet\": {\"volts\": 12, \"milliamps\": [10, 10, 10], \"idle\": 1, \"least\": 11.99}},";
-    static final String FENCE = "{\"name\": \"left\", \"chain\": [{\"skip\": 1}, \"fence\"], \"kind\": \"bullet\","
-            + " \"line\": {\"mm2\": 0.5, \"pitch\": 1000}}";
-    static final String POST = "{\"name\": \"right\", \"chain\": [\"post\"], \"colors\": \"GRBW\"}";
+    public static final String FENCE =
+            "{\"name\": \"left\", \"chain\": [{\"skip\": 1}, \"fence\"], \"kind\": \"bullet\","
+                    + " \"line\": {\"mm2\": 0.5, \"pitch\": 1000}}";
+    public static final String POST = "{\"name\": \"right\", \"chain\": [\"post\"], \"colors\": \"GRBW\"}";
 
     private static final String TIMELINE = """
             {"duskloom": "timeline/1", "title": "Fence", "display": "display.json", "rate": 20, "length": "3s", "layers": [
@@ -41,11 +45,11 @@ record Reported(Show show, Report report) {
             """;
 
     /** The figures of the show on a display with these fields. */
-    static Reported of(Path folder, String fields) throws IOException {
+    public static Reported of(Path folder, String fields) throws IOException {
         return of(folder, fields, false);
     }
 
-    static Reported everythingOn(Path folder, String fields) throws IOException {
+    public static Reported everythingOn(Path folder, String fields) throws IOException {
         return of(folder, fields, true);
     }
 
@@ -63,35 +67,38 @@ record Reported(Show show, Report report) {
         Plan plan = PlanCompiler.compile(show, PlainEffects.all(), problems)
                 .orElseThrow(() -> new AssertionError(Inputs.shown(problems)));
         PowerMeter meter = new PowerMeter(show.display().map(Display::ports).orElse(Ports.NONE), 20);
-        FrameRenderer frames = new FrameRenderer(plan);
+        FrameRenderer frames = new FrameRenderer(plan, "Fence", FramePixels.of(show.map()));
         RunInfo run = frames.info();
+        LightMeter light = LightMeter.ofAnyArea();
         if (everythingOn) {
             meter.begin(run);
             meter.full(0);
         } else {
-            measure(frames, meter);
+            measure(frames, List.of(meter, light));
         }
         ReportSubject subject =
                 new ReportSubject("Fence", run.rate(), run.frames().count(), run.pixelCount(), 20, everythingOn);
+        PlayingCues playing = new PlayingCues(show.timeline(), plan);
+        Report report = Report.of(subject, show.display(), meter.figures(), playing);
         return new Reported(
-                show, Report.of(subject, show.display(), meter.figures(), new PlayingCues(show.timeline(), plan)));
+                show, everythingOn ? report : report.with(LightReport.of(light, frames, show.map(), playing)));
     }
 
-    private static void measure(FrameRenderer frames, PowerMeter meter) throws IOException {
+    private static void measure(FrameRenderer frames, List<Meter> meters) throws IOException {
         try {
-            new FrameRun(frames, frames.info().frames(), 1).into(new MeterSink(List.of(meter)), (done, all) -> {});
+            new FrameRun(frames, frames.info().frames(), 1).into(new MeterSink(meters), (done, all) -> {});
         } catch (InterruptedException stopped) {
             throw new AssertionError(stopped);
         }
     }
 
     /** One supply of so many amperes for the fence. */
-    static String supply(double amps) {
+    public static String supply(double amps) {
         return "\"supplies\": [{\"name\": \"shed \\\"old\\\"\", \"volts\": 12, \"amps\": " + amps
                 + ", \"feeds\": [{\"port\": \"left\", \"at\": [1, 5], \"lead\": {\"mm2\": 1.5, \"length\": 2000}}]}]";
     }
 
-    static String ports(String... ports) {
+    public static String ports(String... ports) {
         return "\"ports\": [" + String.join(", ", ports) + "]";
     }
 }

@@ -3,9 +3,9 @@ package org.duskloom.engine.meter.light;
 import java.util.function.Supplier;
 
 /**
- * Counts the opposing changes of every pixel, of every prop and of the whole display, by all rules. A pixel alone is the
- * strictest measure of parts that flash: a mean would hide lights that take turns. Means are the measure of parts of
- * which each flashes seldom and all of them together often. Both count, the worse of them is told.
+ * Counts the opposing changes of every pixel, of every prop and of the whole display, by all rules. A pixel alone is
+ * the strictest measure of parts that flash: a mean would hide lights that take turns. Means are the measure of parts
+ * of which each flashes seldom and all of them together often. Both count, the worse of them is told.
  */
 final class FlashCounter {
     private final SignalLayout layout;

@@ -12,8 +12,7 @@ import java.util.OptionalDouble;
  * @param red of the whole display
  * @param props of each prop, in wiring order
  */
-public record FlashFigures(
-        OptionalDouble seenFromMetres, FlashCount general, FlashCount red, List<PropFlashes> props) {
+public record FlashFigures(OptionalDouble seenFromMetres, FlashCount general, FlashCount red, List<PropFlashes> props) {
     private static final double ROUNDING = 1e-9;
 
     public FlashFigures {

@@ -85,7 +85,8 @@ final class FlashTally {
         int group = layout.group(signal);
         boolean whole = group == byGroup.length - 1;
         int first = whole ? 0 : layout.props().get(group).firstPixel();
-        int end = whole ? layout.pixelCount() : first + layout.props().get(group).pixelCount();
+        int end =
+                whole ? layout.pixelCount() : first + layout.props().get(group).pixelCount();
         for (int pixel = first; pixel < end; pixel++) {
             markPixel(pixel, place);
         }

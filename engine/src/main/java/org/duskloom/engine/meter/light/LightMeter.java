@@ -51,7 +51,10 @@ public final class LightMeter implements Meter {
     /** Of each pixel: its codes in the frame before. */
     private int[] codes;
 
-    /** Of red, green and blue of each prop, and at last of the whole: the sum now, and the means in the frame before. */
+    /**
+     * Of red, green and blue of each prop, and at last of the whole: the sum now, and the means in the frame
+     * before.
+     */
     private long[] sums;
 
     private float[] means;
@@ -73,10 +76,8 @@ public final class LightMeter implements Meter {
      * @param metresPerUnit how long a unit of these places is
      * @param metres the distance, above 0
      */
-    public static LightMeter seenFrom(
-            Positions stage, double metresPerUnit, double metres) {
-        return new LightMeter(
-                () -> new TenDegreeField(stage, metresPerUnit, metres), OptionalDouble.of(metres));
+    public static LightMeter seenFrom(Positions stage, double metresPerUnit, double metres) {
+        return new LightMeter(() -> new TenDegreeField(stage, metresPerUnit, metres), OptionalDouble.of(metres));
     }
 
     @Override
@@ -184,14 +185,7 @@ public final class LightMeter implements Meter {
         float g = (float) (sums[sum + 1] * scale);
         float b = (float) (sums[sum + 2] * scale);
         counter.step(
-                signal,
-                place,
-                r,
-                g,
-                b,
-                first ? r : means[sum],
-                first ? g : means[sum + 1],
-                first ? b : means[sum + 2]);
+                signal, place, r, g, b, first ? r : means[sum], first ? g : means[sum + 1], first ? b : means[sum + 2]);
         means[sum] = r;
         means[sum + 1] = g;
         means[sum + 2] = b;
@@ -227,8 +221,7 @@ public final class LightMeter implements Meter {
             props.add(new FlashFigures.PropFlashes(
                     layout.props().get(prop).name(), count(FlashRule.GENERAL, prop), count(FlashRule.RED, prop)));
         }
-        return new FlashFigures(
-                seenFromMetres, count(FlashRule.GENERAL, whole), count(FlashRule.RED, whole), props);
+        return new FlashFigures(seenFromMetres, count(FlashRule.GENERAL, whole), count(FlashRule.RED, whole), props);
     }
 
     private FlashCount count(FlashRule rule, int group) {

@@ -7,11 +7,11 @@ import java.util.Arrays;
  * saturated red where R / (R + G + B) is 0.8 or more.
  *
  * <ul>
- *   <li>The older rule (WCAG 2.0 and 2.1, after G. Harding and C. Binnie, 2002): max(0, (R - G - B) * 320) changes by more
- *       than 20 from one peak or valley to the next, and one of the two is a saturated red.
- *   <li>The rule of WCAG 2.2: one of the two is a saturated red, and their chromaticities differ by more than 0.2 in CIE
- *       1976 u'v'. A colour is compared with the one before and with the farthest since the last change: on the way to
- *       red that with the least share of red, on the way from it that with the most. So slow changes count too.
+ *   <li>The older rule (WCAG 2.0 and 2.1, after G. Harding and C. Binnie, 2002): max(0, (R - G - B) * 320) changes by
+ *       more than 20 from one peak or valley to the next, and one of the two is a saturated red.
+ *   <li>The rule of WCAG 2.2: one of the two is a saturated red, and their chromaticities differ by more than 0.2 in
+ *       CIE 1976 u'v'. A colour is compared with the one before and with the farthest since the last change: on the way
+ *       to red that with the least share of red, on the way from it that with the most. So slow changes count too.
  * </ul>
  *
  * <p>Black has no chromaticity; it is taken for white, the stricter choice. Light under 1/256 of full counts as black,
@@ -158,14 +158,10 @@ final class RedSwings {
         if (olderMost[signal] - olderLeast[signal] <= OLDER_CHANGE) {
             return false;
         }
-        if (olderDirection[signal] != UP
-                && value - olderLeast[signal] > OLDER_CHANGE
-                && (red || leastIsRed[signal])) {
+        if (olderDirection[signal] != UP && value - olderLeast[signal] > OLDER_CHANGE && (red || leastIsRed[signal])) {
             return turn(signal, value, red, UP);
         }
-        if (olderDirection[signal] != DOWN
-                && olderMost[signal] - value > OLDER_CHANGE
-                && (red || mostIsRed[signal])) {
+        if (olderDirection[signal] != DOWN && olderMost[signal] - value > OLDER_CHANGE && (red || mostIsRed[signal])) {
             return turn(signal, value, red, DOWN);
         }
         return false;

@@ -11,8 +11,7 @@ record SignalLayout(int pixelCount, List<PropSpan> props, int[] propOfPixel) {
     /** Pixels of which nobody says whose they are count as one prop. */
     static SignalLayout of(FramePixels pixels) {
         int pixelCount = pixels.count();
-        List<PropSpan> props =
-                pixels.props().isEmpty() ? List.of(new PropSpan("", 0, pixelCount)) : pixels.props();
+        List<PropSpan> props = pixels.props().isEmpty() ? List.of(new PropSpan("", 0, pixelCount)) : pixels.props();
         int[] propOfPixel = new int[pixelCount];
         for (int prop = 0; prop < props.size(); prop++) {
             PropSpan span = props.get(prop);
@@ -47,9 +46,8 @@ record SignalLayout(int pixelCount, List<PropSpan> props, int[] propOfPixel) {
             return new FlashPlace(OptionalInt.empty(), OptionalInt.empty());
         }
         int prop = group(signal);
-        OptionalInt pixel = isPixel(signal)
-                ? OptionalInt.of(signal - props.get(prop).firstPixel())
-                : OptionalInt.empty();
+        OptionalInt pixel =
+                isPixel(signal) ? OptionalInt.of(signal - props.get(prop).firstPixel()) : OptionalInt.empty();
         return new FlashPlace(OptionalInt.of(prop), pixel);
     }
 }

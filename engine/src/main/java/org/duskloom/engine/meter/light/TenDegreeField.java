@@ -6,12 +6,12 @@ import org.duskloom.engine.map.Positions;
 
 /**
  * The largest area that flashes within any field of view of ten degrees (WCAG 2.2, "general flash and red flash
- * thresholds": no more than 0.006 steradian, a quarter of such a field). All pixels are taken to hang at one distance in
- * front of the audience. A pixel counts as a square as wide as its nearest neighbour is away, {@value #LEAST_SIDE} to
- * {@value #MOST_SIDE} metres, a choice of our own: dots fill a face only where they are dense.
+ * thresholds": no more than 0.006 steradian, a quarter of such a field). All pixels are taken to hang at one distance
+ * in front of the audience. A pixel counts as a square as wide as its nearest neighbour is away, {@value #LEAST_SIDE}
+ * to {@value #MOST_SIDE} metres, a choice of our own: dots fill a face only where they are dense.
  *
- * <p>Fields are tried on a grid with a quarter of their radius between them, each so much wider that every field lies in
- * one of them. So what is found is never too little; it is too much by 39 % of the area at most.
+ * <p>Fields are tried on a grid with a quarter of their radius between them, each so much wider that every field lies
+ * in one of them. So what is found is never too little; it is too much by 39 % of the area at most.
  */
 final class TenDegreeField implements FlashField {
     private static final double ALLOWED_STERADIAN = 0.006;

@@ -23,7 +23,8 @@ final class Figures {
     }
 
     static String percent(double share) {
-        return String.format(Locale.ROOT, share > 0 && share < 0.1 ? "%.1f" + GAP + "%%" : "%.0f" + GAP + "%%", 100 * share);
+        return String.format(
+                Locale.ROOT, share > 0 && share < 0.1 ? "%.1f" + GAP + "%%" : "%.0f" + GAP + "%%", 100 * share);
     }
 
     /** Rounded down: what is said must be possible. */

@@ -63,8 +63,10 @@ final class LightSection {
             return;
         }
         html.raw("<figure>").element("figcaption", FlashWords.worst(report, light.worst()));
-        html.raw("<img alt=\"").text("The display at moments of that second, in which it turns brighter or darker").raw("\" src=\"data:image/png;base64,"
-                + Base64.getEncoder().encodeToString(light.worst().strip()) + "\">\n</figure>\n");
+        html.raw("<img alt=\"")
+                .text("The display at moments of that second, in which it turns brighter or darker")
+                .raw("\" src=\"data:image/png;base64,"
+                        + Base64.getEncoder().encodeToString(light.worst().strip()) + "\"/>\n</figure>\n");
         List<String> advice = FlashWords.advice(light.worst());
         if (!advice.isEmpty()) {
             html.raw("<ul>\n");
@@ -83,8 +85,8 @@ final class LightSection {
                         prop.prop(),
                         String.valueOf(prop.general().most()),
                         String.valueOf(prop.red().most()),
-                        String.valueOf(Math.max(
-                                prop.general().pixelsOver(), prop.red().pixelsOver())),
+                        String.valueOf(
+                                Math.max(prop.general().pixelsOver(), prop.red().pixelsOver())),
                         prop.general().passesEverywhere() && prop.red().passesEverywhere()
                                 ? "at most three flashes"
                                 : "\u2717 more than three")));
@@ -102,14 +104,17 @@ final class LightSection {
                 most = Math.max(most, value);
             }
         }
-        html.element("p", String.format(
-                Locale.ROOT,
-                "The mean light of each prop, from the first frame on the left to %s on the right. The full height of a row"
-                        + " is %s of white at full, the most that any of them has.",
-                Figures.time(report.subject().seconds()),
-                Figures.percent(most)));
+        html.element(
+                "p",
+                String.format(
+                        Locale.ROOT,
+                        "The mean light of each prop, from the first frame on the left to %s on the right. The full height of a row"
+                                + " is %s of white at full, the most that any of them has.",
+                        Figures.time(report.subject().seconds()),
+                        Figures.percent(most)));
         html.raw("<div class=\"rows\">\n");
-        for (PropUse prop : use.props().subList(0, Math.min(MOST_PROPS, use.props().size()))) {
+        for (PropUse prop :
+                use.props().subList(0, Math.min(MOST_PROPS, use.props().size()))) {
             double[] columns = new double[prop.columns().length];
             for (int i = 0; i < columns.length; i++) {
                 columns[i] = prop.columns()[i];
@@ -146,14 +151,15 @@ final class LightSection {
         use.hues().forEach(hue -> colors.add(List.of(hue.hue().word(), Figures.percent(hue.share()))));
         html.table(colors);
         html.element("h3", "Cues");
-        html.element("p", "What a cue paints by itself, before it is mixed with anything: the mean light of its pixels while it"
-                + " plays, in up to 24 frames that lie evenly, and on how much of all pixels and frames it is played.");
+        html.element(
+                "p",
+                "What a cue paints by itself, before it is mixed with anything: the mean light of its pixels while it"
+                        + " plays, in up to 24 frames that lie evenly, and on how much of all pixels and frames it is played.");
         List<List<String>> cues = new ArrayList<>();
         cues.add(List.of("cue", "layer", "mean light", "played on"));
         light.cues().stream()
                 .limit(MOST_CUES)
-                .forEach(cue -> cues.add(List.of(
-                        cue.cue(), cue.layer(), meanOf(cue), Figures.percent(cue.share()))));
+                .forEach(cue -> cues.add(List.of(cue.cue(), cue.layer(), meanOf(cue), Figures.percent(cue.share()))));
         html.table(cues);
         more(light.cues().size(), MOST_CUES, "cues");
         List<List<String>> layers = new ArrayList<>();

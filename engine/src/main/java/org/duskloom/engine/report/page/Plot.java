@@ -78,7 +78,10 @@ final class Plot {
             String side = top < 22 ? "under" : "over";
             html.element("span class=\"limit " + side + "\" style=\"top:" + number(top) + "%\"", limit.label);
         }
-        html.raw("</div><div class=\"x\">").element("span", left).element("span", right).raw("</div>\n");
+        html.raw("</div><div class=\"x\">")
+                .element("span", left)
+                .element("span", right)
+                .raw("</div>\n");
     }
 
     private String steps() {

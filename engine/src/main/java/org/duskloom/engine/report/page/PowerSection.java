@@ -69,23 +69,30 @@ final class PowerSection {
         double high = HEADROOM * Math.max(supply.supply().amps(), supply.amps().peak());
         String peakAt = Figures.time(report.secondsOf(supply.amps().peakFrame()));
         String cues = String.join(", ", report.cues().at(supply.amps().peakFrame()));
-        html.raw("<figure>").element("figcaption", "Supply " + supply.supply().name() + ": the most in each stretch of the show. Peak "
-                + Figures.amps(supply.amps().peak()) + " at " + peakAt + (cues.isEmpty() ? "" : ", in " + cues) + ".");
+        html.raw("<figure>")
+                .element(
+                        "figcaption",
+                        "Supply " + supply.supply().name() + ": the most in each stretch of the show. Peak "
+                                + Figures.amps(supply.amps().peak()) + " at " + peakAt
+                                + (cues.isEmpty() ? "" : ", in " + cues) + ".");
         double allowed = supply.supply().allowedAmps();
         Plot plot = new Plot(columns, 0, high)
-                .limit(supply.supply().amps(), "supply " + Figures.amps(supply.supply().amps()), true);
+                .limit(
+                        supply.supply().amps(),
+                        "supply " + Figures.amps(supply.supply().amps()),
+                        true);
         if (allowed < supply.supply().amps()) {
             plot.limit(allowed, "allowed " + Figures.amps(allowed), false);
         }
         plot.draw(
-                        html,
-                        "Current of supply " + supply.supply().name() + " over time, between "
-                                + Figures.amps(Arrays.stream(columns).min().orElse(0)) + " and "
-                                + Figures.amps(supply.amps().peak()),
-                        "0 A",
-                        Figures.amps(high),
-                        "0:00",
-                        Figures.time(report.subject().seconds()));
+                html,
+                "Current of supply " + supply.supply().name() + " over time, between "
+                        + Figures.amps(Arrays.stream(columns).min().orElse(0)) + " and "
+                        + Figures.amps(supply.amps().peak()),
+                "0 A",
+                Figures.amps(high),
+                "0:00",
+                Figures.time(report.subject().seconds()));
         numbers(columns);
         html.raw("</figure>\n");
     }
@@ -136,9 +143,12 @@ final class PowerSection {
         String fed = volts.leads().stream()
                 .map(lead -> String.valueOf(lead.feed().pixel() + 1))
                 .collect(Collectors.joining(", "));
-        html.raw("<figure>").element("figcaption", "Port " + port.port().name() + ": the least voltage of each pixel in the chain. "
-                + Figures.volts(volts.least()) + " at pixel " + (volts.leastPixel() + 1) + ", "
-                + Figures.time(report.secondsOf(volts.leastFrame())) + ". Fed at " + fed + " (ticks).");
+        html.raw("<figure>")
+                .element(
+                        "figcaption",
+                        "Port " + port.port().name() + ": the least voltage of each pixel in the chain. "
+                                + Figures.volts(volts.least()) + " at pixel " + (volts.leastPixel() + 1) + ", "
+                                + Figures.time(report.secondsOf(volts.leastFrame())) + ". Fed at " + fed + " (ticks).");
         Plot plot = new Plot(least, low, volts.sourceVolts());
         volts.promised().ifPresent(needed -> plot.limit(needed, "needs " + Figures.volts(needed), false));
         volts.leads().forEach(lead -> plot.mark((lead.feed().pixel() + 0.5) / least.length));

@@ -41,20 +41,22 @@ public final class ReportPage {
     }
 
     private void head() {
-        html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n"
+        html.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
                         + "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src"
-                        + " 'unsafe-inline'; img-src data:\">\n"
-                        + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+                        + " 'unsafe-inline'; img-src data:\"/>\n"
+                        + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n")
                 .element("title", report.subject().title() + ": before switching on")
                 .raw("<style>\n" + PageStyle.TEXT + "</style>\n</head>\n<body>\n<main>\n")
                 .element("p class=\"kind\"", "Before switching on")
                 .element("h1", report.subject().title());
-        html.element("p class=\"facts\"", (report.subject().everythingOn() ? "Everything on, not the show: " : "")
-                + Counted.of(report.subject().frameCount(), "frame") + " at "
-                + report.subject().rate() + " a second, "
-                + Figures.time(report.subject().seconds()) + " long, "
-                + Counted.of(report.subject().pixelCount(), "pixel") + "; wires at "
-                + Figures.oneDigit(report.subject().copperCelsius()) + " \u00b0C.");
+        html.element(
+                "p class=\"facts\"",
+                (report.subject().everythingOn() ? "Everything on, not the show: " : "")
+                        + Counted.of(report.subject().frameCount(), "frame") + " at "
+                        + report.subject().rate() + " a second, "
+                        + Figures.time(report.subject().seconds()) + " long, "
+                        + Counted.of(report.subject().pixelCount(), "pixel") + "; wires at "
+                        + Figures.oneDigit(report.subject().copperCelsius()) + " \u00b0C.");
     }
 
     private void verdict() {
@@ -63,13 +65,19 @@ public final class ReportPage {
         if (concerns.isEmpty()) {
             html.element("p class=\"line\"", "Nothing that could be looked at is beyond its limit.");
         } else {
-            html.element("p class=\"line\"", "\u2717 " + (concerns.size() == 1
-                    ? "One thing is beyond its limit."
-                    : concerns.size() + " things are beyond their limits."));
+            html.element(
+                    "p class=\"line\"",
+                    "\u2717 "
+                            + (concerns.size() == 1
+                                    ? "One thing is beyond its limit."
+                                    : concerns.size() + " things are beyond their limits."));
             html.raw("<ul>\n");
             concerns.forEach(concern -> html.raw("<li>")
-                    .raw("<strong>").text(concern.matter()).raw("</strong> ")
-                    .text(concern.text() + ".").raw("</li>\n"));
+                    .raw("<strong>")
+                    .text(concern.matter())
+                    .raw("</strong> ")
+                    .text(concern.text() + ".")
+                    .raw("</li>\n"));
             html.raw("</ul>\n");
         }
         html.element("p", Caution.LINES.get(0)).raw("</section>\n");
@@ -94,16 +102,18 @@ public final class ReportPage {
                     port.carries(report.subject().rate()) ? "fast enough" : "\u2717 too slow"));
         }
         html.table(rows);
-        html.element("p", String.format(
-                Locale.ROOT,
-                "As E1.31: %s, %.2f Mbit/s on the network. As DMX512: the fullest universe has %d slots, %s times a second at"
-                        + " most; at %s a second a line carries %d.",
-                Counted.of(data.universes(), "universe"),
-                data.bitsPerSecond() / 1e6,
-                data.fullestSlots(),
-                Figures.rate(data.dmxRate()),
-                report.subject().rate(),
-                data.dmxSlots()));
+        html.element(
+                "p",
+                String.format(
+                        Locale.ROOT,
+                        "As E1.31: %s, %.2f Mbit/s on the network. As DMX512: the fullest universe has %d slots, %s times a second at"
+                                + " most; at %s a second a line carries %d.",
+                        Counted.of(data.universes(), "universe"),
+                        data.bitsPerSecond() / 1e6,
+                        data.fullestSlots(),
+                        Figures.rate(data.dmxRate()),
+                        report.subject().rate(),
+                        data.dmxSlots()));
     }
 
     private void parts() {
@@ -130,7 +140,8 @@ public final class ReportPage {
         List<String> assumed = report.assumptions();
         if (!assumed.isEmpty()) {
             html.element("h2", "Not said by the display");
-            html.element("p", "These figures are common practice and have no source; take those of your lights instead.");
+            html.element(
+                    "p", "These figures are common practice and have no source; take those of your lights instead.");
             html.raw("<ul>\n");
             assumed.forEach(line -> html.element("li", line));
             html.raw("</ul>\n");

@@ -38,16 +38,21 @@ class FlashSequencesTest {
 
             FlashFigures found = Flickers.ofOne(rate, Flickers.inTurn(0, Flickers.WHITE, held));
 
-            assertThat(found.general().mostOnce()).as("%s at %d, once", name, rate).isEqualTo(once);
-            assertThat(found.general().most()).as("%s at %d, looped", name, rate).isEqualTo(looped);
+            assertThat(found.general().mostOnce())
+                    .as("%s at %d, once", name, rate)
+                    .isEqualTo(once);
+            assertThat(found.general().most())
+                    .as("%s at %d, looped", name, rate)
+                    .isEqualTo(looped);
             assertThat(found.general().overJoint()).isEqualTo(looped > once);
             assertThat(found.passes()).isEqualTo(looped <= 6);
         }
     }
 
     /**
-     * Grey codes at 30 frames a second from published test media for analysers of flashes ("f" is to fail, "c" to pass),
-     * played once. The last change of c011 comes exactly one second after its first: a closed second would count seven.
+     * Grey codes at 30 frames a second from published test media for analysers of flashes ("f" is to fail, "c" to
+     * pass), played once. The last change of c011 comes exactly one second after its first: a closed second would count
+     * seven.
      */
     @ParameterizedTest(name = "{0}")
     @CsvSource({
@@ -93,8 +98,7 @@ class FlashSequencesTest {
     /** The first second of the joint begins behind the last frame, and says so. */
     @Test
     void namesTheSecond() {
-        FlashFigures found =
-                Flickers.ofOne(20, Flickers.inTurn(0, Flickers.WHITE, lengths("11 3 3 3 2 2 2 14")));
+        FlashFigures found = Flickers.ofOne(20, Flickers.inTurn(0, Flickers.WHITE, lengths("11 3 3 3 2 2 2 14")));
 
         assertThat(found.general().firstFrame()).isEqualTo(7);
         assertThat(found.general().slowBy()).isEqualTo(7.0 / 6);

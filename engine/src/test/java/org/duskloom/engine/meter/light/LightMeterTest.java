@@ -138,7 +138,8 @@ class LightMeterTest {
         assertThat(use.props().get(1).meanLight()).isCloseTo(1, within(1e-7));
         assertThat(use.props().get(1).columns()).hasSize(8).containsOnly(1);
         assertThat(use.neverLitCount()).isEqualTo(1);
-        assertThat(use.hues()).extracting(UseFigures.HueShare::hue)
+        assertThat(use.hues())
+                .extracting(UseFigures.HueShare::hue)
                 .containsExactly(LightHue.WHITE, LightHue.RED, LightHue.GREEN);
         assertThat(use.hues().get(0).share()).isCloseTo(24 / 26.0, within(1e-9));
     }
@@ -163,10 +164,8 @@ class LightMeterTest {
     void joinsOnlyWholeShows() {
         LightMeter meter = LightMeter.ofAnyArea();
         FramePixels pixels = FramePixels.unnamed(1);
-        RunInfo whole = RunInfo.ofWhole(
-                "test", FrameRate.of(20), 40, pixels);
-        meter.begin(whole.only(
-                FrameList.of(new FrameSpan(20, 40))));
+        RunInfo whole = RunInfo.ofWhole("test", FrameRate.of(20), 40, pixels);
+        meter.begin(whole.only(FrameList.of(new FrameSpan(20, 40))));
         for (int frame = 20; frame < 40; frame++) {
             byte code = (byte) (frame >= 36 && frame % 2 == 0 ? 255 : 0);
             meter.frame(frame, new byte[] {code, code, code}, 0);
