@@ -9,15 +9,19 @@ import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.film.AnimationKind;
 import org.duskloom.engine.film.FilmSize;
+import org.duskloom.engine.film.PageEstimate;
 import org.duskloom.engine.film.PageFacts;
 import org.duskloom.engine.film.PageKind;
+import org.duskloom.engine.film.PageSound;
 import org.duskloom.engine.film.VideoKind;
 import org.duskloom.engine.format.StreamKind;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.preview.ShownFrames;
+import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.FrameSpan;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -112,18 +116,18 @@ final class FilmCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         int[] seen = pixels.pixels(loaded.get().show().groups());
-        make(loaded.get(), stream(kind, wanted, new PageFacts(loaded.get().show(), seen)));
-        return ExitCode.DONE;
-    }
-
-    private void make(LoadedShow loaded, StreamKind kind) throws IOException, InterruptedException {
-        long start = System.nanoTime();
-        FrameSource source = pixels.of(loaded.frames(), loaded.show().groups());
-        Rendering rendering = new Rendering(source, frames(loaded));
-        StagedFile file = file(loaded);
-        try (FrameSink film = kind.into(file)) {
-            Room.require(output, kind.bytes(rendering.info()));
-            rendering.into(List.of(film), streams);
+        FrameSpan span = span(loaded.get());
+        Problems problems = new Problems();
+        Optional<PageSound> sound = kind == FilmKind.PAGE ? sound(loaded.get(), span, problems) : Optional.empty();
+        ProblemPrinter.print(problems, streams);
+        if (problems.hasErrors()) {
+            return ExitCode.BAD_INPUT;
+        }
+        try {
+            make(
+                    loaded.get(),
+                    frames(span),
+                    stream(kind, wanted, new PageFacts(loaded.get().show(), seen), sound));
         } catch (OutputRefusedException refused) {
             if (refused.isReplaceable()) {
                 throw refused;
@@ -131,14 +135,29 @@ final class FilmCommand implements Callable<Integer> {
             // A film that cannot be made so is a matter of the options.
             throw new MisuseException(refused.getMessage());
         }
+        return ExitCode.DONE;
+    }
+
+    private void make(LoadedShow loaded, FrameList frames, StreamKind kind) throws IOException, InterruptedException {
+        long start = System.nanoTime();
+        FrameSource source = pixels.of(loaded.frames(), loaded.show().groups());
+        Rendering rendering = new Rendering(source, frames);
+        StagedFile file = file(loaded);
+        try (FrameSink film = kind.into(file)) {
+            Room.require(output, kind.bytes(rendering.info()));
+            if (kind instanceof PageKind page) {
+                PageEstimate.requireFits(source, frames, page);
+            }
+            rendering.into(List.of(film), streams);
+        }
         streams.tell(rendering.summary(output, System.nanoTime() - start) + ", " + Words.bytes(file.bytesTaken()));
     }
 
-    private StreamKind stream(FilmKind kind, Optional<FilmSize> wanted, PageFacts facts) {
+    private StreamKind stream(FilmKind kind, Optional<FilmSize> wanted, PageFacts facts, Optional<PageSound> sound) {
         return switch (kind) {
             case ANIMATION -> new AnimationKind(wanted, plays == null ? 0 : plays);
             case VIDEO -> new VideoKind(wanted);
-            case PAGE -> new PageKind(PlayerPage.text(), facts);
+            case PAGE -> new PageKind(PlayerPage.text(), facts, sound, PageKind.MOST_BYTES);
         };
     }
 
@@ -168,14 +187,22 @@ final class FilmCommand implements Callable<Integer> {
         return StagedFile.open(output, OutputNames.ifExists(force));
     }
 
-    private FrameList frames(LoadedShow loaded) {
+    private static Optional<PageSound> sound(LoadedShow loaded, FrameSpan span, Problems problems) throws IOException {
+        FrameRate rate = loaded.plan().rate();
+        return loaded.sound(rate.secondsOf(span.firstFrame()), rate.secondsOf(span.endFrameExclusive()), problems);
+    }
+
+    private FrameSpan span(LoadedShow loaded) {
         try {
-            FrameSpan span = TimeWindow.frames(loaded.show().timeline(), from, to);
-            FrameList all = FrameList.of(span);
-            return every == null || every == 1 ? all : FrameList.of(ShownFrames.everyNth(all, every));
+            return TimeWindow.frames(loaded.show().timeline(), from, to);
         } catch (TextFormatException fault) {
             throw misuse("", fault);
         }
+    }
+
+    private FrameList frames(FrameSpan span) {
+        FrameList all = FrameList.of(span);
+        return every == null || every == 1 ? all : FrameList.of(ShownFrames.everyNth(all, every));
     }
 
     private static MisuseException misuse(String what, TextFormatException fault) {

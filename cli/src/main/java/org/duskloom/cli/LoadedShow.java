@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.duskloom.engine.effect.EffectRegistry;
+import org.duskloom.engine.film.PageSound;
 import org.duskloom.engine.format.Origin;
 import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.frame.FrameSource;
@@ -19,6 +20,7 @@ import org.duskloom.engine.show.InputFile;
 import org.duskloom.engine.show.Show;
 import org.duskloom.engine.show.ShowFiles;
 import org.duskloom.engine.show.ShowReader;
+import org.duskloom.engine.timeline.SoundSource;
 import org.duskloom.engine.wire.PortMap;
 import org.duskloom.engine.wire.UniverseLayout;
 
@@ -62,6 +64,34 @@ record LoadedShow(Path file, Show show, Plan plan) {
     String title() {
         String title = show.timeline().title();
         return title.isBlank() ? file.getFileName().toString() : title;
+    }
+
+    /**
+     * The sound that it is played to, for a page.
+     *
+     * @param fromSeconds from which time of the show on it is wanted
+     * @param toSeconds up to which
+     * @param problems where an error goes if it cannot be read
+     * @return nothing if it has none, none is heard in that part, or an error was added
+     */
+    Optional<PageSound> sound(double fromSeconds, double toSeconds, Problems problems) throws IOException {
+        Optional<SoundSource> source = show.timeline().sound();
+        Optional<Path> path = source.flatMap(sound -> show.files().locate(sound.file(), problems));
+        if (path.isEmpty()) {
+            return Optional.empty();
+        }
+        return PageSound.read(
+                path.get(),
+                show.files().shown(source.get().file().value()),
+                source.get().starts().seconds(),
+                fromSeconds,
+                toSeconds,
+                problems);
+    }
+
+    /** Adds an error if the sound that it is played to is none. */
+    void checkSound(Problems problems) throws IOException {
+        sound(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, problems);
     }
 
     /** What hangs on which port; nothing where its display does not say. */

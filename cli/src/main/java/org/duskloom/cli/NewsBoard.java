@@ -1,5 +1,7 @@
 package org.duskloom.cli;
 
+import java.io.File;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.TimeUnit;
@@ -7,6 +9,7 @@ import org.duskloom.engine.document.JsonText;
 import org.duskloom.engine.problem.Problem;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.Severity;
+import org.duskloom.engine.text.Quoted;
 
 /** Where the newest stands that pages should know; safe for use by several threads. */
 final class NewsBoard {
@@ -31,7 +34,7 @@ final class NewsBoard {
         Optional<ServedFilm> film = reading.show()
                 .map(loaded -> new ServedFilm(loaded, newest.film()))
                 .or(newest::film);
-        newest = new News(newest.number + 1, film, json(film, reading.problems()));
+        newest = new News(newest.number + 1, film, json(film, reading));
         notifyAll();
     }
 
@@ -55,11 +58,13 @@ final class NewsBoard {
     }
 
     /** {@code film}: its number, 0 for none; {@code errors} and {@code warnings}: how many; {@code problems}. */
-    private static String json(Optional<ServedFilm> film, Problems problems) {
+    private static String json(Optional<ServedFilm> film, ShowReading reading) {
+        Problems problems = reading.problems();
+        String folder = folder(reading.file());
         List<Problem> listed = problems.inFileOrder();
         long errors = count(listed, Severity.ERROR) + problems.omittedErrors();
         long warnings = count(listed, Severity.WARNING) + problems.omittedWarnings();
-        Object[] shown = listed.stream().map(NewsBoard::json).toArray();
+        Object[] shown = listed.stream().map(problem -> json(problem, folder)).toArray();
         return JsonText.object(
                         "film",
                         film.map(ServedFilm::number).orElse(0L),
@@ -72,13 +77,20 @@ final class NewsBoard {
                 .json();
     }
 
+    /** Of the show, as the user named it: on the page, which may be narrow, files are named from there. */
+    private static String folder(Path show) {
+        String name = Quoted.plain(show.toString());
+        return name.substring(0, name.lastIndexOf(File.separatorChar) + 1);
+    }
+
     private static long count(List<Problem> listed, Severity severity) {
         return listed.stream().filter(problem -> problem.severity() == severity).count();
     }
 
-    private static JsonText.Inline json(Problem problem) {
+    private static JsonText.Inline json(Problem problem, String folder) {
+        String place = problem.location().toString();
         return JsonText.object(
-                "place", problem.location().toString(),
+                "place", place.startsWith(folder) ? place.substring(folder.length()) : place,
                 "severity", problem.severity().word(),
                 "message", problem.message(),
                 "hint", problem.hint());

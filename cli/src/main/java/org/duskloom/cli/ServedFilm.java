@@ -10,7 +10,10 @@ import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.document.JsonText;
 import org.duskloom.engine.film.FilmPieces;
 import org.duskloom.engine.film.PageFacts;
+import org.duskloom.engine.film.PageSound;
 import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.show.ShowFiles;
 
 /** A show as the page asks for it: what is known of it, where its pixels hang, and its frames in pieces. */
 final class ServedFilm {
@@ -23,6 +26,9 @@ final class ServedFilm {
     private final String facts;
     private final FilmPieces pieces;
     private final List<Fingerprint> fingerprints;
+    private final LoadedShow show;
+    private final String soundDigest;
+    private final long soundNumber;
 
     /**
      * A show that is to be seen.
@@ -41,6 +47,24 @@ final class ServedFilm {
         this.facts = page.json(frames.info());
         this.pieces = new FilmPieces(frames);
         this.fingerprints = loaded.plan().fingerprints(pieces.pieceFrames());
+        this.show = loaded;
+        this.soundDigest = soundDigest(loaded);
+        this.soundNumber = soundDigest.isEmpty()
+                ? 0
+                : before.filter(film -> film.soundDigest.equals(soundDigest))
+                        .map(film -> film.soundNumber)
+                        .orElse(number);
+    }
+
+    /** Of the file of the sound; empty where there is none. */
+    private static String soundDigest(LoadedShow loaded) {
+        ShowFiles files = loaded.show().files();
+        return loaded.show()
+                .timeline()
+                .sound()
+                .flatMap(sound -> files.locate(sound.file(), new Problems()))
+                .map(files::sha256Hex)
+                .orElse("");
     }
 
     /** Counts from 1; another one for every show. */
@@ -51,6 +75,24 @@ final class ServedFilm {
     /** The number of the first film whose pixels hang as those of this one: who knows that table knows this one. */
     long tableNumber() {
         return tableNumber;
+    }
+
+    /** The number of the first film with the same sound; 0 where there is none. */
+    long soundNumber() {
+        return soundNumber;
+    }
+
+    /** The whole sound; nothing if it cannot be read any more, of which there will be news. */
+    Optional<PageSound> sound() throws IOException {
+        return show.sound(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, new Problems());
+    }
+
+    private double soundStartSeconds() {
+        return show.show()
+                .timeline()
+                .sound()
+                .map(sound -> sound.starts().seconds())
+                .orElse(0.0);
     }
 
     /** See {@link PageFacts#table}. */
@@ -69,9 +111,9 @@ final class ServedFilm {
     }
 
     /**
-     * {@code facts} as of {@link PageFacts#json}, the number of the {@code table}, how many {@code pieceFrames} a piece
-     * has, and the {@code keys} of all pieces, as many digits for each, without anything between them: a piece of
-     * another film with the same key is the same piece.
+     * {@code facts} as of {@link PageFacts#json}; the numbers of the {@code table} and of the {@code sound}, and when
+     * that {@code starts}; how many {@code pieceFrames} a piece has, and the {@code keys} of all pieces, as many digits
+     * for each, without anything between them: a piece of another film with the same key is the same piece.
      */
     String json() {
         String keys = fingerprints.stream()
@@ -80,6 +122,8 @@ final class ServedFilm {
         return JsonText.object(
                         "facts", new JsonText.Inline(facts),
                         "table", tableNumber,
+                        "sound", soundNumber,
+                        "starts", soundStartSeconds(),
                         "pieceFrames", pieces.pieceFrames(),
                         "keyDigits", KEY_DIGITS,
                         "keys", keys)

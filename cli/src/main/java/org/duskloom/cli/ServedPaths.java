@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 
 /** What the page can ask for, by names: itself, and the newest film, its table and its pieces. */
 final class ServedPaths {
-    private static final Pattern NAME = Pattern.compile("(films|tables)/([0-9]{1,15})(?:/([0-9]{1,9}))?");
+    private static final Pattern NAME = Pattern.compile("(films|tables|sounds)/([0-9]{1,15})(?:/([0-9]{1,9}))?");
 
     private final NewsBoard board;
     private final Answer page =
@@ -34,7 +34,8 @@ final class ServedPaths {
     /**
      * What stands under a name; nothing if there is no such thing.
      *
-     * @param name {@code ""} for the page, {@code films/NUMBER}, {@code tables/NUMBER} or {@code films/NUMBER/PIECE}
+     * @param name {@code ""} for the page, {@code films/NUMBER}, {@code films/NUMBER/PIECE}, {@code tables/NUMBER} or
+     *     {@code sounds/NUMBER}
      */
     Optional<Answer> answer(String name) throws IOException, InterruptedException {
         if (name.isEmpty()) {
@@ -50,17 +51,25 @@ final class ServedPaths {
 
     private Optional<Answer> answer(ServedFilm film, String kind, long number, String piece)
             throws IOException, InterruptedException {
-        boolean isTable = kind.equals("tables");
-        long newest = isTable ? film.tableNumber() : film.number();
-        if (number < 1 || number > newest || isTable && piece != null) {
+        long newest = switch (kind) {
+            case "tables" -> film.tableNumber();
+            case "sounds" -> film.soundNumber();
+            default -> film.number();
+        };
+        if (number < 1 || number > newest || piece != null && !kind.equals("films")) {
             return Optional.empty();
         }
         if (number < newest) {
             // A page asks for it until it has heard of the newer one.
             return Optional.of(Answer.SUPERSEDED);
         }
-        if (isTable) {
+        if (kind.equals("tables")) {
             return Optional.of(ofBytes(film.table()));
+        }
+        if (kind.equals("sounds")) {
+            return Optional.of(film.sound()
+                    .map(sound -> new Answer(sound.mediaType(), sound.bytes()))
+                    .orElse(Answer.SUPERSEDED));
         }
         if (piece == null) {
             return Optional.of(new Answer("application/json", film.json().getBytes(StandardCharsets.UTF_8)));

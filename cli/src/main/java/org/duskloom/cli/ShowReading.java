@@ -1,5 +1,6 @@
 package org.duskloom.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.duskloom.engine.problem.Location;
@@ -9,18 +10,23 @@ import org.duskloom.engine.show.ShowFiles;
 /**
  * What came of reading a show once.
  *
+ * @param file the timeline, as the user named it
  * @param show the show, if it has no errors
  * @param problems what is wrong with it, or mostly is a slip
  * @param files all that were looked into
  */
-record ShowReading(Optional<LoadedShow> show, Problems problems, ShowFiles files) {
+record ShowReading(Path file, Optional<LoadedShow> show, Problems problems, ShowFiles files) {
     /** Reads and compiles a show. Nothing is thrown, whatever is in it: the next version shall be read too. */
     static ShowReading of(Path file) {
         Problems problems = new Problems();
         ShowFiles files = ShowFiles.beside(file);
         try {
-            return new ShowReading(LoadedShow.load(file, files, problems), problems, files);
-        } catch (RuntimeException | OutOfMemoryError | StackOverflowError fault) {
+            Optional<LoadedShow> show = LoadedShow.load(file, files, problems);
+            if (show.isPresent()) {
+                show.get().checkSound(problems);
+            }
+            return new ShowReading(file, show.filter(sound -> !problems.hasErrors()), problems, files);
+        } catch (IOException | RuntimeException | OutOfMemoryError | StackOverflowError fault) {
             return failed(file, files, fault);
         }
     }
@@ -38,7 +44,7 @@ record ShowReading(Optional<LoadedShow> show, Problems problems, ShowFiles files
         } else {
             problems.error(whole, "fault in the program: " + fault);
         }
-        return new ShowReading(Optional.empty(), problems, files);
+        return new ShowReading(file, Optional.empty(), problems, files);
     }
 
     /** Whether there is no show that could be seen. */

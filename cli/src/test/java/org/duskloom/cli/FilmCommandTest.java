@@ -91,6 +91,45 @@ class FilmCommandTest {
         assertThat(left()).containsExactly("map.csv", "show.json");
     }
 
+    /** An hour of 20,000 lights that drift: found out before, not when the disk is half full. */
+    @Test
+    void aFilmThatNoPageHoldsIsNotBegun() throws IOException {
+        StringBuilder map = new StringBuilder("prop,pixel,x,y\n");
+        for (int i = 0; i < 20_000; i++) {
+            map.append("meadow,")
+                    .append(i + 1)
+                    .append(',')
+                    .append(i % 200)
+                    .append(',')
+                    .append(i / 200)
+                    .append('\n');
+        }
+        Files.writeString(folder.resolve("map.csv"), map);
+        Files.writeString(show, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "1:00:00",
+                 "layers": [{"cues": [{"on": "meadow", "effect": "drift", "with": {"scale": 0.1}}]}]}
+                """);
+        Ran ran = film("film.html");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .containsPattern(
+                        "a page holds at most 500 MB, and this film would take more: about \\d{2,4} s of it fit;"
+                                + " take a part with --from and --to");
+        assertThat(left()).containsExactly("map.csv", "show.json");
+    }
+
+    @Test
+    void theSoundOfAPageIsReadBefore() throws IOException {
+        Files.writeString(
+                show, Files.readString(show).replace("\"rate\"", "\"sound\": {\"file\": \"song.wav\"}, \"rate\""));
+        Files.writeString(folder.resolve("song.wav"), "no sound at all, but long enough to be looked into");
+        Ran ran = film("film.html");
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.without(folder).err()).startsWith("song.wav: error: ");
+        assertThat(left()).containsExactly("map.csv", "show.json", "song.wav");
+        assertThat(film("film.png", "--to", "100ms").code()).isZero();
+    }
+
     @Test
     void aSingleFrameIsAFilm() {
         assertThat(film("film.png", "--every", "4000").err()).contains("1 frame, ");

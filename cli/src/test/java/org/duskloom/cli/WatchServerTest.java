@@ -186,6 +186,8 @@ class WatchServerTest {
                 "ROOTfilms/1/0/0",
                 "ROOTfilms/99999999999999999999",
                 "ROOTtables/2",
+                "ROOTsounds/0",
+                "ROOTsounds/1",
                 "ROOTtables/1/0",
                 "ROOTevents/",
                 "ROOTpage.html",
@@ -219,7 +221,10 @@ class WatchServerTest {
     void theFilmItsTableAndItsPiecesAreServed() throws IOException {
         assertThat(get("ROOTfilms/1"))
                 .startsWith("HTTP/1.1 200 ")
-                .contains("\"title\": \"Longest day\"", "\"table\": 1, \"pieceFrames\": 32, \"keyDigits\": 32")
+                .contains(
+                        "\"title\": \"Longest day\"",
+                        "\"table\": 1, \"sound\": 0,",
+                        "\"pieceFrames\": 32, \"keyDigits\": 32")
                 .containsPattern("\"keys\": \"[0-9a-f]{96}\"");
         assertThat(get("ROOTtables/1")).startsWith("HTTP/1.1 200 ").containsIgnoringCase("Content-Length: 640\r\n");
         assertThat(get("ROOTfilms/1/2")).startsWith("HTTP/1.1 200 ");

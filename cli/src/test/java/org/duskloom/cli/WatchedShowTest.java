@@ -114,7 +114,7 @@ class WatchedShowTest {
             News gone = watching.after(1);
             assertThat(gone.json())
                     .contains("\"film\": 1, \"errors\": 1")
-                    .contains("show.json:4:10")
+                    .contains("\"show.json:4:10\"")
                     .contains("there is no file");
             Files.move(away, map);
             News back = watching.after(gone.number());
@@ -190,7 +190,7 @@ class WatchedShowTest {
             News news = watching.after(1);
             assertThat(news.json())
                     .contains("{\"film\": 1, \"errors\": 1")
-                    .contains("\"place\": \"" + show + ":11:")
+                    .contains("\"place\": \"show.json:11:")
                     .contains("\"severity\": \"error\"")
                     .contains("sweap")
                     .contains("\"hint\": \"did you mean \\\"sweep\\\"?");

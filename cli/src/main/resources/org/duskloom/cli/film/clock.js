@@ -20,6 +20,8 @@ class ShowClock {
     this.speed = 1;
     this.loop = null;
     this.sound = null;
+    this.soundStarts = 0;
+    this.lateSeconds = 0;
     this.anchorSeconds = start;
     this.anchorMillis = millisNow();
     this.setSpan(start, end);
@@ -34,14 +36,19 @@ class ShowClock {
   /**
    * Follows a sound from now on.
    *
-   * @param sound an audio element, or whatever has currentTime, duration, paused, play() and pause()
+   * @param sound an audio element, or whatever has currentTime, duration, paused, play() and pause(); null for none
    * @param starts at which time of the show it begins
    */
   follow(sound, starts) {
+    this.set(this.running ? this.counted() : this.anchorSeconds);
+    this.sound?.pause();
     this.sound = sound;
     this.soundStarts = starts;
-    this.lateSeconds = 0;
     this.lastSoundTime = -1;
+    if (sound) {
+      sound.playbackRate = this.speed;
+      this.placeSound();
+    }
   }
 
   play() {

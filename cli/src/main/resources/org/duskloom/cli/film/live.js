@@ -16,6 +16,9 @@ class LiveShow {
     this.player = player;
     this.turn = 0;
     this.number = 0;
+    this.soundNumber = 0;
+    this.soundAddress = null;
+    this.audio = new Audio();
     this.report = new Report(document.querySelector("footer"));
     this.setEmpty(true);
     document.addEventListener("visibilitychange", () => this.listenIfSeen());
@@ -111,7 +114,7 @@ class LiveShow {
 
   /** A film, with the frames that are seen now. */
   async filmOf(number) {
-    const { facts, table, pieceFrames, keyDigits, keys } = await (await asked("films/" + number)).json();
+    const { facts, table, sound, starts, pieceFrames, keyDigits, keys } = await (await asked("films/" + number)).json();
     const list = [];
     for (let first = 0; first < facts.frames; first += pieceFrames) {
       const key = keys.substr(list.length * keyDigits, keyDigits);
@@ -119,6 +122,7 @@ class LiveShow {
     }
     const pieces = new PiecesFromServer(list, (index) => `films/${number}/${index}`);
     const film = new Film(facts, await this.tableOf(table, facts.pixels), pieces);
+    film.sound = { number: sound, starts };
     const before = this.player.film;
     if (before) {
       film.takeOver(before);
@@ -144,9 +148,43 @@ class LiveShow {
     this.player.show(film);
     film.whenFaulty = (piece, fault) => this.complain(turn, "Some frames cannot be had: ", fault);
     this.setEmpty(false);
+    this.hear(film.sound, turn);
     if (before) {
       before.whenFaulty = () => {};
       before.pieces.stop();
+    }
+  }
+
+  /** The sound comes when it comes, and once only: it is larger than all the rest. */
+  async hear({ number, starts }, turn) {
+    this.soundStarts = starts;
+    if (number !== this.soundNumber) {
+      this.soundNumber = number;
+      this.player.hear(null, 0);
+      this.setSound(null);
+      try {
+        const sound = number ? await (await asked("sounds/" + number)).blob() : null;
+        if (number === this.soundNumber) {
+          this.setSound(sound);
+        }
+      } catch (fault) {
+        this.soundNumber = 0;
+        this.complain(turn, "The sound cannot be had: ", fault);
+      }
+    }
+    const { clock } = this.player;
+    if (this.soundAddress && (clock.sound !== this.audio || clock.soundStarts !== this.soundStarts)) {
+      this.player.hear(this.audio, this.soundStarts);
+    }
+  }
+
+  setSound(bytes) {
+    URL.revokeObjectURL(this.soundAddress);
+    this.soundAddress = bytes && URL.createObjectURL(bytes);
+    if (bytes) {
+      this.audio.src = this.soundAddress;
+    } else {
+      this.audio.removeAttribute("src");
     }
   }
 

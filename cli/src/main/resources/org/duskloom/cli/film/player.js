@@ -46,15 +46,22 @@ class Player {
     this.redraw();
   }
 
-  /** Has the time from a sound; it is heard when the show is played, which browsers allow after a press only. */
+  /**
+   * Has the time from a sound, or from none; it is heard when the show is played, which browsers allow after a press only.
+   */
   hear(sound, startsSeconds) {
     this.clock.follow(sound, startsSeconds);
-    this.clock.whenHeard = (heard) => this.tell(heard ? "" : "The sound waits for a press of a key or a button.");
-    this.at("mute").hidden = false;
-    this.at("lag").hidden = false;
-    this.at("lag-millis").addEventListener("input", (event) => {
-      this.clock.lateSeconds = (Number(event.target.value) || 0) / 1000;
-    });
+    this.clock.whenHeard = (heard) => this.tellOfSound(heard);
+    this.at("mute").hidden = !sound;
+    this.at("lag").hidden = !sound;
+  }
+
+  /** What others have said stays. */
+  tellOfSound(heard) {
+    if (heard === Boolean(this.soundWaits)) {
+      this.soundWaits = !heard;
+      this.tell(heard ? "" : "The sound waits for a press of a key or a button.");
+    }
   }
 
   /** Says something over the lights, until something else is said. */
@@ -309,6 +316,9 @@ class Player {
     on("front", () => this.toFront());
     on("mute", () => this.toggleSound());
     on("help", () => this.keys.toggle());
+    this.at("lag-millis").addEventListener("input", (event) => {
+      this.clock.lateSeconds = (Number(event.target.value) || 0) / 1000;
+    });
   }
 }
 

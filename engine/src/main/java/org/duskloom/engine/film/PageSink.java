@@ -9,14 +9,12 @@ import java.util.Base64;
 import java.util.Map;
 import java.util.zip.Deflater;
 import java.util.zip.DeflaterOutputStream;
-import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.frame.EncodedBytes;
 import org.duskloom.engine.frame.EncodingSink;
 import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.FrameEncoder;
 import org.duskloom.engine.frame.RunInfo;
-import org.duskloom.engine.text.ShortestDecimal;
 
 /**
  * Writes the page: what comes before the film, the facts, a piece for every few frames as they come, what comes after.
@@ -64,22 +62,8 @@ final class PageSink implements EncodingSink {
         write("<script type=\"text/plain\" class=\"piece\" data-first=\"" + frames.place(0) + "\" data-frames=\""
                 + frames.count() + "\" data-crc=\"" + crc + "\">" + base64(packed) + "</script>\n");
         if (file.bytesTaken() > kind.mostBytes()) {
-            refuse(frames.place(frames.count() - 1));
+            throw PageEstimate.refusal(run, kind.mostBytes(), frames.place(frames.count() - 1));
         }
-    }
-
-    /**
-     * The piece that did not fit is not counted, and a tenth is left for frames that compress less well than those so
-     * far.
-     */
-    private void refuse(long fitting) throws OutputRefusedException {
-        long frames = Math.max(1, fitting * 9 / 10);
-        double seconds =
-                run.rate().secondsOf(run.frames().frame(frames) - run.frames().first());
-        long steps = 2 * FrameStep.frames(run.frames());
-        throw new OutputRefusedException("a page holds at most " + kind.mostBytes() / 1_000_000
-                + " MB, and this film would take more: about " + ShortestDecimal.of(Math.floor(seconds))
-                + " s of it fit; take a part with --from and --to, fewer pixels with --on, or --every " + steps);
     }
 
     @Override
@@ -100,6 +84,11 @@ final class PageSink implements EncodingSink {
 
     private static String base64(byte[] bytes) {
         return Base64.getEncoder().encodeToString(bytes);
+    }
+
+    /** How many bytes packed frames take in the page. */
+    static long bytesInPage(long packedBytes) {
+        return (packedBytes + 2) / 3 * 4;
     }
 
     private static byte[] deflated(byte[] bytes) throws IOException {

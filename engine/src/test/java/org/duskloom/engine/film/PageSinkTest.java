@@ -143,10 +143,40 @@ class PageSinkTest {
         assertThat(folder.toFile().list()).containsExactlyInAnyOrder("display.json", "show.json");
     }
 
+    /** Found out from some of its frames, before anything is written; a film that just fits is not refused. */
+    @Test
+    void aFilmThatIsFarTooLongIsNotBegun() throws Exception {
+        FrameList all = FrameList.of(new FrameSpan(0, FRAMES));
+        long pieces = PIECE.matcher(page(new FrameSpan(0, FRAMES), PageKind.MOST_BYTES))
+                .results()
+                .mapToLong(piece -> piece.group(4).length())
+                .sum();
+        PageEstimate.requireFits(source(), all, kind(pieces));
+        assertThatThrownBy(() -> PageEstimate.requireFits(source(), all, kind(pieces / 2)))
+                .isInstanceOf(OutputRefusedException.class)
+                .hasMessageMatching("a page holds at most 0 MB, and this film would take more: about [01] s of it fit;"
+                        + " take a part with --from and --to, fewer pixels with --on, or --every 2");
+        PageKind withSound = new PageKind(
+                PAGE,
+                new PageFacts(show, new int[] {0, 1, 2, 3}),
+                Optional.of(new PageSound("audio/wav", new byte[2000], 0)),
+                2600);
+        assertThatThrownBy(() -> PageEstimate.requireFits(source(), all, withSound))
+                .hasMessageContaining("the sound alone takes more");
+    }
+
+    private PageKind kind(long mostBytes) {
+        return new PageKind(PAGE, new PageFacts(show, new int[] {0, 1, 2, 3}), Optional.empty(), mostBytes);
+    }
+
     private String page(FrameSpan span, long mostBytes) throws Exception {
-        int[] all = {0, 1, 2, 3};
+        return Files.readString(
+                Films.made(kind(mostBytes), source(), FrameList.of(span), folder), StandardCharsets.UTF_8);
+    }
+
+    private FrameSource source() {
         RunInfo info = RunInfo.ofWhole("Dusk", show.timeline().rate(), FRAMES, FramePixels.of(show.map()));
-        FrameSource frames = new FrameSource() {
+        return new FrameSource() {
             @Override
             public RunInfo info() {
                 return info;
@@ -161,8 +191,6 @@ class PageSinkTest {
                 };
             }
         };
-        PageKind kind = new PageKind(PAGE, new PageFacts(show, all), Optional.empty(), mostBytes);
-        return Files.readString(Films.made(kind, frames, FrameList.of(span), folder), StandardCharsets.UTF_8);
     }
 
     private static byte code(long frame, int value) {
