@@ -29,12 +29,17 @@ final class NewsBoard {
         return newest;
     }
 
-    /** Puts up what came of a reading. */
-    synchronized void put(ShowReading reading) {
+    /** Puts up what came of a reading; for one thread. Others go on reading what was put up before, meanwhile. */
+    void put(ShowReading reading) {
+        News before = newest();
         Optional<ServedFilm> film = reading.show()
-                .map(loaded -> new ServedFilm(loaded, newest.film()))
-                .or(newest::film);
-        newest = new News(newest.number + 1, film, json(film, reading));
+                .map(loaded -> new ServedFilm(loaded, before.film()))
+                .or(before::film);
+        replace(new News(before.number + 1, film, json(film, reading)));
+    }
+
+    private synchronized void replace(News news) {
+        newest = news;
         notifyAll();
     }
 

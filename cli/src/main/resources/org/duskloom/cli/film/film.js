@@ -137,7 +137,8 @@ class Film {
   nearestMissing(frame) {
     const count = this.pieces.list.length;
     const here = this.pieceOf(frame);
-    const kept = Math.floor(BYTES_KEPT / (this.pieces.list[here].frames * this.frameBytes)) - 2;
+    // The first piece is as large as any; the last one may be smaller.
+    const kept = Math.floor(BYTES_KEPT / (this.pieces.list[0].frames * this.frameBytes)) - 2;
     for (let away = 0; away < Math.min(count, kept / 2); away++) {
       for (const index of [here + away, here - away]) {
         if (index >= 0 && index < count && !this.unpacked.has(index)) {
