@@ -60,7 +60,9 @@ final class WatchedShow {
     /** Java runs what it has often run much faster: the first save shall be seen as soon as the later ones. */
     private void practise() throws InterruptedException {
         long end = System.nanoTime() + TimeUnit.MILLISECONDS.toNanos(MOST_PRACTICE_MILLIS);
-        for (int i = 0; i < PRACTICES && System.nanoTime() < end && !reading.watch().changes(0); i++) {
+        for (int i = 0;
+                i < PRACTICES && System.nanoTime() < end && !reading.watch().changes(0);
+                i++) {
             ShowReading.of(file);
             if (Thread.interrupted()) {
                 throw new InterruptedException();

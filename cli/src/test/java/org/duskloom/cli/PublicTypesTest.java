@@ -24,16 +24,12 @@ class PublicTypesTest {
                             Stream.of("classes", "test-classes").map(kind -> Path.of("..", module, "target", kind)))
                     .toList());
 
-    /** The measures of sound and of lines: for reports of what a show asks of its lights. */
-    private static final List<String> FOR_LATER = List.of("LevelMeter", "NetworkLoad");
-
     @Test
     void everyPublicTypeOfTheEngineIsUsedOutsideOfItsPackage() {
         List<String> idle = ALL.stream()
                 .filter(PublicTypesTest::isShown)
                 .filter(type -> !isUsedOutside(type) && !isPartOfWhatIsShown(type))
                 .map(JavaClass::getSimpleName)
-                .filter(name -> !FOR_LATER.contains(name))
                 .toList();
         assertThat(idle).isEmpty();
     }

@@ -144,21 +144,25 @@ final class Handover implements AutoCloseable {
         }
     }
 
-    /** Interrupts all threads; tells whether they ended within a time, and before this one was interrupted. */
+    /** Interrupts all threads; tells whether they ended within a time. An interruption is kept until then. */
     boolean stop(Duration patience) {
         List<ExecutorService> all = new ArrayList<>(sinkThreads);
         all.add(renderers);
         all.forEach(ExecutorService::shutdownNow);
         long giveUp = System.nanoTime() + patience.toNanos();
-        try {
-            boolean ended = true;
-            for (ExecutorService threads : all) {
-                ended &= threads.awaitTermination(giveUp - System.nanoTime(), TimeUnit.NANOSECONDS);
+        boolean interrupted = false;
+        while (System.nanoTime() < giveUp && !all.stream().allMatch(ExecutorService::isTerminated)) {
+            try {
+                for (ExecutorService threads : all) {
+                    threads.awaitTermination(giveUp - System.nanoTime(), TimeUnit.NANOSECONDS);
+                }
+            } catch (InterruptedException inHaste) {
+                interrupted = true;
             }
-            return ended;
-        } catch (InterruptedException inHaste) {
-            Thread.currentThread().interrupt();
-            return false;
         }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
+        return all.stream().allMatch(ExecutorService::isTerminated);
     }
 }

@@ -16,7 +16,7 @@ import java.util.List;
  * formula. Exact, and linear in the number of pixels. Drops count from the highest voltage of a source. Not safe for
  * use by several threads.
  */
-public final class LineNetwork {
+final class LineNetwork {
     private final double[] segmentOhms;
     private final double[] ohmsBefore;
     private final List<Source> sources;

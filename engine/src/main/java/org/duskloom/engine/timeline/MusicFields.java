@@ -8,7 +8,7 @@ import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.document.ValueKind;
 
 /** What a timeline may say of its music. */
-public final class MusicFields {
+final class MusicFields {
     static final DeclaredField<TextNode> SOUND_FILE =
             DeclaredField.required("file", new ValueKind.Text("file: WAV, AIFF, AU"), "the sound");
     static final DeclaredField<Node> SOUND_STARTS = DeclaredField.written(
@@ -19,7 +19,7 @@ public final class MusicFields {
                     + " `first` of `beats` count from here");
 
     /** The sound that the show is played to. */
-    public static final DeclaredObject SOUND_OBJECT = DeclaredObject.of("sound", SOUND_FILE, SOUND_STARTS);
+    static final DeclaredObject SOUND_OBJECT = DeclaredObject.of("sound", SOUND_FILE, SOUND_STARTS);
 
     static final DeclaredField<Node> TEMPO = DeclaredField.required(
             "tempo",
@@ -33,7 +33,7 @@ public final class MusicFields {
             DeclaredField.of("bar", new ValueKind.Whole("beats", 1, 64), 4L, "how many beats a bar has");
 
     /** Beats that never change. */
-    public static final DeclaredObject BEATS_OBJECT = DeclaredObject.of("beats", TEMPO, FIRST, BAR);
+    static final DeclaredObject BEATS_OBJECT = DeclaredObject.of("beats", TEMPO, FIRST, BAR);
 
     static final DeclaredField<Fields> SOUND = DeclaredField.optional(
             "sound",

@@ -179,7 +179,9 @@ class FrameRunTest {
         assertThat(handover.stop(Duration.ofMillis(100))).isFalse();
         assertThat(waiting.calls).doesNotContain("close");
         answered.countDown();
+        Thread.currentThread().interrupt();
         assertThat(handover.stop(Duration.ofSeconds(30))).isTrue();
+        assertThat(Thread.interrupted()).isTrue();
         handover.close();
         assertThat(source.closed.get()).isEqualTo(source.opened.get());
     }

@@ -79,6 +79,7 @@ class OpenCueTest {
         assertThat(cue.end()).isEmpty();
         cue.startsAt(ExactTime.ofSeconds(2));
         cue.lasts(new Lapse.Fixed(ExactTime.ofSeconds(3)));
+        assertThat(cue.length()).contains(new Lapse.Fixed(ExactTime.ofSeconds(3)));
         assertThat(cue.end()).isEmpty();
         cue.isPlayed(new Plays(List.of(times(2, 5), times(7, 10)), ExactTime.ofSeconds(100), SettingSteps.NONE));
         assertThat(cue.end()).contains(ExactTime.ofSeconds(10));
