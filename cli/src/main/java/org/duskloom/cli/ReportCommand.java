@@ -143,7 +143,7 @@ final class ReportCommand implements Callable<Integer> {
         List<String> lines = new ArrayList<>();
         concerns.forEach(concern -> lines.add(concern.matter() + ": " + Quoted.plain(concern.text())));
         if (concerns.isEmpty()) {
-            lines.add("nothing that could be looked at is beyond its limit");
+            lines.add("nothing that could be looked at is beyond its limit; that is no guarantee");
         }
         lines.add("caution: " + Caution.SHORT);
         return lines;

@@ -118,10 +118,18 @@ final class ReportWords {
         }
         text.append(table.text());
         light.neverLit().forEach(dark -> broken("never lit of " + Quoted.plain(dark.prop() + ": " + dark.which())));
-        broken("colours: "
-                + light.use().hues().stream()
-                        .map(hue -> hue.hue().word() + " " + percent(hue.share()))
-                        .collect(Collectors.joining(", ")));
+        if (!light.use().hues().isEmpty()) {
+            broken("colours: "
+                    + light.use().hues().stream()
+                            .map(hue -> hue.hue().word() + " " + percent(hue.share()))
+                            .collect(Collectors.joining(", ")));
+        }
+        if (!light.cues().isEmpty()) {
+            cues(light);
+        }
+    }
+
+    private void cues(LightReport light) {
         line("What cues paint by themselves, over their pixels while they play:");
         TextTable cues = new TextTable(WIDTH, 3);
         cues.row("cue", "layer", "mean light");

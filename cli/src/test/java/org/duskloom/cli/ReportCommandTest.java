@@ -223,4 +223,74 @@ class ReportCommandTest {
         Ran ran = Ran.with("render", Garden.in(folder.resolve("map")), "-o", folder.resolve("out"));
         assertThat(ran.err()).doesNotContain("power").doesNotContain("caution");
     }
+
+    /** A display that others build after must not be one that hurts: three flashes in any second at the most. */
+    @Test
+    void theGardenFlashesNoMoreThanItMay() {
+        Ran ran = Ran.with("report", Project.file("demos/garden/show.json"));
+        assertThat(ran.out())
+                .contains("Nothing flashes more than three times within a second. That is no guarantee.")
+                .contains("Passing is no guarantee for anyone");
+    }
+
+    /** A chase of red that passes each pixel five times a second: what is found, where, and what to write instead. */
+    @Test
+    void saysWhatToSlowDown() throws IOException {
+        Files.writeString(
+                show,
+                Files.readString(show)
+                        .replace(
+                                "\"effect\": \"sweep\", \"with\": {\"every\": \"1s\"}",
+                                "\"name\": \"flicker\", \"effect\": \"chase\", \"with\": {\"every\": \"200ms\","
+                                        + " \"palette\": [\"red\"]}"));
+        Ran ran = report();
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out())
+                .contains("It flashes too often. Passing would be no guarantee either.")
+                .containsPattern("\\nsaturated red +1[01] +6 ")
+                .containsPattern("; cues there: flicker\\.")
+                .containsPattern("In flicker: \"every\" is 200ms; at least 3(34|67)ms if that is what flashes");
+        assertThat(Ran.with("render", show, "-o", folder.resolve("frames")).err()).contains("flashing: TOO OFTEN, 1");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            value = {
+                "0    | --seen-from is 0; allowed: 0.5 to 10000 metres",
+                "-3   | --seen-from is -3; allowed: 0.5 to 10000 metres",
+                "8m   | '8m' is not a number",
+                "12,5 | the decimal sign is a dot: 12.5"
+            })
+    void refusesDistances(String written, String message) {
+        Ran ran = report("--seen-from=" + written);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains(message);
+    }
+
+    @Test
+    void refusesADistanceWithoutFlashesOrUnits() throws IOException {
+        assertThat(report("--seen-from", "8", "--what-if", "white").err()).contains("--what-if looks at none");
+        Ran map = Ran.with("report", Garden.in(folder.resolve("map")), "--seen-from", "8");
+        assertThat(map.code()).isEqualTo(2);
+        assertThat(map.err()).contains("needs a display that says its \"units\"");
+    }
+
+    /** From far enough any display is small. */
+    @Test
+    void distanceDecidesByArea() {
+        assertThat(report("--seen-from", "1000").out()).contains("Seen from 1000.0 m, what flashes too often");
+    }
+
+    /** Without ports there is no power to tell of; the page and the tables are written all the same. */
+    @Test
+    void writesThePageOfAMap() throws IOException {
+        Path map = Garden.in(folder.resolve("map"));
+        Ran ran = Ran.with("report", map, "-o", folder.resolve("m.html"), "--csv", folder.resolve("tables"));
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.err()).contains("; that is no guarantee").contains("caution: ");
+        assertThat(Files.readString(folder.resolve("m.html"))).contains("hang on no").contains("<h2>Flashing</h2>");
+        assertThat(Files.readString(folder.resolve("tables/use.csv"))).startsWith("prop,pixels,dark_share,mean_light,");
+    }
 }

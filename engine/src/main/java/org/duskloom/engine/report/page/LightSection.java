@@ -145,11 +145,23 @@ final class LightSection {
         for (NeverLit dark : light.neverLit()) {
             html.element("p", "Never lit of " + dark.prop() + ": " + dark.which() + ".");
         }
+        if (!use.hues().isEmpty()) {
+            colors(use);
+        }
+        if (!light.cues().isEmpty()) {
+            cues();
+        }
+    }
+
+    private void colors(UseFigures use) {
         html.element("h3", "Colours");
         List<List<String>> colors = new ArrayList<>();
         colors.add(List.of("colour", "share of all light"));
         use.hues().forEach(hue -> colors.add(List.of(hue.hue().word(), Figures.percent(hue.share()))));
         html.table(colors);
+    }
+
+    private void cues() {
         html.element("h3", "Cues");
         html.element(
                 "p",

@@ -47,7 +47,7 @@ class ReportPageTest {
         String page = ReportPage.of(report);
 
         assertThat(texts(page, "p"))
-                .contains("Nothing that could be looked at is beyond its limit.")
+                .contains("Nothing that could be looked at is beyond its limit. That is no guarantee.")
                 .contains(Caution.LINES.get(0))
                 .contains(FlashWords.CAUTION.get(0));
     }
