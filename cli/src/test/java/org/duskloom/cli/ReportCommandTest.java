@@ -250,7 +250,8 @@ class ReportCommandTest {
                 .containsPattern("\\nsaturated red +1[01] +6 ")
                 .containsPattern("; cues there: flicker\\.")
                 .containsPattern("In flicker: \"every\" is 200ms; at least 3(34|67)ms if that is what flashes");
-        assertThat(Ran.with("render", show, "-o", folder.resolve("frames")).err()).contains("flashing: TOO OFTEN, 1");
+        assertThat(Ran.with("render", show, "-o", folder.resolve("frames")).err())
+                .contains("flashing: TOO OFTEN, 1");
     }
 
     @ParameterizedTest
@@ -290,7 +291,9 @@ class ReportCommandTest {
         Ran ran = Ran.with("report", map, "-o", folder.resolve("m.html"), "--csv", folder.resolve("tables"));
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.err()).contains("; that is no guarantee").contains("caution: ");
-        assertThat(Files.readString(folder.resolve("m.html"))).contains("hang on no").contains("<h2>Flashing</h2>");
+        assertThat(Files.readString(folder.resolve("m.html")))
+                .contains("hang on no")
+                .contains("<h2>Flashing</h2>");
         assertThat(Files.readString(folder.resolve("tables/use.csv"))).startsWith("prop,pixels,dark_share,mean_light,");
     }
 }

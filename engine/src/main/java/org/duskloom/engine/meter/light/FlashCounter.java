@@ -33,12 +33,17 @@ final class FlashCounter {
      * Looks at a signal that has another colour than in the frame before, in linear light.
      *
      * @param place the number of the frame in the run
-     * @param r0 red, green and blue of the colour before; the same as this one for the first
+     * @return whether all is said; else {@link #stepRed} is to look at it too
      */
-    void step(int signal, int place, float r, float g, float b, float r0, float g0, float b0) {
+    boolean step(int signal, int place, float r, float g, float b) {
         if (luminance.step(signal, 0.2126f * r + 0.7152f * g + 0.0722f * b)) {
             generalTally.add(signal, place, general.add(signal, place));
         }
+        return reds.pass(signal, r, g, b);
+    }
+
+    /** Looks at what is or was red; with red, green and blue of the colour before, or of this one for the first. */
+    void stepRed(int signal, int place, float r, float g, float b, float r0, float g0, float b0) {
         int found = reds.step(signal, r, g, b, r0, g0, b0);
         if ((found & RedSwings.BY_OLDER_RULE) != 0) {
             redTally.add(signal, place, olderRed.add(signal, place));

@@ -51,6 +51,8 @@ public final class LightMeter implements Meter {
     /** Of each pixel: its codes in the frame before. */
     private int[] codes;
 
+    private boolean[] everLit;
+
     /**
      * Of red, green and blue of each prop, and at last of the whole: the sum now, and the means in the frame
      * before.
@@ -95,6 +97,7 @@ public final class LightMeter implements Meter {
         }
         codes = new int[layout.pixelCount()];
         Arrays.fill(codes, UNKNOWN);
+        everLit = new boolean[codes.length];
         sums = new long[3 * (layout.props().size() + 1)];
         means = new float[sums.length];
     }
@@ -138,45 +141,41 @@ public final class LightMeter implements Meter {
         PropSpan span = layout.props().get(prop);
         int end = span.firstPixel() + span.pixelCount();
         boolean changed = false;
-        for (int pixel = span.firstPixel(); pixel < end; pixel++) {
-            int at = offset + 3 * pixel;
+        long red = 0;
+        long green = 0;
+        long blue = 0;
+        for (int pixel = span.firstPixel(), at = offset + 3 * pixel; pixel < end; pixel++, at += 3) {
             int code = (rgb[at] & CODE) << 16 | (rgb[at + 1] & CODE) << 8 | rgb[at + 2] & CODE;
-            if (code != codes[pixel]) {
+            int before = codes[pixel];
+            if (code != before) {
                 changed = true;
-                change(pixel, 3 * prop, code);
+                codes[pixel] = code;
+                red += LIGHT_UNITS[code >>> 16];
+                green += LIGHT_UNITS[code >>> 8 & CODE];
+                blue += LIGHT_UNITS[code & CODE];
+                if (before != UNKNOWN) {
+                    red -= LIGHT_UNITS[before >>> 16];
+                    green -= LIGHT_UNITS[before >>> 8 & CODE];
+                    blue -= LIGHT_UNITS[before & CODE];
+                }
+                step(pixel, code, before == UNKNOWN ? code : before);
             }
         }
+        sums[3 * prop] += red;
+        sums[3 * prop + 1] += green;
+        sums[3 * prop + 2] += blue;
         return changed;
     }
 
-    private void change(int pixel, int sum, int code) {
-        int before = codes[pixel];
-        codes[pixel] = code;
-        int r = code >>> 16;
-        int g = code >>> 8 & CODE;
-        int b = code & CODE;
-        if (before == UNKNOWN) {
-            before = code;
-        } else {
-            sums[sum] -= LIGHT_UNITS[before >>> 16];
-            sums[sum + 1] -= LIGHT_UNITS[before >>> 8 & CODE];
-            sums[sum + 2] -= LIGHT_UNITS[before & CODE];
+    private void step(int pixel, int code, int before) {
+        everLit[pixel] |= code != 0;
+        float r = LIGHT[code >>> 16];
+        float g = LIGHT[code >>> 8 & CODE];
+        float b = LIGHT[code & CODE];
+        if (!counter.step(pixel, place, r, g, b)) {
+            float r0 = LIGHT[before >>> 16];
+            counter.stepRed(pixel, place, r, g, b, r0, LIGHT[before >>> 8 & CODE], LIGHT[before & CODE]);
         }
-        sums[sum] += LIGHT_UNITS[r];
-        sums[sum + 1] += LIGHT_UNITS[g];
-        sums[sum + 2] += LIGHT_UNITS[b];
-        if (code != 0) {
-            use.lit(pixel);
-        }
-        counter.step(
-                pixel,
-                place,
-                LIGHT[r],
-                LIGHT[g],
-                LIGHT[b],
-                LIGHT[before >>> 16],
-                LIGHT[before >>> 8 & CODE],
-                LIGHT[before & CODE]);
     }
 
     private void stepMean(int signal, int sum, int pixels, boolean first) {
@@ -184,8 +183,11 @@ public final class LightMeter implements Meter {
         float r = (float) (sums[sum] * scale);
         float g = (float) (sums[sum + 1] * scale);
         float b = (float) (sums[sum + 2] * scale);
-        counter.step(
-                signal, place, r, g, b, first ? r : means[sum], first ? g : means[sum + 1], first ? b : means[sum + 2]);
+        if (!counter.step(signal, place, r, g, b)) {
+            float r0 = first ? r : means[sum];
+            float g0 = first ? g : means[sum + 1];
+            counter.stepRed(signal, place, r, g, b, r0, g0, first ? b : means[sum + 2]);
+        }
         means[sum] = r;
         means[sum + 1] = g;
         means[sum + 2] = b;
@@ -230,6 +232,6 @@ public final class LightMeter implements Meter {
 
     /** How much is used. */
     public UseFigures use() {
-        return use.figures();
+        return use.figures(everLit);
     }
 }

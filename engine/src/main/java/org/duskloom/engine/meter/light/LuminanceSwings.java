@@ -40,10 +40,17 @@ final class LuminanceSwings {
      * @return whether a change has come about
      */
     boolean step(int signal, float luminance) {
-        float low = Math.min(least[signal], luminance);
-        float high = Math.max(most[signal], luminance);
-        least[signal] = low;
-        most[signal] = high;
+        float low = least[signal];
+        float high = most[signal];
+        // Branches, as there is no NaN to be minded: Math.min would mind it.
+        if (luminance < low) {
+            low = luminance;
+            least[signal] = low;
+        }
+        if (luminance > high) {
+            high = luminance;
+            most[signal] = high;
+        }
         if (high - low < LEAST_CHANGE - MARGIN) {
             return false;
         }

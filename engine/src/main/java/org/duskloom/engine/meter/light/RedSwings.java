@@ -44,6 +44,9 @@ final class RedSwings {
     private final boolean[] mostIsRed;
     private final byte[] olderDirection;
 
+    /** Whether a saturated red is remembered by either rule. */
+    private final boolean[] isWatched;
+
     /** Whether the last change by chromaticity led to red. */
     private final boolean[] isRed;
 
@@ -105,6 +108,7 @@ final class RedSwings {
         leastIsRed = new boolean[signals];
         mostIsRed = new boolean[signals];
         olderDirection = new byte[signals];
+        isWatched = new boolean[signals];
         isRed = new boolean[signals];
         leastShare = filled(signals, NONE_LEAST);
         mostShare = filled(signals, NONE_MOST);
@@ -119,12 +123,36 @@ final class RedSwings {
     }
 
     private static boolean isBlack(float r, float g, float b) {
-        return Math.max(r, Math.max(g, b)) < BLACK_BELOW;
+        return r < BLACK_BELOW && g < BLACK_BELOW && b < BLACK_BELOW;
     }
 
     /** Whether a colour is a saturated red. */
     static boolean isSaturated(float r, float g, float b) {
         return r >= SATURATED * (r + g + b) - MARGIN && !isBlack(r, g, b);
+    }
+
+    /**
+     * Passes over a colour if it cannot make a change, which is quickly known of nearly all: it is no saturated red,
+     * and no such red is remembered.
+     *
+     * @return whether that was all
+     */
+    boolean pass(int signal, float r, float g, float b) {
+        float sum = r + g + b;
+        if (isWatched[signal] || r >= SATURATED * sum - MARGIN && !isBlack(r, g, b)) {
+            return false;
+        }
+        float value = r > g + b ? (r - g - b) * OLDER_SCALE : 0;
+        if (value < olderLeast[signal]) {
+            olderLeast[signal] = value;
+        }
+        if (value > olderMost[signal]) {
+            olderMost[signal] = value;
+        }
+        if (r < leastShare[signal] * sum || sum < 3 * BLACK_BELOW) {
+            keepLeastRed(signal, r, g, b);
+        }
+        return true;
     }
 
     /**
@@ -137,12 +165,13 @@ final class RedSwings {
         boolean red = isSaturated(r, g, b);
         int found = stepOlder(signal, Math.max(0, (r - g - b) * OLDER_SCALE), red) ? BY_OLDER_RULE : 0;
         if (red) {
-            return found + (toRed(signal, r, g, b, r0, g0, b0) ? BY_CHROMATICITY : 0);
+            found += toRed(signal, r, g, b, r0, g0, b0) ? BY_CHROMATICITY : 0;
+        } else if (mostShare[signal] >= 0) {
+            found += fromRed(signal, r, g, b, r0, g0, b0) ? BY_CHROMATICITY : 0;
+        } else {
+            keepLeastRed(signal, r, g, b);
         }
-        if (mostShare[signal] >= 0) {
-            return found + (fromRed(signal, r, g, b, r0, g0, b0) ? BY_CHROMATICITY : 0);
-        }
-        keepLeastRed(signal, r, g, b);
+        isWatched[signal] = mostShare[signal] >= 0 || leastIsRed[signal] || mostIsRed[signal];
         return found;
     }
 

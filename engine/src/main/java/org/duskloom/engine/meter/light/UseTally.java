@@ -2,7 +2,6 @@ package org.duskloom.engine.meter.light;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -21,7 +20,6 @@ final class UseTally {
     private final SignalLayout layout;
     private final long frameCount;
     private final int colorStride;
-    private final BitSet everLit;
     private final long[] darkFrames;
     private final double[] lightSums;
     private final double[][] columnSums;
@@ -33,16 +31,11 @@ final class UseTally {
         this.layout = layout;
         this.frameCount = frameCount;
         colorStride = Math.max(1, framesOfSecond / COLOR_FRAMES_PER_SECOND);
-        everLit = new BitSet(layout.pixelCount());
         int props = layout.props().size();
         darkFrames = new long[props];
         lightSums = new double[props];
         columnFrames = new int[(int) Math.max(1, Math.min(MOST_COLUMNS, frameCount))];
         columnSums = new double[props][columnFrames.length];
-    }
-
-    void lit(int pixel) {
-        everLit.set(pixel);
     }
 
     /** Takes the mean light of a prop in the frame that is looked at. */
@@ -73,18 +66,19 @@ final class UseTally {
         }
     }
 
-    UseFigures figures() {
+    /** @param everLit of each pixel, whether any frame lights it */
+    UseFigures figures(boolean[] everLit) {
         List<PropUse> props = new ArrayList<>();
         for (int prop = 0; prop < layout.props().size(); prop++) {
-            props.add(prop(prop));
+            props.add(prop(prop, everLit));
         }
         return new UseFigures(props, hues());
     }
 
-    private PropUse prop(int prop) {
+    private PropUse prop(int prop, boolean[] everLit) {
         PropSpan span = layout.props().get(prop);
         int[] neverLit = IntStream.range(0, span.pixelCount())
-                .filter(pixel -> !everLit.get(span.firstPixel() + pixel))
+                .filter(pixel -> !everLit[span.firstPixel() + pixel])
                 .toArray();
         float[] columns = new float[columnFrames.length];
         for (int i = 0; i < columns.length; i++) {

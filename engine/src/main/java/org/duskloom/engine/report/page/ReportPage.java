@@ -63,7 +63,8 @@ public final class ReportPage {
         List<Concern> concerns = Concern.of(report);
         html.raw("<section class=\"verdict" + (concerns.isEmpty() ? "" : " beyond") + "\">\n");
         if (concerns.isEmpty()) {
-            html.element("p class=\"line\"", "Nothing that could be looked at is beyond its limit. That is no guarantee.");
+            html.element(
+                    "p class=\"line\"", "Nothing that could be looked at is beyond its limit. That is no guarantee.");
         } else {
             html.element(
                     "p class=\"line\"",
