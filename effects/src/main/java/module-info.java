@@ -9,6 +9,7 @@ module org.duskloom.effects {
             org.duskloom.effects.festoon.Festoon,
             org.duskloom.effects.lettering.Lettering,
             org.duskloom.effects.morph.Morph,
+            org.duskloom.effects.gauge.Gauge,
             org.duskloom.effects.image.Image,
             org.duskloom.effects.pile.Pile,
             org.duskloom.effects.swell.Swell,

@@ -8,6 +8,7 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HexFormat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -131,6 +132,35 @@ class DocsTest {
         }
         assertThat(before).isEqualTo(5);
     }
+
+    /** The music of the readme under its cue that follows it: at 128 beats a minute a beat lasts 15/32 s. */
+    @Test
+    void theMusicOfTheReadmeIsCounted() throws IOException {
+        List<String> blocks =
+                Guide.of("README.md").blocks("json").stream().map(Guide.Block::text).toList();
+        String music = blocks.stream()
+                .filter(text -> text.contains("\"tempo\": 128"))
+                .findFirst()
+                .orElseThrow()
+                .strip();
+        String cue = blocks.stream()
+                .filter(text -> text.contains("\"follow\": \"low\""))
+                .findFirst()
+                .orElseThrow();
+        Files.writeString(folder.resolve("row.csv"), "prop,pixel,x,y\ntrellis,1,0,0\ntrellis,2,1,0\n");
+        Files.write(folder.resolve("evening.wav"), HexFormat.of().parseHex(SILENCE));
+        Path show = Files.writeString(folder.resolve("music.json"), """
+                {"duskloom": "timeline/1", "map": "row.csv", "length": "2:00", %s, "layers": [{"cues": [
+                 %s, {"at": "@chorus+2b", "for": "2 bars", "on": "trellis", "effect": "wash"}]}]}
+                """.formatted(music.substring(1, music.length() - 1), cue));
+        Ran ran = Ran.with("check", show, "--times", "--fast");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out()).contains("43.4375s  47.1875s");
+    }
+
+    /** A WAV file of four samples: IBM and Microsoft's RIFF WAVE of 1991. */
+    private static final String SILENCE =
+            "524946462c00000057415645666d7420100000000100010044ac0000885801000200100064617461080000000000000000000000";
 
     /** The ports of the guide in place of the garden's own. */
     @Test

@@ -5,7 +5,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.duskloom.engine.color.ColorMix;
 import org.duskloom.engine.color.CssColor;
 import org.duskloom.engine.color.LinearColor;
@@ -23,6 +22,7 @@ import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.PaletteKey;
 import org.duskloom.engine.effect.PaletteSetting;
 import org.duskloom.engine.effect.PaletteTrack;
+import org.duskloom.engine.effect.Period;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
@@ -76,7 +76,7 @@ public final class Look {
 
     /** Sets a time in seconds. */
     public Look seconds(String name, double value) {
-        return with(name, (Object) OptionalDouble.of(value));
+        return with(name, (Object) Optional.of(Period.ofSeconds(value)));
     }
 
     /** Sets a flag. */

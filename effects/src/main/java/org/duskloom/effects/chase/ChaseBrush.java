@@ -27,9 +27,9 @@ final class ChaseBrush implements Brush {
 
     @Override
     public void begin(CueTime time) {
-        gaps.begin(time.seconds());
-        ahead = (float) Motion.fraction(heads.at(time.seconds()) * motion.phiFraction(time));
-        tail.begin(time.seconds());
+        gaps.begin(time);
+        ahead = (float) Motion.fraction(heads.at(time) * motion.phiFraction(time));
+        tail.begin(time);
     }
 
     @Override

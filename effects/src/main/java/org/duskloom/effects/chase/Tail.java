@@ -3,6 +3,7 @@ package org.duskloom.effects.chase;
 import org.duskloom.effects.kit.Band;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Ramp;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
 
 /** Paints what follows a head. For one thread. */
@@ -20,10 +21,10 @@ final class Tail {
         this.fade = fade;
     }
 
-    void begin(double seconds) {
-        ramp.begin(seconds);
-        lengthNow = length.floatAt(seconds);
-        fadeNow = fade.floatAt(seconds);
+    void begin(CueTime time) {
+        ramp.begin(time.seconds());
+        lengthNow = length.floatAt(time);
+        fadeNow = fade.floatAt(time);
     }
 
     /**

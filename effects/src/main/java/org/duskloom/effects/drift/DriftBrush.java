@@ -25,9 +25,9 @@ final class DriftBrush implements Brush {
 
     @Override
     public void begin(CueTime time) {
-        octaves.begin(motion.phi(time), time.seconds());
+        octaves.begin(motion.phi(time), time);
         ramp.begin(time.seconds());
-        contrastNow = contrast.floatAt(time.seconds());
+        contrastNow = contrast.floatAt(time);
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.duskloom.effects.drift;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.geometry.Degrees;
 
@@ -27,7 +28,7 @@ final class NoisePlaces {
         x = new double[canvas.pixelCount()];
         y = new double[canvas.pixelCount()];
         z = new double[canvas.pixelCount()];
-        measure(0);
+        measure(new CueTime());
     }
 
     static NoisePlaces of(Canvas canvas, Settings settings) {
@@ -43,12 +44,12 @@ final class NoisePlaces {
     }
 
     /** Goes to an instant; not to be called of shared places. */
-    void measure(double seconds) {
-        double cosine = Degrees.cosine(toward.at(seconds));
-        double sine = Degrees.sine(toward.at(seconds));
-        double sliding = wind.at(seconds);
+    void measure(CueTime time) {
+        double cosine = Degrees.cosine(toward.at(time));
+        double sine = Degrees.sine(toward.at(time));
+        double sliding = wind.at(time);
         double changing = Math.sqrt(1 - sliding * sliding);
-        double cellsPerUnit = scale.at(seconds) / 2;
+        double cellsPerUnit = scale.at(time) / 2;
         for (int pixel = 0; pixel < x.length; pixel++) {
             double right = canvas.x()[pixel] * cellsPerUnit;
             double up = canvas.y()[pixel] * cellsPerUnit;

@@ -3,6 +3,7 @@ package org.duskloom.effects.drift;
 import java.util.Arrays;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.effect.Settings;
 
@@ -46,11 +47,11 @@ final class Octaves {
 
         private View() {}
 
-        void begin(double phi, double seconds) {
-            countNow = (int) count.at(seconds);
-            weigh(roughness.at(seconds));
+        void begin(double phi, CueTime time) {
+            countNow = (int) count.at(time);
+            weigh(roughness.at(time));
             if (!places.isConstant()) {
-                places.measure(seconds);
+                places.measure(time);
             }
             for (int number = 0; number < countNow; number++) {
                 views[number].begin(phi);

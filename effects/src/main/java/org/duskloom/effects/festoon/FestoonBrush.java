@@ -36,11 +36,11 @@ final class FestoonBrush implements Brush {
 
     @Override
     public void begin(CueTime time) {
-        bands.begin(time.seconds());
+        bands.begin(time);
         moved = (float) motion.phiFraction(time);
         ramp.begin(time.seconds());
-        thicknessNow = thickness.floatAt(time.seconds());
-        softNow = soft.floatAt(time.seconds());
+        thicknessNow = thickness.floatAt(time);
+        softNow = soft.floatAt(time);
     }
 
     @Override

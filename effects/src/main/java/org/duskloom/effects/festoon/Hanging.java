@@ -5,6 +5,7 @@ import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.effects.kit.SharePlane;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.geometry.Degrees;
 
@@ -56,7 +57,7 @@ final class Hanging implements SharePlane {
         extents = new double[4 * canvas.memberCount()];
         distances = new float[canvas.pixelCount()];
         shares = new float[canvas.pixelCount()];
-        measure(0, thickness.ceiling() / 2);
+        measure(new CueTime(), thickness.ceiling() / 2);
     }
 
     static Hanging of(Canvas canvas, Settings settings) {
@@ -75,9 +76,9 @@ final class Hanging implements SharePlane {
     }
 
     @Override
-    public void begin(double seconds) {
+    public void begin(CueTime time) {
         if (!isConstant()) {
-            measure(seconds, thickness.at(seconds) / 2);
+            measure(time, thickness.at(time) / 2);
         }
     }
 
@@ -92,17 +93,17 @@ final class Hanging implements SharePlane {
         return shares;
     }
 
-    private void measure(double seconds, double reach) {
-        swag.hang(rise.at(seconds), sag.at(seconds));
-        turn(toward.at(seconds));
-        int count = (int) swags.at(seconds);
-        int rowCount = (int) rows.at(seconds);
+    private void measure(CueTime time, double reach) {
+        swag.hang(rise.at(time), sag.at(time));
+        turn(toward.at(time));
+        int count = (int) swags.at(time);
+        int rowCount = (int) rows.at(time);
         for (int pixel = 0; pixel < along.length; pixel++) {
             distances[pixel] = FAR;
             shares[pixel] = 0;
             double nearest = reach;
             for (int row = 0; row < rowCount; row++) {
-                nearest = hang(pixel, height.at(seconds) - row * rowGap.at(seconds), count, nearest);
+                nearest = hang(pixel, height.at(time) - row * rowGap.at(time), count, nearest);
             }
         }
     }

@@ -16,6 +16,7 @@ import org.duskloom.engine.effect.FileSetting;
 import org.duskloom.engine.effect.FlagSetting;
 import org.duskloom.engine.effect.Kernel;
 import org.duskloom.engine.effect.NumberSetting;
+import org.duskloom.engine.effect.Period;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
@@ -132,7 +133,7 @@ public final class Image implements Effect {
 
     private static ReelClock clock(Film film, Path file, Settings settings) throws SettingException {
         if (film.count() > 1) {
-            return new RunClock(film, Motion.of(settings, EVERY, RunClock.seconds(film)));
+            return new RunClock(film, Motion.of(settings, EVERY, Period.ofSeconds(RunClock.seconds(film))));
         }
         Optional<Setting<?>> idle =
                 OF_ANIMATIONS.stream().filter(settings::isGiven).findFirst();

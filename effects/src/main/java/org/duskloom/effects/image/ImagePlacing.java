@@ -65,12 +65,11 @@ final class ImagePlacing implements Placing {
 
     @Override
     public void pose(CueTime time, LightField field, Pose pose) {
-        double seconds = time.seconds();
-        double times = zoom.at(seconds);
+        double times = zoom.at(time);
         pose.zoom(times);
-        pose.turn(turn.at(seconds));
+        pose.turn(turn.at(time));
         pose.move(
-                right.at(seconds) * (field.width() + times * width(field)) / 2,
-                up.at(seconds) * (field.height() + times * height(field)) / 2);
+                right.at(time) * (field.width() + times * width(field)) / 2,
+                up.at(time) * (field.height() + times * height(field)) / 2);
     }
 }

@@ -1,6 +1,7 @@
 package org.duskloom.effects.kit;
 
 import java.util.List;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.PaletteSetting;
 import org.duskloom.engine.effect.Patch;
@@ -49,10 +50,10 @@ public final class BandLook {
         private Painter() {}
 
         /** Goes to an instant. */
-        public void begin(double seconds) {
-            ramp.begin(seconds);
-            widthNow = width.floatAt(seconds);
-            softNow = soft.floatAt(seconds);
+        public void begin(CueTime time) {
+            ramp.begin(time.seconds());
+            widthNow = width.floatAt(time);
+            softNow = soft.floatAt(time);
         }
 
         /**

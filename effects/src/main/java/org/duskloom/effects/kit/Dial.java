@@ -1,5 +1,6 @@
 package org.duskloom.effects.kit;
 
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Settings;
@@ -42,7 +43,7 @@ public final class Dial {
      * What it never exceeds: its value if it does not move, else the most allowed, which an easing may overshoot to.
      */
     public double ceiling() {
-        return constant ? at(0) : max;
+        return constant ? resting() : max;
     }
 
     /** The least and the greatest value at any key: {@code [least, greatest]}; an easing may lead beyond them. */
@@ -51,14 +52,32 @@ public final class Dial {
     }
 
     /** Its value; a whole number is rounded to the nearest, halves up. */
-    public double at(double seconds) {
-        double value = track.at(seconds);
+    public double at(CueTime time) {
+        return at(time.seconds(), time);
+    }
+
+    /**
+     * Its value at another instant of the cue.
+     *
+     * @param seconds from the start of the cue
+     * @param time tells when the cue began
+     */
+    public double at(double seconds, CueTime time) {
+        return shown(track.at(seconds, time.startSeconds()));
+    }
+
+    /** Its value if it does not move, else the one that it has at the start. */
+    public double resting() {
+        return shown(track.first());
+    }
+
+    private double shown(double value) {
         double inRange = Math.min(max, Math.max(min, value));
         return whole ? Math.floor(inRange + 0.5) : inRange;
     }
 
     /** Its value as a float. */
-    public float floatAt(double seconds) {
-        return (float) at(seconds);
+    public float floatAt(CueTime time) {
+        return (float) at(time);
     }
 }

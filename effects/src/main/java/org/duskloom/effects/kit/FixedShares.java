@@ -1,5 +1,7 @@
 package org.duskloom.effects.kit;
 
+import org.duskloom.engine.effect.CueTime;
+
 /** Shares that do not move. */
 final class FixedShares implements SharePlane {
     private final float[] shares;
@@ -14,7 +16,7 @@ final class FixedShares implements SharePlane {
     }
 
     @Override
-    public void begin(double seconds) {
+    public void begin(CueTime time) {
         // They are the same at all times.
     }
 

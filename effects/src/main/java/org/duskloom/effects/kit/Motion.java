@@ -5,6 +5,7 @@ import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.DurationSetting;
 import org.duskloom.engine.effect.FlagSetting;
 import org.duskloom.engine.effect.NumberSetting;
+import org.duskloom.engine.effect.Period;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
@@ -32,15 +33,16 @@ public final class Motion {
     /** The four settings, in the order of the reference. */
     public static final List<Setting<?>> SETTINGS = List.of(EVERY, PASSES, REVERSE, PHASE);
 
-    private final double everySeconds;
-    /** Used where {@link #everySeconds} is 0. */
+    /** Null where the cue has a number of passes. */
+    private final Period every;
+
     private final double passes;
 
     private final double sign;
     private final Dial phase;
 
-    private Motion(double everySeconds, double passes, boolean reverse, Dial phase) {
-        this.everySeconds = everySeconds;
+    private Motion(Period every, double passes, boolean reverse, Dial phase) {
+        this.every = every;
         this.passes = passes;
         this.sign = reverse ? -1 : 1;
         this.phase = phase;
@@ -59,24 +61,24 @@ public final class Motion {
      * The clock that the settings describe, where one pass has a time of its own.
      *
      * @param every stands for {@link #EVERY}
-     * @param ownSeconds time for one pass where nothing else is said; above 0
+     * @param own time for one pass where nothing else is said; above 0
      * @throws SettingException if both {@code every} and {@code passes} are given
      */
-    public static Motion of(Settings settings, DurationSetting every, double ownSeconds) throws SettingException {
+    public static Motion of(Settings settings, DurationSetting every, Period own) throws SettingException {
         Dial phase = Dial.of(settings, PHASE);
         boolean reverse = settings.value(REVERSE);
         if (!settings.isGiven(PASSES)) {
-            return new Motion(settings.value(every).orElse(ownSeconds), 0, reverse, phase);
+            return new Motion(settings.value(every).orElse(own), 0, reverse, phase);
         }
         if (settings.isGiven(every)) {
             throw new SettingException("passes", "both every and passes are given", "say one of the two");
         }
-        return new Motion(0, Dial.of(settings, PASSES).at(0), reverse, phase);
+        return new Motion(null, Dial.of(settings, PASSES).resting(), reverse, phase);
     }
 
     /** How many passes have gone by: any number, below zero too. */
     public double phi(CueTime time) {
-        return sign * (passesSinceStart(time) + phase.at(time.seconds()));
+        return sign * (passesSinceStart(time) + phase.at(time));
     }
 
     /** How far into its pass the effect is: {@link #phi} modulo 1, in [0, 1). */
@@ -106,8 +108,10 @@ public final class Motion {
      * @return seconds from the start of the cue, below zero too
      */
     public double secondsWhen(double phi, CueTime time) {
-        double passesFromStart = sign * phi - phase.at(0);
-        return everySeconds > 0 ? passesFromStart * everySeconds : passesFromStart * time.lengthSeconds() / passes;
+        double passesFromStart = sign * phi - phase.resting();
+        return every != null
+                ? every.secondsAfter(passesFromStart, time)
+                : passesFromStart * time.lengthSeconds() / passes;
     }
 
     /** Whether it runs the other way round. */
@@ -122,6 +126,6 @@ public final class Motion {
     }
 
     private double passesSinceStart(CueTime time) {
-        return everySeconds > 0 ? time.seconds() / everySeconds : time.seconds() * passes / time.lengthSeconds();
+        return every != null ? every.passes(time) : time.seconds() * passes / time.lengthSeconds();
     }
 }

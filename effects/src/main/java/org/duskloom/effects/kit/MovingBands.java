@@ -22,9 +22,9 @@ public final class MovingBands implements Brush {
 
     @Override
     public void begin(CueTime time) {
-        bands.begin(time.seconds());
+        bands.begin(time);
         moved = (float) motion.phiFraction(time);
-        painter.begin(time.seconds());
+        painter.begin(time);
     }
 
     @Override

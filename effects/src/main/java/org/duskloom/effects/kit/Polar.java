@@ -1,6 +1,7 @@
 package org.duskloom.effects.kit;
 
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.Settings;
 
@@ -48,7 +49,7 @@ public final class Polar {
         range = new OwnRange(canvas);
         angles = new double[canvas.pixelCount()];
         radii = new double[canvas.pixelCount()];
-        measure(centreX.at(0), centreY.at(0));
+        measure(centreX.resting(), centreY.resting());
     }
 
     /** The polar places of a canvas about the centre that the settings say, as at the start of the cue. */
@@ -76,9 +77,9 @@ public final class Polar {
      * Goes to an instant; a moving centre costs an arc tangent for each pixel, which makes 36 ns, some 34 times a
      * sweep. It must be that of StrictMath, so that frames are the same everywhere.
      */
-    public void begin(double seconds) {
-        double newX = centreX.at(seconds);
-        double newY = centreY.at(seconds);
+    public void begin(CueTime time) {
+        double newX = centreX.at(time);
+        double newY = centreY.at(time);
         if (newX != x || newY != y) {
             measure(newX, newY);
         }

@@ -1,6 +1,7 @@
 package org.duskloom.effects.kit;
 
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.geometry.Degrees;
 
@@ -24,7 +25,7 @@ public final class Projection {
         this.canvas = canvas;
         this.toward = toward;
         this.turnedDegrees = turnedDegrees;
-        steady = toward.isConstant() ? shares(canvas, toward.at(0) + turnedDegrees) : null;
+        steady = toward.isConstant() ? shares(canvas, toward.resting() + turnedDegrees) : null;
     }
 
     /** The projection of a canvas on a direction in degrees, which may move. */
@@ -61,9 +62,9 @@ public final class Projection {
         }
 
         @Override
-        public void begin(double seconds) {
+        public void begin(CueTime time) {
             if (projector != null) {
-                projector.project(toward.at(seconds) + turnedDegrees);
+                projector.project(toward.at(time) + turnedDegrees);
             }
         }
 

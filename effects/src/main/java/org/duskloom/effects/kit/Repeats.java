@@ -1,5 +1,7 @@
 package org.duskloom.effects.kit;
 
+import org.duskloom.engine.effect.CueTime;
+
 /**
  * A way repeated several times: {@code frac(times · share)} of each pixel, the pattern that {@link Fractions#ofSum}
  * then moves. If nothing in it moves, it is computed once, and threads may share it.
@@ -15,7 +17,7 @@ public final class Repeats {
         this.times = times;
         this.sign = sign;
         fractions = new float[shares.shares().length];
-        compute(0);
+        compute(new CueTime());
     }
 
     /** The pattern that grows with the share. */
@@ -34,10 +36,10 @@ public final class Repeats {
     }
 
     /** Goes to an instant. */
-    public void begin(double seconds) {
+    public void begin(CueTime time) {
         if (!isConstant()) {
-            shares.begin(seconds);
-            compute(seconds);
+            shares.begin(time);
+            compute(time);
         }
     }
 
@@ -46,9 +48,9 @@ public final class Repeats {
         return fractions;
     }
 
-    private void compute(double seconds) {
+    private void compute(CueTime time) {
         float[] places = shares.shares();
-        double factor = sign * times.at(seconds);
+        double factor = sign * times.at(time);
         for (int pixel = 0; pixel < fractions.length; pixel++) {
             double value = factor * places[pixel];
             fractions[pixel] = (float) (value - Math.floor(value));

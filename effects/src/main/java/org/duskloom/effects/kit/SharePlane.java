@@ -1,5 +1,7 @@
 package org.duskloom.effects.kit;
 
+import org.duskloom.engine.effect.CueTime;
+
 /** Where each pixel of a canvas lies on a way from 0 to 1, at an instant. */
 public interface SharePlane {
     /**
@@ -17,7 +19,7 @@ public interface SharePlane {
     boolean isConstant();
 
     /** Goes to an instant, in seconds from the start of the cue. */
-    void begin(double seconds);
+    void begin(CueTime time);
 
     /** Of each pixel, in [0, 1]; not to be written to. */
     float[] shares();

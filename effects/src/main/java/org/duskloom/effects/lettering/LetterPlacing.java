@@ -41,8 +41,8 @@ final class LetterPlacing implements Placing {
         turn = Dial.of(settings, Lettering.TURN);
         toward = Dial.of(settings, Lettering.TOWARD);
         up = Dial.of(settings, Lettering.UP);
-        lying = Degrees.cosine(turn.at(0)) == 0;
-        boolean upright = turn.isConstant() && (lying || Degrees.sine(turn.at(0)) == 0);
+        lying = Degrees.cosine(turn.resting()) == 0;
+        boolean upright = turn.isConstant() && (lying || Degrees.sine(turn.resting()) == 0);
         snapping = !settings.value(Lettering.SMOOTH) && upright && size.isConstant();
         sizeRange = size.keyRange();
     }
@@ -65,12 +65,12 @@ final class LetterPlacing implements Placing {
     /** The side of a dot at zoom 1, along cells of this length. */
     private double dot(LightField field, double cell) {
         double full = field.height() / picture.capitalRows();
-        return isSnapped(field) ? cell * Math.max(1, Math.rint(full * size.at(0) / cell)) : full;
+        return isSnapped(field) ? cell * Math.max(1, Math.rint(full * size.resting() / cell)) : full;
     }
 
     /** Whether dots are whole lights; then the zoom is 1 whatever the size. */
     private boolean isSnapped(LightField field) {
-        double dot = size.at(0) * field.height() / picture.capitalRows();
+        double dot = size.resting() * field.height() / picture.capitalRows();
         return snapping && dot >= LEAST_DOT * Math.min(field.cellWidth(), field.cellHeight());
     }
 
@@ -91,17 +91,16 @@ final class LetterPlacing implements Placing {
 
     @Override
     public void pose(CueTime time, LightField field, Pose pose) {
-        double seconds = time.seconds();
         boolean snapped = isSnapped(field);
-        double zoom = snapped ? 1 : size.at(seconds);
+        double zoom = snapped ? 1 : size.at(time);
         double width = width(field) * zoom;
         double height = height(field) * zoom;
         pose.zoom(zoom);
-        pose.turn(turn.at(seconds));
-        double degrees = toward.at(seconds);
-        double passed = still ? 0 : (2 * motion.passed(time) - 1) * wayOut(field, width, height, degrees, seconds);
+        pose.turn(turn.at(time));
+        double degrees = toward.at(time);
+        double passed = still ? 0 : (2 * motion.passed(time) - 1) * wayOut(field, width, height, degrees, time);
         double right = passed * Degrees.cosine(degrees);
-        double upward = passed * Degrees.cosine(degrees - 90) + up.at(seconds) * field.height();
+        double upward = passed * Degrees.cosine(degrees - 90) + up.at(time) * field.height();
         if (snapped) {
             snap(right, upward, width, height, field, pose);
         } else {
@@ -110,10 +109,10 @@ final class LetterPlacing implements Placing {
     }
 
     /** How far from the middle of the field the middle of a capital is when the line has just left. */
-    private double wayOut(LightField field, double width, double height, double towardDegrees, double seconds) {
+    private double wayOut(LightField field, double width, double height, double towardDegrees, CueTime time) {
         double wayX = Math.abs(Degrees.cosine(towardDegrees));
         double wayY = Math.abs(Degrees.cosine(towardDegrees - 90));
-        double fromTurn = towardDegrees - turn.at(seconds);
+        double fromTurn = towardDegrees - turn.at(time);
         double along = Math.abs(Degrees.cosine(fromTurn));
         double across = Math.abs(Degrees.cosine(fromTurn - 90));
         double fromAnchor = 2 * Math.max(anchorY(), 1 - anchorY());
@@ -122,8 +121,8 @@ final class LetterPlacing implements Placing {
 
     /** Moves the anchor near to a place, such that the picture begins at whole lights. */
     private void snap(double right, double upward, double width, double height, LightField field, Pose pose) {
-        double cosine = Degrees.cosine(turn.at(0));
-        double sine = Degrees.cosine(turn.at(0) - 90);
+        double cosine = Degrees.cosine(turn.resting());
+        double sine = Degrees.cosine(turn.resting() - 90);
         double spanX = lying ? height : width;
         double spanY = lying ? width : height;
         // Where the middle of the picture lies, as seen from its anchor.

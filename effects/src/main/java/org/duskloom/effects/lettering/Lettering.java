@@ -127,7 +127,7 @@ public final class Lettering implements Effect {
         Motion motion = Motion.of(settings, EVERY, EVERY.standard().orElseThrow());
         PaletteTrack letters = settings.value(PALETTE);
         PaletteTrack outline = settings.value(OUTLINE);
-        double thickness = Dial.of(settings, THICKNESS).at(0);
+        double thickness = Dial.of(settings, THICKNESS).resting();
         AreaKernel.Style style = new AreaKernel.Style(false, true);
         if (letters.isConstant() && outline.isConstant()) {
             LetterPicture picture =
@@ -176,7 +176,7 @@ public final class Lettering implements Effect {
     }
 
     private LetterPicture picture(Settings settings, LetterPicture.Colors colors) throws SettingException {
-        int spacing = (int) Dial.of(settings, SPACING).at(0);
+        int spacing = (int) Dial.of(settings, SPACING).resting();
         DotLine line = DotLine.of(text(settings), alphabet(settings), spacing);
         if (LetterPicture.pixels(line, colors.thickness()) > MOST_PIXELS) {
             throw new SettingException(

@@ -2,6 +2,7 @@ package org.duskloom.effects.morph;
 
 import java.util.List;
 import org.duskloom.effects.kit.Dial;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.Settings;
@@ -35,8 +36,8 @@ final class DotSize {
     }
 
     /** The reach at a time, for dots that have come so far; in spacings. */
-    double spacings(double seconds, double progress) {
+    double spacings(CueTime time, double progress) {
         double share = Math.min(1, Math.max(0, progress));
-        return size.at(seconds) * (1 + (bulge.at(seconds) - 1) * 4 * share * (1 - share));
+        return size.at(time) * (1 + (bulge.at(time) - 1) * 4 * share * (1 - share));
     }
 }

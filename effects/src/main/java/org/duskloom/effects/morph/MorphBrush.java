@@ -33,7 +33,7 @@ final class MorphBrush implements Brush {
     @Override
     public void begin(CueTime time) {
         double progress = way.progress(time);
-        double spacings = size.spacings(time.seconds(), progress);
+        double spacings = size.spacings(time, progress);
         ways.fill(time.seconds(), (float) Math.min(1, Math.max(0, progress)), colors);
         light.clear();
         for (Dots dots : dotsOfMembers) {

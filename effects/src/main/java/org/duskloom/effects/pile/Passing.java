@@ -24,7 +24,7 @@ final class Passing {
 
     /** The share of the filling that is done, in [0, 1]; what is left where the pile is emptied. */
     double filled(CueTime time) {
-        double filling = 1 - hold.at(time.seconds());
+        double filling = 1 - hold.at(time);
         double passed = passed(time);
         double done = passed < filling ? passed / filling : 1;
         return isEmptying(time) ? 1 - done : done;

@@ -35,7 +35,7 @@ final class PileBrush implements Brush {
     @Override
     public void begin(CueTime time) {
         ramp.begin(time.seconds());
-        int count = (int) lights.at(time.seconds());
+        int count = (int) lights.at(time);
         double filled = passing.filled(time);
         int arrived = rule.arrived(filled, count);
         double rest = (double) arrived / count;

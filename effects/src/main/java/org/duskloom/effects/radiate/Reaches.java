@@ -5,6 +5,7 @@ import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Polar;
 import org.duskloom.effects.kit.SharePlane;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Settings;
 
 /**
@@ -34,7 +35,7 @@ final class Reaches implements SharePlane {
         distances = new double[canvas.pixelCount()];
         farthest = new double[canvas.memberCount()];
         shares = new float[canvas.pixelCount()];
-        measure(centreX.at(0), centreY.at(0));
+        measure(centreX.resting(), centreY.resting());
     }
 
     static Reaches of(Canvas canvas, Settings settings) {
@@ -47,9 +48,9 @@ final class Reaches implements SharePlane {
     }
 
     @Override
-    public void begin(double seconds) {
-        double newX = centreX.at(seconds);
-        double newY = centreY.at(seconds);
+    public void begin(CueTime time) {
+        double newX = centreX.at(time);
+        double newY = centreY.at(time);
         if (newX != x || newY != y) {
             measure(newX, newY);
         }

@@ -38,10 +38,10 @@ record DropRule(Motion motion, Dial density, int slotsPerPass, Dial tail, Dial v
     /** How likely a slot is to hold a drop if the drop would start at this number of passes. */
     double chance(double startPasses, CueTime time) {
         if (density.isConstant()) {
-            return density.at(0) / slotsPerPass;
+            return density.resting() / slotsPerPass;
         }
         double phi = motion.isReversed() ? -startPasses : startPasses;
-        return density.at(motion.secondsWhen(phi, time)) / slotsPerPass;
+        return density.at(motion.secondsWhen(phi, time), time) / slotsPerPass;
     }
 
     /** The most drops of a lane that can be seen at a time. */

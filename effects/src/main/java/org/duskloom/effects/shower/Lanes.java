@@ -5,6 +5,7 @@ import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Settings;
 
 /**
@@ -57,7 +58,7 @@ final class Lanes {
         int most = Math.min(sectionOf.length, laneOfNumber.length);
         memberOfLane = new int[most];
         numberOfLane = new int[most];
-        measure(0);
+        measure(new CueTime());
     }
 
     static Lanes of(Canvas canvas, Settings settings) {
@@ -68,9 +69,9 @@ final class Lanes {
         return constant;
     }
 
-    void begin(double seconds) {
+    void begin(CueTime time) {
         if (!constant) {
-            measure(seconds);
+            measure(time);
         }
     }
 
@@ -108,12 +109,12 @@ final class Lanes {
         return sides;
     }
 
-    private void measure(double seconds) {
-        alongView.begin(seconds);
-        acrossView.begin(seconds);
+    private void measure(CueTime time) {
+        alongView.begin(time);
+        acrossView.begin(time);
         placeAlong();
-        placeAcross((int) laneCount.at(seconds));
-        light(width.floatAt(seconds), soft.floatAt(seconds));
+        placeAcross((int) laneCount.at(time));
+        light(width.floatAt(time), soft.floatAt(time));
     }
 
     private void placeAlong() {

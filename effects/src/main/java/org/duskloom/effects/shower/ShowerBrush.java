@@ -33,9 +33,9 @@ final class ShowerBrush implements Brush {
     @Override
     public void begin(CueTime time) {
         ramp.begin(time.seconds());
-        lanes.begin(time.seconds());
-        double tail = rule.tail().at(time.seconds());
-        drops.begin(time, tail, rule.vary().at(time.seconds()));
+        lanes.begin(time);
+        double tail = rule.tail().at(time);
+        drops.begin(time, tail, rule.vary().at(time));
         light(tail > 0 ? (float) Math.min(STEEPEST, 1 / tail) : STEEPEST);
     }
 

@@ -4,6 +4,7 @@ import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Polar;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Settings;
 
 /**
@@ -23,7 +24,7 @@ final class ArmPattern {
         this.bend = bend;
         fractions = new float[pixelCount];
         radii = new float[pixelCount];
-        compute(0);
+        compute(new CueTime());
     }
 
     static ArmPattern of(Canvas canvas, Settings settings) {
@@ -38,10 +39,10 @@ final class ArmPattern {
         return polar.isConstant() && arms.isConstant() && bend.isConstant();
     }
 
-    void begin(double seconds) {
+    void begin(CueTime time) {
         if (!isConstant()) {
-            polar.begin(seconds);
-            compute(seconds);
+            polar.begin(time);
+            compute(time);
         }
     }
 
@@ -55,9 +56,9 @@ final class ArmPattern {
         return radii;
     }
 
-    private void compute(double seconds) {
-        double armsNow = arms.at(seconds);
-        double twistNow = bend.at(seconds);
+    private void compute(CueTime time) {
+        double armsNow = arms.at(time);
+        double twistNow = bend.at(time);
         double[] angles = polar.angleTurns();
         double[] distances = polar.radii();
         for (int pixel = 0; pixel < fractions.length; pixel++) {

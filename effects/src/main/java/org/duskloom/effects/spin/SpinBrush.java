@@ -29,9 +29,9 @@ final class SpinBrush implements Brush {
 
     @Override
     public void begin(CueTime time) {
-        pattern.begin(time.seconds());
-        turned = (float) Motion.fraction(arms.at(time.seconds()) * motion.phiFraction(time));
-        painter.begin(time.seconds());
+        pattern.begin(time);
+        turned = (float) Motion.fraction(arms.at(time) * motion.phiFraction(time));
+        painter.begin(time);
     }
 
     @Override

@@ -2,6 +2,7 @@ package org.duskloom.effects.swell;
 
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Easings;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.effect.Shown;
@@ -25,7 +26,7 @@ record Envelope(Dial attack, Dial hold, Dial decay, Easing easing) {
                 Dial.of(settings, Swell.HOLD),
                 Dial.of(settings, Swell.DECAY),
                 Easings.of(settings, Swell.EASING));
-        if (envelope.isConstant() && envelope.length(0) > 1 + ROUNDING) {
+        if (envelope.isConstant() && envelope.length(new CueTime()) > 1 + ROUNDING) {
             throw new SettingException(
                     "decay",
                     "attack " + shown(envelope.attack) + ", hold " + shown(envelope.hold) + " and decay "
@@ -36,7 +37,7 @@ record Envelope(Dial attack, Dial hold, Dial decay, Easing easing) {
     }
 
     private static String shown(Dial steady) {
-        return Shown.number(steady.at(0));
+        return Shown.number(steady.resting());
     }
 
     /**
@@ -46,28 +47,28 @@ record Envelope(Dial attack, Dial hold, Dial decay, Easing easing) {
      * @param passed in [0, 1), backward in (0, 1]
      * @return in [0, 1]
      */
-    double at(double passed, double seconds, boolean backward) {
+    double at(double passed, CueTime time, boolean backward) {
         double last = backward ? ROUNDING : 0;
-        double stretch = Math.max(1, length(seconds));
+        double stretch = Math.max(1, length(time));
         double inAttack = passed * stretch;
-        double inHold = inAttack - attack.at(seconds);
-        if (inHold < last && attack.at(seconds) > 0) {
-            return eased(inAttack / attack.at(seconds));
+        double inHold = inAttack - attack.at(time);
+        if (inHold < last && attack.at(time) > 0) {
+            return eased(inAttack / attack.at(time));
         }
-        double inDecay = inHold - hold.at(seconds);
-        if (inDecay < last && hold.at(seconds) > 0) {
+        double inDecay = inHold - hold.at(time);
+        if (inDecay < last && hold.at(time) > 0) {
             return 1;
         }
-        double toDark = decay.at(seconds) - inDecay;
-        return toDark > -last && decay.at(seconds) > 0 ? eased(toDark / decay.at(seconds)) : 0;
+        double toDark = decay.at(time) - inDecay;
+        return toDark > -last && decay.at(time) > 0 ? eased(toDark / decay.at(time)) : 0;
     }
 
     private double eased(double share) {
         return Math.min(1, Math.max(0, easing.at(share)));
     }
 
-    private double length(double seconds) {
-        return attack.at(seconds) + hold.at(seconds) + decay.at(seconds);
+    private double length(CueTime time) {
+        return attack.at(time) + hold.at(time) + decay.at(time);
     }
 
     private boolean isConstant() {

@@ -8,6 +8,7 @@ import org.duskloom.effects.kit.Motion;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.ChoiceSetting;
 import org.duskloom.engine.effect.Effect;
+import org.duskloom.engine.effect.HitsSetting;
 import org.duskloom.engine.effect.Kernel;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.PaletteSetting;
@@ -32,9 +33,13 @@ import org.duskloom.engine.effect.TextSetting;
  * pass ({@code "turn"}). With {@code reverse} v runs from 1 down to 0, and at an edge the later of its two sides
  * counts. Where a, h and d move and are together more than 1, they are shortened in proportion.
  *
+ * <p>With {@code on} a pass starts on each beat, bar or marker of the music, and v is how far it is on the way to the
+ * next one, or, with {@code every} or on markers, v = time since then / every; e = 0 where v is 1 or more, and before
+ * the first marker.
+ *
  * <p>Settings: {@code palette}; {@code along} (default {@code "pass"}); {@code attack}, {@code hold} and {@code decay}
  * (shares of the pass, 0 to 1, default 0.5, 0 and 0.5); {@code easing} (of CSS, default {@code ease-in-out}); {@code
- * low} (level between the swells, 0 to 1, default 0); those of {@link Motion}.
+ * low} (level between the swells, 0 to 1, default 0); {@code on} (not set); those of {@link Motion}.
  */
 public final class Swell implements Effect {
     static final PaletteSetting PALETTE = PaletteSetting.of("palette", "colours of the swells", "white");
@@ -54,8 +59,13 @@ public final class Swell implements Effect {
     static final NumberSetting LOW =
             NumberSetting.of("low", "share", 0, 1, 0, "how much light is left between the swells");
 
+    static final HitsSetting ON = HitsSetting.of(
+            "on",
+            "each swell starts on a beat, on the first beat of a bar, or on a marker, and takes every; on beats and bars, where"
+                    + " every is not written, until the next");
+
     private static final List<Setting<?>> SETTINGS = Stream.of(
-                    List.of(PALETTE, ALONG, ATTACK, HOLD, DECAY, EASING, LOW), Motion.SETTINGS)
+                    List.of(PALETTE, ALONG, ATTACK, HOLD, DECAY, EASING, LOW, ON), Motion.SETTINGS)
             .<Setting<?>>flatMap(List::stream)
             .toList();
 
@@ -85,10 +95,10 @@ public final class Swell implements Effect {
 
     @Override
     public Kernel prepare(Settings settings, Canvas canvas) throws SettingException {
-        Motion motion = Motion.of(settings);
+        PulseClock clock = PulseClock.of(settings);
         Envelope envelope = Envelope.of(settings);
         Dial low = Dial.of(settings, LOW);
         SwellColors colors = SwellColors.of(settings);
-        return () -> new SwellBrush(motion, envelope, low, colors, colors.open());
+        return () -> new SwellBrush(clock, envelope, low, colors, colors.open());
     }
 }

@@ -2,7 +2,6 @@ package org.duskloom.effects.swell;
 
 import java.util.Arrays;
 import org.duskloom.effects.kit.Dial;
-import org.duskloom.effects.kit.Motion;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
@@ -10,7 +9,7 @@ import org.duskloom.engine.effect.Patch;
 
 /** Paints one colour of {@link Swell} everywhere. */
 final class SwellBrush implements Brush {
-    private final Motion motion;
+    private final PulseClock clock;
     private final Envelope envelope;
     private final Dial low;
     private final SwellColors colors;
@@ -23,8 +22,8 @@ final class SwellBrush implements Brush {
     private final float[] alpha = new float[1];
     private float level;
 
-    SwellBrush(Motion motion, Envelope envelope, Dial low, SwellColors colors, Ramp ramp) {
-        this.motion = motion;
+    SwellBrush(PulseClock clock, Envelope envelope, Dial low, SwellColors colors, Ramp ramp) {
+        this.clock = clock;
         this.envelope = envelope;
         this.low = low;
         this.colors = colors;
@@ -33,11 +32,11 @@ final class SwellBrush implements Brush {
 
     @Override
     public void begin(CueTime time) {
-        double passed = motion.passed(time);
-        double bright = envelope.at(passed, time.seconds(), motion.isReversed());
-        double least = low.at(time.seconds());
+        double passed = clock.passed(time);
+        double bright = clock.isOver(time) ? 0 : envelope.at(passed, time, clock.isReversed());
+        double least = low.at(time);
         level = (float) (least + (1 - least) * bright);
-        place[0] = colors.place(motion.pass(time), passed, bright);
+        place[0] = colors.place(clock.pass(time), passed, bright);
         ramp.begin(time.seconds());
         ramp.fill(place, 0, 1, red, green, blue, alpha);
     }

@@ -51,13 +51,14 @@ final class LitWindows {
     private boolean drawn;
     private long begun;
     private double lengthSeconds;
+    private double startSeconds;
 
     LitWindows(int[] pixelKeys, WindowOffsets offsets, Motion motion, Dial density, PaletteDial palette) {
         this.offsets = offsets;
         this.motion = motion;
         this.density = density;
         movingDensity = !density.isConstant();
-        steadyDensity = density.at(0);
+        steadyDensity = density.resting();
         ramp = palette.open();
         lightOnly = ramp.isSingle() || !palette.isConstant();
         litKeyOfSlot = new int[pixelKeys.length];
@@ -79,7 +80,7 @@ final class LitWindows {
      */
     void begin(long nowBegun, CueTime time) {
         ramp.begin(time.seconds());
-        boolean sameCue = drawn && time.lengthSeconds() == lengthSeconds;
+        boolean sameCue = drawn && time.lengthSeconds() == lengthSeconds && time.startSeconds() == startSeconds;
         int count = offsets.pixelCount();
         if (sameCue && nowBegun <= begun && begun - nowBegun < count) {
             draw(nowBegun, begun, 0, time);
@@ -91,6 +92,7 @@ final class LitWindows {
         drawn = true;
         begun = nowBegun;
         lengthSeconds = time.lengthSeconds();
+        startSeconds = time.startSeconds();
     }
 
     /**
@@ -161,7 +163,7 @@ final class LitWindows {
 
     private double densityAtStart(int pixel, long window, CueTime time) {
         double phiAtStart = window - offsets.ofPixels()[pixel] + (motion.isReversed() ? 1 : 0);
-        return density.at(motion.secondsWhen(phiAtStart, time));
+        return density.at(motion.secondsWhen(phiAtStart, time), time);
     }
 
     private void flush() {

@@ -102,10 +102,10 @@ public final class Twinkle implements Effect {
     }
 
     private static void refuseEndlessEdges(Dial rise, Dial fall) throws SettingException {
-        if (rise.isConstant() && fall.isConstant() && rise.at(0) + fall.at(0) > 1 + 1e-9) {
+        if (rise.isConstant() && fall.isConstant() && rise.resting() + fall.resting() > 1 + 1e-9) {
             throw new SettingException(
                     "fall",
-                    "rise " + Shown.number(rise.at(0)) + " and fall " + Shown.number(fall.at(0))
+                    "rise " + Shown.number(rise.resting()) + " and fall " + Shown.number(fall.resting())
                             + " are longer than the pass",
                     "together at most 1");
         }

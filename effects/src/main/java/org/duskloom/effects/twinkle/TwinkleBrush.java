@@ -38,9 +38,9 @@ final class TwinkleBrush implements Brush {
         double wholePasses = Math.floor(phi);
         passFraction = (float) (phi - wholePasses);
         windows.begin(offsets.begun((long) wholePasses, passFraction), time);
-        risePerPass = slope(rise.at(time.seconds()));
+        risePerPass = slope(rise.at(time));
         riseStart = risePerPass == 0 ? 1 : 0;
-        fallPerPass = slope(fall.at(time.seconds()));
+        fallPerPass = slope(fall.at(time));
         fallEnd = fallPerPass == 0 ? 1 : fallPerPass;
     }
 

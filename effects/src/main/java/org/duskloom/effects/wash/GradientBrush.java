@@ -19,7 +19,7 @@ final class GradientBrush implements Brush {
     @Override
     public void begin(CueTime time) {
         ramp.begin(time.seconds());
-        places.begin(time.seconds());
+        places.begin(time);
     }
 
     @Override

@@ -10,6 +10,7 @@ import org.duskloom.effects.Look;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.color.ColorMix;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberKey;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.NumberTrack;
@@ -63,7 +64,7 @@ class TailTest {
 
     private static Patch painted(NumberTrack length, NumberTrack fade, double second, float... behind) {
         Tail tail = new Tail(RED_TO_BLUE, dial("length", length), dial("fade", fade));
-        tail.begin(second);
+        tail.begin(new CueTime().set(second, 100));
         Patch patch = new Patch();
         patch.reset(0, behind.length);
         System.arraycopy(behind, 0, patch.first, 0, behind.length);

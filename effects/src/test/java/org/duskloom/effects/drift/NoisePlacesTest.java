@@ -10,6 +10,7 @@ import org.assertj.core.data.Offset;
 import org.duskloom.effects.Canvases;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberKey;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Setting;
@@ -69,10 +70,10 @@ class NoisePlacesTest {
         NoisePlaces places = NoisePlaces.of(TWO, settings(scale, constant(0), constant(0)));
         assertThat(places.isConstant()).isFalse();
         assertThat(places.x(0)).isEqualTo(3);
-        places.measure(1);
+        places.measure(new CueTime().set(1, 100));
         assertThat(places.x(0)).isEqualTo(4.5);
         assertThat(places.y(0)).isEqualTo(1.5);
-        places.measure(0);
+        places.measure(new CueTime().set(0, 100));
         assertThat(places.x(0)).isEqualTo(3);
     }
 

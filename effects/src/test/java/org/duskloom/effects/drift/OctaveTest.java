@@ -11,6 +11,7 @@ import org.assertj.core.data.Offset;
 import org.duskloom.effects.Canvases;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberKey;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Patch;
@@ -79,7 +80,7 @@ class OctaveTest {
                 NumberTrack.keyed(List.of(new NumberKey(0, 2, Easing.LINEAR), new NumberKey(2, 10, Easing.LINEAR)));
         NoisePlaces moving = NoisePlaces.of(CANVAS, settings(scale));
         Octave.View view = Octave.of(CANVAS, moving, 1).open();
-        moving.measure(1);
+        moving.measure(new CueTime().set(1, 100));
         float[] still = shown(Octave.of(CANVAS, still(), 1).open(), 2.7, 1, 0);
         assertThat(shown(view, 2.7, 1, 0)).containsExactly(still, within(1e-6f));
     }

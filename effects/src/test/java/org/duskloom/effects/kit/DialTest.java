@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Map;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberKey;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.NumberTrack;
@@ -23,8 +24,8 @@ class DialTest {
     void isTheStandardUnlessSomethingIsSaid() {
         Dial dial = Dial.of(Settings.of(Map.of()), GLOW);
         assertThat(dial.isConstant()).isTrue();
-        assertThat(dial.at(-7)).isEqualTo(0.5);
-        assertThat(dial.floatAt(1e9)).isEqualTo(0.5f);
+        assertThat(dial.at(new CueTime().set(-7, 100))).isEqualTo(0.5);
+        assertThat(dial.floatAt(new CueTime().set(1e9, 100))).isEqualTo(0.5f);
         assertThat(dial.ceiling()).isEqualTo(0.5);
         assertThat(dial.keyRange()).containsExactly(0.5, 0.5);
     }
@@ -35,7 +36,7 @@ class DialTest {
     void movesBetweenItsKeys(double second, double value) {
         Dial dial = dial(GLOW, Easing.LINEAR, 0.25, 0.75);
         assertThat(dial.isConstant()).isFalse();
-        assertThat(dial.at(second)).isEqualTo(value);
+        assertThat(dial.at(new CueTime().set(second, 100))).isEqualTo(value);
     }
 
     /**
@@ -45,9 +46,9 @@ class DialTest {
     @Test
     void staysInItsRangeWhereAnEasingOvershoots() throws TextFormatException {
         Easing over = Easing.parse("cubic-bezier(0.33333333333333333, 2, 0.66666666666666667, 2)");
-        assertThat(dial(GLOW, over, 0, 1).at(2)).isEqualTo(1);
-        assertThat(dial(GLOW, over, 1, 0).at(2)).isZero();
-        assertThat(dial(GLOW, over, 0, 0.5).at(2)).isCloseTo(0.8125, within(1e-6));
+        assertThat(dial(GLOW, over, 0, 1).at(new CueTime().set(2, 100))).isEqualTo(1);
+        assertThat(dial(GLOW, over, 1, 0).at(new CueTime().set(2, 100))).isZero();
+        assertThat(dial(GLOW, over, 0, 0.5).at(new CueTime().set(2, 100))).isCloseTo(0.8125, within(1e-6));
         assertThat(dial(GLOW, over, 0, 0.5).ceiling()).isEqualTo(1);
     }
 
@@ -56,8 +57,8 @@ class DialTest {
     @CsvSource({"-3.5, -3", "-2.5, -2", "-0.5, 0", "0.49, 0", "0.5, 1", "2.5, 3", "11.6, 12", "99, 12", "-99, -4"})
     void roundsWholeNumbers(double value, double rounded) {
         Dial dial = Dial.of(Settings.of(Map.of(PETALS, NumberTrack.constant(value))), PETALS);
-        assertThat(dial.at(0)).isEqualTo(rounded);
-        assertThat(dial.floatAt(0)).isEqualTo((float) rounded);
+        assertThat(dial.at(new CueTime().set(0, 100))).isEqualTo(rounded);
+        assertThat(dial.floatAt(new CueTime().set(0, 100))).isEqualTo((float) rounded);
     }
 
     @Test

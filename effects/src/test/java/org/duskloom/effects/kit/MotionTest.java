@@ -6,9 +6,10 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.HashMap;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberTrack;
+import org.duskloom.engine.effect.Period;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
@@ -24,7 +25,7 @@ class MotionTest {
     void countsPasses() throws SettingException {
         assertThat(phi(3, 10)).isEqualTo(1.5);
 
-        given.put(Motion.EVERY, OptionalDouble.of(0.5));
+        given.put(Motion.EVERY, Optional.of(Period.ofSeconds(0.5)));
         given.put(Motion.PHASE, NumberTrack.constant(0.25));
         assertThat(phi(3, 10)).isEqualTo(6.25);
 
@@ -56,7 +57,7 @@ class MotionTest {
     @ParameterizedTest
     @CsvSource({"49, 49", "0.1, 0.1", "0.3, 0.9"})
     void isExactWhenAPassEnds(double every, double second) throws SettingException {
-        given.put(Motion.EVERY, OptionalDouble.of(every));
+        given.put(Motion.EVERY, Optional.of(Period.ofSeconds(every)));
         assertThat(phi(second, 100)).isCloseTo(second / every, within(0.0));
     }
 
@@ -70,7 +71,7 @@ class MotionTest {
 
     @Test
     void knowsWhenAPassBegins() throws SettingException {
-        given.put(Motion.EVERY, OptionalDouble.of(4));
+        given.put(Motion.EVERY, Optional.of(Period.ofSeconds(4)));
         given.put(Motion.PHASE, NumberTrack.constant(0.5));
         given.put(Motion.REVERSE, true);
         double second = motion().secondsWhen(-3, new CueTime());
@@ -81,7 +82,7 @@ class MotionTest {
     @Test
     void refusesTwoPaces() {
         given.put(Motion.PASSES, NumberTrack.constant(2));
-        given.put(Motion.EVERY, OptionalDouble.of(4));
+        given.put(Motion.EVERY, Optional.of(Period.ofSeconds(4)));
         assertThatThrownBy(this::motion).isInstanceOf(SettingException.class).hasMessageContaining("both");
     }
 

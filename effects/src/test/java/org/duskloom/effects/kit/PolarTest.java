@@ -8,6 +8,7 @@ import java.util.Map;
 import org.assertj.core.data.Offset;
 import org.duskloom.effects.Canvases;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberKey;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Settings;
@@ -80,10 +81,10 @@ class PolarTest {
     void followsAMovingCentre() {
         Polar moving = of(ROUND, track(0, 2), NumberTrack.constant(0));
         assertThat(moving.isConstant()).isFalse();
-        moving.begin(1);
+        moving.begin(new CueTime().set(1, 100));
         assertThat(moving.angleTurns()).containsExactly(still(ROUND, 1, 0).angleTurns());
         assertThat(moving.radii()).containsExactly(still(ROUND, 1, 0).radii());
-        moving.begin(0);
+        moving.begin(new CueTime().set(0, 100));
         assertThat(moving.radii()).containsExactly(still(ROUND, 0, 0).radii());
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Map;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberKey;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.NumberTrack;
@@ -57,9 +58,9 @@ class RepeatsTest {
         Repeats repeats = Repeats.rising(SharePlane.fixed(SHARES), dial(track));
         assertThat(repeats.isConstant()).isFalse();
         assertThat(repeats.fractions()).containsExactly(SHARES);
-        repeats.begin(2);
+        repeats.begin(new CueTime().set(2, 100));
         assertThat(repeats.fractions()).containsExactly(0, 0.25f, 0.75f, 0, 0.75f);
-        repeats.begin(0);
+        repeats.begin(new CueTime().set(0, 100));
         assertThat(repeats.fractions()).containsExactly(SHARES);
     }
 
@@ -68,9 +69,9 @@ class RepeatsTest {
     void followsSharesThatMove() {
         Repeats repeats = Repeats.rising(new RisingShares(), constant(2));
         assertThat(repeats.isConstant()).isFalse();
-        repeats.begin(3);
+        repeats.begin(new CueTime().set(3, 100));
         assertThat(repeats.fractions()).containsExactly(0.75f, 0.75f);
-        repeats.begin(6);
+        repeats.begin(new CueTime().set(6, 100));
         assertThat(repeats.fractions()).containsExactly(0.5f, 0.5f);
     }
 
@@ -78,7 +79,7 @@ class RepeatsTest {
     void isConstantIfNothingMoves() {
         Repeats repeats = Repeats.rising(SharePlane.fixed(SHARES), constant(2));
         float[] before = repeats.fractions().clone();
-        repeats.begin(77);
+        repeats.begin(new CueTime().set(77, 100));
         assertThat(repeats.isConstant()).isTrue();
         assertThat(repeats.fractions()).containsExactly(before);
     }
@@ -106,9 +107,9 @@ class RepeatsTest {
         }
 
         @Override
-        public void begin(double seconds) {
-            shares[0] = (float) (seconds / 8);
-            shares[1] = (float) (seconds / 8);
+        public void begin(CueTime time) {
+            shares[0] = (float) (time.seconds() / 8);
+            shares[1] = (float) (time.seconds() / 8);
         }
 
         @Override

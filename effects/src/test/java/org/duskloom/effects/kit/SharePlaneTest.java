@@ -2,6 +2,7 @@ package org.duskloom.effects.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.duskloom.engine.effect.CueTime;
 import org.junit.jupiter.api.Test;
 
 class SharePlaneTest {
@@ -21,7 +22,7 @@ class SharePlaneTest {
     void staysWhereItIsIfFixed() {
         float[] shares = {0, 0.25f, SharePlane.LAST};
         SharePlane plane = SharePlane.fixed(shares);
-        plane.begin(12.5);
+        plane.begin(new CueTime().set(12.5, 100));
         assertThat(plane.isConstant()).isTrue();
         assertThat(plane.shares()).containsExactly(0, 0.25f, 1 - 0x1p-20f);
         assertThat(SharePlane.fixed(new float[0]).shares()).isEmpty();

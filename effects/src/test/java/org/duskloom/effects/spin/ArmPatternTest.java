@@ -11,6 +11,7 @@ import org.duskloom.effects.Canvases;
 import org.duskloom.effects.kit.Polar;
 import org.duskloom.effects.kit.SharePlane;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.NumberKey;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Setting;
@@ -56,9 +57,9 @@ class ArmPatternTest {
                 NumberTrack.keyed(List.of(new NumberKey(0, 0, Easing.LINEAR), new NumberKey(4, 0.5, Easing.LINEAR)));
         ArmPattern pattern = ArmPattern.of(FOUR, settings(1, bend));
         assertThat(pattern.isConstant()).isFalse();
-        pattern.begin(1);
+        pattern.begin(new CueTime().set(1, 100));
         assertThat(pattern.fractions()).containsExactly(new float[] {0.375f, 0.75f, 0.8125f, 0}, ROUNDING);
-        pattern.begin(0);
+        pattern.begin(new CueTime().set(0, 100));
         assertThat(pattern.fractions()).containsExactly(new float[] {0.25f, 0.5f, 0.75f, 0}, ROUNDING);
     }
 

@@ -7,14 +7,34 @@ package org.duskloom.engine.effect;
 public final class CueTime {
     private double seconds;
     private double lengthSeconds = 1;
+    private double startSeconds;
+    private long frame;
+    private MusicClock music = MusicClock.NONE;
 
-    /** Time zero of a cue of one second. */
+    /** Time zero of a cue of one second that starts with the show. */
     public CueTime() {}
 
-    /** Sets the instant. */
+    /** Sets an instant of a cue that starts with the show, which has no music. */
     public CueTime set(double secondsFromStart, double cueLengthSeconds) {
+        return set(secondsFromStart, cueLengthSeconds, 0);
+    }
+
+    /** The same for a cue that starts at a time of the show. */
+    public CueTime set(double secondsFromStart, double cueLengthSeconds, double cueStartSeconds) {
         seconds = secondsFromStart;
         lengthSeconds = cueLengthSeconds;
+        startSeconds = cueStartSeconds;
+        return this;
+    }
+
+    /**
+     * Sets what beats are counted by.
+     *
+     * @param showFrame the frame that is painted
+     */
+    public CueTime hear(MusicClock clock, long showFrame) {
+        music = clock;
+        frame = showFrame;
         return this;
     }
 
@@ -26,5 +46,30 @@ public final class CueTime {
     /** The cue's length in seconds, above zero. */
     public double lengthSeconds() {
         return lengthSeconds;
+    }
+
+    /** When the cue, or the member, began: seconds from the start of the show. */
+    public double startSeconds() {
+        return startSeconds;
+    }
+
+    /** The frame of the show. */
+    public long frame() {
+        return frame;
+    }
+
+    /** How many beats have gone by since the cue, or the member, began. */
+    public double beats() {
+        return music.beatsAt(frame);
+    }
+
+    /** How many bars have gone by since the cue, or the member, began. */
+    public double bars() {
+        return music.barsAt(frame);
+    }
+
+    /** What beats are counted by. */
+    public MusicClock music() {
+        return music;
     }
 }

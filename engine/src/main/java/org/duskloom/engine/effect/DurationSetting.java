@@ -1,41 +1,42 @@
 package org.duskloom.engine.effect;
 
-import java.util.OptionalDouble;
+import java.util.Optional;
 import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.timeline.Values;
 
 /**
- * A length of time, in seconds. It does not move: how many passes have gone by would be the integral of 1 / every,
- * which has no closed form for most easings, and without one a frame could not be rendered by itself. A periodic effect
- * that shall change its pace moves its phase, which is that integral.
+ * A length of time, in seconds, beats or bars. It does not move: how many passes have gone by would be the integral of
+ * 1 / every, which has no closed form for most easings, and without one a frame could not be rendered by itself. A
+ * periodic effect that shall change its pace moves its phase, which is that integral; where it counts beats, it keeps
+ * their pace.
  */
-public final class DurationSetting extends Setting<OptionalDouble> {
+public final class DurationSetting extends Setting<Optional<Period>> {
     private final String standardText;
-    private final OptionalDouble standardSeconds;
+    private final Optional<Period> standard;
     private final boolean zeroAllowed;
 
     private DurationSetting(
-            String name, String meaning, String standardText, OptionalDouble standardSeconds, boolean zeroAllowed) {
+            String name, String meaning, String standardText, Optional<Period> standard, boolean zeroAllowed) {
         super(name, meaning);
         this.standardText = standardText;
-        this.standardSeconds = standardSeconds;
+        this.standard = standard;
         this.zeroAllowed = zeroAllowed;
     }
 
     /** A length of time above zero, with a default in seconds. */
     public static DurationSetting of(String name, int standardSeconds, String meaning) {
-        return new DurationSetting(name, meaning, standardSeconds + "s", OptionalDouble.of(standardSeconds), false);
+        return new DurationSetting(name, meaning, standardSeconds + "s", Optional.of(Period.ofSeconds(standardSeconds)), false);
     }
 
     /** A length of time that may be zero, with a default in milliseconds. */
     public static DurationSetting orZero(String name, int standardMilliseconds, String meaning) {
-        OptionalDouble seconds = OptionalDouble.of(standardMilliseconds / 1000.0);
+        Optional<Period> seconds = Optional.of(Period.ofSeconds(standardMilliseconds / 1000.0));
         return new DurationSetting(name, meaning, standardMilliseconds + "ms", seconds, true);
     }
 
     /** A length of time above zero that need not be set. */
     public static DurationSetting optional(String name, String meaning) {
-        return new DurationSetting(name, meaning, "", OptionalDouble.empty(), false);
+        return new DurationSetting(name, meaning, "", Optional.empty(), false);
     }
 
     /** Whether zero is allowed. */
@@ -69,7 +70,7 @@ public final class DurationSetting extends Setting<OptionalDouble> {
     }
 
     @Override
-    public OptionalDouble standard() {
-        return standardSeconds;
+    public Optional<Period> standard() {
+        return standard;
     }
 }

@@ -14,6 +14,7 @@ public abstract sealed class Setting<T>
                 ColorSetting,
                 PaletteSetting,
                 DurationSetting,
+                HitsSetting,
                 ChoiceSetting,
                 FlagSetting,
                 TextSetting,

@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.digest.FingerprintWriter;
@@ -39,6 +38,16 @@ public final class Settings {
         return value == null ? setting.standard() : (T) value;
     }
 
+    /** Whether what they describe hangs on the beats of the music. */
+    public boolean hearBeats() {
+        return given.values().stream()
+                .anyMatch(value -> value instanceof NumberTrack track && track.hearsBeats()
+                        || value instanceof Hits hits && hits.hearsBeats()
+                        || value instanceof Optional<?> time
+                                && time.orElse(null) instanceof Period period
+                                && period.hearsBeats());
+    }
+
     /**
      * Their fingerprint. A setting that is written as its default would be counts as another one, since effects may
      * tell whether it is written.
@@ -60,8 +69,8 @@ public final class Settings {
     private static void add(Object value, FingerprintWriter parts, Function<Path, String> digestOf) {
         if (value instanceof Fingerprinted track) {
             parts.value(track);
-        } else if (value instanceof OptionalDouble seconds) {
-            parts.number(seconds.getAsDouble());
+        } else if (value instanceof Optional<?> time && time.orElseThrow() instanceof Period period) {
+            parts.value(period);
         } else if (value instanceof Boolean flag) {
             parts.flag(flag);
         } else if (value instanceof Optional<?> file) {

@@ -1,7 +1,7 @@
 package org.duskloom.engine.group;
 
 /** Patterns for one name: {@code *} stands for any number of characters, {@code ?} for one code point. */
-final class Glob {
+public final class Glob {
     private Glob() {}
 
     static boolean isPattern(String name) {
@@ -11,7 +11,7 @@ final class Glob {
     /**
      * Whether the whole name matches. Goes back to the last star only, so that many stars cost no more than n times m.
      */
-    static boolean matches(String pattern, String name) {
+    public static boolean matches(String pattern, String name) {
         int p = 0;
         int n = 0;
         int star = -1;

@@ -2,11 +2,13 @@ package org.duskloom.engine.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntSupplier;
 import java.util.stream.Stream;
 import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
+import org.duskloom.engine.effect.MusicClock;
 import org.duskloom.engine.effect.SettingException;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.problem.Location;
@@ -30,6 +32,7 @@ final class CanvasCompiler {
     private final Problems problems;
     private final LayoutDoubts layoutDoubts;
     private final IntSupplier freshBrush;
+    private final Optional<FrameBeats> beats;
     private boolean doubtsTold;
 
     /**
@@ -39,6 +42,7 @@ final class CanvasCompiler {
      * @param identity what the cue shares its kernels by
      * @param layoutDoubts warns of slips in layouts, for the whole show
      * @param freshBrush numbers the brushes of the plan
+     * @param beats of the music
      */
     CanvasCompiler(
             Show show,
@@ -47,7 +51,8 @@ final class CanvasCompiler {
             SharedKernels kernels,
             Problems problems,
             LayoutDoubts layoutDoubts,
-            IntSupplier freshBrush) {
+            IntSupplier freshBrush,
+            Optional<FrameBeats> beats) {
         this.show = show;
         this.effect = identity.effect();
         this.settings = settings;
@@ -56,6 +61,7 @@ final class CanvasCompiler {
         this.problems = problems;
         this.layoutDoubts = layoutDoubts;
         this.freshBrush = freshBrush;
+        this.beats = beats;
     }
 
     /** The effect that paints. */
@@ -66,6 +72,11 @@ final class CanvasCompiler {
     /** What the settings of the effect are, by value. */
     Fingerprint settings() {
         return identity.settings();
+    }
+
+    /** The beats that what is painted hangs on; nothing if it hangs on none. */
+    Optional<FrameBeats> heardBeats() {
+        return settings.hearBeats() ? beats : Optional.empty();
     }
 
     /** Where is painted. */
@@ -113,7 +124,12 @@ final class CanvasCompiler {
         FrameRate rate = show.timeline().rate();
         ExactTime start = play.at().plus(area.lag());
         return new PlannedCanvas(
-                kernel, area.runs(), new FrameClock(rate, start), rate.firstFrameAtOrAfter(start), brush);
+                kernel,
+                area.runs(),
+                new FrameClock(rate, start),
+                beats.map(music -> music.from(start)).orElse(MusicClock.NONE),
+                rate.firstFrameAtOrAfter(start),
+                brush);
     }
 
     private void report(List<SharedKernels.Prepared> prepared, Cue play) {

@@ -1,9 +1,14 @@
 package org.duskloom.engine.plan;
 
+import java.math.BigInteger;
 import java.util.List;
 import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.digest.FingerprintWriter;
 import org.duskloom.engine.effect.Effect;
+import org.duskloom.engine.time.Beats;
+import org.duskloom.engine.time.Pulse;
+import org.duskloom.engine.time.Ratio;
+import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.Timeline;
 
 /**
@@ -21,6 +26,7 @@ final class CueFingerprint {
         print.parts.whole(span.frames().firstFrame()).whole(span.frames().endFrameExclusive());
         print.parts.number(span.lengthSeconds());
         print.addPaint(canvases, play);
+        canvases.heardBeats().ifPresent(beats -> print.addBeats(beats, play.cue()));
         print.addChance(canvases, timeline.seed(), play);
         return print.parts.finish();
     }
@@ -49,6 +55,20 @@ final class CueFingerprint {
             parts.part(canvases.geometry().order());
         }
         parts.list(canvases.prepared(play.randomKey()), (list, canvas) -> list.part(canvas.parts()));
+    }
+
+    /** The beats under the cue, and where each is within its bar: from the last before it to the first after. */
+    private void addBeats(FrameBeats all, Cue cue) {
+        Beats beats = all.beats();
+        BigInteger first = beats.placeOf(Pulse.BEAT, cue.at()).floor();
+        BigInteger last = beats.placeOf(Pulse.BEAT, cue.seenUntil()).floor().add(BigInteger.ONE);
+        for (long beat = first.longValueExact(); beat <= last.longValueExact(); beat++) {
+            parts.value(beats.timeOf(Pulse.BEAT, Ratio.of(beat)));
+            if (beats.hasBars()) {
+                long bar = all.bar(beat);
+                parts.whole(beat - all.beatOf(bar)).whole(all.beatOf(bar + 1) - all.beatOf(bar));
+            }
+        }
     }
 
     /** Random choices hang on the whole path of plays that leads to a cue, from the outside in. */

@@ -37,15 +37,18 @@ final class KeyReader {
     private final Played cue;
     private final List<Runnable> warnings;
     private final Problems problems;
+    private final CurveBook curves;
 
     /**
      * A reader.
      *
      * @param times what the words in lengths of time refer to
      * @param cue whose values are read, by the clock of the show
+     * @param curves what numbers may follow
      * @param warnings takes what is to be said if nothing is wrong
      */
-    KeyReader(TimeContext times, Played cue, Problems problems, List<Runnable> warnings) {
+    KeyReader(TimeContext times, Played cue, CurveBook curves, Problems problems, List<Runnable> warnings) {
+        this.curves = curves;
         this.times = times;
         this.cue = cue;
         this.warnings = warnings;
@@ -57,6 +60,10 @@ final class KeyReader {
         if (!(node instanceof ObjectNode)) {
             OptionalDouble plain = plain(setting, node, what);
             return plain.isPresent() ? Optional.of(NumberTrack.constant(plain.getAsDouble())) : Optional.empty();
+        }
+        if (FollowReader.isFollowing(node)) {
+            return new FollowReader(curves, times, cue.at(), problems)
+                    .read(node, what, (value, each) -> plain(setting, value, each));
         }
         int errorsBefore = problems.errorCount();
         Fields fields = Fields.of(node, KeyFields.NUMBER, what, problems).orElseThrow();

@@ -31,6 +31,7 @@ public final class PlanCompiler {
     private final Show show;
     private final EffectRegistry effects;
     private final Problems problems;
+    private final Optional<FrameBeats> beats;
     private final SettingsReader settingsReader;
     private final LayoutDoubts layoutDoubts;
     /** What plays of one cue have in common; nothing where it has errors. */
@@ -97,7 +98,8 @@ public final class PlanCompiler {
         this.show = show;
         this.effects = effects;
         this.problems = problems;
-        this.settingsReader = new SettingsReader(show, problems);
+        this.beats = show.timeline().times().beats().map(music -> new FrameBeats(music, show.timeline().rate()));
+        this.settingsReader = new SettingsReader(show, beats, problems);
         this.layoutDoubts = new LayoutDoubts(show.map(), problems);
     }
 
@@ -208,7 +210,8 @@ public final class PlanCompiler {
                 settings.fingerprint(effect.settings(), path -> show.files().sha256Hex(path)));
         SharedKernels shared =
                 kernels.computeIfAbsent(identity, key -> new SharedKernels(show, effect, settings, geometry));
-        return new CanvasCompiler(show, settings, identity, shared, problems, layoutDoubts, () -> brushCount++);
+        return new CanvasCompiler(
+                show, settings, identity, shared, problems, layoutDoubts, () -> brushCount++, beats);
     }
 
     private void warnOfUselessOrder(Effect effect, Cue cue) {

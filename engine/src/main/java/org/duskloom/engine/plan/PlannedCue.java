@@ -112,7 +112,7 @@ public final class PlannedCue {
     public float opacityAt(PlannedCanvas canvas, long frame) {
         double seconds = Math.max(0, canvas.secondsAt(frame));
         // An easing may overshoot between two keys.
-        double own = Math.min(1, Math.max(0, body.opacity().at(seconds)));
+        double own = Math.min(1, Math.max(0, body.opacity().at(seconds, canvas.startSeconds())));
         double seen = own * body.fade().at(seconds, lengthSeconds());
         for (PlannedShare share : shares) {
             seen *= share.at(frame);

@@ -19,7 +19,7 @@ record PlannedShare(NumberTrack opacity, PlannedFade fade, FrameClock clock, dou
     double at(long frame) {
         double seconds = Math.max(0, clock.secondsAt(frame));
         // An easing may overshoot between two keys.
-        return Math.min(1, Math.max(0, opacity.at(seconds))) * fade.at(seconds, lengthSeconds);
+        return Math.min(1, Math.max(0, opacity.at(seconds, clock.start().seconds()))) * fade.at(seconds, lengthSeconds);
     }
 
     @Override

@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.document.Expected;
@@ -20,9 +19,11 @@ import org.duskloom.engine.effect.ColorSetting;
 import org.duskloom.engine.effect.DurationSetting;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.FlagSetting;
+import org.duskloom.engine.effect.HitsSetting;
 import org.duskloom.engine.effect.NumberSetting;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.PaletteSetting;
+import org.duskloom.engine.effect.Period;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.effect.TextSetting;
@@ -31,6 +32,9 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.Show;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.Lapse;
+import org.duskloom.engine.time.Pulse;
+import org.duskloom.engine.time.TimeText;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.NamedPalette;
 import org.duskloom.engine.timeline.PaletteReader;
@@ -44,12 +48,17 @@ final class SettingsReader {
 
     private final Show show;
     private final Problems problems;
+    private final CurveBook curves;
+    private final HitsReader hits;
     private final Set<String> palettesUsed = new HashSet<>();
     private final List<Runnable> warnings = new ArrayList<>();
 
-    SettingsReader(Show show, Problems problems) {
+    /** @param beats of the music */
+    SettingsReader(Show show, Optional<FrameBeats> beats, Problems problems) {
         this.show = show;
         this.problems = problems;
+        this.curves = new CurveBook(show, beats, problems);
+        this.hits = new HitsReader(show.timeline(), beats, problems);
     }
 
     /** The settings of a cue; those with errors have their defaults. */
@@ -117,7 +126,7 @@ final class SettingsReader {
     }
 
     private Optional<?> value(Setting<?> setting, Node node, String what, KeyReader keys) {
-        if (!setting.moves() && KeyReader.isKeyed(node)) {
+        if (!setting.moves() && (KeyReader.isKeyed(node) || FollowReader.isFollowing(node))) {
             problems.error(node.location(), what + " cannot move", setting.whyNot());
             return Optional.empty();
         }
@@ -133,6 +142,9 @@ final class SettingsReader {
         if (setting instanceof DurationSetting duration) {
             return duration(duration, node, what);
         }
+        if (setting instanceof HitsSetting) {
+            return Expected.text(node, what, problems).flatMap(text -> hits.read(text, what));
+        }
         if (setting instanceof ChoiceSetting choice) {
             return choice.kind().read(node, what, problems);
         }
@@ -143,7 +155,7 @@ final class SettingsReader {
     }
 
     private KeyReader keys(Played cue) {
-        return new KeyReader(show.timeline().lengths(), cue, problems, warnings);
+        return new KeyReader(show.timeline().lengths(), cue, curves, problems, warnings);
     }
 
     private Optional<Palette> palette(Node node, String what) {
@@ -159,12 +171,20 @@ final class SettingsReader {
     }
 
     private Optional<?> duration(DurationSetting setting, Node node, String what) {
-        Optional<ExactTime> time = Values.time(node, what, show.timeline().lengths(), problems);
+        Optional<Lapse> time = Values.length(node, what, show.timeline().lengths(), problems);
         if (time.isPresent() && time.get().isZero() && !setting.zeroAllowed()) {
             problems.error(node.location(), what + " is zero", "it must be longer");
             return Optional.empty();
         }
-        return time.map(length -> OptionalDouble.of(length.seconds()));
+        return time.map(length -> Optional.of(period(length, (TextNode) node)));
+    }
+
+    /** Where it counts beats it follows them, even if these are all as long. */
+    private Period period(Lapse length, TextNode written) {
+        Optional<TimeText.Count> count = TimeText.musicIn(written.value(), show.timeline().lengths());
+        return count.map(music -> new Period(
+                        music.count().nearest(), music.pulse() == Pulse.BAR ? Period.Unit.BARS : Period.Unit.BEATS))
+                .orElseGet(() -> Period.ofSeconds(length.from(ExactTime.ZERO).seconds()));
     }
 
     private Optional<String> text(TextSetting setting, Node node, String what) {

@@ -42,7 +42,7 @@ final class CueLight {
                 reach(canvas.runs(), play.plan().pixelCount());
             } else if (frame >= canvas.firstFrame()) {
                 brushes.computeIfAbsent(canvas.kernel(), Kernel::open)
-                        .begin(time.set(canvas.secondsAt(frame), play.cue().lengthSeconds()));
+                        .begin(canvas.at(frame, play.cue().lengthSeconds(), time));
                 look(canvas, opacity, play.plan().pixelCount());
             }
         }

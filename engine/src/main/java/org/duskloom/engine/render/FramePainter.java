@@ -116,7 +116,7 @@ public final class FramePainter {
             PlannedCanvas canvas = cue.canvas(i);
             opacities[canvas.brush()] = cue.opacityAt(canvas, frame);
             if (frame >= canvas.firstFrame()) {
-                brush(canvas).begin(time.set(canvas.secondsAt(frame), cue.lengthSeconds()));
+                brush(canvas).begin(canvas.at(frame, cue.lengthSeconds(), time));
             }
         }
     }

@@ -148,6 +148,16 @@ public final class ShowFiles {
         return source;
     }
 
+    /** Where a file is that another one names and that was read or remembered; nothing if it was not. */
+    public Optional<Path> remembered(TextNode written) {
+        try {
+            Path path = home.resolve(written.value());
+            return Optional.of(path).filter(file -> inputs.stream().anyMatch(known -> known.path().equals(file)));
+        } catch (InvalidPathException e) {
+            return Optional.empty();
+        }
+    }
+
     /** Remembers a file that an effect reads by itself, with its checksum; false if an error was added. */
     public boolean remember(TextNode written, Path path, Problems problems) {
         if (inputs.stream().anyMatch(known -> known.path().equals(path))) {

@@ -102,6 +102,20 @@ public final class TimeText {
                 : Optional.empty();
     }
 
+    /** So many beats or bars. */
+    public record Count(Pulse pulse, Ratio count) {}
+
+    /** The beats or bars that a length counts; nothing if it counts neither, or cannot be read. */
+    public static Optional<Count> musicIn(String length, TimeContext context) {
+        String time = length.strip();
+        try {
+            TimeTerm term = TimeTerm.parse(isSigned(time) ? time.substring(1) : time, time, context);
+            return term.pulse().map(pulse -> new Count(pulse, term.count()));
+        } catch (TextFormatException | ArithmeticException unreadable) {
+            return Optional.empty();
+        }
+    }
+
     /** Whether the text counts beats or bars. */
     public static boolean countsMusic(String text) {
         return MUSIC.matcher(text).find();

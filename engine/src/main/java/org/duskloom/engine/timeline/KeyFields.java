@@ -22,6 +22,36 @@ public final class KeyFields {
     public static final DeclaredField<ColorMix> MIX = DeclaredField.of(
             "mix", PaletteFields.MIX.kind(), ColorMix.OKLAB, "in which space a colour goes to the next");
 
+    /** What a number follows. */
+    public static final DeclaredField<Followed> FOLLOW = DeclaredField.required(
+            "follow",
+            Word.kind(Followed.class),
+            "`\"all\"`: the loudness of the sound; `\"low\"`, `\"mid\"`, `\"high\"`: its tones under 150 Hz, between, over 2 kHz;"
+                    + " `\"beat\"`: 1 on every beat, falling to 0 at the next");
+
+    /** Its value at the level 0. */
+    public static final DeclaredField<Node> FROM =
+            DeclaredField.required("from", ValueKind.Own.of("number"), "its value where the level is 0");
+
+    /** Its value at the level 1. */
+    public static final DeclaredField<Node> TO =
+            DeclaredField.required("to", ValueKind.Own.of("number"), "its value where the level is 1");
+
+    /** How fast the level rises. */
+    public static final DeclaredField<Node> ATTACK = DeclaredField.written(
+            "attack", Values.TIME, "\"20ms\"", "in what time it goes two thirds of the way up to a higher level; not of a beat");
+
+    /** How fast the level falls. */
+    public static final DeclaredField<Node> RELEASE = DeclaredField.written(
+            "release",
+            Values.TIME,
+            "\"250ms\"",
+            "in what time it goes two thirds of the way down to a lower level; not of a beat");
+
+    /** A number that follows the music. */
+    public static final DeclaredObject FOLLOWING =
+            DeclaredObject.of("following number", FOLLOW, FROM, TO, ATTACK, RELEASE);
+
     /** A number that moves. */
     public static final DeclaredObject NUMBER = DeclaredObject.of("moving number", KEYS);
 
@@ -37,6 +67,10 @@ public final class KeyFields {
 
     /** A number that may move. */
     public static ValueKind<Node> moving(ValueKind<?> still) {
-        return ValueKind.Own.of(still.phrase() + ", or object: " + NUMBER.name(), still, new ValueKind.Nested(NUMBER));
+        return ValueKind.Own.of(
+                still.phrase() + ", or object: " + NUMBER.name() + ", or object: " + FOLLOWING.name(),
+                still,
+                new ValueKind.Nested(NUMBER),
+                new ValueKind.Nested(FOLLOWING));
     }
 }

@@ -33,7 +33,7 @@ class NumberTrackTest {
     })
     void movesFromKeyToKey(double second, double value) {
         assertThat(TRACK.at(second)).isEqualTo(value, within(1e-6));
-        assertThat(TRACK.floatAt(second)).isEqualTo((float) TRACK.at(second));
+        assertThat((float) TRACK.at(second, 7)).isEqualTo((float) TRACK.at(second));
     }
 
     @Test

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.duskloom.engine.color.LinearColor;
 import org.junit.jupiter.api.Test;
@@ -61,7 +60,7 @@ class SettingTest {
                         .first()
                         .at(1))
                 .isEqualTo(LinearColor.BLACK);
-        assertThat(DurationSetting.orZero("a", 150, "").standard()).hasValue(0.15);
+        assertThat(DurationSetting.orZero("a", 150, "").standard()).contains(Period.ofSeconds(0.15));
         assertThat(DurationSetting.optional("a", "").standard()).isEmpty();
         assertThat(FileSetting.of("a", "", "").standard()).isEmpty();
         assertThat(FlagSetting.of("a", "").standard()).isFalse();
@@ -94,8 +93,8 @@ class SettingTest {
         DurationSetting every = DurationSetting.of("every", 2, "");
         FlagSetting reverse = FlagSetting.of("reverse", "");
         FileSetting file = FileSetting.of("file", "", "");
-        Settings settings = Settings.of(Map.of(every, OptionalDouble.of(1.5)));
-        assertThat(settings.value(every)).hasValue(1.5);
+        Settings settings = Settings.of(Map.of(every, Optional.of(Period.ofSeconds(1.5))));
+        assertThat(settings.value(every)).contains(Period.ofSeconds(1.5));
         assertThat(settings.isGiven(every)).isTrue();
         assertThat(settings.value(reverse)).isFalse();
         assertThat(settings.isGiven(reverse)).isFalse();

@@ -11,6 +11,7 @@ import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.color.PaletteStop;
 import org.duskloom.engine.effect.ColorTrack;
 import org.duskloom.engine.effect.NumberTrack;
+import org.duskloom.engine.effect.Period;
 import org.duskloom.engine.effect.PaletteTrack;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.timeline.Cases;
@@ -33,8 +34,8 @@ class SettingsReaderTest {
         assertThat(settings.value(Probe.COLOR).at(3)).isEqualTo(RED);
         assertThat(settings.value(Probe.PALETTE).first().stops())
                 .containsExactly(new PaletteStop(0, RED), new PaletteStop(1, BLUE));
-        assertThat(settings.value(Probe.EVERY)).hasValue(2.25);
-        assertThat(settings.value(Probe.RISE)).hasValue(0);
+        assertThat(settings.value(Probe.EVERY)).contains(Period.ofSeconds(2.25));
+        assertThat(settings.value(Probe.RISE)).contains(Period.ofSeconds(0));
         assertThat(settings.value(Probe.FROM)).isEqualTo("centre");
         assertThat(settings.value(Probe.REVERSE)).isFalse();
         assertThat(settings.value(Probe.PART)).isEqualTo("rim/top");
@@ -46,7 +47,7 @@ class SettingsReaderTest {
     void givesTheStandardsWhereNothingIsSet() {
         Settings settings = Probe.settings("");
         assertThat(settings.value(Probe.SIZE).at(3)).isEqualTo(0.5);
-        assertThat(settings.value(Probe.EVERY)).hasValue(2);
+        assertThat(settings.value(Probe.EVERY)).contains(Period.ofSeconds(2));
         assertThat(settings.isGiven(Probe.EVERY)).isFalse();
     }
 

@@ -1,0 +1,102 @@
+package org.duskloom.effects.gauge;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.duskloom.effects.Canvases;
+import org.duskloom.effects.Look;
+import org.duskloom.effects.Painting;
+import org.duskloom.engine.color.ColorMix;
+import org.duskloom.engine.color.LinearColor;
+import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.color.PaletteStyle;
+import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.effect.SettingException;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class GaugeTest {
+    private static final Offset<Float> ROUNDING = within(1e-6f);
+
+    /** Five pixels above each other: s is 0, 1/4, 1/2, 3/4 and 1. */
+    private static final Canvas MAST = Canvases.of(
+            new double[] {0, -1}, new double[] {0, -0.5}, new double[] {0, 0}, new double[] {0, 0.5}, new double[] {0, 1});
+
+    private static final Palette BLACK_TO_WHITE = Palette.evenly(
+            List.of(LinearColor.BLACK, new LinearColor(1, 1, 1, 1)), new PaletteStyle(ColorMix.LINEAR, false, false));
+
+    private static Look gauge() {
+        return Look.of("gauge");
+    }
+
+    private static float[] light(Look look, double second) throws SettingException {
+        return Painting.of(look, MAST, second).alpha();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "0.25, 1", "0.26, 2", "0.75, 3", "0.99, 4", "1, 5"})
+    void aHardEdgeLightsWhatIsBelowTheAmount(double amount, int lit) throws SettingException {
+        float[] light = light(gauge().with("soft", 0).with("amount", amount), 0);
+        for (int i = 0; i < light.length; i++) {
+            assertThat(light[i]).as("pixel %s", i).isEqualTo(i < lit ? 1f : 0f);
+        }
+    }
+
+    /** With w = 1/2 and a = 1/2 the end is at 3/4: x is 3/2, 1, 1/2, 0 and -1/2; x²(3 - 2x) is 1/2 at 1/2. */
+    @Test
+    void aSoftEdgeIsSmooth() throws SettingException {
+        assertThat(light(gauge().with("soft", 0.5).with("amount", 0.5), 0))
+                .containsExactly(new float[] {1, 1, 0.5f, 0, 0}, ROUNDING);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0.1", "0.5", "1"})
+    void nothingIsLitAtZeroAndEverythingAtOne(double soft) throws SettingException {
+        assertThat(light(gauge().with("soft", soft).with("amount", 0), 0)).containsOnly(0f);
+        assertThat(light(gauge().with("soft", soft).with("amount", 1), 0)).containsOnly(new float[] {1}, ROUNDING);
+    }
+
+    @Test
+    void someLightMayBeLeftAbove() throws SettingException {
+        assertThat(light(gauge().with("soft", 0).with("amount", 0.5).with("low", 0.2), 0))
+                .containsExactly(new float[] {1, 1, 0.2f, 0.2f, 0.2f}, ROUNDING);
+    }
+
+    @Test
+    void theAmountMoves() throws SettingException {
+        Look rising = gauge().with("soft", 0).moving("amount", 0, 1, 4);
+        assertThat(light(rising, 1.2)).containsExactly(1, 1, 0, 0, 0);
+        assertThat(light(rising, 4)).containsExactly(1, 1, 1, 1, 1);
+    }
+
+    /** Down the mast; from its middle, where the distances are 1, 1/2, 0, 1/2 and 1; along the wiring: 0.1 to 0.9. */
+    @Test
+    void risesTowardAnythingAndFromTheMiddleAndAlongTheOrder() throws SettingException {
+        Look half = gauge().with("soft", 0).with("amount", 0.4);
+        assertThat(light(half.with("toward", 270), 0)).containsExactly(0, 0, 0, 1, 1);
+        assertThat(light(gauge().with("soft", 0).with("amount", 0.4).with("from", "centre"), 0))
+                .containsExactly(0, 0, 1, 0, 0);
+        assertThat(light(gauge().with("soft", 0).with("amount", 0.4).with("from", "order"), 0))
+                .containsExactly(1, 1, 0, 0, 0);
+    }
+
+    /** From black to white in linear light: the place of a pixel, or the amount for all. */
+    @Test
+    void coloursLieAlongTheWayOrFollowTheAmount() throws SettingException {
+        Look look = gauge().with("palette", BLACK_TO_WHITE).with("soft", 0).with("amount", 0.6);
+        assertThat(Painting.of(look, MAST, 0).red()).containsExactly(new float[] {0, 0.25f, 0.5f, 0, 0}, within(1e-4f));
+        assertThat(Painting.of(look.with("along", "amount"), MAST, 0).red())
+                .containsExactly(new float[] {0.6f, 0.6f, 0.6f, 0, 0}, within(1e-4f));
+    }
+
+    @Test
+    void towardSaysNothingFromTheMiddle() {
+        assertThatThrownBy(() -> gauge().with("from", "centre").with("toward", 0).on(MAST))
+                .isInstanceOf(SettingException.class)
+                .hasMessage("toward says nothing where from is \"centre\"");
+    }
+}

@@ -1,0 +1,62 @@
+package org.duskloom.engine.plan;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.duskloom.engine.effect.LevelCurve;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.show.Show;
+import org.duskloom.engine.sound.SoundBand;
+import org.duskloom.engine.sound.SoundLevels;
+import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.timeline.SoundSource;
+
+/** What numbers of a show may follow: measured when it is asked for, and once only. For one thread. */
+final class CurveBook {
+    private final Show show;
+    private final Optional<FrameBeats> beats;
+    private final Problems problems;
+    private final Map<Key, LevelCurve> curves = new HashMap<>();
+    /** Null as long as nobody asked. */
+    private Optional<SoundLevels> levels;
+
+    private record Key(SoundBand band, ExactTime attack, ExactTime release) {}
+
+    CurveBook(Show show, Optional<FrameBeats> beats, Problems problems) {
+        this.show = show;
+        this.beats = beats;
+        this.problems = problems;
+    }
+
+    /** The course from beat to beat; nothing if the show has no beats. */
+    Optional<LevelCurve> ofBeats() {
+        return beats.map(BeatCurve::new);
+    }
+
+    /** Whether the show has a sound, which need not be readable. */
+    boolean hasSound() {
+        return show.timeline().sound().isPresent();
+    }
+
+    /** The course of a band of the sound; nothing if there is no sound, or if an error was added. */
+    Optional<LevelCurve> ofSound(SoundBand band, ExactTime attack, ExactTime release) {
+        if (levels == null) {
+            levels = show.timeline().sound().flatMap(this::measured);
+        }
+        return levels.map(found -> curves.computeIfAbsent(
+                new Key(band, attack, release),
+                key -> new SoundCurve(
+                        found,
+                        band,
+                        show.timeline().sound().orElseThrow().starts().seconds(),
+                        attack.seconds(),
+                        release.seconds())));
+    }
+
+    private Optional<SoundLevels> measured(SoundSource sound) {
+        Optional<Path> file = show.files().remembered(sound.file());
+        return file.flatMap(path ->
+                SoundLevels.read(path, show.files().shown(sound.file().value()), problems));
+    }
+}
