@@ -313,8 +313,8 @@ class MusicShowTest {
                 .containsExactly(
                         "show.json:3:53: error: \"amount\" of gauge lacks the field \"to\"",
                         "show.json:3:80: error: \"from\" of \"amount\" of gauge is -1; allowed: a number from 0 to 1",
-                        "show.json:3:94: error: \"attack\" of \"amount\" of gauge stands beside \"follow\": \"beat\", which is not"
-                                + " smoothed; leave it out");
+                        "show.json:3:94: error: \"attack\" of \"amount\" of gauge stands beside \"follow\": \"beat\", which has no"
+                                + " level to smooth; leave it out");
     }
 
     @Test
@@ -347,5 +347,36 @@ class MusicShowTest {
                 .singleElement()
                 .asString()
                 .contains("\"on\" of swell is \"beat\", but it is not known where the beats lie; say it in the timeline");
+    }
+
+    @Test
+    void aSoundMustBeOne() throws IOException {
+        Files.writeString(folder.resolve("song.wav"), "no sound at all");
+        assertThat(problems("\"sound\": {\"file\": \"song.wav\"},", cue("'effect': 'wash'")))
+                .singleElement()
+                .asString()
+                .startsWith("song.wav: error: ");
+        assertThat(problems("\"sound\": {\"file\": \"sogn.wav\"},", cue("'effect': 'wash'")))
+                .containsExactly("show.json:1:93: error: there is no file \"sogn.wav\"; did you mean \"song.wav\"?");
+    }
+
+    @Test
+    void coloursFollowNothing() {
+        assertThat(problems(MUSIC, cue("'effect': 'gauge', 'with': {'palette': {'follow': 'low', 'from': 'red'}}")))
+                .containsExactly("show.json:3:54: error: \"palette\" of gauge cannot follow the music; only numbers can: let"
+                        + " \"opacity\" follow, or where there are several colours what goes through them");
+    }
+
+    /** From beat 16 on four beats take 1.6 s. */
+    @Test
+    void aSceneThatIsTooShortSomewhereIsToldWithWhereItIsPlayed() {
+        String scene = "\"scenes\": {\"s\": {\"length\": \"4b\", \"layers\": [{\"cues\": ["
+                + cue("'effect': 'wash', 'for': '1800ms'") + "]}]}},";
+        assertThat(problems(MUSIC + scene, "{\"scene\": \"s\", \"at\": \"4b\"}"))
+                .isEmpty();
+        assertThat(problems(MUSIC + scene, "{\"scene\": \"s\", \"at\": \"4b\"}, {\"scene\": \"s\", \"at\": \"16b\"}"))
+                .singleElement()
+                .asString()
+                .endsWith("error: the cue ends at 1.8s; the scene \"s\" played at 8s ends at 1.6s");
     }
 }

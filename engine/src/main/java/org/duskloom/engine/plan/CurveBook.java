@@ -21,7 +21,16 @@ final class CurveBook {
     /** Null as long as nobody asked. */
     private Optional<SoundLevels> levels;
 
-    private record Key(SoundBand band, ExactTime attack, ExactTime release) {}
+    private record Key(SoundBand band, Smoothing smoothing) {}
+
+    /**
+     * What is made of a level.
+     *
+     * @param floor up to which level there is nothing, below 1
+     * @param attack how fast it rises
+     * @param release how fast it falls
+     */
+    record Smoothing(double floor, ExactTime attack, ExactTime release) {}
 
     CurveBook(Show show, Optional<FrameBeats> beats, Problems problems) {
         this.show = show;
@@ -40,18 +49,17 @@ final class CurveBook {
     }
 
     /** The course of a band of the sound; nothing if there is no sound, or if an error was added. */
-    Optional<LevelCurve> ofSound(SoundBand band, ExactTime attack, ExactTime release) {
+    Optional<LevelCurve> ofSound(SoundBand band, Smoothing smoothing) {
         if (levels == null) {
             levels = show.timeline().sound().flatMap(this::measured);
         }
         return levels.map(found -> curves.computeIfAbsent(
-                new Key(band, attack, release),
+                new Key(band, smoothing),
                 key -> new SoundCurve(
                         found,
                         band,
                         show.timeline().sound().orElseThrow().starts().seconds(),
-                        attack.seconds(),
-                        release.seconds())));
+                        smoothing)));
     }
 
     private Optional<SoundLevels> measured(SoundSource sound) {

@@ -56,8 +56,11 @@ final class FollowReader {
         OptionalDouble to = number(fields, KeyFields.TO, plain);
         ExactTime attack = length(fields, KeyFields.ATTACK).orElse(USUAL_ATTACK);
         ExactTime release = length(fields, KeyFields.RELEASE).orElse(USUAL_RELEASE);
+        double floor = fields.value(KeyFields.FLOOR);
         Optional<LevelCurve> curve = followed.flatMap(
-                word -> word == Followed.BEAT ? beat(fields) : sound(word, attack, release, fields));
+                word -> word == Followed.BEAT
+                        ? beat(fields)
+                        : sound(word, new CurveBook.Smoothing(floor, attack, release), fields));
         return curve.isEmpty() || problems.errorCount() > errorsBefore
                 ? Optional.empty()
                 : Optional.of(NumberTrack.following(curve.get(), from.orElseThrow(), to.orElseThrow()));
@@ -83,18 +86,18 @@ final class FollowReader {
                     fields.label(KeyFields.FOLLOW) + " is \"beat\", but the timeline has no \"beats\"",
                     "say where they lie: \"beats\": {\"tempo\": 120}, or the name of a label track");
         }
-        for (DeclaredField<Node> field : List.of(KeyFields.ATTACK, KeyFields.RELEASE)) {
+        for (DeclaredField<?> field : List.of(KeyFields.FLOOR, KeyFields.ATTACK, KeyFields.RELEASE)) {
             if (fields.has(field)) {
                 problems.error(
                         fields.location(field),
-                        fields.label(field) + " stands beside \"follow\": \"beat\", which is not smoothed",
+                        fields.label(field) + " stands beside \"follow\": \"beat\", which has no level to smooth",
                         "leave it out");
             }
         }
         return curve;
     }
 
-    private Optional<LevelCurve> sound(Followed word, ExactTime attack, ExactTime release, Fields fields) {
+    private Optional<LevelCurve> sound(Followed word, CurveBook.Smoothing smoothing, Fields fields) {
         if (!curves.hasSound()) {
             problems.error(
                     fields.location(KeyFields.FOLLOW),
@@ -108,6 +111,6 @@ final class FollowReader {
             case HIGH -> SoundBand.HIGH;
             case ALL, BEAT -> SoundBand.ALL;
         };
-        return curves.ofSound(band, attack, release);
+        return curves.ofSound(band, smoothing);
     }
 }

@@ -11,13 +11,11 @@ import org.duskloom.engine.time.FrameRate;
  * with the first and the last interval. Immutable; asking allocates nothing.
  */
 final class FrameKnots {
-    /** Parts in which frames of more than a day at any rate can be counted without leaving a long. */
-    private static final int MOST_BITS = 62;
+    /** Parts of a second so small that twenty days of them can be counted in a long. */
+    private static final int MOST_BITS = 41;
 
-    private static final int FRAME_BITS = 27;
-
-    /** Parts are hardly longer; where the common ones would be too small, instants are rounded to these. */
-    private static final BigInteger FALLBACK = BigInteger.valueOf(1_000_000_000L);
+    /** They are hardly longer. */
+    private static final BigInteger FINE = BigInteger.valueOf(1_000_000_000L);
 
     private final long[] parts;
     private final long perFrame;
@@ -29,10 +27,7 @@ final class FrameKnots {
         for (ExactTime instant : instants) {
             common = common.divide(common.gcd(big(instant.denominator()))).multiply(big(instant.denominator()));
         }
-        BigInteger fallback = FALLBACK.divide(FALLBACK.gcd(big(rate.numerator()))).multiply(big(rate.numerator()));
-        BigInteger fine = common.multiply(FALLBACK.divide(common).max(BigInteger.ONE));
-        BigInteger exact = fits(fine, instants, rate) ? fine : common;
-        BigInteger scale = fits(exact, instants, rate) ? exact : fallback;
+        BigInteger scale = scale(common, big(rate.numerator()));
         parts = instants.stream()
                 .mapToLong(instant -> scale.multiply(big(instant.numerator()))
                         .divide(big(instant.denominator()))
@@ -44,11 +39,15 @@ final class FrameKnots {
         partsPerSecond = scale.doubleValue();
     }
 
-    private static boolean fits(BigInteger common, List<ExactTime> instants, FrameRate rate) {
-        BigInteger last = big(instants.get(instants.size() - 1).numerator()).abs().max(big(instants.get(0).numerator()).abs());
-        return common.bitLength() + Math.max(FRAME_BITS, last.bitLength()) <= MOST_BITS
-                && common.bitLength() - big(rate.numerator()).bitLength() + big(rate.denominator()).bitLength() + FRAME_BITS
-                        <= MOST_BITS;
+    /** Where the common parts are too small, instants are rounded to others, in which frames are whole still. */
+    private static BigInteger scale(BigInteger common, BigInteger frames) {
+        BigInteger fine = common.multiply(FINE.divide(common).max(BigInteger.ONE));
+        if (fine.bitLength() <= MOST_BITS) {
+            return fine;
+        }
+        return common.bitLength() <= MOST_BITS
+                ? common
+                : frames.multiply(BigInteger.ONE.shiftLeft(MOST_BITS - frames.bitLength()));
     }
 
     private static BigInteger big(long value) {

@@ -79,6 +79,9 @@ final class KeyReader {
 
     /** A colour that may move. */
     Optional<ColorTrack> color(Node node, String what) {
+        if (refusesToFollow(node, what)) {
+            return Optional.empty();
+        }
         if (!(node instanceof ObjectNode)) {
             return Values.color(node, what, problems).map(ColorTrack::constant);
         }
@@ -99,6 +102,9 @@ final class KeyReader {
      * @param plain reads one that does not move; the text says what it is
      */
     Optional<PaletteTrack> palette(Node node, String what, BiFunction<Node, String, Optional<Palette>> plain) {
+        if (refusesToFollow(node, what)) {
+            return Optional.empty();
+        }
         if (!isKeyed(node)) {
             return plain.apply(node, what).map(PaletteTrack::constant);
         }
@@ -111,6 +117,18 @@ final class KeyReader {
             value.ifPresent(palette -> keys.add(new PaletteKey(key.time().seconds(), palette, key.easing())));
         }
         return problems.errorCount() > errorsBefore ? Optional.empty() : Optional.of(PaletteTrack.keyed(keys, mix));
+    }
+
+    private boolean refusesToFollow(Node node, String what) {
+        boolean follows = node instanceof ObjectNode object
+                && object.value(KeyFields.FOLLOW.name()).isPresent();
+        if (follows) {
+            problems.error(
+                    node.location(),
+                    what + " cannot follow the music",
+                    "only numbers can: let \"opacity\" follow, or where there are several colours what goes through them");
+        }
+        return follows;
     }
 
     /** Whether a value is written as keys. */

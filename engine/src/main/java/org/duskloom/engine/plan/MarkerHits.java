@@ -13,7 +13,7 @@ import org.duskloom.engine.time.FrameRate;
 /** Some markers, in order of time. */
 final class MarkerHits implements Hits {
     /** Behind the last marker there is none that is ever reached. */
-    private static final ExactTime FAR = ExactTime.ofSeconds(1_000_000);
+    private static final ExactTime FAR = ExactTime.ofSeconds(90_000);
 
     private final List<ExactTime> instants;
     private final FrameKnots knots;

@@ -7,7 +7,7 @@ import org.duskloom.engine.sound.SoundBand;
 import org.duskloom.engine.sound.SoundLevels;
 
 /**
- * The level of a band of a sound over the time of a show, smoothed. From step to step it goes the share 1 - e^(-step/t)
+ * The level of a band of a sound over the time of a show, as much as is above a floor, smoothed. From step to step it goes the share 1 - e^(-step/t)
  * of the way to the level there, t being the attack where it rises and the release where it falls; between two steps it
  * goes straight. It is 0 before the sound starts, and falls after its end.
  */
@@ -22,23 +22,25 @@ final class SoundCurve implements LevelCurve {
     private final Fingerprint fingerprint;
 
     /** @param startSeconds when the sound starts, by the clock of the show */
-    SoundCurve(SoundLevels levels, SoundBand band, double startSeconds, double attackSeconds, double releaseSeconds) {
+    SoundCurve(SoundLevels levels, SoundBand band, double startSeconds, CurveBook.Smoothing smoothing) {
         this.startSeconds = startSeconds;
-        this.values = smoothed(levels, band, attackSeconds, releaseSeconds);
+        this.values = smoothed(levels, band, smoothing);
         this.fingerprint = new FingerprintWriter("curve/1")
                 .number(startSeconds)
                 .numbers(values)
                 .finish();
     }
 
-    private static double[] smoothed(SoundLevels levels, SoundBand band, double attack, double release) {
-        double rise = share(attack);
+    private static double[] smoothed(SoundLevels levels, SoundBand band, CurveBook.Smoothing smoothing) {
+        double rise = share(smoothing.attack().seconds());
+        double release = smoothing.release().seconds();
         double fall = share(release);
+        double floor = smoothing.floor();
         int tail = (int) Math.min(LONGEST_TAIL, RELEASES_TO_NOTHING * release * SoundLevels.STEPS_PER_SECOND) + 1;
         double[] values = new double[levels.count() + tail];
         double now = 0;
         for (int step = 0; step < values.length; step++) {
-            double level = levels.value(band, step);
+            double level = Math.max(0, (levels.value(band, step) - floor) / (1 - floor));
             now += (level - now) * (level > now ? rise : fall);
             values[step] = now;
         }

@@ -1,5 +1,6 @@
 package org.duskloom.engine.show;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.duskloom.engine.display.Display;
@@ -10,8 +11,10 @@ import org.duskloom.engine.group.GroupReader;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.map.MapReader;
 import org.duskloom.engine.plan.PlanCompiler;
+import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.sound.LabelTrack;
+import org.duskloom.engine.sound.SoundStream;
 import org.duskloom.engine.timeline.PixelSource;
 import org.duskloom.engine.timeline.Timeline;
 import org.duskloom.engine.timeline.TimelineReader;
@@ -47,7 +50,8 @@ public final class ShowReader {
         timeline.get()
                 .sound()
                 .ifPresent(sound -> files.locate(sound.file(), problems)
-                        .ifPresent(path -> files.remember(sound.file(), path, problems)));
+                        .filter(path -> files.remember(sound.file(), path, problems))
+                .ifPresent(path -> checkSound(path, files.shown(sound.file().value()), problems)));
         PixelSource source = timeline.get().pixels();
         return switch (source.kind()) {
             case DISPLAY ->
@@ -69,6 +73,18 @@ public final class ShowReader {
     public static Optional<DisplayFile> readDisplay(Path file, Problems problems) {
         ShowFiles files = ShowFiles.beside(file);
         return display(file, file.toString(), files, problems).map(display -> new DisplayFile(display, files.inputs()));
+    }
+
+    /** Whether it can be heard is seen from its first bytes; what follows it reads it as a whole, later. */
+    private static void checkSound(Path path, String shownName, Problems problems) {
+        Optional<SoundStream> sound = SoundStream.open(path, shownName, problems);
+        try {
+            if (sound.isPresent()) {
+                sound.get().close();
+            }
+        } catch (IOException e) {
+            problems.error(Location.ofFile(shownName), "cannot be closed: " + e.getMessage());
+        }
     }
 
     private static Optional<LabelTrack> labels(TextNode track, ShowFiles files, Problems problems) {

@@ -146,6 +146,13 @@ record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count)
             if (unit.startsWith(",")) {
                 return "decimals follow a dot, as in \"1.5s\"";
             }
+            String lower = unit.strip().toLowerCase(Locale.ROOT);
+            if (lower.equals("beat") || lower.equals("beats")) {
+                return "write beats as \"8b\"";
+            }
+            if (lower.equals("bar") || lower.equals("bars")) {
+                return "units are in small letters, and bars are written as \"2 bars\"";
+            }
             if (unit.startsWith(" ")) {
                 return "leave no space between the number and its unit";
             }

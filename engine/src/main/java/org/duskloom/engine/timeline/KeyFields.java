@@ -37,6 +37,13 @@ public final class KeyFields {
     public static final DeclaredField<Node> TO =
             DeclaredField.required("to", ValueKind.Own.of("number"), "its value where the level is 1");
 
+    /** Below which level there is nothing. */
+    public static final DeclaredField<Double> FLOOR = DeclaredField.of(
+            "floor",
+            new ValueKind.Number("", 0, 0.99),
+            0.0,
+            "levels up to here count as 0, and those above are spread over 0 to 1: the higher, the more it moves; not of a beat");
+
     /** How fast the level rises. */
     public static final DeclaredField<Node> ATTACK = DeclaredField.written(
             "attack", Values.TIME, "\"20ms\"", "in what time it goes two thirds of the way up to a higher level; not of a beat");
@@ -50,7 +57,7 @@ public final class KeyFields {
 
     /** A number that follows the music. */
     public static final DeclaredObject FOLLOWING =
-            DeclaredObject.of("following number", FOLLOW, FROM, TO, ATTACK, RELEASE);
+            DeclaredObject.of("following number", FOLLOW, FROM, TO, FLOOR, ATTACK, RELEASE);
 
     /** A number that moves. */
     public static final DeclaredObject NUMBER = DeclaredObject.of("moving number", KEYS);

@@ -106,7 +106,8 @@ final class SceneBook {
         Header header = headers.get(name);
         Fields fields = header.fields();
         ExactTime length = header.length().from(start);
-        CueContext context = new CueContext(what(name), times.inScene(start), length, this, problems);
+        String whole = times.isEven() ? what(name) : what(name) + " played at " + start;
+        CueContext context = new CueContext(whole, times.inScene(start), length, this, problems);
         LayersReader.Read read = new LayersReader(looks, context)
                 .read(fields.given(TimelineFields.LAYERS).map(ListNode::items).orElse(List.of()), Map.of());
         empty.addAll(read.empty());

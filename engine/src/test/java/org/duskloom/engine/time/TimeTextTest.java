@@ -158,7 +158,7 @@ final class TimeTextTest {
             value = {
                 "3sec|units: s, ms, f (frames)",
                 "3B|units: s, ms, f (frames)",
-                "8b|write a number and a unit, such as \"3s\", \"250ms\", \"1:02.5\" or \"90f\"",
+                "8b|say it in the timeline: \"beats\": {\"tempo\": 120}, or the name of a label track",
                 "@dusk|write a number and a unit, such as \"3s\", \"250ms\", \"1:02.5\" or \"90f\""
             })
     void hintsNameOnlyWhatCanBeUsed(String text, String hint) {
