@@ -8,8 +8,8 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HexFormat;
 import java.util.Arrays;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -136,8 +136,9 @@ class DocsTest {
     /** The music of the readme under its cue that follows it: at 128 beats a minute a beat lasts 15/32 s. */
     @Test
     void theMusicOfTheReadmeIsCounted() throws IOException {
-        List<String> blocks =
-                Guide.of("README.md").blocks("json").stream().map(Guide.Block::text).toList();
+        List<String> blocks = Guide.of("README.md").blocks("json").stream()
+                .map(Guide.Block::text)
+                .toList();
         String music = blocks.stream()
                 .filter(text -> text.contains("\"tempo\": 128"))
                 .findFirst()
@@ -149,7 +150,8 @@ class DocsTest {
                 .orElseThrow();
         Files.writeString(folder.resolve("row.csv"), "prop,pixel,x,y\ntrellis,1,0,0\ntrellis,2,1,0\n");
         Files.write(folder.resolve("evening.wav"), HexFormat.of().parseHex(SILENCE));
-        Path show = Files.writeString(folder.resolve("music.json"), """
+        Path show = Files.writeString(
+                folder.resolve("music.json"), """
                 {"duskloom": "timeline/1", "map": "row.csv", "length": "2:00", %s, "layers": [{"cues": [
                  %s, {"at": "@chorus+2b", "for": "2 bars", "on": "trellis", "effect": "wash"}]}]}
                 """.formatted(music.substring(1, music.length() - 1), cue));

@@ -33,6 +33,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  */
 class CommonFramesTest {
     private static final Path GARDEN = Path.of("..", "demos", "garden", "show.json");
+    private static final Path EVENING = Path.of("..", "demos", "evening", "show.json");
 
     @TempDir
     Path folder;
@@ -49,8 +50,8 @@ class CommonFramesTest {
     }
 
     /**
-     * The garden plays every effect but the gauge, which waits for music, with looks, opacities, stagger by place and
-     * layers that are blended.
+     * The garden and the evening play every effect, with looks, opacities, stagger by place and layers that are
+     * blended.
      */
     @ParameterizedTest
     @CsvSource({"20, 40", "30, 60"})
@@ -59,10 +60,24 @@ class CommonFramesTest {
         for (String used : List.of("display.json", "bee.png")) {
             Files.copy(GARDEN.resolveSibling(used), folder.resolve(used));
         }
+        String both = show + Files.readString(EVENING);
         assertThat(EffectRegistry.installed().names())
-                .filteredOn(name -> !name.equals("gauge"))
-                .allSatisfy(name -> assertThat(show).contains("\"effect\": \"" + name + "\""));
+                .allSatisfy(name -> assertThat(both).contains("\"effect\": \"" + name + "\""));
         assertAgree("garden", plan(show, slow, folder), plan(show, fast, folder), 7);
+    }
+
+    /** The evening counts beats of music that is not quite steady, and follows its sound. */
+    @ParameterizedTest
+    @CsvSource({"20, 40", "30, 60"})
+    void theEveningAgreesWithItselfAtTwiceTheRate(String slow, String fast) throws IOException {
+        String show = Files.readString(EVENING)
+                .replace("\"rate\": 40,", "\"rate\": RATE,")
+                .replace("../garden/display.json", "display.json");
+        Files.copy(GARDEN.resolveSibling("display.json"), folder.resolve("display.json"));
+        for (String used : List.of("evening.wav", "evening.txt")) {
+            Files.copy(EVENING.resolveSibling(used), folder.resolve(used));
+        }
+        assertAgree("evening", plan(show, slow, folder), plan(show, fast, folder), 7);
     }
 
     private static void assertAgree(String name, Plan slow, Plan fast, int step) {

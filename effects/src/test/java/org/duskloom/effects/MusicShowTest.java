@@ -92,7 +92,8 @@ class MusicShowTest {
 
     private Optional<Plan> plan(String music, int rate, Problems problems, String... cues) {
         try {
-            Path file = Files.writeString(folder.resolve("show.json"), """
+            Path file = Files.writeString(
+                    folder.resolve("show.json"), """
                     {"duskloom": "timeline/1", "map": "map.csv", "rate": %d, "length": "14s", %s
                      "layers": [{"cues": [
                     %s]}]}""".formatted(rate, music, String.join(",\n", cues)));
@@ -134,10 +135,14 @@ class MusicShowTest {
     void aPassOfTwoBeatsTakesTwoBeatsWhereverTheyLie() {
         Plan plan = plan(RATE, cue("'effect': 'chase', 'with': {'every': '2b', 'tail': 0.3}"));
         for (double second : new double[] {1, 4, 8, 8.8, 9.6, 13.6}) {
-            assertThat(frame(plan, Math.round(second * RATE))).as("%s s", second).isEqualTo(frame(plan, 0));
+            assertThat(frame(plan, Math.round(second * RATE)))
+                    .as("%s s", second)
+                    .isEqualTo(frame(plan, 0));
         }
         for (double second : new double[] {7.5, 8.4, 9.2}) {
-            assertThat(frame(plan, Math.round(second * RATE))).as("%s s", second).isEqualTo(frame(plan, 20));
+            assertThat(frame(plan, Math.round(second * RATE)))
+                    .as("%s s", second)
+                    .isEqualTo(frame(plan, 20));
         }
         assertThat(frame(plan, 20)).isNotEqualTo(frame(plan, 0));
     }
@@ -155,15 +160,27 @@ class MusicShowTest {
     void aNumberMayFollowTheBeat(double second, long lit) {
         Plan plan = plan(
                 RATE,
-                cue("'effect': 'gauge', 'with': {'from': 'order', 'soft': 0, 'amount': {'follow': 'beat', 'from': 0, 'to': 1}}"));
+                cue(
+                        "'effect': 'gauge', 'with': {'from': 'order', 'soft': 0, 'amount': {'follow': 'beat', 'from': 0, 'to': 1}}"));
         assertThat(lit(plan, second)).isEqualTo(lit);
     }
 
     /** The code of a level: 0.75 gives 225, 0.5 gives 188, 0.25 gives 137 (IEC 61966-2-1). */
     @ParameterizedTest
     @CsvSource({
-        "beat, 8, 255", "beat, 8.1, 225", "beat, 8.2, 188", "beat, 8.4, 255", "bar, 9.6, 255", "bar, 9.2, 137",
-        "bar, 8.8, 188", "hit, 4, 0", "hit, 4.5, 255", "hit, 5.5, 188", "hit, 6.5, 0", "hit, 9.6, 0", "hit*, 9.6, 255",
+        "beat, 8, 255",
+        "beat, 8.1, 225",
+        "beat, 8.2, 188",
+        "beat, 8.4, 255",
+        "bar, 9.6, 255",
+        "bar, 9.2, 137",
+        "bar, 8.8, 188",
+        "hit, 4, 0",
+        "hit, 4.5, 255",
+        "hit, 5.5, 188",
+        "hit, 6.5, 0",
+        "hit, 9.6, 0",
+        "hit*, 9.6, 255",
         "h*, 10.6, 188"
     })
     void swellsStartOnBeatsBarsAndMarkers(String on, double second, int code) {
@@ -178,7 +195,8 @@ class MusicShowTest {
     void aSwellTakesAsManyBeatsAsItIsTold() {
         Plan plan = plan(
                 RATE,
-                cue("'effect': 'swell', 'with': {'on': 'hit*', 'attack': 0, 'decay': 1, 'easing': 'linear', 'every': '2b'}"));
+                cue(
+                        "'effect': 'swell', 'with': {'on': 'hit*', 'attack': 0, 'decay': 1, 'easing': 'linear', 'every': '2b'}"));
         assertThat(frame(plan, 400)[0] & 0xff).isEqualTo(188);
         assertThat(frame(plan, 416)[0]).isZero();
     }
@@ -186,8 +204,9 @@ class MusicShowTest {
     /** The first swell that starts with the cue has the first colour, wherever the cue is. */
     @Test
     void coloursTakeTurnsFromTheStartOfTheCue() {
-        String swell = "'effect': 'swell', 'with': {'on': 'beat', 'attack': 0, 'decay': 1, 'along': 'turn', 'palette': ['red',"
-                + " 'blue']}";
+        String swell =
+                "'effect': 'swell', 'with': {'on': 'beat', 'attack': 0, 'decay': 1, 'along': 'turn', 'palette': ['red',"
+                        + " 'blue']}";
         Plan plan = plan(RATE, cue("'at': '5b', 'for': '4b', " + swell), cue("'at': '16b', 'for': '4b', " + swell));
         for (int frame : new int[] {100, 320}) {
             assertThat(frame(plan, frame)[0]).isEqualTo((byte) 255);
@@ -201,27 +220,33 @@ class MusicShowTest {
     void aNumberFollowsTheLowBandOfTheSound() {
         Plan plan = plan(
                 RATE,
-                cue("'effect': 'gauge', 'with': {'from': 'order', 'soft': 0, 'amount': {'follow': 'low', 'from': 0, 'to': 1,"
-                        + " 'attack': '20ms', 'release': '50ms'}}"));
+                cue(
+                        "'effect': 'gauge', 'with': {'from': 'order', 'soft': 0, 'amount': {'follow': 'low', 'from': 0, 'to': 1,"
+                                + " 'attack': '20ms', 'release': '50ms'}}"));
         assertThat(lit(plan, 3.25)).isGreaterThanOrEqualTo(9);
         assertThat(lit(plan, 3.975)).isLessThanOrEqualTo(1);
         assertThat(lit(plan, 3.6)).isBetween(1L, 8L);
-        Plan high = plan(
-                RATE, cue("'effect': 'wash', 'opacity': {'follow': 'high', 'from': 1, 'to': 0, 'release': '0s'}"));
+        Plan high =
+                plan(RATE, cue("'effect': 'wash', 'opacity': {'follow': 'high', 'from': 1, 'to': 0, 'release': '0s'}"));
         assertThat(lit(high, 3.975)).isEqualTo(PIXELS);
     }
 
     private static final String[] EVERYTHING = {
-        cue("'at': '1b', 'until': '27b', 'effect': 'chase', 'with': {'every': '2b', 'tail': {'follow': 'low', 'from': 0.1,"
-                + " 'to': 1}}"),
-        cue("'at': '5b', 'for': '2 bars', 'effect': 'sweep', 'blend': 'screen', 'with': {'every': '1 bar', 'soft': 0.3},"
-                + " 'opacity': {'follow': 'beat', 'from': 0.2, 'to': 1}, 'repeat': {'count': 3, 'every': '1.5b'}"),
-        cue("'at': '@hit', 'effect': 'twinkle', 'blend': 'lighten', 'fade': {'in': '2b', 'out': '1b'}, 'with': {'every': '3b',"
-                + " 'density': {'follow': 'all', 'from': 0, 'to': 1}}"),
-        cue("'at': '10b', 'for': '16b', 'effect': 'shower', 'blend': 'lighten', 'with': {'every': '1b', 'density': {'keys':"
-                + " [['0b', 1], ['8b', 9]]}}"),
-        cue("'at': '3b', 'effect': 'swell', 'blend': 'plus-lighter', 'with': {'on': 'hit*', 'every': '1 bar', 'palette':"
-                + " 'navy'}")
+        cue(
+                "'at': '1b', 'until': '27b', 'effect': 'chase', 'with': {'every': '2b', 'tail': {'follow': 'low', 'from': 0.1,"
+                        + " 'to': 1}}"),
+        cue(
+                "'at': '5b', 'for': '2 bars', 'effect': 'sweep', 'blend': 'screen', 'with': {'every': '1 bar', 'soft': 0.3},"
+                        + " 'opacity': {'follow': 'beat', 'from': 0.2, 'to': 1}, 'repeat': {'count': 3, 'every': '1.5b'}"),
+        cue(
+                "'at': '@hit', 'effect': 'twinkle', 'blend': 'lighten', 'fade': {'in': '2b', 'out': '1b'}, 'with': {'every': '3b',"
+                        + " 'density': {'follow': 'all', 'from': 0, 'to': 1}}"),
+        cue(
+                "'at': '10b', 'for': '16b', 'effect': 'shower', 'blend': 'lighten', 'with': {'every': '1b', 'density': {'keys':"
+                        + " [['0b', 1], ['8b', 9]]}}"),
+        cue(
+                "'at': '3b', 'effect': 'swell', 'blend': 'plus-lighter', 'with': {'on': 'hit*', 'every': '1 bar', 'palette':"
+                        + " 'navy'}")
     };
 
     @ParameterizedTest
@@ -260,7 +285,8 @@ class MusicShowTest {
                         cue("'at': '0b', 'for': '4b', 'effect': 'wash'"),
                         cue("'at': '4b', 'for': '4b', 'effect': 'chase', 'with': {'every': '2b'}"),
                         cue("'at': '28b', 'for': '2b', 'effect': 'chase', 'with': {'every': '2b'}"),
-                        cue("'at': '0b', 'for': '4b', 'effect': 'wash', 'opacity': {'follow': 'low', 'from': 0, 'to': 1}"))
+                        cue(
+                                "'at': '0b', 'for': '4b', 'effect': 'wash', 'opacity': {'follow': 'low', 'from': 0, 'to': 1}"))
                 .layers()
                 .get(0)
                 .cues()
@@ -346,7 +372,8 @@ class MusicShowTest {
         assertThat(problems("", cue("'effect': 'swell', 'with': {'on': 'beat'}")))
                 .singleElement()
                 .asString()
-                .contains("\"on\" of swell is \"beat\", but it is not known where the beats lie; say it in the timeline");
+                .contains(
+                        "\"on\" of swell is \"beat\", but it is not known where the beats lie; say it in the timeline");
     }
 
     @Test
@@ -363,8 +390,9 @@ class MusicShowTest {
     @Test
     void coloursFollowNothing() {
         assertThat(problems(MUSIC, cue("'effect': 'gauge', 'with': {'palette': {'follow': 'low', 'from': 'red'}}")))
-                .containsExactly("show.json:3:54: error: \"palette\" of gauge cannot follow the music; only numbers can: let"
-                        + " \"opacity\" follow, or where there are several colours what goes through them");
+                .containsExactly(
+                        "show.json:3:54: error: \"palette\" of gauge cannot follow the music; only numbers can: let"
+                                + " \"opacity\" follow, or where there are several colours what goes through them");
     }
 
     /** From beat 16 on four beats take 1.6 s. */

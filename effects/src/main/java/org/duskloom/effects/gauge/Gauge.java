@@ -38,7 +38,8 @@ public final class Gauge implements Effect {
     static final PaletteSetting PALETTE = PaletteSetting.of("palette", "colours from the foot to the top", "white");
     static final ChoiceSetting ALONG = ChoiceSetting.of(
             "along", "whether the palette runs along the way or all has the colour of the amount", "place", "amount");
-    static final NumberSetting AMOUNT = NumberSetting.of("amount", "share of the way", 0, 1, 0.5, "how high the light is");
+    static final NumberSetting AMOUNT =
+            NumberSetting.of("amount", "share of the way", 0, 1, 0.5, "how high the light is");
     static final NumberSetting SOFT =
             NumberSetting.of("soft", "share of the way", 0, 1, 0.1, "how wide the edge of the light is");
     static final NumberSetting LOW = NumberSetting.of("low", "share", 0, 1, 0, "how much light is left above");
@@ -104,8 +105,7 @@ public final class Gauge implements Effect {
     private static float[] placesInOrder(Canvas canvas) {
         float[] places = new float[canvas.pixelCount()];
         for (int pixel = 0; pixel < places.length; pixel++) {
-            places[pixel] =
-                    (float) ((canvas.position()[pixel] + 0.5) / canvas.stepCount(canvas.memberOf()[pixel]));
+            places[pixel] = (float) ((canvas.position()[pixel] + 0.5) / canvas.stepCount(canvas.memberOf()[pixel]));
         }
         return places;
     }

@@ -24,7 +24,8 @@ class GaugeTest {
 
     /** Five pixels above each other: s is 0, 1/4, 1/2, 3/4 and 1. */
     private static final Canvas MAST = Canvases.of(
-            new double[] {0, -1}, new double[] {0, -0.5}, new double[] {0, 0}, new double[] {0, 0.5}, new double[] {0, 1});
+            new double[] {0, -1}, new double[] {0, -0.5}, new double[] {0, 0}, new double[] {0, 0.5}, new double[] {0, 1
+            });
 
     private static final Palette BLACK_TO_WHITE = Palette.evenly(
             List.of(LinearColor.BLACK, new LinearColor(1, 1, 1, 1)), new PaletteStyle(ColorMix.LINEAR, false, false));
@@ -95,7 +96,8 @@ class GaugeTest {
 
     @Test
     void towardSaysNothingFromTheMiddle() {
-        assertThatThrownBy(() -> gauge().with("from", "centre").with("toward", 0).on(MAST))
+        assertThatThrownBy(
+                        () -> gauge().with("from", "centre").with("toward", 0).on(MAST))
                 .isInstanceOf(SettingException.class)
                 .hasMessage("toward says nothing where from is \"centre\"");
     }

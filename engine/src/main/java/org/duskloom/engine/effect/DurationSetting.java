@@ -25,7 +25,8 @@ public final class DurationSetting extends Setting<Optional<Period>> {
 
     /** A length of time above zero, with a default in seconds. */
     public static DurationSetting of(String name, int standardSeconds, String meaning) {
-        return new DurationSetting(name, meaning, standardSeconds + "s", Optional.of(Period.ofSeconds(standardSeconds)), false);
+        return new DurationSetting(
+                name, meaning, standardSeconds + "s", Optional.of(Period.ofSeconds(standardSeconds)), false);
     }
 
     /** A length of time that may be zero, with a default in milliseconds. */

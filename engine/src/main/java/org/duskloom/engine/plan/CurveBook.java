@@ -64,7 +64,7 @@ final class CurveBook {
 
     private Optional<SoundLevels> measured(SoundSource sound) {
         Optional<Path> file = show.files().remembered(sound.file());
-        return file.flatMap(path ->
-                SoundLevels.read(path, show.files().shown(sound.file().value()), problems));
+        return file.flatMap(
+                path -> SoundLevels.read(path, show.files().shown(sound.file().value()), problems));
     }
 }

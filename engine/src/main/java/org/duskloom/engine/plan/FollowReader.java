@@ -57,10 +57,9 @@ final class FollowReader {
         ExactTime attack = length(fields, KeyFields.ATTACK).orElse(USUAL_ATTACK);
         ExactTime release = length(fields, KeyFields.RELEASE).orElse(USUAL_RELEASE);
         double floor = fields.value(KeyFields.FLOOR);
-        Optional<LevelCurve> curve = followed.flatMap(
-                word -> word == Followed.BEAT
-                        ? beat(fields)
-                        : sound(word, new CurveBook.Smoothing(floor, attack, release), fields));
+        Optional<LevelCurve> curve = followed.flatMap(word -> word == Followed.BEAT
+                ? beat(fields)
+                : sound(word, new CurveBook.Smoothing(floor, attack, release), fields));
         return curve.isEmpty() || problems.errorCount() > errorsBefore
                 ? Optional.empty()
                 : Optional.of(NumberTrack.following(curve.get(), from.orElseThrow(), to.orElseThrow()));

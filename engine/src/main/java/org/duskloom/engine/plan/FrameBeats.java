@@ -67,7 +67,11 @@ final class FrameBeats {
     MusicClock from(ExactTime start) {
         Ratio place = beats.placeOf(Pulse.BEAT, start);
         long beat = place.floor().longValueExact();
-        return new Clock(this, start.seconds(), beat, place.minus(new Ratio(place.floor(), BigInteger.ONE)).nearest());
+        return new Clock(
+                this,
+                start.seconds(),
+                beat,
+                place.minus(new Ratio(place.floor(), BigInteger.ONE)).nearest());
     }
 
     /**

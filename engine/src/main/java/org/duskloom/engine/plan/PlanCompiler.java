@@ -98,7 +98,10 @@ public final class PlanCompiler {
         this.show = show;
         this.effects = effects;
         this.problems = problems;
-        this.beats = show.timeline().times().beats().map(music -> new FrameBeats(music, show.timeline().rate()));
+        this.beats = show.timeline()
+                .times()
+                .beats()
+                .map(music -> new FrameBeats(music, show.timeline().rate()));
         this.settingsReader = new SettingsReader(show, beats, problems);
         this.layoutDoubts = new LayoutDoubts(show.map(), problems);
     }
@@ -210,8 +213,7 @@ public final class PlanCompiler {
                 settings.fingerprint(effect.settings(), path -> show.files().sha256Hex(path)));
         SharedKernels shared =
                 kernels.computeIfAbsent(identity, key -> new SharedKernels(show, effect, settings, geometry));
-        return new CanvasCompiler(
-                show, settings, identity, shared, problems, layoutDoubts, () -> brushCount++, beats);
+        return new CanvasCompiler(show, settings, identity, shared, problems, layoutDoubts, () -> brushCount++, beats);
     }
 
     private void warnOfUselessOrder(Effect effect, Cue cue) {

@@ -22,8 +22,7 @@ public final class PlannedCanvas {
      * @param firstFrame the first frame in which they are lit
      * @param brush the number of its brush within the plan
      */
-    PlannedCanvas(
-            Kernel kernel, PixelRuns runs, FrameClock clock, MusicClock music, long firstFrame, int brush) {
+    PlannedCanvas(Kernel kernel, PixelRuns runs, FrameClock clock, MusicClock music, long firstFrame, int brush) {
         this.kernel = kernel;
         this.runs = runs;
         this.clock = clock;

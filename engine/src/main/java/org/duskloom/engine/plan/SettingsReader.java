@@ -181,7 +181,8 @@ final class SettingsReader {
 
     /** Where it counts beats it follows them, even if these are all as long. */
     private Period period(Lapse length, TextNode written) {
-        Optional<TimeText.Count> count = TimeText.musicIn(written.value(), show.timeline().lengths());
+        Optional<TimeText.Count> count =
+                TimeText.musicIn(written.value(), show.timeline().lengths());
         return count.map(music -> new Period(
                         music.count().nearest(), music.pulse() == Pulse.BAR ? Period.Unit.BARS : Period.Unit.BEATS))
                 .orElseGet(() -> Period.ofSeconds(length.from(ExactTime.ZERO).seconds()));

@@ -7,9 +7,9 @@ import org.duskloom.engine.sound.SoundBand;
 import org.duskloom.engine.sound.SoundLevels;
 
 /**
- * The level of a band of a sound over the time of a show, as much as is above a floor, smoothed. From step to step it goes the share 1 - e^(-step/t)
- * of the way to the level there, t being the attack where it rises and the release where it falls; between two steps it
- * goes straight. It is 0 before the sound starts, and falls after its end.
+ * The level of a band of a sound over the time of a show, as much as is above a floor, smoothed. From step to step it
+ * goes the share 1 - e^(-step/t) of the way to the level there, t being the attack where it rises and the release where
+ * it falls; between two steps it goes straight. It is 0 before the sound starts, and falls after its end.
  */
 final class SoundCurve implements LevelCurve {
     /** After so many times the release less than a hundredth of a code is left of the highest level. */

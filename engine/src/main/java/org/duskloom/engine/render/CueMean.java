@@ -82,7 +82,7 @@ public record CueMean(int layerIndex, PlannedCue first, boolean mask, double mea
                 float opacity = play.opacityAt(canvas, frame);
                 if (opacity > 0 && frame >= canvas.firstFrame()) {
                     Brush brush = brushes.computeIfAbsent(canvas.kernel(), Kernel::open);
-                    brush.begin(time.set(canvas.secondsAt(frame), cue.lengthSeconds()));
+                    brush.begin(canvas.at(frame, cue.lengthSeconds(), time));
                     for (int first = 0; first < count; first += Patch.CAPACITY) {
                         light += opacity * light(brush, first, Math.min(Patch.CAPACITY, count - first));
                     }

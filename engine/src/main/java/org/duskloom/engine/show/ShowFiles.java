@@ -152,7 +152,9 @@ public final class ShowFiles {
     public Optional<Path> remembered(TextNode written) {
         try {
             Path path = home.resolve(written.value());
-            return Optional.of(path).filter(file -> inputs.stream().anyMatch(known -> known.path().equals(file)));
+            return Optional.of(path)
+                    .filter(file ->
+                            inputs.stream().anyMatch(known -> known.path().equals(file)));
         } catch (InvalidPathException e) {
             return Optional.empty();
         }

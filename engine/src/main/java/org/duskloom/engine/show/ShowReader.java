@@ -51,7 +51,8 @@ public final class ShowReader {
                 .sound()
                 .ifPresent(sound -> files.locate(sound.file(), problems)
                         .filter(path -> files.remember(sound.file(), path, problems))
-                .ifPresent(path -> checkSound(path, files.shown(sound.file().value()), problems)));
+                        .ifPresent(path ->
+                                checkSound(path, files.shown(sound.file().value()), problems)));
         PixelSource source = timeline.get().pixels();
         return switch (source.kind()) {
             case DISPLAY ->

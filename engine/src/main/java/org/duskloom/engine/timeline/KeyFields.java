@@ -46,7 +46,10 @@ public final class KeyFields {
 
     /** How fast the level rises. */
     public static final DeclaredField<Node> ATTACK = DeclaredField.written(
-            "attack", Values.TIME, "\"20ms\"", "in what time it goes two thirds of the way up to a higher level; not of a beat");
+            "attack",
+            Values.TIME,
+            "\"20ms\"",
+            "in what time it goes two thirds of the way up to a higher level; not of a beat");
 
     /** How fast the level falls. */
     public static final DeclaredField<Node> RELEASE = DeclaredField.written(

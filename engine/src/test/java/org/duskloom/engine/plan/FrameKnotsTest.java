@@ -53,9 +53,9 @@ class FrameKnotsTest {
                 long part = frames.knots().partsOf(frame);
                 assertThat(frames.knots().numberAt(part)).isEqualTo(beat.floor().longValueExact());
                 assertThat(frames.knots().shareAt(part))
-                        .isEqualTo(beat.minus(new Ratio(beat.floor(), BigInteger.ONE)).nearest());
-                assertThat(clock.beatsAt(frame))
-                        .isCloseTo(less(beat, beats.placeOf(Pulse.BEAT, start)), within(1e-12));
+                        .isEqualTo(beat.minus(new Ratio(beat.floor(), BigInteger.ONE))
+                                .nearest());
+                assertThat(clock.beatsAt(frame)).isCloseTo(less(beat, beats.placeOf(Pulse.BEAT, start)), within(1e-12));
                 assertThat(clock.barsAt(frame))
                         .isCloseTo(
                                 less(beats.placeOf(Pulse.BAR, time), beats.placeOf(Pulse.BAR, start)), within(1e-12));

@@ -105,8 +105,7 @@ class SoundCurveTest {
         SoundCurve curve = curve(0, 0.2, 0.3);
         for (double second = 1.1; second < 1.4; second += 0.01) {
             double step = Math.rint(second * 100) / 100;
-            assertThat(curve.at(step + 0.005))
-                    .isCloseTo((curve.at(step) + curve.at(step + 0.01)) / 2, within(1e-9));
+            assertThat(curve.at(step + 0.005)).isCloseTo((curve.at(step) + curve.at(step + 0.01)) / 2, within(1e-9));
         }
     }
 
