@@ -28,9 +28,14 @@ final class RecentSwings {
      * @return how many changes there were in the second that ends with this frame
      */
     int add(int signal, int place) {
-        int first = signal * words;
-        shift(first, place - lastPlace[signal]);
+        int by = place - lastPlace[signal];
         lastPlace[signal] = place;
+        if (words == 1) {
+            bits[signal] = (by < frames ? bits[signal] << by & lastMask : 0) | 1;
+            return Long.bitCount(bits[signal]);
+        }
+        int first = signal * words;
+        shift(first, by);
         bits[first] |= 1;
         int count = 0;
         for (int i = first; i < first + words; i++) {
