@@ -159,6 +159,18 @@ class SceneReaderTest {
         assertThat(Timelines.problems(show(whole, "{\"scene\": \"s\"}"))).isEmpty();
     }
 
+    /** What else is wrong with a cue is told beside the scene that is not there. */
+    @Test
+    void fadesAreLookedAtWhereTheSceneIsNotThere() {
+        String scenes =
+                "{\"bloom\": {\"length\": \"2s\", \"layers\": [{\"cues\": [{\"on\": \"x\", \"effect\": \"e\"}]}]}}";
+        String cue = "{\"scene\": \"pond\", \"for\": \"4s\", \"fade\": {\"in\": \"3s\", \"out\": \"2s\"}}";
+        assertThat(Timelines.problems(show(scenes, cue)))
+                .containsExactly(
+                        "show.json:2:11: error: there is no scene \"pond\"; allowed: bloom",
+                        "show.json:2:40: error: the fades take 5s; the cue lasts 4s");
+    }
+
     /** The nearest name is told, and a scene that is named so is not called unplayed. */
     @Test
     void aSceneThatIsNotThereIsToldWithTheNearest() {
