@@ -1,6 +1,6 @@
 /**
- * Input, plan, rendering and output of duskloom. Knows no effect by name and no command-line option. JOML is read from
- * the class path: see the note in this module's pom.xml.
+ * Input, plan, rendering and output of duskloom. Knows no effect by name and no command-line option. JOML and
+ * hipparchus are read from the class path: see the note in this module's pom.xml.
  */
 module org.duskloom.engine {
     requires org.apache.commons.csv;
@@ -38,6 +38,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.sheet;
     exports org.duskloom.engine.show;
     exports org.duskloom.engine.sound;
+    exports org.duskloom.engine.sound.music;
     exports org.duskloom.engine.survey;
     exports org.duskloom.engine.survey.fit;
     exports org.duskloom.engine.survey.text;

@@ -68,6 +68,7 @@ final class Program implements Runnable {
         commands.put("sheet", SheetCommand::new);
         commands.put("report", ReportCommand::new);
         commands.put("survey", SurveyCommand::new);
+        commands.put("listen", ListenCommand::new);
         commands.put("send", SendCommand::new);
         commands.put("join", JoinCommand::new);
         commands.put("diff", DiffCommand::new);

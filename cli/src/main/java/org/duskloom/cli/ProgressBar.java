@@ -17,6 +17,7 @@ final class ProgressBar implements Progress, AutoCloseable {
     private static final long NANOS_BEFORE_FIRST = 400_000_000;
 
     private final PrintStream terminal;
+    private final String thing;
     private final LongSupplier nanoClock;
     private final long start;
     private long nextRedraw;
@@ -25,10 +26,12 @@ final class ProgressBar implements Progress, AutoCloseable {
 
     /**
      * @param terminal where the bar is drawn
+     * @param thing the word for one of what is counted
      * @param nanoClock a clock that only runs forward, in nanoseconds
      */
-    ProgressBar(PrintStream terminal, LongSupplier nanoClock) {
+    ProgressBar(PrintStream terminal, String thing, LongSupplier nanoClock) {
         this.terminal = terminal;
+        this.thing = thing;
         this.nanoClock = nanoClock;
         this.start = nanoClock.getAsLong();
         this.nextRedraw = start + NANOS_BEFORE_FIRST;
@@ -49,12 +52,21 @@ final class ProgressBar implements Progress, AutoCloseable {
         boolean with(Progress progress) throws IOException, E;
     }
 
-    /** Does some work, with a bar where the standard error stream is a terminal. */
+    /** Does some work on frames, with a bar where the standard error stream is a terminal. */
     static <E extends Exception> boolean during(Streams streams, Work<E> work) throws IOException, E {
+        return during(streams, "frame", work);
+    }
+
+    /**
+     * Does some work, with a bar where the standard error stream is a terminal.
+     *
+     * @param thing the word for one of what is counted
+     */
+    static <E extends Exception> boolean during(Streams streams, String thing, Work<E> work) throws IOException, E {
         if (!streams.traits().errLive()) {
             return work.with(Progress.SILENT);
         }
-        try (ProgressBar bar = new ProgressBar(streams.err(), System::nanoTime)) {
+        try (ProgressBar bar = new ProgressBar(streams.err(), thing, System::nanoTime)) {
             Thread wipe = new Thread(bar::close, "wipe");
             Runtime.getRuntime().addShutdownHook(wipe);
             try {
@@ -72,7 +84,7 @@ final class ProgressBar implements Progress, AutoCloseable {
             return;
         }
         nextRedraw = now + NANOS_PER_REDRAW;
-        show(line(framesDone, framesTotal, (now - start) / 1e9));
+        show(line(framesDone, framesTotal, thing, (now - start) / 1e9));
     }
 
     /** Wipes the line. From any thread: a run that is stopped wipes it too. */
@@ -87,11 +99,11 @@ final class ProgressBar implements Progress, AutoCloseable {
     }
 
     /** {@code [########          ] 640/1920 frames, 812 frames/s, 1.6 s left}. */
-    static String line(long framesDone, long framesTotal, double seconds) {
+    static String line(long framesDone, long framesTotal, String thing, double seconds) {
         int filled = (int) (CELLS * framesDone / framesTotal);
         double rate = framesDone / seconds;
         return "[" + "#".repeat(filled) + " ".repeat(CELLS - filled) + "] " + framesDone + "/" + framesTotal
-                + " frames, " + Math.round(rate) + " frames/s, "
+                + " " + thing + "s, " + Math.round(rate) + " " + thing + "s/s, "
                 + Words.duration((framesTotal - framesDone) / rate) + " left";
     }
 

@@ -36,7 +36,7 @@ class HelpTest {
     @ValueSource(
             strings = {
                 "render", "strip", "film", "watch", "check", "effects", "map", "proof", "sheet", "report", "survey",
-                "send", "join", "diff"
+                "listen", "send", "join", "diff"
             })
     void ofACommand(String command) throws IOException {
         Ran ran = Ran.with(command, "--help");

@@ -23,18 +23,18 @@ class ProgressBarTest {
     /** Any number: {@link System#nanoTime} may be negative and run over. */
     private long now = Long.MAX_VALUE - 500 * MS;
 
-    private final ProgressBar bar = new ProgressBar(terminal, () -> now);
+    private final ProgressBar bar = new ProgressBar(terminal, "frame", () -> now);
 
     /** 640 of 1920 in 0.8 s: a third of 30 cells is 10, 800 frames per second, 1280 frames take 1.6 s more. */
     @Test
     void showsShareRateAndTimeLeft() {
-        assertThat(ProgressBar.line(640, 1920, 0.8))
+        assertThat(ProgressBar.line(640, 1920, "frame", 0.8))
                 .isEqualTo("[##########                    ] 640/1920 frames, 800 frames/s, 1.6 s left");
     }
 
     @Test
     void isFullAtTheEnd() {
-        assertThat(ProgressBar.line(86_400_000, 86_400_000, 3600))
+        assertThat(ProgressBar.line(86_400_000, 86_400_000, "frame", 3600))
                 .isEqualTo("[" + "#".repeat(30) + "] 86400000/86400000 frames, 24000 frames/s, 0.0 s left");
     }
 
@@ -51,13 +51,13 @@ class ProgressBarTest {
     void isRedrawnTenTimesASecond() {
         now += 400 * MS;
         bar.at(100, 1000);
-        assertThat(screen()).isEqualTo(ProgressBar.line(100, 1000, 0.4));
+        assertThat(screen()).isEqualTo(ProgressBar.line(100, 1000, "frame", 0.4));
         now += 99 * MS;
         bar.at(200, 1000);
-        assertThat(screen()).isEqualTo(ProgressBar.line(100, 1000, 0.4));
+        assertThat(screen()).isEqualTo(ProgressBar.line(100, 1000, "frame", 0.4));
         now += 1 * MS;
         bar.at(300, 1000);
-        assertThat(screen()).isEqualTo(ProgressBar.line(300, 1000, 0.5));
+        assertThat(screen()).isEqualTo(ProgressBar.line(300, 1000, "frame", 0.5));
     }
 
     @Test
@@ -66,7 +66,7 @@ class ProgressBarTest {
         bar.at(1, 1000);
         now += 100_000 * MS;
         bar.at(1000, 1000);
-        assertThat(screen()).isEqualTo(ProgressBar.line(1000, 1000, 170));
+        assertThat(screen()).isEqualTo(ProgressBar.line(1000, 1000, "frame", 170));
         bar.close();
         assertThat(screen()).isEmpty();
         assertThat(written.toString(StandardCharsets.UTF_8)).endsWith("\r");

@@ -31,6 +31,7 @@ class ArchitectureTest {
             "survey.fit",
             "survey.text",
             "sound",
+            "sound.music",
             "timeline",
             "effect",
             "show",
@@ -78,6 +79,8 @@ class ArchitectureTest {
         Rules.confined("org.apache.commons.csv", "org.duskloom.engine.document.CsvReader")
                 .check(ENGINE);
         Rules.confined("org.joml", "org.duskloom.engine.display..", "org.duskloom.engine.survey.fit..")
+                .check(ENGINE);
+        Rules.confined("org.hipparchus", "org.duskloom.engine.sound.music.Fourier")
                 .check(ENGINE);
         Rules.noBuffersNear("org.joml").check(ENGINE);
     }

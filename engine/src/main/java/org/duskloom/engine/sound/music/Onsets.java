@@ -1,0 +1,142 @@
+package org.duskloom.engine.sound.music;
+
+import java.util.Arrays;
+
+/**
+ * How strongly something begins, frame by frame: the rectified rise of the compressed power in mel bands, summed
+ * (spectral flux, S. Dixon, DAFx-06, with the L1 norm). A rise is one over what the band and its neighbours had two
+ * frames ago, so a voice that slides from band to band begins nothing.
+ */
+final class Onsets {
+    /** Frames looked back for a rise: an attack takes longer than one. */
+    private static final int LAG = 2;
+
+    /** What is so far under the loudest of all bands is no sound: 60 dB. */
+    private static final double FLOOR = 1e-6;
+
+    private static final double LOW_BELOW_HZ = 200;
+    private static final double SMOOTHING_SECONDS = 0.015;
+    private static final double TREND_SECONDS = 0.6;
+    private static final double DYNAMICS_SECONDS = 4;
+
+    /** So much of the whole song's strength counts for that of its quiet places. */
+    private static final double DYNAMICS_SHARE = 0.25;
+
+    /** Few bands are low, and what begins there counts. */
+    private static final double LOW_WEIGHT = 2;
+
+    private final double framesPerSecond;
+    private final double[] strength;
+    private final double[] low;
+    private final double[] punch;
+
+    private Onsets(double framesPerSecond, double[] strength, double[] low, double[] punch) {
+        this.framesPerSecond = framesPerSecond;
+        this.strength = strength;
+        this.low = low;
+        this.punch = punch;
+    }
+
+    static Onsets of(Spectra spectra) {
+        int count = spectra.count();
+        double[] all = new double[count];
+        double[] low = new double[count];
+        double[] punch = new double[count];
+        double[] floors = floors(spectra);
+        double[][] levels = new double[LAG + 1][MelBands.COUNT];
+        for (int n = 0; n < count; n++) {
+            double[] now = levels[n % (LAG + 1)];
+            double[] before = levels[(n + 1) % (LAG + 1)];
+            for (int b = 0; b < MelBands.COUNT; b++) {
+                now[b] = StrictMath.log1p(spectra.band(n, b) / floors[b]);
+            }
+            if (n >= LAG) {
+                add(now, before, n, spectra.bands(), all);
+                addAmplitudes(spectra, n, low, punch);
+            }
+        }
+        double rate = spectra.framesPerSecond();
+        return new Onsets(rate, shaped(all, rate), shaped(low, rate), shaped(punch, rate));
+    }
+
+    private static void add(double[] now, double[] before, int n, MelBands bands, double[] all) {
+        for (int b = 0; b < MelBands.COUNT; b++) {
+            double was = before[b];
+            was = b > 0 ? Math.max(was, before[b - 1]) : was;
+            was = b < MelBands.COUNT - 1 ? Math.max(was, before[b + 1]) : was;
+            double rise = Math.max(0, now[b] - was);
+            all[n] += bands.centreHz(b) < LOW_BELOW_HZ ? LOW_WEIGHT * rise : rise;
+        }
+    }
+
+    /** What is loud counts more here: the rise of amplitudes as they are. */
+    private static void addAmplitudes(Spectra spectra, int n, double[] low, double[] punch) {
+        for (int b = 0; b < MelBands.COUNT; b++) {
+            double rise = Math.max(0, Math.sqrt(spectra.band(n, b)) - Math.sqrt(spectra.band(n - LAG, b)));
+            low[n] += spectra.bands().centreHz(b) < LOW_BELOW_HZ ? rise : 0;
+            punch[n] += rise;
+        }
+    }
+
+    /** What counts as little in each band: its median over the song. */
+    private static double[] floors(Spectra spectra) {
+        double[] floors = new double[MelBands.COUNT];
+        float[] values = new float[spectra.count()];
+        double loudest = 0;
+        for (int b = 0; b < floors.length; b++) {
+            for (int n = 0; n < values.length; n++) {
+                values[n] = spectra.band(n, b);
+            }
+            Arrays.sort(values);
+            floors[b] = values.length == 0 ? 0 : values[values.length / 2];
+            loudest = values.length == 0 ? 0 : Math.max(loudest, values[values.length - 1]);
+        }
+        for (int b = 0; b < floors.length; b++) {
+            floors[b] = Math.max(floors[b], Math.max(loudest * FLOOR, Float.MIN_NORMAL));
+        }
+        return floors;
+    }
+
+    /** Smoothed, without its trend, nowhere below 0, and of the same strength in loud and quiet places. */
+    private static double[] shaped(double[] raw, double rate) {
+        double[] smooth = Windows.gaussian(raw, SMOOTHING_SECONDS * rate);
+        double[] trend = Windows.mean(smooth, (int) Math.round(TREND_SECONDS * rate));
+        double[] squares = new double[raw.length];
+        double sum = 0;
+        for (int n = 0; n < raw.length; n++) {
+            smooth[n] = Math.max(0, smooth[n] - trend[n]);
+            squares[n] = smooth[n] * smooth[n];
+            sum += squares[n];
+        }
+        double whole = raw.length == 0 ? 0 : DYNAMICS_SHARE * sum / raw.length;
+        double[] local = Windows.mean(squares, (int) Math.round(DYNAMICS_SECONDS * rate));
+        for (int n = 0; n < raw.length; n++) {
+            double size = Math.sqrt((1 - DYNAMICS_SHARE) * local[n] + whole);
+            smooth[n] = size > 0 ? smooth[n] / size : 0;
+        }
+        return smooth;
+    }
+
+    int count() {
+        return strength.length;
+    }
+
+    double framesPerSecond() {
+        return framesPerSecond;
+    }
+
+    /** Strength of all bands; its root mean square is about 1. */
+    double[] strength() {
+        return strength;
+    }
+
+    /** Strength of the low bands alone. */
+    double[] low() {
+        return low;
+    }
+
+    /** The rise of amplitudes in all bands. */
+    double[] punch() {
+        return punch;
+    }
+}

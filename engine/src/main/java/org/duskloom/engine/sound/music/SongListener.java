@@ -1,0 +1,140 @@
+package org.duskloom.engine.sound.music;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.duskloom.engine.sound.LevelMeter;
+import org.duskloom.engine.sound.SoundBand;
+import org.duskloom.engine.sound.SoundFormat;
+import org.duskloom.engine.sound.SoundLevels;
+
+/** Listens to a song that passes by in blocks, and tells its beats, bars and sections at the end. */
+public final class SongListener {
+    /** A song that repeats less has no beat that people would tap. */
+    private static final double LEAST_STEADINESS = 0.15;
+
+    private static final int FEWEST_BEATS = 8;
+    private static final double WITHOUT_BEAT_SECONDS = 0.5;
+    private static final double SAME_TEMPO = 0.04;
+    private static final int MOST_RIVALS = 3;
+
+    private final LevelMeter meter;
+    private final Spectra spectra;
+    private final Wishes wishes;
+
+    /** @param wishes what is known of the song */
+    public SongListener(SoundFormat format, Wishes wishes) {
+        this.meter = new LevelMeter(format);
+        this.spectra = new Spectra(format);
+        this.wishes = wishes;
+    }
+
+    /**
+     * Takes the next samples.
+     *
+     * @param channels as a sound stream gives them; not changed
+     * @param count how many of each there are
+     */
+    public void take(double[][] channels, int count) {
+        meter.take(channels, count);
+        spectra.take(channels, count);
+    }
+
+    /** What was found. No more samples are taken then. */
+    public Song finish() {
+        spectra.finish();
+        SoundLevels levels = meter.levels();
+        if (isSilent(levels)) {
+            return new Song(levels, Optional.empty(), List.of());
+        }
+        Onsets onsets = Onsets.of(spectra);
+        List<BeatFinder.Ranked> ranked = new BeatFinder(onsets, Tempogram.of(onsets), wishes).ranked();
+        boolean told = wishes.firstSeconds().isPresent() || wishes.slowestBpm() > Wishes.NONE.slowestBpm();
+        if (!ranked.isEmpty()) {
+            BeatRow row = ranked.get(0).row();
+            double[] frames =
+                    Trimming.of(row.frames(), onsets, wishes.firstSeconds().isPresent());
+            if (frames.length >= FEWEST_BEATS && (told || row.repeats() >= LEAST_STEADINESS)) {
+                return song(levels, onsets, frames, ranked);
+            }
+        }
+        return new Song(levels, Optional.empty(), sections(steps(onsets), new Bars(4, 0, 0), levels, onsets));
+    }
+
+    private static boolean isSilent(SoundLevels levels) {
+        for (int i = 0; i < levels.count(); i++) {
+            if (levels.value(SoundBand.ALL, i) > 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private Song song(SoundLevels levels, Onsets onsets, double[] frames, List<BeatFinder.Ranked> ranked) {
+        BeatFeatures features = BeatFeatures.of(spectra, frames);
+        Bars bars = Bars.of(frames, onsets, features, wishes);
+        List<Song.Beat> beats = new ArrayList<>();
+        for (int i = 0; i < frames.length; i++) {
+            beats.add(new Song.Beat(seconds(frames[i], onsets), bars.startsAt(i)));
+        }
+        BeatRow best = ranked.get(0).row();
+        List<Song.Rival> likely = likely(ranked);
+        Song.Pulse pulse = new Song.Pulse(
+                beats,
+                60 * (beats.size() - 1) / (seconds(frames[frames.length - 1], onsets) - seconds(frames[0], onsets)),
+                likely.get(0).likelihood(),
+                Math.max(0, Math.min(1, best.repeats())),
+                bars.beats(),
+                bars.confidence(),
+                likely.subList(1, Math.min(likely.size(), MOST_RIVALS + 1)));
+        return new Song(levels, Optional.of(pulse), sections(frames, bars, levels, onsets));
+    }
+
+    private List<Section> sections(double[] frames, Bars bars, SoundLevels levels, Onsets onsets) {
+        double[] starts =
+                Arrays.stream(frames).map(frame -> seconds(frame, onsets)).toArray();
+        return Sections.of(BeatFeatures.of(spectra, frames), starts, bars, levels.seconds());
+    }
+
+    private static double seconds(double frame, Onsets onsets) {
+        return Math.max(0, frame / onsets.framesPerSecond());
+    }
+
+    /** Steps of half a second, for songs without beats. */
+    private static double[] steps(Onsets onsets) {
+        double step = WITHOUT_BEAT_SECONDS * onsets.framesPerSecond();
+        double[] steps = new double[(int) Math.max(1, onsets.count() / step)];
+        for (int i = 0; i < steps.length; i++) {
+            steps[i] = i * step;
+        }
+        return steps;
+    }
+
+    /** The tempos that were tried, each once, the best first. */
+    private static List<Song.Rival> likely(List<BeatFinder.Ranked> ranked) {
+        double best = ranked.get(0).score();
+        double sum = 0;
+        List<Song.Rival> weighed = new ArrayList<>();
+        for (BeatFinder.Ranked row : ranked) {
+            double tempo = 60 / row.row().periodSeconds();
+            double weight = StrictMath.exp(row.score() - best);
+            sum += weight;
+            int same = 0;
+            while (same < weighed.size()
+                    && Math.abs(StrictMath.log(weighed.get(same).tempo() / tempo)) > SAME_TEMPO) {
+                same++;
+            }
+            if (same < weighed.size()) {
+                Song.Rival known = weighed.get(same);
+                weighed.set(same, new Song.Rival(known.tempo(), known.likelihood() + weight));
+            } else {
+                weighed.add(new Song.Rival(tempo, weight));
+            }
+        }
+        double whole = sum;
+        return weighed.stream()
+                .map(rival -> new Song.Rival(rival.tempo(), rival.likelihood() / whole))
+                .toList();
+    }
+}
