@@ -3,8 +3,8 @@ package org.duskloom.engine.sound.music;
 import java.util.List;
 
 /**
- * Where bars start, from accents: what begins low or loud, and where the harmony changes. For each length and each first
- * beat, how much stronger the accents are on the bars' first beats than on the others, in standard errors.
+ * Where bars start, from accents: what begins low or loud, and where the harmony changes. For each length and each
+ * first beat, how much stronger the accents are on the bars' first beats than on the others, in standard errors.
  *
  * @param beats how many beats a bar has
  * @param first which beat is the first to start a bar

@@ -3,9 +3,9 @@ package org.duskloom.engine.sound.music;
 import java.util.Arrays;
 
 /**
- * Beats by dynamic programming: D. P. W. Ellis, Beat Tracking by Dynamic Programming, J. New Music Research 36(1), 2007.
- * Of all rows of beats that one which has the greatest sum of onset strengths less what it costs that steps differ from
- * the period, log(step / period) squared. The period is that of the tempo path at each place.
+ * Beats by dynamic programming: D. P. W. Ellis, Beat Tracking by Dynamic Programming, J. New Music Research 36(1),
+ * 2007. Of all rows of beats that one which has the greatest sum of onset strengths less what it costs that steps
+ * differ from the period, log(step / period) squared. The period is that of the tempo path at each place.
  */
 final class BeatTracker {
     /** What it costs that a step is e times too long, in strengths of an onset. */

@@ -1,9 +1,9 @@
 package org.duskloom.engine.sound.music;
 
 /**
- * Where a song becomes another: a checkerboard with soft edges along the diagonal of how alike its beats are (J. Foote,
- * Automatic Audio Segmentation Using a Measure of Audio Novelty, ICME 2000). The board is sgn i sgn j exp(-(i^2 + j^2) /
- * (2 (L v)^2)), i, j = -L..L, v = 0.5, over the sum of its magnitudes.
+ * Where a song becomes another: a checkerboard with soft edges along the diagonal of how alike its beats are (J.
+ * Foote, Automatic Audio Segmentation Using a Measure of Audio Novelty, ICME 2000). The board is sgn i sgn j
+ * exp(-(i^2 + j^2) / (2 (L v)^2)), i, j = -L..L, v = 0.5, over the sum of its magnitudes.
  */
 final class Novelty {
     private static final double SPREAD = 0.5;

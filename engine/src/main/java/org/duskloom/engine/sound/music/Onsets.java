@@ -15,6 +15,7 @@ final class Onsets {
     private static final double FLOOR = 1e-6;
 
     private static final double LOW_BELOW_HZ = 200;
+    private static final double LOUDEST_FROM = 0.95;
     private static final double SMOOTHING_SECONDS = 0.015;
     private static final double TREND_SECONDS = 0.6;
     private static final double DYNAMICS_SECONDS = 4;
@@ -29,8 +30,10 @@ final class Onsets {
     private final double[] strength;
     private final double[] low;
     private final double[] punch;
+    private final double rise;
 
-    private Onsets(double framesPerSecond, double[] strength, double[] low, double[] punch) {
+    private Onsets(double framesPerSecond, double rise, double[] strength, double[] low, double[] punch) {
+        this.rise = rise;
         this.framesPerSecond = framesPerSecond;
         this.strength = strength;
         this.low = low;
@@ -56,7 +59,7 @@ final class Onsets {
             }
         }
         double rate = spectra.framesPerSecond();
-        return new Onsets(rate, shaped(all, rate), shaped(low, rate), shaped(punch, rate));
+        return new Onsets(rate, rise(all), shaped(all, rate), shaped(low, rate), shaped(punch, rate));
     }
 
     private static void add(double[] now, double[] before, int n, MelBands bands, double[] all) {
@@ -69,13 +72,33 @@ final class Onsets {
         }
     }
 
-    /** What is loud counts more here: the rise of amplitudes as they are. */
+    /** What is loud counts more here: the flux of amplitudes as they are. */
     private static void addAmplitudes(Spectra spectra, int n, double[] low, double[] punch) {
-        for (int b = 0; b < MelBands.COUNT; b++) {
-            double rise = Math.max(0, Math.sqrt(spectra.band(n, b)) - Math.sqrt(spectra.band(n - LAG, b)));
-            low[n] += spectra.bands().centreHz(b) < LOW_BELOW_HZ ? rise : 0;
-            punch[n] += rise;
+        double[] before = amplitudes(spectra, n - LAG);
+        double[] now = amplitudes(spectra, n);
+        int lowBands = 0;
+        while (lowBands < MelBands.COUNT && spectra.bands().centreHz(lowBands) < LOW_BELOW_HZ) {
+            lowBands++;
         }
+        low[n] = flux(before, now, lowBands);
+        punch[n] = flux(before, now, MelBands.COUNT);
+    }
+
+    private static double[] amplitudes(Spectra spectra, int n) {
+        double[] amplitudes = new double[MelBands.COUNT];
+        for (int b = 0; b < amplitudes.length; b++) {
+            amplitudes[b] = Math.sqrt(spectra.band(n, b));
+        }
+        return amplitudes;
+    }
+
+    /** The sum of what rises in the first bands: SF(n) = sum H(|X(n,k)| - |X(n-1,k)|), H(x) = (x + |x|) / 2. */
+    static double flux(double[] before, double[] now, int bands) {
+        double sum = 0;
+        for (int b = 0; b < bands; b++) {
+            sum += Math.max(0, now[b] - before[b]);
+        }
+        return sum;
     }
 
     /** What counts as little in each band: its median over the song. */
@@ -115,6 +138,18 @@ final class Onsets {
             smooth[n] = size > 0 ? smooth[n] / size : 0;
         }
         return smooth;
+    }
+
+    /** What a twentieth of the frames exceeds, in nepers of power summed over bands. */
+    private static double rise(double[] all) {
+        double[] sorted = all.clone();
+        Arrays.sort(sorted);
+        return sorted.length == 0 ? 0 : sorted[(int) (LOUDEST_FROM * (sorted.length - 1))];
+    }
+
+    /** How much rises at all: a tone that only goes on has next to nothing. */
+    double rise() {
+        return rise;
     }
 
     int count() {

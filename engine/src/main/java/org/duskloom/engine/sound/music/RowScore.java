@@ -15,7 +15,7 @@ final class RowScore {
     static double of(BeatRow row) {
         double octaves = StrictMath.log(row.periodSeconds() / USUAL_PERIOD_SECONDS) / StrictMath.log(2);
         return 3.1 * row.repeats()
-                - 2.5 * octaves * octaves
+                - 2.3 * octaves * octaves
                 - 3.4 * row.low().between()
                 - 0.8 * row.punch().between()
                 - 1.8 * row.punch().alternation()

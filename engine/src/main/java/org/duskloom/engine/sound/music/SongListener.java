@@ -14,6 +14,9 @@ public final class SongListener {
     /** A song that repeats less has no beat that people would tap. */
     private static final double LEAST_STEADINESS = 0.15;
 
+    /** Of a tone that only goes on, a thousandth rises; of the softest strings, six. */
+    private static final double LEAST_RISE = 1;
+
     private static final int FEWEST_BEATS = 8;
     private static final double WITHOUT_BEAT_SECONDS = 0.5;
     private static final double SAME_TEMPO = 0.04;
@@ -55,11 +58,15 @@ public final class SongListener {
             BeatRow row = ranked.get(0).row();
             double[] frames =
                     Trimming.of(row.frames(), onsets, wishes.firstSeconds().isPresent());
-            if (frames.length >= FEWEST_BEATS && (told || row.repeats() >= LEAST_STEADINESS)) {
+            if (frames.length >= FEWEST_BEATS && (told || isSteady(row, onsets))) {
                 return song(levels, onsets, frames, ranked);
             }
         }
         return new Song(levels, Optional.empty(), sections(steps(onsets), new Bars(4, 0, 0), levels, onsets));
+    }
+
+    private static boolean isSteady(BeatRow row, Onsets onsets) {
+        return row.repeats() >= LEAST_STEADINESS && onsets.rise() >= LEAST_RISE;
     }
 
     private static boolean isSilent(SoundLevels levels) {

@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * F-measure of beats as mir_eval has it (C. Raffel et al., ISMIR 2014): beats before 5 s are left out of both lists, then
- * as many pairs as possible within 70 ms, one to one; F = 2 PR / (P + R).
+ * F-measure of beats as mir_eval has it (C. Raffel et al., ISMIR 2014): beats before 5 s are left out of both lists,
+ * then as many pairs as possible within 70 ms, one to one; F = 2 PR / (P + R).
  */
 final class BeatScore {
     private static final double WINDOW = 0.07;

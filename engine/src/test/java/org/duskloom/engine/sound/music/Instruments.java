@@ -18,17 +18,17 @@ final class Instruments {
         double phase = 0;
         for (int i = 0, from = frame(at); i < RATE / 4; i++) {
             double t = (double) i / RATE;
-            phase += (48 + 90 * Math.exp(-t / 0.025)) / RATE;
-            double click = 0.15 * noise() * Math.exp(-t / 0.004);
-            add(from + i, loud * (click + Math.sin(2 * Math.PI * phase) * Math.exp(-t / 0.08)));
+            phase += (48 + 90 * StrictMath.exp(-t / 0.025)) / RATE;
+            double click = 0.15 * noise() * StrictMath.exp(-t / 0.004);
+            add(from + i, loud * (click + StrictMath.sin(2 * Math.PI * phase) * StrictMath.exp(-t / 0.08)));
         }
     }
 
     void snare(double at, double loud) {
         for (int i = 0, from = frame(at); i < RATE / 5; i++) {
             double t = (double) i / RATE;
-            double tone = 0.5 * Math.sin(2 * Math.PI * 185 * t) * Math.exp(-t / 0.05);
-            add(from + i, loud * (tone + 0.6 * noise() * Math.exp(-t / 0.06)));
+            double tone = 0.5 * StrictMath.sin(2 * Math.PI * 185 * t) * StrictMath.exp(-t / 0.05);
+            add(from + i, loud * (tone + 0.6 * noise() * StrictMath.exp(-t / 0.06)));
         }
     }
 
@@ -36,7 +36,7 @@ final class Instruments {
         double before = 0;
         for (int i = 0, from = frame(at); i < RATE * 4 * decay; i++) {
             double now = noise();
-            add(from + i, loud * 0.5 * (now - before) * Math.exp(-i / (decay * RATE)));
+            add(from + i, loud * 0.5 * (now - before) * StrictMath.exp(-i / (decay * RATE)));
             before = now;
         }
     }
@@ -48,8 +48,8 @@ final class Instruments {
             for (int i = 0, from = frame(at); i < count; i++) {
                 double t = (double) i / RATE;
                 double level =
-                        Math.exp(-t * (1.5 + h) / 0.9) * Math.min(1, t / 0.004) * Math.min(1, (seconds - t) / 0.02);
-                add(from + i, loud / h * level * Math.sin(2 * Math.PI * hz * h * t));
+                        StrictMath.exp(-t * (1.5 + h) / 0.9) * Math.min(1, t / 0.004) * Math.min(1, (seconds - t) / 0.02);
+                add(from + i, loud / h * level * StrictMath.sin(2 * Math.PI * hz * h * t));
             }
         }
     }
@@ -61,8 +61,8 @@ final class Instruments {
             for (int i = 0, from = frame(at); i < count; i++) {
                 double t = (double) i / RATE;
                 double level = Math.min(1, t / attack) * Math.min(1, (seconds - t) / 0.06);
-                double wave = 0.006 * Math.sin(2 * Math.PI * 5.3 * t);
-                add(from + i, loud / (h * h) * level * Math.sin(2 * Math.PI * hz * h * (t + wave / 30)));
+                double wave = 0.006 * StrictMath.sin(2 * Math.PI * 5.3 * t);
+                add(from + i, loud / (h * h) * level * StrictMath.sin(2 * Math.PI * hz * h * (t + wave / 30)));
             }
         }
     }
@@ -72,14 +72,14 @@ final class Instruments {
         for (double sample : song) {
             power += sample * sample;
         }
-        double deviation = Math.sqrt(power / song.length * Math.pow(10, -decibels / 10));
+        double deviation = Math.sqrt(power / song.length * StrictMath.pow(10, -decibels / 10));
         for (int i = 0; i < song.length; i++) {
             song[i] += deviation * random.nextGaussian();
         }
     }
 
     static double hertz(int midiNote) {
-        return 440 * Math.pow(2, (midiNote - 69) / 12.0);
+        return 440 * StrictMath.pow(2, (midiNote - 69) / 12.0);
     }
 
     private double noise() {

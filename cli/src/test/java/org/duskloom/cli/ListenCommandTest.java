@@ -1,0 +1,152 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.DoubleUnaryOperator;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ListenCommandTest {
+    private static final Path EVENING = Path.of("../demos/evening/evening.wav");
+
+    @TempDir
+    Path folder;
+
+    /** 112 beats a minute from 0.5 s, a verse of eight bars and a chorus: as the notes of the music have it. */
+    @Test
+    void findsTheEveningsBeatsAndSections() throws IOException {
+        Path track = folder.resolve("evening.txt");
+        Ran ran = Ran.with("listen", EVENING.toString(), "-o", track.toString());
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out().lines().map(String::strip))
+                .contains("length    31.5 s", "sections  A at 0.5 s, B at 17.64 s")
+                .anyMatch(line -> line.matches("tempo +112\\.0 beats a minute, sure \\(\\d+ %\\)"))
+                .anyMatch(line -> line.matches("bars +14 bars of 4 beats, sure \\(\\d+ %\\)"));
+        assertThat(ran.err()).contains("evening.txt and ").contains("evening.png written");
+        assertThat(Files.readString(track)).isEqualTo(Files.readString(Path.of("../demos/evening/evening.txt")));
+        assertThat(ImageIO.read(folder.resolve("evening.png").toFile()).getWidth()).isEqualTo(1600);
+    }
+
+    @Test
+    void writesOverNothingUnlessForced() throws IOException {
+        Path track = Files.writeString(folder.resolve("song.txt"), "mine");
+        Path song = beaten();
+        Ran refused = Ran.with("listen", song.toString(), "-o", track.toString());
+        assertThat(refused.code()).isEqualTo(1);
+        assertThat(refused.err()).contains("song.txt exists already").contains("--force");
+        assertThat(track).hasContent("mine");
+        assertThat(folder.resolve("song.png")).doesNotExist();
+        assertThat(Ran.with("listen", song.toString(), "-o", track.toString(), "--force").code())
+                .isZero();
+        assertThat(Files.readString(track)).contains("\tbar\n").contains("\tbeat\n");
+    }
+
+    @Test
+    void neverWritesOverTheSong() throws IOException {
+        Path song = beaten();
+        byte[] before = Files.readAllBytes(song);
+        assertThat(Ran.with("listen", song.toString(), "-o", song.toString(), "--force").code())
+                .isEqualTo(1);
+        assertThat(Files.readAllBytes(song)).isEqualTo(before);
+    }
+
+    @Test
+    void takesWhatIsKnown() throws IOException {
+        Path track = folder.resolve("a.txt");
+        Ran ran = Ran.with(
+                "listen", beaten().toString(), "-o", track.toString(), "--tempo", "50..70", "--first", "500ms", "--bar",
+                "3");
+        assertThat(ran.out()).contains("tempo     60.0 beats a minute").contains("bars of 3 beats");
+        assertThat(Files.readString(track)).contains("0.500000\t0.500000\tbar\n").doesNotContain("\n0.000000\t0.0000");
+    }
+
+    /** Nobody claps to noise: the sections are written, and the word is said. */
+    @Test
+    void saysThatThereIsNoSteadyBeat() throws IOException {
+        long[] state = {88_172_645_463_325_252L};
+        Path song = wav("noise.wav", 20, t -> {
+            state[0] ^= state[0] << 13;
+            state[0] ^= state[0] >>> 7;
+            state[0] ^= state[0] << 17;
+            return 0.2 * state[0] / Long.MAX_VALUE;
+        });
+        Path track = folder.resolve("noise.txt");
+        Ran ran = Ran.with("listen", song.toString(), "-o", track.toString());
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out()).contains("beats     no steady beat was found");
+        assertThat(Files.readString(track)).doesNotContain("beat").contains("\tA\n");
+        assertThat(folder.resolve("noise.png")).exists();
+    }
+
+    @Test
+    void refusesSilence() throws IOException {
+        Path track = folder.resolve("silence.txt");
+        Ran ran = Ran.with("listen", wav("silence.wav", 3, t -> 0).toString(), "-o", track.toString());
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err()).contains("silence.wav: error: is silent throughout; is this the right file?");
+        assertThat(track).doesNotExist();
+        assertThat(folder.resolve("silence.png")).doesNotExist();
+    }
+
+    @Test
+    void namesTheCommandThatConverts() throws IOException {
+        Path song = Files.writeString(folder.resolve("song.mp3"), "ID3 and so on");
+        Ran ran = Ran.with("listen", song.toString(), "-o", folder.resolve("song.txt").toString());
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err()).contains("is an MP3 file").contains("ffmpeg -i " + song + " " + folder.resolve("song.wav"));
+        assertThat(folder.resolve("song.txt")).doesNotExist();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "--tempo, fast, '--tempo is fast; beats a minute are needed, such as 120 or 60..90'",
+        "--tempo, 90..60, '--tempo is 90..60; allowed: 30 to 300, the slower first'",
+        "--tempo, 10, '--tempo is 10; allowed: 30 to 300, the slower first'",
+        "--bar, 1, '--bar is 1; allowed: 2 to 12'",
+        "--first, soon, --first: "
+    })
+    void refusesWhatCannotBe(String option, String value, String said) {
+        Ran ran = Ran.with("listen", "song.wav", "-o", "song.txt", option, value);
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains(said);
+    }
+
+    @Test
+    void theTrackIsNoPicture() {
+        Ran ran = Ran.with("listen", "song.wav", "-o", "song.png");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("-o names the label track");
+    }
+
+    /** A click every half second. */
+    private Path beaten() throws IOException {
+        return wav("beaten.wav", 16, t -> {
+            double since = t % 0.5;
+            return since < 0.05 ? Math.sin(2 * Math.PI * 800 * since) * (1 - since / 0.05) : 0;
+        });
+    }
+
+    private Path wav(String name, double seconds, DoubleUnaryOperator sample) throws IOException {
+        int rate = 8_000;
+        int frames = (int) (rate * seconds);
+        ByteBuffer file = ByteBuffer.allocate(44 + 2 * frames).order(ByteOrder.LITTLE_ENDIAN);
+        file.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(36 + 2 * frames);
+        file.put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII)).putInt(16);
+        file.putShort((short) 1).putShort((short) 1).putInt(rate).putInt(2 * rate);
+        file.putShort((short) 2).putShort((short) 16);
+        file.put("data".getBytes(StandardCharsets.US_ASCII)).putInt(2 * frames);
+        for (int i = 0; i < frames; i++) {
+            file.putShort((short) Math.rint(30_000 * sample.applyAsDouble((double) i / rate)));
+        }
+        return Files.write(folder.resolve(name), file.array());
+    }
+}
