@@ -56,7 +56,7 @@ import picocli.CommandLine.Parameters;
             "  ffmpeg -i song.mp3 -f wav - | duskloom listen - -o song.txt"
         })
 final class ListenCommand implements Callable<Integer> {
-    private static final int BLOCK_FRAMES = 4096;
+    private static final int BLOCK_FRAMES = 1 << 14;
     private static final int FEWEST_BAR_BEATS = 2;
     private static final int MOST_BAR_BEATS = 12;
     private static final double TEMPO_TOLERANCE = 1.06;

@@ -46,50 +46,47 @@ final class Onsets {
         double[] low = new double[count];
         double[] punch = new double[count];
         double[] floors = floors(spectra);
+        int lowBands = lowBands(spectra.bands());
         double[][] levels = new double[LAG + 1][MelBands.COUNT];
+        double[][] amplitudes = new double[LAG + 1][MelBands.COUNT];
         for (int n = 0; n < count; n++) {
             double[] now = levels[n % (LAG + 1)];
             double[] before = levels[(n + 1) % (LAG + 1)];
+            double[] loud = amplitudes[n % (LAG + 1)];
+            double[] wasLoud = amplitudes[(n + 1) % (LAG + 1)];
             for (int b = 0; b < MelBands.COUNT; b++) {
+                loud[b] = Math.sqrt(spectra.band(n, b));
                 now[b] = StrictMath.log1p(spectra.band(n, b) / floors[b]);
             }
             if (n >= LAG) {
-                add(now, before, n, spectra.bands(), all);
-                addAmplitudes(spectra, n, low, punch);
+                all[n] = rise(before, now, lowBands);
+                low[n] = flux(wasLoud, loud, lowBands);
+                punch[n] = flux(wasLoud, loud, MelBands.COUNT);
             }
         }
         double rate = spectra.framesPerSecond();
         return new Onsets(rate, rise(all), shaped(all, rate), shaped(low, rate), shaped(punch, rate));
     }
 
-    private static void add(double[] now, double[] before, int n, MelBands bands, double[] all) {
+    /** What rises over what a band and its neighbours had. */
+    private static double rise(double[] before, double[] now, int lowBands) {
+        double sum = 0;
         for (int b = 0; b < MelBands.COUNT; b++) {
             double was = before[b];
             was = b > 0 ? Math.max(was, before[b - 1]) : was;
             was = b < MelBands.COUNT - 1 ? Math.max(was, before[b + 1]) : was;
             double rise = Math.max(0, now[b] - was);
-            all[n] += bands.centreHz(b) < LOW_BELOW_HZ ? LOW_WEIGHT * rise : rise;
+            sum += b < lowBands ? LOW_WEIGHT * rise : rise;
         }
+        return sum;
     }
 
-    /** What is loud counts more here: the flux of amplitudes as they are. */
-    private static void addAmplitudes(Spectra spectra, int n, double[] low, double[] punch) {
-        double[] before = amplitudes(spectra, n - LAG);
-        double[] now = amplitudes(spectra, n);
-        int lowBands = 0;
-        while (lowBands < MelBands.COUNT && spectra.bands().centreHz(lowBands) < LOW_BELOW_HZ) {
-            lowBands++;
+    private static int lowBands(MelBands bands) {
+        int count = 0;
+        while (count < MelBands.COUNT && bands.centreHz(count) < LOW_BELOW_HZ) {
+            count++;
         }
-        low[n] = flux(before, now, lowBands);
-        punch[n] = flux(before, now, MelBands.COUNT);
-    }
-
-    private static double[] amplitudes(Spectra spectra, int n) {
-        double[] amplitudes = new double[MelBands.COUNT];
-        for (int b = 0; b < amplitudes.length; b++) {
-            amplitudes[b] = Math.sqrt(spectra.band(n, b));
-        }
-        return amplitudes;
+        return count;
     }
 
     /** The sum of what rises in the first bands: SF(n) = sum H(|X(n,k)| - |X(n-1,k)|), H(x) = (x + |x|) / 2. */

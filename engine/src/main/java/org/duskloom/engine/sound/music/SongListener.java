@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.duskloom.engine.sound.LevelMeter;
 import org.duskloom.engine.sound.SoundBand;
 import org.duskloom.engine.sound.SoundFormat;
@@ -34,14 +35,15 @@ public final class SongListener {
     }
 
     /**
-     * Takes the next samples.
+     * Takes the next samples; their levels are measured beside their spectra, as both only read them.
      *
      * @param channels as a sound stream gives them; not changed
      * @param count how many of each there are
      */
     public void take(double[][] channels, int count) {
-        meter.take(channels, count);
+        CompletableFuture<Void> measured = CompletableFuture.runAsync(() -> meter.take(channels, count));
         spectra.take(channels, count);
+        measured.join();
     }
 
     /** What was found. No more samples are taken then. */
