@@ -33,7 +33,8 @@ class ListenCommandTest {
                 .anyMatch(line -> line.matches("bars +14 bars of 4 beats, sure \\(\\d+ %\\)"));
         assertThat(ran.err()).contains("evening.txt and ").contains("evening.png written");
         assertThat(Files.readString(track)).isEqualTo(Files.readString(Path.of("../demos/evening/evening.txt")));
-        assertThat(ImageIO.read(folder.resolve("evening.png").toFile()).getWidth()).isEqualTo(1600);
+        assertThat(ImageIO.read(folder.resolve("evening.png").toFile()).getWidth())
+                .isEqualTo(1600);
     }
 
     @Test
@@ -45,7 +46,8 @@ class ListenCommandTest {
         assertThat(refused.err()).contains("song.txt exists already").contains("--force");
         assertThat(track).hasContent("mine");
         assertThat(folder.resolve("song.png")).doesNotExist();
-        assertThat(Ran.with("listen", song.toString(), "-o", track.toString(), "--force").code())
+        assertThat(Ran.with("listen", song.toString(), "-o", track.toString(), "--force")
+                        .code())
                 .isZero();
         assertThat(Files.readString(track)).contains("\tbar\n").contains("\tbeat\n");
     }
@@ -54,7 +56,8 @@ class ListenCommandTest {
     void neverWritesOverTheSong() throws IOException {
         Path song = beaten();
         byte[] before = Files.readAllBytes(song);
-        assertThat(Ran.with("listen", song.toString(), "-o", song.toString(), "--force").code())
+        assertThat(Ran.with("listen", song.toString(), "-o", song.toString(), "--force")
+                        .code())
                 .isEqualTo(1);
         assertThat(Files.readAllBytes(song)).isEqualTo(before);
     }
@@ -63,10 +66,20 @@ class ListenCommandTest {
     void takesWhatIsKnown() throws IOException {
         Path track = folder.resolve("a.txt");
         Ran ran = Ran.with(
-                "listen", beaten().toString(), "-o", track.toString(), "--tempo", "50..70", "--first", "500ms", "--bar",
+                "listen",
+                beaten().toString(),
+                "-o",
+                track.toString(),
+                "--tempo",
+                "50..70",
+                "--first",
+                "500ms",
+                "--bar",
                 "3");
         assertThat(ran.out()).contains("tempo     60.0 beats a minute").contains("bars of 3 beats");
-        assertThat(Files.readString(track)).contains("0.500000\t0.500000\tbar\n").doesNotContain("\n0.000000\t0.0000");
+        assertThat(Files.readString(track))
+                .contains("0.500000\t0.500000\tbar\n")
+                .doesNotContain("\n0.000000\t0.0000");
     }
 
     /** Nobody claps to noise: the sections are written, and the word is said. */
@@ -100,9 +113,12 @@ class ListenCommandTest {
     @Test
     void namesTheCommandThatConverts() throws IOException {
         Path song = Files.writeString(folder.resolve("song.mp3"), "ID3 and so on");
-        Ran ran = Ran.with("listen", song.toString(), "-o", folder.resolve("song.txt").toString());
+        Ran ran = Ran.with(
+                "listen", song.toString(), "-o", folder.resolve("song.txt").toString());
         assertThat(ran.code()).isEqualTo(3);
-        assertThat(ran.err()).contains("is an MP3 file").contains("ffmpeg -i " + song + " " + folder.resolve("song.wav"));
+        assertThat(ran.err())
+                .contains("is an MP3 file")
+                .contains("ffmpeg -i " + song + " " + folder.resolve("song.wav"));
         assertThat(folder.resolve("song.txt")).doesNotExist();
     }
 

@@ -4,7 +4,7 @@ package org.duskloom.engine.sound;
  * Measures levels and loudness of a sound that passes by in blocks. The blocks should be of one size, as their ends
  * leave a trace, far below anything that is heard, in the last bits of what is measured.
  */
-final class LevelMeter {
+public final class LevelMeter {
     private final double rateHz;
     private final double[] weights;
     private final ChannelFilters[] filters;

@@ -47,8 +47,9 @@ final class Instruments {
         for (int h = 1; h <= 8 && h * hz < RATE / 2.2; h++) {
             for (int i = 0, from = frame(at); i < count; i++) {
                 double t = (double) i / RATE;
-                double level =
-                        StrictMath.exp(-t * (1.5 + h) / 0.9) * Math.min(1, t / 0.004) * Math.min(1, (seconds - t) / 0.02);
+                double level = StrictMath.exp(-t * (1.5 + h) / 0.9)
+                        * Math.min(1, t / 0.004)
+                        * Math.min(1, (seconds - t) / 0.02);
                 add(from + i, loud / h * level * StrictMath.sin(2 * Math.PI * hz * h * t));
             }
         }

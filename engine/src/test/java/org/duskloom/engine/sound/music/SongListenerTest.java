@@ -84,7 +84,8 @@ class SongListenerTest {
     @Test
     void waitsForTheSongToBegin() {
         for (double leadIn : new double[] {2.2, 7.3}) {
-            TestSong song = new TestSong(TestSong.Style.ROCK, 118, 71).after(leadIn).lasting(35);
+            TestSong song =
+                    new TestSong(TestSong.Style.ROCK, 118, 71).after(leadIn).lasting(35);
             assertFound(List.of(song));
             assertThat(beats(heard(song)).get(0)).isCloseTo(leadIn, within(0.05));
         }
@@ -102,11 +103,14 @@ class SongListenerTest {
 
     @Test
     void countsBeatsInBars() {
-        assertThat(barOf(new TestSong(TestSong.Style.WALTZ, 120, 91).lasting(30))).isEqualTo(3);
+        assertThat(barOf(new TestSong(TestSong.Style.WALTZ, 120, 91).lasting(30)))
+                .isEqualTo(3);
         assertThat(barOf(new TestSong(TestSong.Style.PLUCKED_WALTZ, 140, 92).lasting(30)))
                 .isEqualTo(3);
-        assertThat(barOf(new TestSong(TestSong.Style.ROCK, 110, 93).lasting(30))).isEqualTo(4);
-        assertThat(barOf(new TestSong(TestSong.Style.MELODY, 90, 94).lasting(30))).isEqualTo(4);
+        assertThat(barOf(new TestSong(TestSong.Style.ROCK, 110, 93).lasting(30)))
+                .isEqualTo(4);
+        assertThat(barOf(new TestSong(TestSong.Style.MELODY, 90, 94).lasting(30)))
+                .isEqualTo(4);
     }
 
     /** What is told counts more than what is heard. */
@@ -138,7 +142,8 @@ class SongListenerTest {
             Random random = new Random(seed);
             assertThat(made(30, t -> 0.1 * random.nextGaussian()).pulse()).isEmpty();
         }
-        assertThat(made(30, t -> 0.4 * Math.sin(2 * Math.PI * (200 + 5 * t) * t)).pulse())
+        assertThat(made(30, t -> 0.4 * Math.sin(2 * Math.PI * (200 + 5 * t) * t))
+                        .pulse())
                 .isEmpty();
         assertThat(made(30, t -> 0.4 * Math.sin(2 * Math.PI * 100 * t)).pulse()).isEmpty();
     }
