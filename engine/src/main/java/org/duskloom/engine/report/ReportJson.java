@@ -36,6 +36,7 @@ public final class ReportJson {
                         .map(supply -> supply(report, supply))
                         .toList());
         json.field("ports", ports(report));
+        json.field("caps", CapAdvice.of(report).stream().map(ReportJson::caps).toList());
         json.field("network", network(report.data()));
         report.light().ifPresent(light -> LightJson.add(report, light, json));
         json.field("parts", report.parts().stream().map(ReportJson::part).toList());
@@ -106,6 +107,17 @@ public final class ReportJson {
                 "pixel", figures.feed().pixel() + 1,
                 "peakAmps", number(figures.peakAmps()),
                 "everythingOnAmps", number(figures.fullAmps()));
+    }
+
+    private static JsonText.Inline caps(CapAdvice advice) {
+        return JsonText.object(
+                "supply", advice.supply().supply().name(),
+                "kept", advice.isKept(),
+                "possible", advice.possible(),
+                "ports",
+                        JsonText.list(advice.ports().stream()
+                                .map(port -> JsonText.object("port", port.port().name(), "cap", number(port.cap())))
+                                .toArray()));
     }
 
     private static JsonText.Inline network(DataFigures data) {

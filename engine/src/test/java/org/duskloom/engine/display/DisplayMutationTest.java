@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.duskloom.engine.meter.PowerMeter;
 import org.duskloom.engine.problem.Problem;
 import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,6 +32,16 @@ class DisplayMutationTest {
              "props": [{"name": "p1", "shape": "a", "at": [5, 6], "turn": 90, "mirror": "x", "scale": 2},
                {"name": "p2", "shape": "b", "at": [5, 6, 7], "tilt": 5, "yaw": 6, "reverse": true}],
              "groups": {"all": ["p*"], "xs": {"all": "all/x", "except": "p1/l"}}}
+            """;
+    private static final String POWERED = """
+            {"duskloom": "display/1", "units": "m", "shapes": {"a": {"build": [{"line": {"from": [0, 0], "to": [4, 4], "count": 9}}]}},
+             "props": [{"name": "p", "shape": "a", "at": [5, 6]}, {"name": "q", "shape": "a", "at": [5, 6, 7]}],
+             "kinds": {"k": {"volts": 12, "milliamps": [13, 0, 9], "idle": 1, "least": 11, "kilobits": 400, "reset": "50us"},
+               "w": {"volts": 12, "milliamps": [13, 14, 9, 20]}},
+             "ports": [{"name": "l", "chain": [{"skip": 2}, "p", {"skip": 1}], "kind": "k", "line": {"awg": 20}, "cap": 0.5},
+               {"name": "r", "chain": ["q"], "kind": "w", "colors": "GRBW", "line": {"mm2": 0.5, "pitch": 2}, "curve": {"gamma": 2}}],
+             "supplies": [{"name": "s", "volts": 12, "amps": 9, "share": 0.7, "feeds": [
+               {"port": "l", "at": [1, 9], "lead": {"awg": 18, "length": 3}}, {"port": "r"}, {"port": "r", "at": [5]}]}]}
             """;
     private static final Pattern TOKEN = Pattern.compile("\"[^\"]*\"|-?[0-9][0-9.]*|true");
     private static final List<String> SPICE = List.of(
@@ -70,20 +81,51 @@ class DisplayMutationTest {
         for (int round = 0; round < 400; round++) {
             Problems problems = new Problems();
             Map<String, String> files = Map.of("b.csv", "pixel,x,y,part\n1,0,0,q\n2,1,1,q\n");
-            Optional<Display> display = Displays.read(mutated(random), files, problems);
+            Optional<Display> display = Displays.read(mutated(SOUND, random), files, problems);
             assertThat(display.isPresent()).isNotEqualTo(problems.hasErrors());
             display.ifPresent(found -> DisplayChecks.warn(found, problems));
-            for (Problem problem : problems.inFileOrder()) {
-                assertThat(problem.location().line()).isPositive();
-                assertThat(problem.toString()).doesNotContain("\n", "\r", "\0");
-            }
+            checkPlaces(problems);
             sound += display.isPresent() ? 1 : 0;
         }
         assertThat(sound).isBetween(15, 385);
     }
 
-    private static String mutated(Random random) {
-        StringBuilder text = new StringBuilder(SOUND);
+    /** What feeds the lights is sound or refused; of whatever is sound, currents and voltages can be measured. */
+    @ParameterizedTest
+    @ValueSource(longs = {51, 52, 53, 54})
+    void survivesMutationsOfWhatFeedsIt(long seed) {
+        Random random = new Random(seed);
+        int sound = 0;
+        for (int round = 0; round < 400; round++) {
+            Problems problems = new Problems();
+            Optional<Display> display = Displays.read(mutated(POWERED, random), Map.of(), problems);
+            assertThat(display.isPresent()).isNotEqualTo(problems.hasErrors());
+            checkPlaces(problems);
+            display.ifPresent(found -> {
+                PowerMeter meter = new PowerMeter(found.ports(), 20);
+                meter.full(0);
+                assertThat(meter.figures().supplies())
+                        .allSatisfy(supply -> assertThat(supply.amps().peak()).isFinite());
+                assertThat(meter.figures().ports())
+                        .flatExtracting(port -> port.volts().stream().toList())
+                        .allSatisfy(volts -> assertThat(volts.leastByPixel())
+                                .as("%s", display)
+                                .doesNotContain(Double.NaN, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY));
+            });
+            sound += display.isPresent() ? 1 : 0;
+        }
+        assertThat(sound).isBetween(15, 385);
+    }
+
+    private static void checkPlaces(Problems problems) {
+        for (Problem problem : problems.inFileOrder()) {
+            assertThat(problem.location().line()).isPositive();
+            assertThat(problem.toString()).doesNotContain("\n", "\r", "\0");
+        }
+    }
+
+    private static String mutated(String sound, Random random) {
+        StringBuilder text = new StringBuilder(sound);
         for (int times = 1 + random.nextInt(2); times > 0; times--) {
             List<MatchResult> tokens = TOKEN.matcher(text).results().toList();
             MatchResult hit = tokens.get(random.nextInt(tokens.size()));

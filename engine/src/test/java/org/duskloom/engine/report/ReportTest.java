@@ -134,6 +134,7 @@ class ReportTest {
         ObjectNode post = (ObjectNode) list(json, "ports").get(1);
         assertThat(post.value("leastVolts")).isEmpty();
         assertThat(list(json, "parts")).hasSize(10);
+        assertThat(list(json, "caps")).hasSize(1);
         assertThat(list(json, "caution")).hasSize(Caution.LINES.size());
     }
 
