@@ -13,7 +13,6 @@ final class PixelTree {
     /** The most pixels of a stretch that is not cut. Chosen by measurement. */
     private static final int FEW = 8;
 
-    private static final int AXIS = 3;
     /** Beside the axis: all pixels of the stretch lie at one place. */
     private static final int ONE_PLACE = 4;
 
@@ -63,18 +62,8 @@ final class PixelTree {
     }
 
     /** Whether a stretch is cut. */
-    boolean isCut(int from, int to) {
+    private static boolean isCut(int from, int to) {
         return to - from > FEW;
-    }
-
-    /** Along which axis the stretch with this middle is cut. */
-    int axis(int middle) {
-        return axis[middle] & AXIS;
-    }
-
-    /** Where it is cut: no pixel before the middle lies above, no other one below. */
-    double cut(int middle) {
-        return cut[middle];
     }
 
     /** Where some of the tree's pixels stand in its order: near ones close to each other. */
@@ -84,22 +73,6 @@ final class PixelTree {
             rankOf[pixels[i]] = i;
         }
         return Arrays.stream(numbers).map(number -> rankOf[number]).toArray();
-    }
-
-    /**
-     * Lights those pixels of a stretch that are near a point, each by the level (1 − d²/reach²)², where d is how far it
-     * is away.
-     *
-     * @param square the square of the reach, above 0
-     */
-    void shine(int from, int to, double x, double y, double z, double square, Light light) {
-        for (int i = from; i < to; i++) {
-            double distance = squaredDistance(i, x, y, z);
-            if (distance < square) {
-                float away = (float) (1 - distance / square);
-                light.add(pixels[i], away * away);
-            }
-        }
     }
 
     private double squaredDistance(int i, double x, double y, double z) {

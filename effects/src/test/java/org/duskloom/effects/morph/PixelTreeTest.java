@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
-import java.util.BitSet;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.duskloom.effects.assign.Clouds;
@@ -32,58 +31,6 @@ class PixelTreeTest {
                 .map(i -> i % points.count())
                 .toArray();
         return points.picked(numbers);
-    }
-
-    /** Every pixel inside a box is in one of the stretches that meet it, and no pixel is in two. */
-    @ParameterizedTest
-    @MethodSource("places")
-    void findsAllPixelsInABox(Points places) {
-        int[] numbers = IntStream.range(0, places.count()).toArray();
-        PixelTree tree = new PixelTree(places, numbers);
-        int[] ranks = tree.ranks(numbers);
-        BoxWalk walk = new BoxWalk();
-        for (double margin : new double[] {0, 0.01, 0.2, 5}) {
-            for (int i = 0; i < places.count(); i += 7) {
-                walk.fitRound(places.x(), places.y(), places.z(), i, Math.min(i + 2, places.count()));
-                walk.begin(tree, margin);
-                BitSet found = new BitSet();
-                while (walk.next()) {
-                    assertThat(found.get(walk.from(), walk.to()).isEmpty()).isTrue();
-                    found.set(walk.from(), walk.to());
-                }
-                for (int number : inside(places, i, Math.min(i + 1, places.count() - 1), margin)) {
-                    assertThat(found.get(ranks[number])).isTrue();
-                }
-            }
-        }
-    }
-
-    private static int[] inside(Points places, int a, int b, double margin) {
-        return IntStream.range(0, places.count())
-                .filter(i -> isBetween(places.x(), i, a, b, margin)
-                        && isBetween(places.y(), i, a, b, margin)
-                        && isBetween(places.z(), i, a, b, margin))
-                .toArray();
-    }
-
-    private static boolean isBetween(double[] values, int i, int a, int b, double margin) {
-        return values[i] >= Math.min(values[a], values[b]) - margin
-                && values[i] <= Math.max(values[a], values[b]) + margin;
-    }
-
-    /** A small box in a large tree is found without going through all of it. */
-    @Test
-    void leavesAsideWhatIsFar() {
-        Points places = Clouds.disc(10_000, 1, 5);
-        PixelTree tree = new PixelTree(places, IntStream.range(0, 10_000).toArray());
-        BoxWalk walk = new BoxWalk();
-        walk.fitRound(places.x(), places.y(), places.z(), 0, 1);
-        walk.begin(tree, 0.01);
-        int pixels = 0;
-        while (walk.next()) {
-            pixels += walk.to() - walk.from();
-        }
-        assertThat(pixels).isBetween(1, 50);
     }
 
     /** Against the distances to all others, for a part of every third pixel. */

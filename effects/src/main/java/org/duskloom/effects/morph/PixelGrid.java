@@ -1,0 +1,176 @@
+package org.duskloom.effects.morph;
+
+import java.util.Arrays;
+import org.duskloom.effects.assign.Points;
+
+/**
+ * Pixels by cell, to find those near a point at once: equal cubes over the box round all of them, those of a row of
+ * cells side by side in memory. Immutable.
+ */
+final class PixelGrid {
+    /** How many cells there may be for each pixel. Beyond, cells are made larger. */
+    private static final int MOST_CELLS_PER_PIXEL = 8;
+
+    private static final double LARGER = 1.25;
+
+    /** Rounding must not put a pixel that is just within reach outside of the cells that are looked at. */
+    private static final double ROUNDING = 1 + 1e-9;
+
+    /** The pixels' numbers, cell by cell. */
+    private final int[] pixels;
+    /** Their places, likewise. */
+    private final Points places;
+    /** Where each cell begins among them; one more for the end. */
+    private final int[] cellStarts;
+    /** The edges of all cells along each axis, and how many there are. */
+    private final Edges columns;
+
+    private final Edges rows;
+    private final Edges layers;
+
+    /** The cells along one axis: the lower edge of the first, how many stand in one unit, how many there are. */
+    private record Edges(double low, double perUnit, int count) {
+        static Edges of(double[] values, int[] numbers, double side) {
+            double low = Double.POSITIVE_INFINITY;
+            double high = Double.NEGATIVE_INFINITY;
+            for (int number : numbers) {
+                low = Math.min(low, values[number]);
+                high = Math.max(high, values[number]);
+            }
+            double count = high > low ? Math.floor((high - low) / side) + 1 : 1;
+            return new Edges(low, 1 / side, (int) Math.min(Integer.MAX_VALUE, count));
+        }
+
+        /** The cell in which a coordinate lies; the nearest if it lies in none. */
+        int cell(double value) {
+            return Math.max(0, Math.min(count - 1, (int) ((value - low) * perUnit)));
+        }
+    }
+
+    /**
+     * A grid of some pixels.
+     *
+     * @param all the places of all pixels, by number
+     * @param numbers those that the grid is of, none twice, at least one
+     * @param leastSide how wide a cell is at least, above 0
+     */
+    PixelGrid(Points all, int[] numbers, double leastSide) {
+        double side = leastSide;
+        double most = (double) MOST_CELLS_PER_PIXEL * numbers.length;
+        while (cells(all, numbers, side) > most) {
+            side *= LARGER;
+        }
+        columns = Edges.of(all.x(), numbers, side);
+        rows = Edges.of(all.y(), numbers, side);
+        layers = Edges.of(all.z(), numbers, side);
+        cellStarts = new int[columns.count() * rows.count() * layers.count() + 1];
+        pixels = sorted(all, numbers);
+        places = all.picked(pixels);
+    }
+
+    private static double cells(Points all, int[] numbers, double side) {
+        return (double) Edges.of(all.x(), numbers, side).count()
+                * Edges.of(all.y(), numbers, side).count()
+                * Edges.of(all.z(), numbers, side).count();
+    }
+
+    /** Sorts by counting; fills in where cells begin. */
+    private int[] sorted(Points all, int[] numbers) {
+        int[] cellOf = Arrays.stream(numbers)
+                .map(number -> row(rows.cell(all.y()[number]), layers.cell(all.z()[number]))
+                        + columns.cell(all.x()[number]))
+                .toArray();
+        for (int cell : cellOf) {
+            cellStarts[cell + 1]++;
+        }
+        Arrays.parallelPrefix(cellStarts, Integer::sum);
+        int[] next = cellStarts.clone();
+        int[] sorted = new int[numbers.length];
+        for (int i = 0; i < numbers.length; i++) {
+            sorted[next[cellOf[i]]++] = numbers[i];
+        }
+        return sorted;
+    }
+
+    /** How many cells there are. */
+    int cellCount() {
+        return cellStarts.length - 1;
+    }
+
+    /** The first cell of a row. */
+    private int row(int row, int layer) {
+        return (layer * rows.count() + row) * columns.count();
+    }
+
+    /** How many pixels there are. */
+    int size() {
+        return pixels.length;
+    }
+
+    /** The number of the pixel at a place in the order of the grid. */
+    int pixel(int place) {
+        return pixels[place];
+    }
+
+    /**
+     * Lights the pixels near a point, each by the level (1 − d²/reach²)², where d is how far it is away.
+     *
+     * @param reach 0 or more; with 0, those at the very point are lit
+     * @param found for as many pixels as there are
+     * @param light is turned to this grid, and has taken up a colour
+     */
+    void shine(double x, double y, double z, double reach, Found found, Light light) {
+        double square = Math.max(reach * reach, Double.MIN_NORMAL);
+        double margin = reach * ROUNDING;
+        int firstColumn = columns.cell(x - margin);
+        int lastColumn = columns.cell(x + margin);
+        int firstRow = rows.cell(y - margin);
+        int lastRow = rows.cell(y + margin);
+        int lastLayer = layers.cell(z + margin);
+        found.count = 0;
+        for (int layer = layers.cell(z - margin); layer <= lastLayer; layer++) {
+            for (int row = firstRow; row <= lastRow; row++) {
+                int start = row(row, layer);
+                find(cellStarts[start + firstColumn], cellStarts[start + lastColumn + 1], x, y, z, square, found);
+            }
+        }
+        for (int i = 0; i < found.count; i++) {
+            float away = (float) (1 - found.squares[i] / square);
+            light.add(found.places[i], away * away);
+        }
+    }
+
+    /**
+     * Notes the pixels within reach. Of those looked at about half are, in no order that a processor could guess; so
+     * each is written down, and counted only if it is: the sign of a number, rather than a branch.
+     */
+    private void find(int from, int to, double x, double y, double z, double square, Found found) {
+        double[] xs = places.x();
+        double[] ys = places.y();
+        double[] zs = places.z();
+        int count = found.count;
+        for (int i = from; i < to; i++) {
+            double dx = xs[i] - x;
+            double dy = ys[i] - y;
+            double dz = zs[i] - z;
+            double distance = dx * dx + dy * dy + dz * dz;
+            found.squares[count] = distance;
+            found.places[count] = i;
+            count += (int) (Double.doubleToRawLongBits(distance - square) >>> (Double.SIZE - 1));
+        }
+        found.count = count;
+    }
+
+    /** The pixels within reach of one dot. Scratch, for one thread. */
+    static final class Found {
+        private final int[] places;
+        private final double[] squares;
+        private int count;
+
+        /** For grids of up to so many pixels. */
+        Found(int pixels) {
+            places = new int[pixels + 1];
+            squares = new double[pixels + 1];
+        }
+    }
+}
