@@ -30,7 +30,8 @@ final class MorphBrush implements Brush {
         colors = new ColorWays.Colors(ways.count());
         List<PixelGrid> grids = Stream.of(dotsOfMembers).map(Dots::grid).toList();
         light = new Light(pixelCount, grids);
-        found = new PixelGrid.Found(grids.stream().mapToInt(PixelGrid::size).max().orElse(0));
+        found = new PixelGrid.Found(
+                grids.stream().mapToInt(PixelGrid::size).max().orElse(0));
     }
 
     @Override

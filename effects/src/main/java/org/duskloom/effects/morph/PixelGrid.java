@@ -77,8 +77,8 @@ final class PixelGrid {
     /** Sorts by counting; fills in where cells begin. */
     private int[] sorted(Points all, int[] numbers) {
         int[] cellOf = Arrays.stream(numbers)
-                .map(number -> row(rows.cell(all.y()[number]), layers.cell(all.z()[number]))
-                        + columns.cell(all.x()[number]))
+                .map(number ->
+                        row(rows.cell(all.y()[number]), layers.cell(all.z()[number])) + columns.cell(all.x()[number]))
                 .toArray();
         for (int cell : cellOf) {
             cellStarts[cell + 1]++;

@@ -57,7 +57,9 @@ class PixelGridTest {
         Points dot = new Points(new double[] {x}, new double[] {y}, new double[] {z});
         for (int pixel = 0; pixel < places.count(); pixel++) {
             float level = level(places.squaredDistance(pixel, dot, 0), reach);
-            assertThat(patch.alpha[pixel]).as("pixel %d, reach %s", pixel, reach).isEqualTo(level);
+            assertThat(patch.alpha[pixel])
+                    .as("pixel %d, reach %s", pixel, reach)
+                    .isEqualTo(level);
             assertThat(patch.green[pixel]).isEqualTo(level * 0.5f);
         }
     }
@@ -72,8 +74,12 @@ class PixelGridTest {
     @Test
     void takesCellsThatAreNotMuchMoreThanPixels() {
         Points places = new Points(
-                IntStream.range(0, 50).mapToDouble(i -> i == 49 ? 1e9 : i * 1e-6).toArray(),
-                IntStream.range(0, 50).mapToDouble(i -> i == 49 ? -1e9 : i * 1e-6).toArray(),
+                IntStream.range(0, 50)
+                        .mapToDouble(i -> i == 49 ? 1e9 : i * 1e-6)
+                        .toArray(),
+                IntStream.range(0, 50)
+                        .mapToDouble(i -> i == 49 ? -1e9 : i * 1e-6)
+                        .toArray(),
                 IntStream.range(0, 50).mapToDouble(i -> i == 49 ? 1e9 : 0).toArray());
         PixelGrid grid = new PixelGrid(places, IntStream.range(0, 50).toArray(), 1e-6);
 

@@ -70,11 +70,8 @@ final class PropOverlaps {
      * Adds a warning for each pair of props, up to a limit; gives whether an earlier and a later prop are such a pair.
      */
     BiPredicate<Integer, Integer> warn(Problems problems) {
-        for (int pixel = 0; cell > 0 && pixel < map.pixelCount(); pixel++) {
-            int prop = map.propIndexOf(pixel);
-            if (reachOfProp[prop] > 0) {
-                look(pixel, prop);
-            }
+        if (cell > 0) {
+            lookAtAll(new SharedSpace(map, cell));
         }
         List<Long> pairs = nearPixels.keySet().stream().filter(this::isMany).toList();
         for (int i = 0; i < Math.min(MAX_SHOWN, pairs.size()); i++) {
@@ -83,6 +80,15 @@ final class PropOverlaps {
         }
         Set<Long> known = new HashSet<>(pairs);
         return (earlier, later) -> known.contains(pair(earlier, later));
+    }
+
+    private void lookAtAll(SharedSpace space) {
+        for (int pixel = 0; pixel < map.pixelCount(); pixel++) {
+            int prop = map.propIndexOf(pixel);
+            if (reachOfProp[prop] > 0 && space.isShared(pixel)) {
+                look(pixel, prop);
+            }
+        }
     }
 
     /** Counts the earlier props that a pixel is too near to, and enters it into its cell. */
@@ -156,10 +162,7 @@ final class PropOverlaps {
 
     /** Cells share slots now and then; the distance decides. */
     private int slot(long x, long y, long z) {
-        long bits = x * 0x9E3779B97F4A7C15L + y;
-        bits = (bits ^ bits >>> 29) * 0xBF58476D1CE4E5B9L + z;
-        bits = (bits ^ bits >>> 32) * 0x94D049BB133111EBL;
-        return (int) (bits >>> 32) & lastInCell.length - 1;
+        return CellHash.of(x, y, z) & lastInCell.length - 1;
     }
 
     private static double median(double[] values) {

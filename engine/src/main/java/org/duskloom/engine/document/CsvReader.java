@@ -150,9 +150,35 @@ public final class CsvReader {
         }
     }
 
+    /**
+     * Hands over the rows from an offset on, up to the first that holds a quote: most files have none, and without
+     * quotes a row is what stands between separators, which takes a tenth of the library's time to find.
+     *
+     * @return where the row with a quote starts, or a very long one; the text's length if there is none; -1 if the
+     *     action wants no more
+     */
+    private int plainRecords(int firstOffset, RecordAction action) {
+        PlainRows rows = new PlainRows(source.text(), style.separator());
+        int start = firstOffset;
+        while (start < source.text().length()) {
+            String[] row = rows.read(start);
+            if (row == null) {
+                return start;
+            }
+            if (!isIdle(row, start) && !action.accept(row, start)) {
+                return -1;
+            }
+            start = scan.skipIdleLines(scan.nextLine(rows.end()));
+        }
+        return start;
+    }
+
     /** Reads on until the end, which gives -1, or past a wrong quote, which gives the offset of the next sound line. */
     private int recordsUntilFault(int firstOffset, RecordAction action) {
-        int start = scan.skipIdleLines(firstOffset);
+        int start = plainRecords(scan.skipIdleLines(firstOffset), action);
+        if (start < 0) {
+            return -1;
+        }
         LimitedReader in = new LimitedReader(source.text(), start);
         try (CSVParser parser = CSVParser.parse(in, format())) {
             Iterator<CSVRecord> records = parser.iterator();

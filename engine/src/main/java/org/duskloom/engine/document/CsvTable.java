@@ -106,6 +106,15 @@ public final class CsvTable {
         return source.locationAt(scan.cellStart(rowStart, column));
     }
 
+    /**
+     * The line on which a row starts, from 1.
+     *
+     * @param rowStart {@link CsvRow#start()} of the row
+     */
+    public int line(int rowStart) {
+        return source.lineAt(rowStart);
+    }
+
     CsvStyle style() {
         return style;
     }

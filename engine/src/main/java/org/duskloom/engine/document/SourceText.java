@@ -78,6 +78,11 @@ public final class SourceText {
         return new Location(shownName, lines.line(offset), lines.column(offset));
     }
 
+    /** Line of an offset, from 1; as in {@link #locationAt}. */
+    public int lineAt(int utf16Offset) {
+        return lines.line(Math.max(0, Math.min(text.length(), utf16Offset)));
+    }
+
     /** The place just behind the last character. */
     public Location end() {
         return locationAt(text.length());

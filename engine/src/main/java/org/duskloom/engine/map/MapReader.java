@@ -214,9 +214,7 @@ public final class MapReader {
         }
         int[] used = Arrays.copyOf(rows, count);
         Positions positions = stage.inOrder(used);
-        int[] lines = Arrays.stream(used)
-                .map(row -> table.location(rowStarts[row], 0).line())
-                .toArray();
+        int[] lines = Arrays.stream(used).map(row -> table.line(rowStarts[row])).toArray();
         return new PixelMap(built, positions, columns.hasOwn() ? own.inOrder(used) : positions, lines);
     }
 }
