@@ -245,6 +245,38 @@ class FilmPageTest {
                 .startsWith("A piece of this film cannot be read (1)");
     }
 
+    /** As large as in the program's pictures at most: 3 % of the shorter side. */
+    @Test
+    void fewPixelsFarApartAreLightsAndNotAreas() throws IOException {
+        Path map = Files.writeString(folder.resolve("few.csv"), "prop,pixel,x,y\na,1,0,0\na,2,100,0\na,3,200,0\n");
+        Path show = Files.writeString(folder.resolve("few.json"), """
+                {"duskloom": "timeline/1", "map": "%s", "rate": 40, "length": "1s", "layers": [{"cues": [
+                  {"at": "0s", "for": "1s", "on": "a", "effect": "wash", "with": {"palette": "gold"}}]}]}
+                """.formatted(map.getFileName()));
+        Path few = folder.resolve("few.html");
+        assertThat(Ran.with("film", show, "-o", few).code()).isZero();
+        browser.show(few);
+        double shorter = browser.number("Math.min(player.stage.canvas.width, player.stage.canvas.height)");
+        for (int pixel = 0; pixel < 3; pixel++) {
+            String place = "player.stage.placeOf(" + pixel + ")";
+            double radius = browser.number(place + ".radius");
+            assertThat(radius).isBetween(0.0299 * shorter, 0.0301 * shorter);
+            double width = browser.number("player.stage.canvas.width");
+            assertThat(browser.number(place + ".x")).isBetween(radius, width - radius);
+        }
+    }
+
+    /** A card that comes back after the page has given it up changes nothing. */
+    @Test
+    void aCardThatComesBackTooLateIsLeftAlone() {
+        browser.await("const lost = player.stage.canvas; player.stage.giveUpCard();"
+                + " lost.dispatchEvent(new Event('webglcontextrestored'));"
+                + " await new Promise((done) => setTimeout(done, 100));");
+        assertThat(browser.text("player.stage.dots.constructor.name")).isEqualTo("PlainDots");
+        assertThat(browser.complaints()).isEmpty();
+        assertColours();
+    }
+
     /** A page that is served puts another film into the player so. */
     @Test
     void anotherFilmGoesOnAtTheSameTime() {

@@ -6,6 +6,9 @@ const MARGIN = 0.045;
 /** Discs of neighbours leave a quarter of their distance free; as in the pictures. */
 const RADIUS_SHARE_OF_SPACING = 0.37;
 
+/** Of the shorter side of what is seen: a few pixels far apart are lights, not areas; as in the pictures. */
+const LARGEST_RADIUS_SHARE = 0.03;
+
 /**
  * From where the display is seen: turned about its middle, and from nearer or farther away, so that one can go in among
  * what hangs in front. Places are in units of the display from its middle, what is seen in dots of the canvas from its
@@ -21,7 +24,7 @@ class Camera {
     this.halfY += 2 * MARGIN * longer;
     this.reach = Math.hypot(this.halfX, this.halfY, half(table.z));
     this.distance = 3 * this.reach;
-    this.radius = (spacing > 0 ? spacing : longer / 6) * RADIUS_SHARE_OF_SPACING;
+    this.radius = spacing > 0 ? spacing * RADIUS_SHARE_OF_SPACING : Infinity;
     this.toFront();
   }
 
@@ -67,7 +70,7 @@ class Camera {
       far: this.distance / this.zoom + this.reach,
       shiftX: this.shiftX,
       shiftY: this.shiftY,
-      radius: this.radius,
+      radius: Math.min(this.radius, (LARGEST_RADIUS_SHARE * Math.min(width, height)) / dotsPerUnit),
       turned: this.turnRadians !== 0 || this.tiltRadians !== 0 || this.zoom !== 1,
     };
   }

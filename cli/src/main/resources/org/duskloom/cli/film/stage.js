@@ -116,8 +116,12 @@ class Stage {
       event.preventDefault();
       this.waiting = setTimeout(() => this.giveUpCard(), PATIENCE_MILLIS);
     });
-    this.canvas.addEventListener("webglcontextrestored", () => {
+    this.canvas.addEventListener("webglcontextrestored", (event) => {
       clearTimeout(this.waiting);
+      if (event.target !== this.canvas) {
+        // It came back too late: another canvas has its place.
+        return;
+      }
       this.dots.uploaded = null;
       this.dots.build();
       this.whenChanged();
