@@ -28,6 +28,9 @@ final class WatchServer implements AutoCloseable {
     /** How many pages are told of news at a time: each takes a thread. */
     private static final int MOST_PAGES = 32;
 
+    /** Far more than so many pages open; what comes above is closed at once. */
+    private static final int MOST_CONNECTIONS = 256;
+
     private static final int PATH_BYTES = 16;
 
     /** What the page may do: run what stands in it, and ask this server. */
@@ -39,6 +42,8 @@ final class WatchServer implements AutoCloseable {
         // Read when the first server is made. Without the first one a small answer takes 40 ms.
         System.setProperty("sun.net.httpserver.nodelay", "true");
         System.setProperty("sun.net.httpserver.maxReqTime", "10");
+        // One that asks in halves, or does not listen, holds a thread.
+        System.setProperty("jdk.httpserver.maxConnections", String.valueOf(MOST_CONNECTIONS));
     }
 
     private final HttpServer server;

@@ -9,6 +9,8 @@ import java.net.InetAddress;
 import java.net.InetSocketAddress;
 import java.net.ServerSocket;
 import java.net.Socket;
+import java.net.SocketException;
+import java.net.SocketTimeoutException;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -91,6 +93,50 @@ class WatchServerTest {
                 .doesNotContain("id=\"facts\"", "src=\"", "rel=\"stylesheet\"");
         try (Watching other = Watching.of(folder.resolve("show.json"))) {
             assertThat(URI.create(other.address()).getPath()).isNotEqualTo(address.getPath());
+        }
+    }
+
+    /** Each of them could hold a thread. */
+    @Test
+    void whoeverAsksInHalvesManyTimesIsCutOff() throws Exception {
+        try (Watching other = Watching.of(folder.resolve("show.json"))) {
+            int port = URI.create(other.address()).getPort();
+            List<Socket> halves = new ArrayList<>();
+            try {
+                for (int i = 0; i < 300; i++) {
+                    halves.add(new Socket(InetAddress.getByName("127.0.0.1"), port));
+                }
+                // Those above the limit were never answered; they read the end, or are reset.
+                assertThat(isCutOff(halves.get(299))).isTrue();
+                assertThat(isCutOff(halves.get(0))).isFalse();
+            } finally {
+                for (Socket half : halves) {
+                    half.close();
+                }
+            }
+            for (int tries = 0; tries < 100 && serverIsFull(other); tries++) {
+                Thread.sleep(100);
+            }
+            assertThat(serverIsFull(other)).isFalse();
+        }
+    }
+
+    private static boolean isCutOff(Socket socket) throws IOException {
+        socket.setSoTimeout(3000);
+        try {
+            return socket.getInputStream().read() < 0;
+        } catch (SocketTimeoutException kept) {
+            return false;
+        } catch (SocketException reset) {
+            return true;
+        }
+    }
+
+    private static boolean serverIsFull(Watching other) {
+        try {
+            return !answerOf(other, URI.create(other.address()).getPath()).startsWith("HTTP/1.1 200 ");
+        } catch (IOException cutOff) {
+            return true;
         }
     }
 
