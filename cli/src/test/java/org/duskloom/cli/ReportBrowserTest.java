@@ -75,16 +75,31 @@ class ReportBrowserTest {
 
     /** What is judged is said by words and marks: without any colour the same is read. */
     @Test
-    void needsNoColour() {
-        browser.go(page.toUri().toString());
-        browser.when("document.readyState === 'complete'");
-
-        assertThat(browser.text("document.querySelector('.verdict').innerText"))
-                .contains("beyond")
-                .contains("flashing");
+    void needsNoColour() throws IOException {
+        assertThat(verdictOf(page)).startsWith("Nothing").contains("beyond").contains("no guarantee");
         assertThat(browser.number("[...document.querySelectorAll('svg[role=img]')].filter((e) =>"
                         + " !e.getAttribute('aria-label')).length"))
                 .isZero();
+
+        Path flashing = folder.resolve("flashing.html");
+        assertThat(Ran.with("report", flashingShow(), "-o", flashing).code()).isZero();
+        assertThat(verdictOf(flashing)).contains("beyond").contains("flashing");
+    }
+
+    private static String verdictOf(Path report) {
+        browser.go(report.toUri().toString());
+        browser.when("document.readyState === 'complete'");
+        return browser.text("document.querySelector('.verdict').innerText");
+    }
+
+    /** White and black in turn, ten times a second. */
+    private static Path flashingShow() throws IOException {
+        Files.writeString(folder.resolve("map.csv"), "prop,pixel,x,y\nlamp,1,0,0\nlamp,2,100,0\n");
+        return Files.writeString(folder.resolve("flashing.json"), """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "2s", "layers": [{"cues": [
+                  {"at": "0s", "for": "50ms", "on": "lamp", "effect": "wash", "with": {"palette": "white"},
+                   "repeat": {"every": "100ms", "count": 20}}]}]}
+                """);
     }
 
     /** A4 is 595 by 842 points. */
