@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -165,6 +166,11 @@ final class ListenCommand implements Callable<Integer> {
         try (SoundStream sound = opened.get()) {
             SongListener listener = new SongListener(sound.format(), wishes);
             ProgressBar.during(streams, "second", progress -> read(sound, listener, progress));
+            double seconds = sound.framesRead() / sound.format().rateHz();
+            if (!sound.failed() && wishes.firstSeconds().orElse(0) > seconds) {
+                throw new MisuseException(String.format(
+                        Locale.ROOT, "--first is %s, after the end of the song, which lasts %.2f s", first, seconds));
+            }
             return sound.failed() ? Optional.empty() : Optional.of(listener.finish());
         }
     }

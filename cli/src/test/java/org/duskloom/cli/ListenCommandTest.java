@@ -101,6 +101,15 @@ class ListenCommandTest {
     }
 
     @Test
+    void refusesAFirstBeatAfterTheEnd() throws IOException {
+        Path track = folder.resolve("late.txt");
+        Ran ran = Ran.with("listen", beaten().toString(), "-o", track.toString(), "--first", "2:00");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("--first is 2:00, after the end of the song, which lasts ");
+        assertThat(track).doesNotExist();
+    }
+
+    @Test
     void refusesSilence() throws IOException {
         Path track = folder.resolve("silence.txt");
         Ran ran = Ran.with("listen", wav("silence.wav", 3, t -> 0).toString(), "-o", track.toString());

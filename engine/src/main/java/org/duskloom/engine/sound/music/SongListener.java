@@ -55,7 +55,7 @@ public final class SongListener {
         }
         Onsets onsets = Onsets.of(spectra);
         List<BeatFinder.Ranked> ranked = new BeatFinder(onsets, Tempogram.of(onsets), wishes).ranked();
-        boolean told = wishes.firstSeconds().isPresent() || wishes.slowestBpm() > Wishes.NONE.slowestBpm();
+        boolean told = wishes.sayThereAreBeats();
         if (!ranked.isEmpty()) {
             BeatRow row = ranked.get(0).row();
             double[] frames =

@@ -34,6 +34,11 @@ public record Wishes(double slowestBpm, double fastestBpm, OptionalDouble firstS
         }
     }
 
+    /** Whether something is said of where the beats lie, so that there are some. */
+    boolean sayThereAreBeats() {
+        return firstSeconds.isPresent() || slowestBpm != NONE.slowestBpm || fastestBpm != NONE.fastestBpm;
+    }
+
     /** Whether a tempo is inside. */
     boolean allow(double periodSeconds) {
         return periodSeconds >= 60 / fastestBpm && periodSeconds <= 60 / slowestBpm;

@@ -148,6 +148,23 @@ class SongListenerTest {
         assertThat(made(30, t -> 0.4 * Math.sin(2 * Math.PI * 100 * t)).pulse()).isEmpty();
     }
 
+    /** A slow tempo is told as well as a fast one, and so is a range that is wider than usual. */
+    @Test
+    void takesTheUsersWordThatThereIsABeat() {
+        Random random = new Random(1);
+        double[] noise = new double[30 * 22_050];
+        for (int i = 0; i < noise.length; i++) {
+            noise[i] = 0.1 * random.nextGaussian();
+        }
+        SoundFormat format = new SoundFormat("WAV", 1, 22_050, "", 0, OptionalLong.empty());
+        for (double[] tempo : new double[][] {{38, 42}, {95, 105}, {30, 215}, {48, 90}}) {
+            Wishes wishes = new Wishes(tempo[0], tempo[1], OptionalDouble.empty(), OptionalInt.empty());
+            assertThat(heard(noise, format, wishes).pulse())
+                    .as("%s to %s", tempo[0], tempo[1])
+                    .isPresent();
+        }
+    }
+
     @Test
     void oddSoundsAreNoFault() {
         assertThat(made(10, t -> 0).sections()).isEmpty();
