@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param rate what one frame ({@code f}) is; empty where frames cannot be used
  * @param beats where the beats ({@code b}) lie; empty where none are given
+ * @param beatsFaulty whether beats are given but cannot be read; that is told where they stand, and not at every time
  * @param zero from which instant of the music times count: zero, but for those in a scene the start of the scene
  * @param inScene whether beats count from there, and not from the first beat of the music
  * @param marks the named instants; empty where marks cannot be used, as for a length of time
@@ -16,12 +17,13 @@ import java.util.Optional;
 public record TimeContext(
         Optional<FrameRate> rate,
         Optional<Beats> beats,
+        boolean beatsFaulty,
         ExactTime zero,
         boolean inScene,
         Optional<Map<String, ExactTime>> marks) {
     /** Neither frames nor beats nor marks. */
     public static final TimeContext NONE =
-            new TimeContext(Optional.empty(), Optional.empty(), ExactTime.ZERO, false, Optional.empty());
+            new TimeContext(Optional.empty(), Optional.empty(), false, ExactTime.ZERO, false, Optional.empty());
 
     public TimeContext {
         Objects.requireNonNull(rate, "rate");
@@ -32,27 +34,32 @@ public record TimeContext(
 
     /** This, with frames. */
     public TimeContext withRate(FrameRate frameRate) {
-        return new TimeContext(Optional.of(frameRate), beats, zero, inScene, marks);
+        return new TimeContext(Optional.of(frameRate), beats, beatsFaulty, zero, inScene, marks);
     }
 
     /** This, with beats. */
     public TimeContext withBeats(Beats ofMusic) {
-        return new TimeContext(rate, Optional.of(ofMusic), zero, inScene, marks);
+        return new TimeContext(rate, Optional.of(ofMusic), false, zero, inScene, marks);
+    }
+
+    /** This, where beats are given but cannot be read. */
+    public TimeContext withFaultyBeats() {
+        return new TimeContext(rate, beats, true, zero, inScene, marks);
     }
 
     /** This, in a scene that starts at an instant of the music: times, and beats too, count from there. */
     public TimeContext inScene(ExactTime start) {
-        return new TimeContext(rate, beats, start, true, marks);
+        return new TimeContext(rate, beats, beatsFaulty, start, true, marks);
     }
 
     /** This, with marks. */
     public TimeContext withMarks(Map<String, ExactTime> instantByName) {
-        return new TimeContext(rate, beats, zero, inScene, Optional.of(instantByName));
+        return new TimeContext(rate, beats, beatsFaulty, zero, inScene, Optional.of(instantByName));
     }
 
     /** This, for a length of time instead of an instant. */
     public TimeContext withoutMarks() {
-        return new TimeContext(rate, beats, zero, inScene, Optional.empty());
+        return new TimeContext(rate, beats, beatsFaulty, zero, inScene, Optional.empty());
     }
 
     /** Whether a length of time is the same wherever it starts. */

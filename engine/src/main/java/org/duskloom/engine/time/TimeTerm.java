@@ -121,14 +121,14 @@ record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count)
 
         private TimeTerm beats(ExactTime number) throws TextFormatException {
             if (context.beats().isEmpty()) {
-                throw refuse("counts beats, but it is not known where they lie", NO_BEATS);
+                throw withoutBeats("counts beats, but it is not known where they lie");
             }
             return of(Pulse.BEAT, number);
         }
 
         private TimeTerm bars(ExactTime number) throws TextFormatException {
             if (context.beats().isEmpty()) {
-                throw refuse("counts bars, but it is not known where the beats lie", NO_BEATS);
+                throw withoutBeats("counts bars, but it is not known where the beats lie");
             }
             if (!context.beats().get().hasBars()) {
                 throw refuse(
@@ -136,6 +136,11 @@ record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count)
                         "label the first beat of every bar \"bar\" instead of \"beat\"");
             }
             return of(Pulse.BAR, number);
+        }
+
+        private TextFormatException withoutBeats(String what) {
+            TextFormatException fault = refuse(what, NO_BEATS);
+            return context.beatsFaulty() ? fault.toldElsewhere() : fault;
         }
 
         private TextFormatException refuse(String what, String hint) {

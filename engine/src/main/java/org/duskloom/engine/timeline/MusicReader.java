@@ -55,6 +55,11 @@ final class MusicReader {
                 .flatMap(fields -> steady(fields, soundStarts));
     }
 
+    /** Whether beats are given, be they right or wrong. */
+    boolean saysBeats() {
+        return timeline.node(MusicFields.BEATS).isPresent();
+    }
+
     private Optional<Beats> steady(Fields fields, ExactTime soundStarts) {
         Optional<Tempo> tempo = fields.node(MusicFields.TEMPO).flatMap(node -> tempo(node, fields));
         ExactTime first = fields.node(MusicFields.FIRST)

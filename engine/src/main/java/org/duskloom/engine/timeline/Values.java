@@ -105,6 +105,9 @@ public final class Values {
         try {
             return Optional.of(parser.parse(text.value()));
         } catch (TextFormatException e) {
+            if (e.isToldElsewhere()) {
+                return Optional.empty();
+            }
             problems.error(node.location(), what + ": " + e.getMessage(), e.hint());
             return Optional.empty();
         }

@@ -270,6 +270,20 @@ class MusicReaderTest {
                 .containsExactly("song.txt:2:1: error: two beats are at 1s; remove one of them");
     }
 
+    /** Of a show in beats every time would be wrong; the one fault is told alone, and other faults beside it. */
+    @Test
+    void timesDoNotRepeatThatTheBeatsAreFaulty() {
+        String cues = cue("\"at\": \"4b\", \"for\": \"2 bars\"") + ",\n" + cue("\"at\": \"@nobody+1b\", \"for\": \"3x\"");
+        assertThat(Timelines.problems(show("\"beats\": {\"tempo\": \"fast\"}", cues), ""))
+                .hasSize(3)
+                .anySatisfy(said -> assertThat(said).contains("must be a number, not the text \"fast\""))
+                .anySatisfy(said -> assertThat(said).contains("@nobody"))
+                .anySatisfy(said -> assertThat(said).contains("3x"));
+        assertThat(Timelines.problems(show("\"beats\": \"song.txt\"", cue("\"at\": \"4b\"")), "1 1 beat\n"))
+                .singleElement()
+                .satisfies(said -> assertThat(said).startsWith("song.txt:1:1: error: this is no label"));
+    }
+
     @Test
     void barsMustBeKnownWhereTheyAreCounted() {
         String track = label(1, "beat") + "\n" + label(2, "bar");
