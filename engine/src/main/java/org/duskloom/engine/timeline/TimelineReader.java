@@ -71,7 +71,9 @@ public final class TimelineReader {
         MusicReader music = new MusicReader(fields, plain, tracks, problems);
         Optional<SoundSource> sound = music.sound();
         ExactTime soundStarts = sound.map(SoundSource::starts).orElse(ExactTime.ZERO);
-        TimeContext times = music.beats(soundStarts).map(plain::withBeats).orElseGet(() -> music.saysBeats() ? plain.withFaultyBeats() : plain);
+        TimeContext times = music.beats(soundStarts)
+                .map(plain::withBeats)
+                .orElseGet(() -> music.saysBeats() ? plain.withFaultyBeats() : plain);
         ExactTime length = length(fields, rate, times);
         long seed = fields.value(TimelineFields.SEED);
         Map<String, NamedPalette> palettes = palettes(fields);

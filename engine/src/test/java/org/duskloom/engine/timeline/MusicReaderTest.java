@@ -273,7 +273,8 @@ class MusicReaderTest {
     /** Of a show in beats every time would be wrong; the one fault is told alone, and other faults beside it. */
     @Test
     void timesDoNotRepeatThatTheBeatsAreFaulty() {
-        String cues = cue("\"at\": \"4b\", \"for\": \"2 bars\"") + ",\n" + cue("\"at\": \"@nobody+1b\", \"for\": \"3x\"");
+        String cues =
+                cue("\"at\": \"4b\", \"for\": \"2 bars\"") + ",\n" + cue("\"at\": \"@nobody+1b\", \"for\": \"3x\"");
         assertThat(Timelines.problems(show("\"beats\": {\"tempo\": \"fast\"}", cues), ""))
                 .hasSize(3)
                 .anySatisfy(said -> assertThat(said).contains("must be a number, not the text \"fast\""))
