@@ -15,6 +15,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.effect;
     exports org.duskloom.engine.file;
     exports org.duskloom.engine.film;
+    exports org.duskloom.engine.find;
     exports org.duskloom.engine.font;
     exports org.duskloom.engine.format;
     exports org.duskloom.engine.frame;

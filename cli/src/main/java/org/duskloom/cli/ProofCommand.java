@@ -5,21 +5,26 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.stream.Stream;
+import org.duskloom.engine.find.FindRun;
 import org.duskloom.engine.format.FrameOutputs;
+import org.duskloom.engine.format.Origin;
 import org.duskloom.engine.format.OutputFolder;
 import org.duskloom.engine.format.OutputKind;
 import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.group.GroupTree;
+import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.problem.NearestName;
+import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.proof.Proof;
 import org.duskloom.engine.proof.ProofFrames;
 import org.duskloom.engine.proof.ProofStep;
+import org.duskloom.engine.proof.StepsKind;
 import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.text.Quoted;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** {@code duskloom proof}. */
 @Command(
@@ -40,13 +45,17 @@ import picocli.CommandLine.Option;
             "  duskloom proof garden/display.json -o proof",
             "      Play proof/frames.rgb on site at 20 frames a second, steps.txt in hand.",
             "  duskloom proof garden/display.json -o held --step \"colour red\" --only fence",
-            "      The fence in red, for as long as it is played."
+            "      The fence in red, for as long as it is played.",
+            "  duskloom proof garden/display.json -o find --find",
+            "      What to film, so that 'duskloom locate' finds where every pixel hangs.",
+            "  duskloom proof --pixels 300 -o find --find --hold 5s",
+            "      The same for a line of 300 pixels, slowly enough for photos."
         })
 final class ProofCommand implements Callable<Integer> {
     private final Streams streams;
 
-    @Mixin
-    private DisplayOperand display;
+    @Parameters(arity = "0..1", paramLabel = "DISPLAY.json", description = "The display; or a pixel map, MAP.csv.")
+    private Path display;
 
     @Option(
             names = {"-o", "--output"},
@@ -67,6 +76,16 @@ final class ProofCommand implements Callable<Integer> {
             description = "Only this prop, part or group is lit; may be given several times.")
     private List<String> only = List.of();
 
+    @Mixin
+    private FindOptions find;
+
+    @Option(
+            names = "--pixels",
+            paramLabel = "N",
+            description = "With --find, in place of a display: so many pixels on one line, whose places are not known"
+                    + " yet.")
+    private Integer pixels;
+
     @Option(names = "--force", description = "Replace files that stand there, once the new ones are complete.")
     private boolean force;
 
@@ -80,40 +99,89 @@ final class ProofCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, InterruptedException {
         OutputNames.requireFolder("-o", output);
-        Optional<LoadedDisplay> loaded = display.load(streams);
-        if (loaded.isEmpty()) {
+        requireOneSource();
+        find.requireFindForAll();
+        if (pixels != null) {
+            return ofBarePixels();
+        }
+        Problems problems = new Problems();
+        Optional<LoadedPixels> read = LoadedPixels.load(display, problems);
+        ProblemPrinter.print(problems, streams);
+        if (read.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
-        Proof proof = chosen(Proof.of(loaded.get().groups()), loaded.get().groups());
-        render(loaded.get(), proof);
-        streams.tell(output + ": " + Counted.of(proof.steps().size(), "step") + ", "
-                + Counted.of(proof.frameCount(), "frame"));
-        return ExitCode.DONE;
+        LoadedPixels loaded = read.get();
+        OutputFolder folder = new OutputFolder(output, OutputNames.ifExists(force), loaded::refuseAsOutput);
+        FramePixels shown = FramePixels.of(loaded.map());
+        String name = display.getFileName().toString();
+        if (find.isAsked()) {
+            FindRun run = find.run(shown.count());
+            ProofFrames frames = new ProofFrames(chosen(find.proof(run)), "Numbers of " + name, shown);
+            return render(frames, kinds(new StepsKind(run), true), folder, loaded.origin());
+        }
+        ProofFrames frames = new ProofFrames(chosen(proved(loaded.groups())), "Proof of " + name, shown);
+        return render(frames, kinds(new StepsKind(), true), folder, loaded.origin());
     }
 
-    private Proof chosen(Proof all, GroupTree groups) {
-        Proof lit = only.isEmpty() ? all : all.only(TypedAddresses.pixels("--only", only, groups));
-        if (step == null) {
-            return lit;
+    private void requireOneSource() {
+        if (display == null && pixels == null) {
+            throw new MisuseException("the display is missing: name DISPLAY.json or MAP.csv"
+                    + (find.isAsked() ? ", or say how many pixels there are with --pixels" : ""));
         }
-        List<String> names = lit.steps().stream().map(ProofStep::caption).toList();
-        return lit.step(step).orElseThrow(() -> {
+        if (pixels != null && display != null) {
+            throw new MisuseException("--pixels takes the place of a display; leave out one of them");
+        }
+        if (pixels != null && !find.isAsked()) {
+            throw new MisuseException("--pixels is for --find");
+        }
+        if (pixels != null && (pixels < 1 || pixels > PixelMap.MAX_PIXELS)) {
+            throw new MisuseException("--pixels is " + pixels + "; allowed: 1 to " + PixelMap.MAX_PIXELS);
+        }
+        if (find.isAsked() && !only.isEmpty()) {
+            throw new MisuseException("--only cannot be used with --find: every pixel needs its own number");
+        }
+    }
+
+    private int ofBarePixels() throws IOException, InterruptedException {
+        FindRun run = find.run(pixels);
+        ProofFrames frames = new ProofFrames(
+                chosen(find.proof(run)), "Numbers of " + Counted.of(pixels, "pixel"), FramePixels.unnamed(pixels));
+        OutputFolder folder = new OutputFolder(output, OutputNames.ifExists(force), target -> {});
+        return render(frames, kinds(new StepsKind(run), false), folder, new Origin(Version.number(), List.of()));
+    }
+
+    private Proof proved(GroupTree groups) {
+        Proof all = Proof.of(groups);
+        return only.isEmpty() ? all : all.only(TypedAddresses.pixels("--only", only, groups));
+    }
+
+    private Proof chosen(Proof all) {
+        if (step == null) {
+            return all;
+        }
+        List<String> names = all.steps().stream().map(ProofStep::caption).toList();
+        return all.step(step).orElseThrow(() -> {
             String hint = NearestName.hint(step, names);
             return new MisuseException(
                     "--step: there is no step " + Quoted.of(step) + (hint.isEmpty() ? "" : "; " + hint));
         });
     }
 
-    private void render(LoadedDisplay loaded, Proof proof) throws IOException, InterruptedException {
-        String title = "Proof of " + loaded.file().getFileName();
-        ProofFrames source = new ProofFrames(proof, title, FramePixels.of(loaded.map()));
+    /** Without places there is no picture. */
+    private static List<OutputKind> kinds(OutputKind steps, boolean places) {
+        OutputKind frames = OutputKinds.ALL.kind("rgb");
+        return places ? List.of(frames, steps, OutputKinds.ALL.kind("strip")) : List.of(frames, steps);
+    }
+
+    private int render(ProofFrames source, List<OutputKind> kinds, OutputFolder folder, Origin origin)
+            throws IOException, InterruptedException {
         Rendering rendering = new Rendering(source, source.info().frames());
-        List<OutputKind> kinds =
-                Stream.of("rgb", "steps", "strip").map(OutputKinds.ALL::kind).toList();
-        OutputFolder folder = new OutputFolder(output, OutputNames.ifExists(force), loaded::refuseAsOutput);
-        try (FrameOutputs outputs = new FrameOutputs(folder, kinds, rendering.info(), loaded.origin())) {
+        try (FrameOutputs outputs = new FrameOutputs(folder, kinds, rendering.info(), origin)) {
             rendering.into(outputs.sinks(), streams);
             outputs.publish();
         }
+        streams.tell(output + ": " + Counted.of(source.info().steps().size(), "step") + ", "
+                + Counted.of(source.info().frames().count(), "frame"));
+        return ExitCode.DONE;
     }
 }

@@ -1,53 +1,47 @@
 package org.duskloom.engine.proof;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.find.FindRun;
 import org.duskloom.engine.group.GroupTree;
-import org.duskloom.engine.group.Member;
-import org.duskloom.engine.map.Part;
-import org.duskloom.engine.map.PixelMap;
-import org.duskloom.engine.map.Prop;
-import org.duskloom.engine.problem.Location;
-import org.duskloom.engine.problem.Problems;
-import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.time.FrameRate;
 
-/**
- * The steps that prove a display: first pixels, running index, the stage's up against each shape's own, every prop,
- * every part and every group in turn. Immutable.
- */
+/** Steps that are played on site: to prove a display, or to let a camera find its pixels. Immutable. */
 public final class Proof {
     /** Frames per second of a proof: slow outputs can follow it. */
     public static final FrameRate RATE = FrameRate.of(20);
 
-    private static final int LONG = 6 * 20;
-    private static final int STILL = 4 * 20;
-    private static final int SHORT = 20;
+    private final int pixelCount;
+    private final List<ProofStep> steps;
 
-    private final PixelMap map;
-    private final List<ProofStep> steps = new ArrayList<>();
-
-    private Proof(PixelMap map, List<ProofStep> steps) {
-        this.map = map;
-        this.steps.addAll(steps);
+    private Proof(int pixelCount, List<ProofStep> steps) {
+        this.pixelCount = pixelCount;
+        this.steps = List.copyOf(steps);
     }
 
-    /** The proof of a display or a map. */
+    /**
+     * The proof of a display or a map: first pixels, running index, the stage's up against each shape's own, every
+     * prop, every part and every group in turn, and the colours.
+     */
     public static Proof of(GroupTree groups) {
-        Proof proof = new Proof(groups.map(), List.of());
-        proof.addWiring();
-        proof.addOrientation();
-        proof.addProps();
-        proof.addParts();
-        proof.addGroups(groups);
-        proof.addColors();
-        return proof;
+        return new Proof(groups.map().pixelCount(), DisplaySteps.of(groups));
+    }
+
+    /**
+     * The run by which pixels tell a camera their numbers.
+     *
+     * @param run which pixel is lit when
+     * @param holdFrames for how many frames a step is held; even
+     * @param light how bright white is, as a share of the light, above 0 and at most 1
+     * @throws IllegalArgumentException if a step cannot be held that long, or the light is out of range
+     */
+    public static Proof ofFinding(FindRun run, int holdFrames, double light) {
+        if (holdFrames < 2 || holdFrames % 2 != 0 || !(light > 0 && light <= 1)) {
+            throw new IllegalArgumentException(holdFrames + " frames at light " + light);
+        }
+        return new Proof(run.code().pixelCount(), FindSteps.of(run, holdFrames, light));
     }
 
     /** One of its steps alone, so that it can be held as long as it is needed; nothing if no step has that caption. */
@@ -55,7 +49,7 @@ public final class Proof {
         List<ProofStep> held = steps.stream()
                 .filter(step -> step.caption().equalsIgnoreCase(caption))
                 .toList();
-        return held.isEmpty() ? Optional.empty() : Optional.of(new Proof(map, held));
+        return held.isEmpty() ? Optional.empty() : Optional.of(new Proof(pixelCount, held));
     }
 
     /**
@@ -67,143 +61,20 @@ public final class Proof {
         BitSet kept = new BitSet();
         Arrays.stream(pixels).forEach(kept::set);
         return new Proof(
-                map,
+                pixelCount,
                 steps.stream()
                         .map(step -> step.only(kept))
-                        .filter(step -> step.isSeen(map.pixelCount()))
+                        .filter(step -> step.isSeen(pixelCount))
                         .toList());
     }
 
     /** The steps in order. */
     public List<ProofStep> steps() {
-        return List.copyOf(steps);
+        return steps;
     }
 
     /** How many frames all steps have together. */
     public long frameCount() {
         return steps.stream().mapToLong(ProofStep::frames).sum();
-    }
-
-    private void addWiring() {
-        steps.add(new ProofStep(
-                "first pixel",
-                "on every prop the first pixel is white and the last one red, all others are dim",
-                STILL,
-                (share, light) -> {
-                    light.fill(ProofLight.DIM & 0xFF);
-                    for (Prop prop : map.props()) {
-                        light.set(prop.firstPixel() + prop.pixelCount() - 1, ProofLight.RED);
-                        light.set(prop.firstPixel(), ProofLight.WHITE);
-                    }
-                }));
-        steps.add(new ProofStep(
-                "running index",
-                "on every prop a white light runs along the wire and leaves green behind it, all arriving together",
-                LONG,
-                (share, light) -> map.props().forEach(prop -> run(prop, share, light))));
-    }
-
-    private static void run(Prop prop, double share, ProofLight light) {
-        int head = (int) (share * prop.pixelCount());
-        for (int i = 0; i < head; i++) {
-            light.set(prop.firstPixel() + i, ProofLight.GREEN);
-        }
-        light.set(prop.firstPixel() + head, ProofLight.WHITE);
-    }
-
-    private void addOrientation() {
-        Heights stage = Heights.ofStage(map);
-        steps.add(new ProofStep(
-                "stage up",
-                "a white bar rises level through the whole display; amber is above it, blue below",
-                LONG,
-                (share, light) -> stage.paint(share, light)));
-        Heights own = Heights.ofEachPropItself(map);
-        steps.add(new ProofStep(
-                "own up",
-                "the same bar rises along each shape's own up: on a prop that is mounted turned, it runs the way the"
-                        + " prop is turned",
-                LONG,
-                (share, light) -> own.paint(share, light)));
-    }
-
-    private void addProps() {
-        for (Prop prop : map.props()) {
-            steps.add(new ProofStep("prop " + prop.name(), "only " + prop.name() + " is lit", SHORT, (share, light) -> {
-                for (int i = 0; i < prop.pixelCount(); i++) {
-                    light.set(prop.firstPixel() + i, ProofLight.AMBER);
-                }
-            }));
-        }
-    }
-
-    private void addParts() {
-        Map<String, List<int[]>> byPath = new LinkedHashMap<>();
-        for (Prop prop : map.props()) {
-            for (String path : prop.partPaths()) {
-                int[] pixels = prop.part(path).map(Part::pixels).orElseThrow();
-                for (int i = 0; i < pixels.length; i++) {
-                    pixels[i] += prop.firstPixel();
-                }
-                byPath.computeIfAbsent(path, unseen -> new ArrayList<>()).add(pixels);
-            }
-        }
-        byPath.forEach((path, everywhere) -> steps.add(new ProofStep(
-                "part " + path,
-                "the part runs in its own order, white head over green, on " + Counted.of(everywhere.size(), "prop"),
-                2 * SHORT,
-                (share, light) -> everywhere.forEach(pixels -> runPart(pixels, share, light)))));
-    }
-
-    private static void runPart(int[] pixels, double share, ProofLight light) {
-        int head = (int) (share * pixels.length);
-        for (int i = 0; i < pixels.length; i++) {
-            light.set(pixels[i], i == head ? ProofLight.WHITE : ProofLight.GREEN);
-        }
-    }
-
-    private void addGroups(GroupTree groups) {
-        for (String name : groups.groupNames()) {
-            TextNode address = new TextNode(Location.ofFile(""), name);
-            Optional<List<Member>> members = groups.resolve(List.of(address), new Problems());
-            members.ifPresent(all -> steps.add(new ProofStep(
-                    "group " + name,
-                    "all " + Counted.of(all.size(), "member")
-                            + " of the group, the first white, then amber one after the" + " other",
-                    2 * SHORT,
-                    (share, light) -> light(all, share, light))));
-        }
-    }
-
-    /** Who sees another colour than the one that is said has found the order of the colours on the wire. */
-    private void addColors() {
-        int tenth = ProofLight.TENTH;
-        addColor("red", tenth << 16);
-        addColor("green", tenth << 8);
-        addColor("blue", tenth);
-        addColor("white", tenth << 16 | tenth << 8 | tenth);
-    }
-
-    private void addColor(String word, int color) {
-        steps.add(new ProofStep(
-                "colour " + word,
-                "every pixel is " + word
-                        + ", at a tenth of the light; where it has another colour, the order of the colours"
-                        + " on its wire is another",
-                2 * SHORT,
-                (share, light) -> {
-                    for (int pixel = 0; pixel < map.pixelCount(); pixel++) {
-                        light.set(pixel, color);
-                    }
-                }));
-    }
-
-    private static void light(List<Member> members, double share, ProofLight light) {
-        int reached = Math.min(members.size() - 1, (int) (1.5 * share * members.size()));
-        for (int k = 0; k <= reached; k++) {
-            for (int pixel : members.get(k).pixels()) {
-                light.set(pixel, k == 0 ? ProofLight.WHITE : ProofLight.AMBER);
-            }
-        }
     }
 }

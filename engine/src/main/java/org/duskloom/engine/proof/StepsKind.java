@@ -2,7 +2,9 @@ package org.duskloom.engine.proof;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Optional;
 import org.duskloom.engine.file.StagedFile;
+import org.duskloom.engine.find.FindRun;
 import org.duskloom.engine.format.StreamKind;
 import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.FrameSink;
@@ -10,8 +12,21 @@ import org.duskloom.engine.frame.RunInfo;
 
 /** {@code steps.txt}: what a person should see in each step of a proof, when, and how much it lights. */
 public final class StepsKind implements StreamKind {
-    /** There is nothing to choose. */
-    public StepsKind() {}
+    private final Optional<String> guide;
+
+    /** That of a proof. */
+    public StepsKind() {
+        this(Optional.empty());
+    }
+
+    /** That of a run by which pixels tell a camera their numbers, with what to do. */
+    public StepsKind(FindRun run) {
+        this(Optional.of(FindGuide.of(run)));
+    }
+
+    private StepsKind(Optional<String> guide) {
+        this.guide = guide;
+    }
 
     @Override
     public String word() {
@@ -40,7 +55,7 @@ public final class StepsKind implements StreamKind {
 
             @Override
             public void begin(RunInfo run) {
-                text = new StepsText(run);
+                text = new StepsText(run, guide);
             }
 
             @Override

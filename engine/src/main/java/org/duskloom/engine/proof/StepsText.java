@@ -2,6 +2,7 @@ package org.duskloom.engine.proof;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.frame.RunStep;
@@ -19,13 +20,16 @@ final class StepsText {
                     + " is a matter of local codes and licensed practice.\n";
 
     private final RunInfo run;
+    private final Optional<String> guide;
     private final List<RunStep> steps;
     private final int[] mostLit;
     private final long[] mostLight;
     private int at;
 
-    StepsText(RunInfo run) {
+    /** The text on a run; nothing flashes in it unless a guide says so. */
+    StepsText(RunInfo run, Optional<String> guide) {
         this.run = run;
+        this.guide = guide;
         this.steps = run.steps();
         this.mostLit = new int[steps.size()];
         this.mostLight = new long[steps.size()];
@@ -60,17 +64,23 @@ final class StepsText {
             brightest = mostLight[i] > mostLight[brightest] ? i : brightest;
         }
         StringBuilder lines = new StringBuilder();
-        lines.append("What the proof shows, at " + run.rate() + " frames a second.\n");
+        guide.ifPresent(lines::append);
+        lines.append((guide.isPresent() ? "What is seen" : "What the proof shows") + ", at " + run.rate()
+                + " frames a second.\n");
+        lines.append("The times are those at which the steps begin");
         lines.append(
-                "The times are those at which the steps begin, here and in strip.png, which shows the middle of each.\n");
+                run.pixels().places().isPresent()
+                        ? ", here and in strip.png, which shows the middle of each.\n"
+                        : ".\n");
         lines.append(
                 "Behind them stands what is lit at once: how many pixels at most, and their light as a share of all "
                         + run.pixelCount() + " pixels white,\nwhere a receiver takes the codes for the duty.\n");
         lines.append(String.format(
                 Locale.ROOT,
-                "The most is %s of that, in \"%s\": wire, fuses and supplies must bear it. Nothing flashes.%n%n",
+                "The most is %s of that, in \"%s\": wire, fuses and supplies must bear it.%s%n%n",
                 share(brightest),
-                steps.get(brightest).caption()));
+                steps.get(brightest).caption(),
+                guide.isPresent() ? "" : " Nothing flashes."));
         for (int i = 0; i < steps.size(); i++) {
             RunStep step = steps.get(i);
             if (i == brightest) {

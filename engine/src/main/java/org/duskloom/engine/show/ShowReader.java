@@ -76,6 +76,20 @@ public final class ShowReader {
         return display(file, file.toString(), files, problems).map(display -> new DisplayFile(display, files.inputs()));
     }
 
+    /**
+     * Reads a pixel map without a timeline.
+     *
+     * @param file the map
+     * @param problems where errors and warnings go
+     * @return the map without groups and the file it was read from, or nothing if an error was added
+     */
+    public static Optional<MapFile> readMap(Path file, Problems problems) {
+        ShowFiles files = ShowFiles.beside(file);
+        return files.text(file, file.toString(), problems)
+                .flatMap(csv -> MapReader.read(csv, problems))
+                .map(map -> new MapFile(GroupTree.of(map), files.inputs()));
+    }
+
     /** Whether it can be heard is seen from its first bytes; what follows it reads it as a whole, later. */
     private static void checkSound(Path path, String shownName, Problems problems) {
         Optional<SoundStream> sound = SoundStream.open(path, shownName, problems);

@@ -27,6 +27,7 @@ class ArchitectureTest {
             "wire",
             "display.svg",
             "display",
+            "find",
             "survey",
             "survey.fit",
             "survey.text",
