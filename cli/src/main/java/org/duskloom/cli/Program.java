@@ -28,6 +28,7 @@ import picocli.CommandLine.Option;
         footer = {
             "",
             "Examples:",
+            "  duskloom new garden",
             "  duskloom check garden/show.json",
             "  duskloom render garden/show.json -o out --strip",
             "  duskloom effects sweep",
@@ -57,6 +58,7 @@ final class Program implements Runnable {
      */
     private static Map<String, Function<Streams, Object>> commands() {
         Map<String, Function<Streams, Object>> commands = new LinkedHashMap<>();
+        commands.put("new", NewCommand::new);
         commands.put("render", RenderCommand::new);
         commands.put("strip", StripCommand::new);
         commands.put("film", FilmCommand::new);

@@ -373,7 +373,8 @@ class DocsTest {
             boolean isOutput =
                     List.of("-o", "--output", "--gallery", "--json", "--csv").contains(words[i - 1])
                             && !words[i].equals("-");
-            boolean isPath = isOutput || i > 1 && Files.exists(folder.resolve(words[i]));
+            boolean isNew = i == 2 && words[1].equals("new");
+            boolean isPath = isOutput || isNew || i > 1 && Files.exists(folder.resolve(words[i]));
             arguments[i - 1] = isPath ? folder.resolve(words[i]) : words[i];
         }
         return arguments;

@@ -53,6 +53,16 @@ class LauncherTest {
                 .isEqualTo("0: " + OPTIONS + jar + "|render|two words||$x*|");
     }
 
+    /** What is to be typed next is what was typed: the path to the launcher, or its name where the shell found it. */
+    @Test
+    void tellsHowItWasCalled() throws Exception {
+        assertThat(said(launcher, Map.of("JAVA_HOME", javaHome.toString())))
+                .contains("|-Dduskloom.command=" + launcher + "|");
+        Map<String, String> onPath =
+                Map.of("JAVA_HOME", javaHome.toString(), "PATH", launcher.getParent() + ":/usr/bin:/bin");
+        assertThat(said(Path.of("duskloom"), onPath)).contains("|-Dduskloom.command=duskloom|");
+    }
+
     @Test
     void takesJavaFromThePath() throws Exception {
         String path = javaHome.resolve("bin") + ":/usr/bin:/bin";
@@ -207,7 +217,12 @@ class LauncherTest {
     }
 
     /** Exit code and everything said, lines ended by a bar. */
+    /** Without the one option that is another each time. */
     private String run(Path command, Map<String, String> environment, String... arguments) throws Exception {
+        return said(command, environment, arguments).replaceFirst("-Dduskloom\\.command=[^|]*\\|", "");
+    }
+
+    private String said(Path command, Map<String, String> environment, String... arguments) throws Exception {
         // A shell finds its way: ProcessBuilder would look in the path of this JVM.
         List<String> line = new ArrayList<>(List.of("/bin/sh", "-c", "\"$0\" \"$@\"", command.toString()));
         line.addAll(List.of(arguments));
