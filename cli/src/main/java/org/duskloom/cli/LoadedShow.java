@@ -11,6 +11,7 @@ import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.packet.StreamLimits;
 import org.duskloom.engine.packet.StreamSource;
+import org.duskloom.engine.plan.KernelShelf;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlanCompiler;
 import org.duskloom.engine.problem.Location;
@@ -34,13 +35,16 @@ import org.duskloom.engine.wire.UniverseLayout;
 record LoadedShow(Path file, Show show, Plan plan) {
     /** Reads and compiles; nothing if an error was added to the problems. */
     static Optional<LoadedShow> load(Path file, Problems problems) {
-        return load(file, ShowFiles.beside(file), problems);
+        return load(file, ShowFiles.beside(file), new KernelShelf(), problems);
     }
 
-    /** The same, for who wants to know which files were looked for even if nothing comes of it. */
-    static Optional<LoadedShow> load(Path file, ShowFiles files, Problems problems) {
+    /**
+     * The same, for who reads it again and again, and wants to know which files were looked for even if nothing comes of
+     * it.
+     */
+    static Optional<LoadedShow> load(Path file, ShowFiles files, KernelShelf shelf, Problems problems) {
         Optional<LoadedShow> loaded = ShowReader.read(file, files, problems)
-                .flatMap(show -> PlanCompiler.compile(show, EffectRegistry.installed(), problems)
+                .flatMap(show -> PlanCompiler.compile(show, EffectRegistry.installed(), shelf, problems)
                         .map(plan -> new LoadedShow(file, show, plan)));
         loaded.filter(found -> found.show().timeline().layers().isEmpty())
                 .ifPresent(dark -> problems.warn(

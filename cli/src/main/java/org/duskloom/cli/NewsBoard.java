@@ -62,7 +62,7 @@ final class NewsBoard {
         return Optional.of(newest);
     }
 
-    /** {@code film}: its number, 0 for none; {@code errors} and {@code warnings}: how many; {@code problems}. */
+    /** {@code film}: its number, 0 for none; {@code errors} and {@code warnings}: how many; {@code problems}; how many {@code pieces} the film has. */
     private static String json(Optional<ServedFilm> film, ShowReading reading) {
         Problems problems = reading.problems();
         String folder = folder(reading.file());
@@ -78,7 +78,9 @@ final class NewsBoard {
                         "warnings",
                         warnings,
                         "problems",
-                        JsonText.list(shown))
+                        JsonText.list(shown),
+                        "pieces",
+                        film.map(ServedFilm::pieces).orElse(0))
                 .json();
     }
 

@@ -3,6 +3,7 @@ package org.duskloom.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import org.duskloom.engine.plan.KernelShelf;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.ShowFiles;
@@ -16,12 +17,16 @@ import org.duskloom.engine.show.ShowFiles;
  * @param files all that were looked into
  */
 record ShowReading(Path file, Optional<LoadedShow> show, Problems problems, ShowFiles files) {
-    /** Reads and compiles a show. Nothing is thrown, whatever is in it: the next version shall be read too. */
-    static ShowReading of(Path file) {
+    /**
+     * Reads and compiles a show. Nothing is thrown, whatever is in it: the next version shall be read too.
+     *
+     * @param shelf what is left from readings before
+     */
+    static ShowReading of(Path file, KernelShelf shelf) {
         Problems problems = new Problems();
         ShowFiles files = ShowFiles.beside(file);
         try {
-            Optional<LoadedShow> show = LoadedShow.load(file, files, problems);
+            Optional<LoadedShow> show = LoadedShow.load(file, files, shelf, problems);
             if (show.isPresent()) {
                 show.get().checkSound(problems);
             }

@@ -4,11 +4,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.concurrent.TimeUnit;
+import org.duskloom.engine.plan.KernelShelf;
 
 /** A show that is read again whenever one of its files is saved; what comes of it is put up for the pages. */
 final class WatchedShow {
-    /** So long files must have stayed as they are before a save counts as done. */
-    private static final long QUIET_MILLIS = 40;
+    /**
+     * So long files must have stayed as they are, while they are read and after, before a show without errors counts:
+     * hardly any that is half written has none, and if one has it is seen for a moment only.
+     */
+    private static final long QUIET_MILLIS = 15;
 
     /** A show with errors may be one that is half written: so long nothing is said of it. */
     private static final long DOUBT_MILLIS = 250;
@@ -25,6 +29,7 @@ final class WatchedShow {
     private final Path file;
     private final NewsBoard board;
     private final Streams streams;
+    private final KernelShelf shelf = new KernelShelf();
     private ShowReading reading;
 
     /** Reads the show for the first time. */
@@ -32,7 +37,7 @@ final class WatchedShow {
         this.file = file;
         this.board = board;
         this.streams = streams;
-        this.reading = ShowReading.of(file);
+        this.reading = ShowReading.of(file, shelf);
         tell();
     }
 
@@ -63,7 +68,7 @@ final class WatchedShow {
         for (int i = 0;
                 i < PRACTICES && System.nanoTime() < end && !reading.watch().changes(0);
                 i++) {
-            ShowReading.of(file);
+            ShowReading.of(file, shelf);
             if (Thread.interrupted()) {
                 throw new InterruptedException();
             }
@@ -75,7 +80,7 @@ final class WatchedShow {
         ShowReading next = null;
         for (int i = 0; i < MOST_READINGS; i++) {
             long start = System.nanoTime();
-            next = ShowReading.of(file);
+            next = ShowReading.of(file, shelf);
             long took = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
             if (!next.watch().changes((next.isBroken() ? DOUBT_MILLIS : QUIET_MILLIS) - took)) {
                 break;

@@ -165,7 +165,11 @@ class WatchPageTest {
                 .toList();
         assertThat(changed).isNotEmpty().hasSizeLessThan(keys.size() / 2);
         List<String> asked = browser.requests();
-        assertThat(pieces(asked)).containsExactlyInAnyOrderElementsOf(changed);
+        // That of the time that is seen is asked for before the page knows whether it has changed.
+        assertThat(changed).doesNotContain(0);
+        assertThat(pieces(asked))
+                .containsExactlyInAnyOrderElementsOf(
+                        Stream.concat(Stream.of(0), changed.stream()).toList());
         assertThat(asked).noneSatisfy(address -> assertThat(address).contains("/tables/"));
     }
 

@@ -12,6 +12,7 @@ import java.nio.file.attribute.FileTime;
 import java.util.Arrays;
 import java.util.Optional;
 import org.duskloom.cli.NewsBoard.News;
+import org.duskloom.engine.plan.KernelShelf;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -35,7 +36,7 @@ class WatchedShowTest {
     void whatIsSavedIsRead() throws Exception {
         try (Watching watching = Watching.of(show)) {
             News first = watching.after(0);
-            assertThat(first.json()).isEqualTo("{\"film\": 1, \"errors\": 0, \"warnings\": 0, \"problems\": []}");
+            assertThat(first.json()).isEqualTo("{\"film\": 1, \"errors\": 0, \"warnings\": 0, \"problems\": [], \"pieces\": 3}");
             replace(show, "Longest day", "Shortest night");
             News second = watching.after(first.number());
             assertThat(second.film().orElseThrow().json()).contains("Shortest night");
@@ -203,12 +204,12 @@ class WatchedShowTest {
     @Test
     void aFaultIsToldLikeAnError() {
         ShowReading tooLarge =
-                ShowReading.failed(show, ShowReading.of(show).files(), new OutOfMemoryError("Java heap space"));
+                ShowReading.failed(show, ShowReading.of(show, new KernelShelf()).files(), new OutOfMemoryError("Java heap space"));
         assertThat(tooLarge.isBroken()).isTrue();
         assertThat(tooLarge.problems().inFileOrder().get(0).toString())
                 .matches(".*show\\.json: error: this show needs more memory than the \\d+ MB that Java may use; give it"
                         + " more with JAVA_TOOL_OPTIONS=-Xmx4g");
-        ShowReading fault = ShowReading.failed(show, ShowReading.of(show).files(), new IllegalStateException("odd"));
+        ShowReading fault = ShowReading.failed(show, ShowReading.of(show, new KernelShelf()).files(), new IllegalStateException("odd"));
         assertThat(fault.problems().inFileOrder().get(0).message())
                 .isEqualTo("fault in the program: java.lang.IllegalStateException: odd");
     }

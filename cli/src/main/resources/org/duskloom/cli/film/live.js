@@ -94,7 +94,7 @@ class LiveShow {
       return;
     }
     try {
-      const film = await this.filmOf(news.film);
+      const film = await this.filmOf(news);
       if (turn === this.turn) {
         this.change(film, news.film);
       } else {
@@ -112,18 +112,18 @@ class LiveShow {
     }
   }
 
-  /** A film, with the frames that are seen now. */
-  async filmOf(number) {
+  /** A film, with the frames that are seen now, which are asked for at once: mostly they are what was changed. */
+  async filmOf({ film: number, pieces: count }) {
+    const before = this.player.film;
+    const pieces = new PiecesFromServer((index) => `films/${number}/${index}`);
+    pieces.askEarly(before ? Math.min(before.pieceOf(this.player.frame), count - 1) : 0);
     const { facts, table, sound, starts, pieceFrames, keyDigits, keys } = await (await asked("films/" + number)).json();
-    const list = [];
     for (let first = 0; first < facts.frames; first += pieceFrames) {
-      const key = keys.substr(list.length * keyDigits, keyDigits);
-      list.push({ first, frames: Math.min(pieceFrames, facts.frames - first), key });
+      const key = keys.substr(pieces.list.length * keyDigits, keyDigits);
+      pieces.list.push({ first, frames: Math.min(pieceFrames, facts.frames - first), key });
     }
-    const pieces = new PiecesFromServer(list, (index) => `films/${number}/${index}`);
     const film = new Film(facts, await this.tableOf(table, facts.pixels), pieces);
     film.sound = { number: sound, starts };
-    const before = this.player.film;
     if (before) {
       film.takeOver(before);
     }

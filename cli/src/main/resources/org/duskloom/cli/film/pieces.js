@@ -39,15 +39,30 @@ async function asked(address, signal) {
 
 /** Pieces that a server has, each under an address of its own; their sum stands in front of them, the highest byte first. */
 class PiecesFromServer {
-  constructor(list, addressOf) {
-    this.list = list;
+  /** Its list is set once it is known. */
+  constructor(addressOf) {
+    this.list = [];
     this.addressOf = addressOf;
     this.giveUp = new AbortController();
+    this.early = null;
+  }
+
+  /** Asks for a piece that will probably be wanted first: so it comes beside what has to be known before. */
+  askEarly(index) {
+    const answer = this.asked(index);
+    answer.catch(() => {});
+    this.early = { index, answer };
   }
 
   async packed(index) {
-    const bytes = await (await asked(this.addressOf(index), this.giveUp.signal)).arrayBuffer();
+    const { early } = this;
+    this.early = null;
+    const bytes = await (index === early?.index ? early.answer : this.asked(index));
     return { bytes: new Uint8Array(bytes, 4), crc: new DataView(bytes).getUint32(0) };
+  }
+
+  async asked(index) {
+    return (await asked(this.addressOf(index), this.giveUp.signal)).arrayBuffer();
   }
 
   /** Nothing more is wanted of them. */

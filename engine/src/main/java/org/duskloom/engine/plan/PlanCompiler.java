@@ -31,6 +31,7 @@ public final class PlanCompiler {
     private final Show show;
     private final EffectRegistry effects;
     private final Problems problems;
+    private final KernelShelf shelf;
     private final Optional<FrameBeats> beats;
     private final SettingsReader settingsReader;
     private final LayoutDoubts layoutDoubts;
@@ -94,10 +95,11 @@ public final class PlanCompiler {
         }
     }
 
-    private PlanCompiler(Show show, EffectRegistry effects, Problems problems) {
+    private PlanCompiler(Show show, EffectRegistry effects, KernelShelf shelf, Problems problems) {
         this.show = show;
         this.effects = effects;
         this.problems = problems;
+        this.shelf = shelf;
         this.beats = show.timeline()
                 .times()
                 .beats()
@@ -115,7 +117,17 @@ public final class PlanCompiler {
      * @return the plan, or nothing if there are errors, whether from here or from reading the show
      */
     public static Optional<Plan> compile(Show show, EffectRegistry effects, Problems problems) {
-        Plan plan = new PlanCompiler(show, effects, problems).plan();
+        return compile(show, effects, new KernelShelf(), problems);
+    }
+
+    /**
+     * The same for a show that is compiled again and again: the plan is the same, and sooner there.
+     *
+     * @param shelf what is left from compilations with the same effects
+     */
+    public static Optional<Plan> compile(Show show, EffectRegistry effects, KernelShelf shelf, Problems problems) {
+        shelf.turn();
+        Plan plan = new PlanCompiler(show, effects, shelf, problems).plan();
         return problems.hasErrors() ? Optional.empty() : Optional.of(plan);
     }
 
@@ -212,7 +224,7 @@ public final class PlanCompiler {
                 effect,
                 settings.fingerprint(effect.settings(), path -> show.files().sha256Hex(path)));
         SharedKernels shared =
-                kernels.computeIfAbsent(identity, key -> new SharedKernels(show, effect, settings, geometry));
+                kernels.computeIfAbsent(identity, key -> new SharedKernels(show, key, settings, shelf));
         return new CanvasCompiler(show, settings, identity, shared, problems, layoutDoubts, () -> brushCount++, beats);
     }
 

@@ -11,6 +11,9 @@ import org.duskloom.engine.effect.PartFinder;
  * for.
  */
 final class RecordedParts implements PartFinder {
+    /** Where nothing was looked for. */
+    static final Fingerprint NONE = new FingerprintWriter("parts/1").finish();
+
     private final PartFinder parts;
     private final FingerprintWriter found = new FingerprintWriter("parts/1");
 

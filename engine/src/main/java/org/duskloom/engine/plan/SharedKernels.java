@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntSupplier;
 import org.duskloom.engine.digest.Fingerprint;
+import org.duskloom.engine.digest.FingerprintWriter;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.Kernel;
@@ -20,9 +21,11 @@ import org.duskloom.engine.time.FrameSpan;
  */
 final class SharedKernels {
     private final Show show;
+    private final Key identity;
     private final Effect effect;
     private final Settings settings;
     private final CueGeometry geometry;
+    private final KernelShelf shelf;
     private final List<BrushNumbers> brushes;
     private final Map<String, List<Prepared>> byRandomKey = new HashMap<>();
 
@@ -36,19 +39,43 @@ final class SharedKernels {
      * @param refusal why there is none
      * @param parts the pixels that were found for parts that settings name
      */
-    record Prepared(Optional<Kernel> kernel, Optional<SettingException> refusal, Fingerprint parts) {}
+    record Prepared(Optional<Kernel> kernel, Optional<SettingException> refusal, Fingerprint parts) {
+        /** Whether the same would come of everything that has the same {@link SharedKernels#name}. */
+        boolean hangsOnItsNameAlone() {
+            return kernel.isPresent() && parts.equals(RecordedParts.NONE);
+        }
+    }
 
-    SharedKernels(Show show, Effect effect, Settings settings, CueGeometry geometry) {
+    SharedKernels(Show show, Key identity, Settings settings, KernelShelf shelf) {
         this.show = show;
-        this.effect = effect;
+        this.identity = identity;
+        this.effect = identity.effect();
         this.settings = settings;
-        this.geometry = geometry;
+        this.geometry = identity.geometry();
+        this.shelf = shelf;
         brushes = geometry.areas().stream().map(area -> new BrushNumbers()).toList();
     }
 
     /** The effect on each canvas, for a cue with this random key. */
     List<Prepared> prepared(String randomKey) {
-        return byRandomKey.computeIfAbsent(effect.usesChance() ? randomKey : "", this::prepare);
+        return byRandomKey.computeIfAbsent(effect.usesChance() ? randomKey : "", this::shelved);
+    }
+
+    /** Beats move with the music, whatever the settings say: what hears them is made anew. */
+    private List<Prepared> shelved(String randomKey) {
+        return settings.hearBeats()
+                ? prepare(randomKey)
+                : shelf.get(name(randomKey), () -> prepare(randomKey));
+    }
+
+    /** By value, all that decides what is made; see {@link CueFingerprint}. */
+    private Fingerprint name(String randomKey) {
+        FingerprintWriter parts = new FingerprintWriter("kernels/1").text(effect.name());
+        parts.part(identity.settings()).part(geometry.places()).part(geometry.order());
+        if (effect.usesChance()) {
+            parts.whole(show.timeline().seed()).text(randomKey).part(geometry.names());
+        }
+        return parts.finish();
     }
 
     /**
