@@ -55,6 +55,12 @@ final class PageSink implements EncodingSink {
         return new PieceEncoder(run.pixelCount());
     }
 
+    /** Each batch is a piece. */
+    @Override
+    public boolean hangsOnBatches() {
+        return true;
+    }
+
     @Override
     public void take(FrameBatch frames, EncodedBytes encoded) throws IOException {
         byte[] packed = Arrays.copyOfRange(encoded.array(), PieceEncoder.HEAD_BYTES, encoded.length());

@@ -20,6 +20,14 @@ public interface EncodingSink extends FrameSink {
     }
 
     /**
+     * Whether its bytes hang on which frames are encoded together. How many these are does then not depend on how many
+     * threads render.
+     */
+    default boolean hangsOnBatches() {
+        return false;
+    }
+
+    /**
      * Takes the next frames, and the bytes that an encoder made of them.
      *
      * @param encoded holds these bytes only during the call

@@ -47,15 +47,20 @@ final class Handover implements AutoCloseable {
         }
     }
 
-    /** Few enough to fit into a chunk, and for every thread to have work where there are few frames. */
+    /**
+     * Few enough to fit into a chunk, and for every thread to have work where there are few frames, unless the output
+     * would show how many threads there were.
+     */
     private static int chunkFrames(RunInfo run, List<FrameSink> sinks, int threads) {
         long frameBytes = run.frameBytes();
+        long shared = (run.frames().count() + threads - 1) / threads;
         for (FrameSink sink : sinks) {
-            frameBytes =
-                    sink instanceof EncodingSink encoding ? Math.max(frameBytes, encoding.bytesPerFrame()) : frameBytes;
+            if (sink instanceof EncodingSink encoding) {
+                frameBytes = Math.max(frameBytes, encoding.bytesPerFrame());
+                shared = encoding.hangsOnBatches() ? MOST_FRAMES_IN_CHUNK : shared;
+            }
         }
         long fitting = CHUNK_BYTES / frameBytes;
-        long shared = (run.frames().count() + threads - 1) / threads;
         return (int) Math.max(1, Math.min(MOST_FRAMES_IN_CHUNK, Math.min(fitting, shared)));
     }
 

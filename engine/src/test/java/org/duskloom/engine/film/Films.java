@@ -69,10 +69,15 @@ final class Films {
     /** Makes a film of some frames into a file of a folder. */
     static Path made(StreamKind kind, FrameSource source, FrameList frames, Path folder)
             throws IOException, InterruptedException {
+        return made(kind, source, frames, 3, folder);
+    }
+
+    static Path made(StreamKind kind, FrameSource source, FrameList frames, int threads, Path folder)
+            throws IOException, InterruptedException {
         Path target = folder.resolve(kind.file());
         Files.deleteIfExists(target);
         try (FrameSink sink = kind.into(StagedFile.open(target, IfExists.REFUSE))) {
-            new FrameRun(source, frames, 3).into(sink, Progress.SILENT);
+            new FrameRun(source, frames, threads).into(sink, Progress.SILENT);
         }
         return target;
     }

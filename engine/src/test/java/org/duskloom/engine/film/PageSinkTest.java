@@ -12,8 +12,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Base64;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -95,6 +97,20 @@ class PageSinkTest {
         assertThat(page)
                 .startsWith("head<meta http-equiv=\"Content-Security-Policy\"")
                 .endsWith("foot");
+    }
+
+    /** Also of films with few frames, which threads share among them. */
+    @Test
+    void howManyThreadsThereWereCannotBeSeen() throws Exception {
+        for (int frames : new int[] {1, 5, 40, FRAMES}) {
+            Set<String> pages = new HashSet<>();
+            for (int threads = 1; threads <= 8; threads++) {
+                FrameList span = FrameList.of(new FrameSpan(0, frames));
+                Path page = Films.made(kind(PageKind.MOST_BYTES), source(), span, threads, folder);
+                pages.add(Files.readString(page, StandardCharsets.UTF_8));
+            }
+            assertThat(pages).as("%d frames", frames).hasSize(1);
+        }
     }
 
     @Test
