@@ -19,7 +19,6 @@ import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.preview.ShownFrames;
-import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.FrameSpan;
@@ -117,12 +116,7 @@ final class FilmCommand implements Callable<Integer> {
         }
         int[] seen = pixels.pixels(loaded.get().show().groups());
         FrameSpan span = span(loaded.get());
-        Problems problems = new Problems();
-        Optional<PageSound> sound = kind == FilmKind.PAGE ? sound(loaded.get(), span, problems) : Optional.empty();
-        ProblemPrinter.print(problems, streams);
-        if (problems.hasErrors()) {
-            return ExitCode.BAD_INPUT;
-        }
+        Optional<PageSound> sound = kind == FilmKind.PAGE ? sound(loaded.get(), span) : Optional.empty();
         try {
             make(
                     loaded.get(),
@@ -187,9 +181,9 @@ final class FilmCommand implements Callable<Integer> {
         return StagedFile.open(output, OutputNames.ifExists(force));
     }
 
-    private static Optional<PageSound> sound(LoadedShow loaded, FrameSpan span, Problems problems) throws IOException {
+    private static Optional<PageSound> sound(LoadedShow loaded, FrameSpan span) throws IOException {
         FrameRate rate = loaded.plan().rate();
-        return loaded.sound(rate.secondsOf(span.firstFrame()), rate.secondsOf(span.endFrameExclusive()), problems);
+        return loaded.sound(rate.secondsOf(span.firstFrame()), rate.secondsOf(span.endFrameExclusive()));
     }
 
     private FrameSpan span(LoadedShow loaded) {

@@ -39,8 +39,8 @@ record LoadedShow(Path file, Show show, Plan plan) {
     }
 
     /**
-     * The same, for who reads it again and again, and wants to know which files were looked for even if nothing comes of
-     * it.
+     * The same, for who reads it again and again, and wants to know which files were looked for even if nothing comes
+     * of it.
      */
     static Optional<LoadedShow> load(Path file, ShowFiles files, KernelShelf shelf, Problems problems) {
         Optional<LoadedShow> loaded = ShowReader.read(file, files, problems)
@@ -75,12 +75,12 @@ record LoadedShow(Path file, Show show, Plan plan) {
      *
      * @param fromSeconds from which time of the show on it is wanted
      * @param toSeconds up to which
-     * @param problems where an error goes if it cannot be read
-     * @return nothing if it has none, none is heard in that part, or an error was added
+     * @return nothing if it has none, or none is heard in that part
+     * @throws IOException if it cannot be read any more
      */
-    Optional<PageSound> sound(double fromSeconds, double toSeconds, Problems problems) throws IOException {
+    Optional<PageSound> sound(double fromSeconds, double toSeconds) throws IOException {
         Optional<SoundSource> source = show.timeline().sound();
-        Optional<Path> path = source.flatMap(sound -> show.files().locate(sound.file(), problems));
+        Optional<Path> path = source.flatMap(sound -> show.files().remembered(sound.file()));
         if (path.isEmpty()) {
             return Optional.empty();
         }
@@ -89,13 +89,7 @@ record LoadedShow(Path file, Show show, Plan plan) {
                 show.files().shown(source.get().file().value()),
                 source.get().starts().seconds(),
                 fromSeconds,
-                toSeconds,
-                problems);
-    }
-
-    /** Adds an error if the sound that it is played to is none. */
-    void checkSound(Problems problems) throws IOException {
-        sound(Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY, problems);
+                toSeconds);
     }
 
     /** What hangs on which port; nothing where its display does not say. */

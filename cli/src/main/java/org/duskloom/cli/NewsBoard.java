@@ -22,7 +22,13 @@ final class NewsBoard {
      */
     record News(long number, Optional<ServedFilm> film, String json) {}
 
+    private final PixelChoice choice;
     private News newest = new News(0, Optional.empty(), "{}");
+
+    /** @param choice which pixels are seen */
+    NewsBoard(PixelChoice choice) {
+        this.choice = choice;
+    }
 
     /** What was put up last. */
     synchronized News newest() {
@@ -33,7 +39,7 @@ final class NewsBoard {
     void put(ShowReading reading) {
         News before = newest();
         Optional<ServedFilm> film = reading.show()
-                .map(loaded -> new ServedFilm(loaded, before.film()))
+                .map(loaded -> new ServedFilm(loaded, choice, before.film()))
                 .or(before::film);
         replace(new News(before.number + 1, film, json(film, reading)));
     }
@@ -62,7 +68,10 @@ final class NewsBoard {
         return Optional.of(newest);
     }
 
-    /** {@code film}: its number, 0 for none; {@code errors} and {@code warnings}: how many; {@code problems}; how many {@code pieces} the film has. */
+    /**
+     * {@code film}: its number, 0 for none; {@code errors} and {@code warnings}: how many; {@code problems}; how many
+     * {@code pieces} the film has.
+     */
     private static String json(Optional<ServedFilm> film, ShowReading reading) {
         Problems problems = reading.problems();
         String folder = folder(reading.file());

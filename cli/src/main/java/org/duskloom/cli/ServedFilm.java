@@ -5,14 +5,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.duskloom.engine.digest.Fingerprint;
+import org.duskloom.engine.digest.FingerprintWriter;
 import org.duskloom.engine.document.JsonText;
 import org.duskloom.engine.film.FilmPieces;
 import org.duskloom.engine.film.PageFacts;
 import org.duskloom.engine.film.PageSound;
 import org.duskloom.engine.frame.FrameSource;
-import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.show.ShowFiles;
 
 /** A show as the page asks for it: what is known of it, where its pixels hang, and its frames in pieces. */
@@ -33,12 +33,13 @@ final class ServedFilm {
     /**
      * A show that is to be seen.
      *
+     * @param choice which of its pixels are
      * @param before the one before it, if there was one
      */
-    ServedFilm(LoadedShow loaded, Optional<ServedFilm> before) {
-        FrameSource frames = loaded.frames();
-        int[] all = IntStream.range(0, frames.info().pixelCount()).toArray();
-        PageFacts page = new PageFacts(loaded.show(), all);
+    ServedFilm(LoadedShow loaded, PixelChoice choice, Optional<ServedFilm> before) {
+        FrameSource frames = choice.of(loaded.frames(), loaded.show().groups());
+        int[] seen = choice.pixels(loaded.show().groups());
+        PageFacts page = new PageFacts(loaded.show(), seen);
         byte[] places = page.table(frames.info());
         Optional<ServedFilm> alike = before.filter(film -> Arrays.equals(film.table, places));
         this.number = before.map(ServedFilm::number).orElse(0L) + 1;
@@ -46,7 +47,7 @@ final class ServedFilm {
         this.table = alike.map(film -> film.table).orElse(places);
         this.facts = page.json(frames.info());
         this.pieces = new FilmPieces(frames);
-        this.fingerprints = loaded.plan().fingerprints(pieces.pieceFrames());
+        this.fingerprints = fingerprints(loaded.plan(), seen, pieces.pieceFrames());
         this.show = loaded;
         this.soundDigest = soundDigest(loaded);
         this.soundNumber = soundDigest.isEmpty()
@@ -56,13 +57,24 @@ final class ServedFilm {
                         .orElse(number);
     }
 
+    /** What decides each piece, by value. */
+    private static List<Fingerprint> fingerprints(Plan plan, int[] seen, int pieceFrames) {
+        Fingerprint pixels = new FingerprintWriter("pixels seen/1").wholes(seen).finish();
+        return plan.fingerprints(pieceFrames).stream()
+                .map(frames -> new FingerprintWriter("piece/1")
+                        .part(pixels)
+                        .part(frames)
+                        .finish())
+                .toList();
+    }
+
     /** Of the file of the sound; empty where there is none. */
     private static String soundDigest(LoadedShow loaded) {
         ShowFiles files = loaded.show().files();
         return loaded.show()
                 .timeline()
                 .sound()
-                .flatMap(sound -> files.locate(sound.file(), new Problems()))
+                .flatMap(sound -> files.remembered(sound.file()))
                 .map(files::sha256Hex)
                 .orElse("");
     }
@@ -83,8 +95,12 @@ final class ServedFilm {
     }
 
     /** The whole sound; nothing if it cannot be read any more, of which there will be news. */
-    Optional<PageSound> sound() throws IOException {
-        return show.sound(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, new Problems());
+    Optional<PageSound> sound() {
+        try {
+            return show.sound(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+        } catch (IOException changed) {
+            return Optional.empty();
+        }
     }
 
     private double soundStartSeconds() {

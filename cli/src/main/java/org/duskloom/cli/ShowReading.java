@@ -1,6 +1,5 @@
 package org.duskloom.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import org.duskloom.engine.plan.KernelShelf;
@@ -15,24 +14,35 @@ import org.duskloom.engine.show.ShowFiles;
  * @param show the show, if it has no errors
  * @param problems what is wrong with it, or mostly is a slip
  * @param files all that were looked into
+ * @param misuse that what is to be seen of it is not there, which is among the problems
  */
-record ShowReading(Path file, Optional<LoadedShow> show, Problems problems, ShowFiles files) {
+record ShowReading(
+        Path file, Optional<LoadedShow> show, Problems problems, ShowFiles files, Optional<MisuseException> misuse) {
     /**
      * Reads and compiles a show. Nothing is thrown, whatever is in it: the next version shall be read too.
      *
+     * @param choice which pixels are seen
      * @param shelf what is left from readings before
      */
-    static ShowReading of(Path file, KernelShelf shelf) {
+    static ShowReading of(Path file, PixelChoice choice, KernelShelf shelf) {
         Problems problems = new Problems();
         ShowFiles files = ShowFiles.beside(file);
         try {
             Optional<LoadedShow> show = LoadedShow.load(file, files, shelf, problems);
-            if (show.isPresent()) {
-                show.get().checkSound(problems);
-            }
-            return new ShowReading(file, show.filter(sound -> !problems.hasErrors()), problems, files);
-        } catch (IOException | RuntimeException | OutOfMemoryError | StackOverflowError fault) {
+            Optional<MisuseException> misuse = show.flatMap(loaded -> misuse(choice, loaded));
+            misuse.ifPresent(unknown -> problems.error(Location.ofFile(file.toString()), unknown.getMessage()));
+            return new ShowReading(file, show.filter(sound -> !problems.hasErrors()), problems, files, misuse);
+        } catch (RuntimeException | OutOfMemoryError | StackOverflowError fault) {
             return failed(file, files, fault);
+        }
+    }
+
+    private static Optional<MisuseException> misuse(PixelChoice choice, LoadedShow show) {
+        try {
+            choice.pixels(show.show().groups());
+            return Optional.empty();
+        } catch (MisuseException unknown) {
+            return Optional.of(unknown);
         }
     }
 
@@ -49,7 +59,7 @@ record ShowReading(Path file, Optional<LoadedShow> show, Problems problems, Show
         } else {
             problems.error(whole, "fault in the program: " + fault);
         }
-        return new ShowReading(file, Optional.empty(), problems, files);
+        return new ShowReading(file, Optional.empty(), problems, files, Optional.empty());
     }
 
     /** Whether there is no show that could be seen. */

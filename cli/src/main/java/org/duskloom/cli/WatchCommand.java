@@ -21,7 +21,13 @@ import picocli.CommandLine.Option;
                     + " the last show without errors plays on. The page is for this machine alone. Ctrl-C ends it.",
             ""
         },
-        footer = {"", "Example:", "  duskloom watch garden/show.json"})
+        footer = {
+            "",
+            "Examples:",
+            "  duskloom watch garden/show.json",
+            "  duskloom watch garden/show.json --on daisy-1",
+            "      One prop, as large as the page."
+        })
 final class WatchCommand implements Callable<Integer> {
     private static final int HIGHEST_PORT = 65535;
 
@@ -37,6 +43,9 @@ final class WatchCommand implements Callable<Integer> {
     private Integer port;
 
     @Mixin
+    private PixelChoice pixels;
+
+    @Mixin
     private HelpOptions helpOptions;
 
     WatchCommand(Streams streams) {
@@ -48,9 +57,9 @@ final class WatchCommand implements Callable<Integer> {
         if (port != null && (port < 1 || port > HIGHEST_PORT)) {
             throw new MisuseException("--port is " + port + "; allowed: 1 to " + HIGHEST_PORT);
         }
-        NewsBoard board = new NewsBoard();
+        NewsBoard board = new NewsBoard(pixels);
         try (WatchServer server = serve(board)) {
-            WatchedShow watched = new WatchedShow(show.file(), board, streams);
+            WatchedShow watched = new WatchedShow(show.file(), pixels, board, streams);
             if (!watched.isThere()) {
                 return ExitCode.BAD_INPUT;
             }

@@ -27,17 +27,27 @@ final class WatchedShow {
     private static final long SECOND_LOOK_MILLIS = 3000;
 
     private final Path file;
+    private final PixelChoice choice;
     private final NewsBoard board;
     private final Streams streams;
     private final KernelShelf shelf = new KernelShelf();
     private ShowReading reading;
 
-    /** Reads the show for the first time. */
-    WatchedShow(Path file, NewsBoard board, Streams streams) {
+    /**
+     * Reads the show for the first time.
+     *
+     * @param choice which pixels are seen
+     * @throws MisuseException if there are none such
+     */
+    WatchedShow(Path file, PixelChoice choice, NewsBoard board, Streams streams) {
         this.file = file;
+        this.choice = choice;
         this.board = board;
         this.streams = streams;
-        this.reading = ShowReading.of(file, shelf);
+        this.reading = ShowReading.of(file, choice, shelf);
+        reading.misuse().ifPresent(unknown -> {
+            throw unknown;
+        });
         tell();
     }
 
@@ -68,7 +78,7 @@ final class WatchedShow {
         for (int i = 0;
                 i < PRACTICES && System.nanoTime() < end && !reading.watch().changes(0);
                 i++) {
-            ShowReading.of(file, shelf);
+            ShowReading.of(file, choice, shelf);
             if (Thread.interrupted()) {
                 throw new InterruptedException();
             }
@@ -80,7 +90,7 @@ final class WatchedShow {
         ShowReading next = null;
         for (int i = 0; i < MOST_READINGS; i++) {
             long start = System.nanoTime();
-            next = ShowReading.of(file, shelf);
+            next = ShowReading.of(file, choice, shelf);
             long took = TimeUnit.NANOSECONDS.toMillis(System.nanoTime() - start);
             if (!next.watch().changes((next.isBroken() ? DOUBT_MILLIS : QUIET_MILLIS) - took)) {
                 break;

@@ -24,7 +24,10 @@ class KernelShelfTest {
             new Edit("show.json", "\"order\": \"members\"", "\"order\": \"right\""),
             new Edit("show.json", "#ff", "#7f"),
             new Edit("display.json", "\"turn\": 90", "\"turn\": 91"),
-            new Edit("display.json", "\"props\": [", "\"props\": [\n {\"name\": \"aaa\", \"shape\": \"trellis\", \"at\": [0, 0]},"));
+            new Edit(
+                    "display.json",
+                    "\"props\": [",
+                    "\"props\": [\n {\"name\": \"aaa\", \"shape\": \"trellis\", \"at\": [0, 0]},"));
 
     @TempDir
     private Path folder;
@@ -50,7 +53,8 @@ class KernelShelfTest {
         Optional<LoadedShow> kept = LoadedShow.load(show, ShowFiles.beside(show), shelf, problems);
         Optional<LoadedShow> anew = LoadedShow.load(show, ShowFiles.beside(show), new KernelShelf(), new Problems());
         assertThat(kept).as("%s: %s", edit, problems.inFileOrder()).isPresent();
-        assertThat(kept.get().plan().fingerprints(32)).isEqualTo(anew.get().plan().fingerprints(32));
+        assertThat(kept.get().plan().fingerprints(32))
+                .isEqualTo(anew.get().plan().fingerprints(32));
         for (long frame = 3; frame < 3840; frame += 127) {
             assertThat(frame(kept.get(), frame)).as("%s, frame %d", edit, frame).isEqualTo(frame(anew.get(), frame));
         }

@@ -74,6 +74,14 @@ class WatchCommandTest {
     }
 
     @Test
+    void whatIsNotThereCannotBeSeen() {
+        Ran ran = Ran.with("watch", show, "--on", "daisey-1");
+        assertThat(ran)
+                .isEqualTo(new Ran(
+                        2, "", "duskloom: --on: there is no prop or group \"daisey-1\"; did you mean \"daisy-1\"?\n"));
+    }
+
+    @Test
     void twoShowsAreOneTooMany() {
         assertThat(Ran.with("watch", show, show).code()).isEqualTo(2);
         assertThat(Ran.with("watch").code()).isEqualTo(2);

@@ -36,7 +36,8 @@ class WatchedShowTest {
     void whatIsSavedIsRead() throws Exception {
         try (Watching watching = Watching.of(show)) {
             News first = watching.after(0);
-            assertThat(first.json()).isEqualTo("{\"film\": 1, \"errors\": 0, \"warnings\": 0, \"problems\": [], \"pieces\": 3}");
+            assertThat(first.json())
+                    .isEqualTo("{\"film\": 1, \"errors\": 0, \"warnings\": 0, \"problems\": [], \"pieces\": 3}");
             replace(show, "Longest day", "Shortest night");
             News second = watching.after(first.number());
             assertThat(second.film().orElseThrow().json()).contains("Shortest night");
@@ -183,6 +184,23 @@ class WatchedShowTest {
         }
     }
 
+    /** What a group holds may change while no frame does. */
+    @Test
+    void whatIsSeenMayGoAndComeBack() throws Exception {
+        try (Watching watching = Watching.of(show, "daisies")) {
+            News first = watching.after(0);
+            assertThat(first.film().orElseThrow().json()).contains("\"pixels\": 12,");
+            replace(show, "\"daisies\": [\"daisy-*\"]", "\"daisies\": [\"daisy-1\"]");
+            News fewer = watching.after(first.number());
+            assertThat(fewer.film().orElseThrow().json()).contains("\"pixels\": 6,");
+            replace(show, "\"daisies\"", "\"flowers\"");
+            News gone = watching.after(fewer.number());
+            assertThat(gone.json())
+                    .contains("\"film\": 2, \"errors\": 1")
+                    .contains("\"message\": \"--on: there is no ");
+        }
+    }
+
     @Test
     void errorsAreToldAndTheLastShowStays() throws Exception {
         Watching watching = Watching.of(show);
@@ -203,13 +221,18 @@ class WatchedShowTest {
     /** What the program cannot bear is a problem of the show, not the end. */
     @Test
     void aFaultIsToldLikeAnError() {
-        ShowReading tooLarge =
-                ShowReading.failed(show, ShowReading.of(show, new KernelShelf()).files(), new OutOfMemoryError("Java heap space"));
+        ShowReading tooLarge = ShowReading.failed(
+                show,
+                ShowReading.of(show, new PixelChoice(), new KernelShelf()).files(),
+                new OutOfMemoryError("Java heap space"));
         assertThat(tooLarge.isBroken()).isTrue();
         assertThat(tooLarge.problems().inFileOrder().get(0).toString())
                 .matches(".*show\\.json: error: this show needs more memory than the \\d+ MB that Java may use; give it"
                         + " more with JAVA_TOOL_OPTIONS=-Xmx4g");
-        ShowReading fault = ShowReading.failed(show, ShowReading.of(show, new KernelShelf()).files(), new IllegalStateException("odd"));
+        ShowReading fault = ShowReading.failed(
+                show,
+                ShowReading.of(show, new PixelChoice(), new KernelShelf()).files(),
+                new IllegalStateException("odd"));
         assertThat(fault.problems().inFileOrder().get(0).message())
                 .isEqualTo("fault in the program: java.lang.IllegalStateException: odd");
     }

@@ -6,26 +6,35 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
+import picocli.CommandLine;
 
 /** A show that is watched and served in this JVM. */
 final class Watching implements AutoCloseable {
     private final ByteArrayOutputStream said = new ByteArrayOutputStream();
-    private final NewsBoard board = new NewsBoard();
+    private final NewsBoard board;
     private final WatchServer server;
     private final Thread thread;
 
-    private Watching(Path show) throws IOException {
+    private Watching(Path show, PixelChoice choice) throws IOException {
+        board = new NewsBoard(choice);
         server = WatchServer.start(0, board);
         PrintStream err = new PrintStream(said, true, StandardCharsets.UTF_8);
         Streams streams =
                 new Streams(OutputStream.nullOutputStream(), StandardCharsets.UTF_8, err, TerminalTraits.PLAIN);
-        WatchedShow watched = new WatchedShow(show, board, streams);
+        WatchedShow watched = new WatchedShow(show, choice, board, streams);
         thread = new Thread(() -> follow(watched), "watching");
         thread.start();
     }
 
-    static Watching of(Path show) throws IOException {
-        return new Watching(show);
+    /** @param addresses what is seen of it; all without any */
+    static Watching of(Path show, String... addresses) throws IOException {
+        PixelChoice choice = new PixelChoice();
+        new CommandLine(choice)
+                .parseArgs(Arrays.stream(addresses)
+                        .map(address -> "--on=" + address)
+                        .toArray(String[]::new));
+        return new Watching(show, choice);
     }
 
     private static void follow(WatchedShow watched) {

@@ -35,17 +35,12 @@ public record PageSound(String mediaType, byte[] bytes, double startSeconds) {
      * @param startSeconds at which time of the show it begins
      * @param fromSeconds from which time of the show on it is wanted
      * @param toSeconds up to which
-     * @param problems where an error goes if it cannot be read
-     * @return nothing if it is not heard in that time, or an error was added
+     * @return nothing if it is not heard in that time
+     * @throws IOException if it cannot be read, though it could when the show was
      */
     public static Optional<PageSound> read(
-            Path file, String shownName, double startSeconds, double fromSeconds, double toSeconds, Problems problems)
-            throws IOException {
-        Optional<SoundStream> opened = SoundStream.open(file, shownName, problems);
-        if (opened.isEmpty()) {
-            return Optional.empty();
-        }
-        try (SoundStream sound = opened.get()) {
+            Path file, String shownName, double startSeconds, double fromSeconds, double toSeconds) throws IOException {
+        try (SoundStream sound = open(file, shownName)) {
             double rate = sound.format().rateHz();
             long first = Math.max(0, (long) Math.floor((fromSeconds - startSeconds) * rate));
             long end = (long) Math.ceil((toSeconds - startSeconds) * rate);
@@ -56,6 +51,12 @@ public record PageSound(String mediaType, byte[] bytes, double startSeconds) {
             boolean isHeard = !sound.failed() && sound.framesRead() > first;
             return isHeard ? Optional.of(new PageSound(WAVE, bytes, startSeconds + first / rate)) : Optional.empty();
         }
+    }
+
+    private static SoundStream open(Path file, String shownName) throws IOException {
+        return SoundStream.open(file, shownName, new Problems())
+                .orElseThrow(() -> new IOException(
+                        shownName + " is not the sound any more that it was when the show was" + " read"));
     }
 
     /** The element that holds it. */

@@ -7,9 +7,10 @@ import java.util.function.Supplier;
 import org.duskloom.engine.digest.Fingerprint;
 
 /**
- * Kernels of a show that is compiled again and again while it is being written: most of them are the same the next time.
- * They are found by value, by the same fingerprints that tell which frames of two plans are the same. What a compilation
- * has not asked for is let go by the next one but one, so a shelf holds no more than two plans do. For one thread.
+ * Kernels of a show that is compiled again and again while it is being written: most of them are the same the next
+ * time. They are found by value, by the same fingerprints that tell which frames of two plans are the same. What a
+ * compilation has not asked for is let go by the next one but one, so a shelf holds no more than two plans do. For one
+ * thread.
  */
 public final class KernelShelf {
     private Map<Fingerprint, List<SharedKernels.Prepared>> before = Map.of();

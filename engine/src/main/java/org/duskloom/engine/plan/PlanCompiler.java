@@ -223,8 +223,7 @@ public final class PlanCompiler {
                 geometry,
                 effect,
                 settings.fingerprint(effect.settings(), path -> show.files().sha256Hex(path)));
-        SharedKernels shared =
-                kernels.computeIfAbsent(identity, key -> new SharedKernels(show, key, settings, shelf));
+        SharedKernels shared = kernels.computeIfAbsent(identity, key -> new SharedKernels(show, key, settings, shelf));
         return new CanvasCompiler(show, settings, identity, shared, problems, layoutDoubts, () -> brushCount++, beats);
     }
 

@@ -63,9 +63,7 @@ final class SharedKernels {
 
     /** Beats move with the music, whatever the settings say: what hears them is made anew. */
     private List<Prepared> shelved(String randomKey) {
-        return settings.hearBeats()
-                ? prepare(randomKey)
-                : shelf.get(name(randomKey), () -> prepare(randomKey));
+        return settings.hearBeats() ? prepare(randomKey) : shelf.get(name(randomKey), () -> prepare(randomKey));
     }
 
     /** By value, all that decides what is made; see {@link CueFingerprint}. */
