@@ -14,12 +14,14 @@ import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.duskloom.engine.file.OutputGroup;
+import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.preview.SongPicture;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.sound.SoundEndings;
 import org.duskloom.engine.sound.SoundStream;
 import org.duskloom.engine.sound.music.Song;
 import org.duskloom.engine.sound.music.SongListener;
@@ -108,6 +110,7 @@ final class ListenCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Wishes wishes = wishes();
         Optional<Path> picture = picture();
+        refuseSound();
         if (!isStandardInput()) {
             StagedFile.refuseInput(output, List.of(input));
             if (picture.isPresent()) {
@@ -215,6 +218,10 @@ final class ListenCommand implements Callable<Integer> {
         if (first == null) {
             return OptionalDouble.empty();
         }
+        if (TimeText.countsMusic(first)) {
+            throw new MisuseException("--first is " + first
+                    + ", but the beats are yet to be found; write it in seconds or milliseconds, such as 350ms");
+        }
         try {
             ExactTime time = TimeText.parse(first, TimeContext.NONE);
             return OptionalDouble.of((double) time.numerator() / time.denominator());
@@ -224,13 +231,23 @@ final class ListenCommand implements Callable<Integer> {
         }
     }
 
+    /** Whoever names a song after -o has mixed up two names, and {@code --force} would cost the song. */
+    private void refuseSound() throws OutputRefusedException {
+        String name = String.valueOf(output.getFileName());
+        if (SoundEndings.has(name)) {
+            throw new OutputRefusedException(
+                    output + " has the name of a sound; -o names the label track, a text such as "
+                            + output.resolveSibling(name.substring(0, name.lastIndexOf('.')) + ".txt"));
+        }
+    }
+
     /** Where the picture goes; nowhere if the track goes to the standard output. */
     private Optional<Path> picture() {
         if (OutputNames.isStandardOutput(output)) {
             return Optional.empty();
         }
         String name = String.valueOf(output.getFileName());
-        if (name.endsWith(".png")) {
+        if (name.toLowerCase(Locale.ROOT).endsWith(".png")) {
             throw new MisuseException("-o names the label track, a text such as song.txt; the picture goes beside it");
         }
         int dot = name.lastIndexOf('.');

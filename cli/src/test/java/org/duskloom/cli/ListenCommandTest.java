@@ -62,6 +62,20 @@ class ListenCommandTest {
         assertThat(Files.readAllBytes(song)).isEqualTo(before);
     }
 
+    /** Names after the command are easily mixed up; that another song goes cannot be meant. */
+    @Test
+    void neverWritesOverAnotherSong() throws IOException {
+        Path song = beaten();
+        Path other = Files.writeString(folder.resolve("other.FLAC"), "mine");
+        Ran ran = Ran.with("listen", song.toString(), "-o", other.toString(), "--force");
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err())
+                .contains("other.FLAC has the name of a sound; -o names the label track, a text such as ")
+                .contains(folder.resolve("other.txt").toString());
+        assertThat(other).hasContent("mine");
+        assertThat(folder.resolve("other.png")).doesNotExist();
+    }
+
     @Test
     void takesWhatIsKnown() throws IOException {
         Path track = folder.resolve("a.txt");
@@ -137,7 +151,8 @@ class ListenCommandTest {
         "--tempo, 90..60, '--tempo is 90..60; allowed: 30 to 300, the slower first'",
         "--tempo, 10, '--tempo is 10; allowed: 30 to 300, the slower first'",
         "--bar, 1, '--bar is 1; allowed: 2 to 12'",
-        "--first, soon, --first: "
+        "--first, soon, --first: ",
+        "--first, 1b, '--first is 1b, but the beats are yet to be found; write it in seconds or milliseconds, such as'"
     })
     void refusesWhatCannotBe(String option, String value, String said) {
         Ran ran = Ran.with("listen", "song.wav", "-o", "song.txt", option, value);

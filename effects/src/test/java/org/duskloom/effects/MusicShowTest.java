@@ -376,6 +376,17 @@ class MusicShowTest {
                         "\"on\" of swell is \"beat\", but it is not known where the beats lie; say it in the timeline");
     }
 
+    /** Whoever has no label track yet names the song. */
+    @Test
+    void aSoundIsNoLabelTrack() {
+        assertThat(problems("\"beats\": \"song.wav\", \"markers\": \"song.mp3\",", cue("'effect': 'wash'")))
+                .containsExactly(
+                        "show.json:1:84: error: \"song.wav\" is a sound, and a label track is needed; this makes one of it:"
+                                + " duskloom listen song.wav -o song.txt",
+                        "show.json:1:107: error: \"song.mp3\" is a sound, and a label track is needed; this makes one of it:"
+                                + " duskloom listen song.mp3 -o song.txt");
+    }
+
     @Test
     void aSoundMustBeOne() throws IOException {
         Files.writeString(folder.resolve("song.wav"), "no sound at all");

@@ -14,7 +14,9 @@ import org.duskloom.engine.plan.PlanCompiler;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.sound.LabelTrack;
+import org.duskloom.engine.sound.SoundEndings;
 import org.duskloom.engine.sound.SoundStream;
+import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.timeline.PixelSource;
 import org.duskloom.engine.timeline.Timeline;
 import org.duskloom.engine.timeline.TimelineReader;
@@ -103,6 +105,14 @@ public final class ShowReader {
     }
 
     private static Optional<LabelTrack> labels(TextNode track, ShowFiles files, Problems problems) {
+        if (SoundEndings.has(track.value())) {
+            String bare = track.value().substring(0, track.value().lastIndexOf('.'));
+            problems.error(
+                    track.location(),
+                    Quoted.of(track.value()) + " is a sound, and a label track is needed",
+                    "this makes one of it: duskloom listen " + track.value() + " -o " + bare + ".txt");
+            return Optional.empty();
+        }
         return files.text(track, problems).flatMap(source -> LabelTrack.read(source, problems));
     }
 

@@ -29,6 +29,12 @@ record SoundHeader(String container, int channels, double rateHz, SampleCoding c
         return dataBytes != UNKNOWN && (dataBytes < NEVER_MEANT || dataBytes > 0xFFFF_FFFFL);
     }
 
+    /** Whether the header speaks of more hours than these, and the file has as many bytes. */
+    boolean isLongerThan(int hours, long fileBytes) {
+        long least = (long) (hours * 3600.0 * rateHz) * frameBytes();
+        return fileBytes > least && (dataBytes > least || dataBytes == UNKNOWN);
+    }
+
     SoundFormat format() {
         OptionalLong frames = lengthIsMeant() ? OptionalLong.of(dataBytes / frameBytes()) : OptionalLong.empty();
         return new SoundFormat(container, channels, rateHz, coding.words(), speakers, frames);

@@ -21,6 +21,11 @@ import org.duskloom.engine.text.Quoted;
  * Not safe for use by several threads.
  */
 public final class SoundStream implements Closeable {
+    /** No show is longer than a day. */
+    private static final int MOST_HOURS = 25;
+
+    private static final String TOO_LONG = "up to " + MOST_HOURS + " hours are read; cut out what belongs to the show";
+
     private final ByteSource source;
     private final SoundHeader header;
     private final String shownName;
@@ -42,7 +47,8 @@ public final class SoundStream implements Closeable {
 
     /**
      * Opens a file and reads its header. Errors: missing, a folder, a pipe, unreadable, another kind of file (with the
-     * command that converts it), a header that is damaged or says what is not read, by the byte from 0.
+     * command that converts it), a header that is damaged or says what is not read, by the byte from 0; longer than
+     * {@value #MOST_HOURS} hours, which of a pipe is told once they have been read.
      *
      * @param shownName its name as the user would type it
      * @param problems where errors go, now and while samples are read
@@ -89,7 +95,15 @@ public final class SoundStream implements Closeable {
 
     private static Optional<SoundStream> openRegular(Path file, String shownName, Problems problems) {
         try {
-            return open(Files.newInputStream(file), shownName, problems);
+            Optional<SoundStream> sound = open(Files.newInputStream(file), shownName, problems);
+            long bytes = Files.size(file);
+            if (sound.isPresent() && sound.get().header.isLongerThan(MOST_HOURS, bytes)) {
+                closeQuietly(sound.get());
+                problems.error(
+                        Location.ofFile(shownName), "the sound is longer than " + MOST_HOURS + " hours", TOO_LONG);
+                return Optional.empty();
+            }
+            return sound;
         } catch (AccessDeniedException denied) {
             problems.error(Location.ofFile(shownName), "there is no right to read this file");
         } catch (IOException e) {
@@ -145,6 +159,12 @@ public final class SoundStream implements Closeable {
             oddSamples += header.coding().decode(raw, at, header.frameBytes(), channels[i], frames);
         }
         framesRead += frames;
+        if (framesRead > MOST_HOURS * 3600 * header.rateHz()) {
+            failed = true;
+            ended = true;
+            problems.error(place(), "the sound is longer than " + MOST_HOURS + " hours", TOO_LONG);
+            return 0;
+        }
         if (frames < channels[0].length && !ended) {
             ended = true;
             end(frames == wanted);

@@ -17,6 +17,11 @@ import org.duskloom.engine.text.Quoted;
 record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count) {
     private static final int MOST_DIGITS = 9;
     private static final Pattern AMOUNT = Pattern.compile("([0-9]*)(?:\\.([0-9]*))?(.*)", Pattern.DOTALL);
+
+    /** A unit before its number. */
+    private static final Pattern TURNED =
+            Pattern.compile("(ms|s|f|bars?|b) ?([0-9]+(?:\\.[0-9]+)?)", Pattern.CASE_INSENSITIVE);
+
     private static final String NO_BEATS =
             "say it in the timeline: \"beats\": {\"tempo\": 120}, or the name of a label track";
     private static final Pattern CLOCK =
@@ -89,12 +94,22 @@ record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count)
             String decimals = amount.group(2) == null ? "" : amount.group(2);
             boolean dotAlone = amount.group(2) != null && decimals.isEmpty();
             if (dotAlone || amount.group(1).isEmpty() && decimals.isEmpty()) {
-                throw refuse("has no readable number", usable(context));
+                Matcher turned = TURNED.matcher(term);
+                throw refuse(
+                        "has no readable number",
+                        turned.matches()
+                                ? "the number goes first: \"" + turned(turned.group(1), turned.group(2)) + "\""
+                                : usable(context));
             }
             if (amount.group(1).length() > MOST_DIGITS || decimals.length() > MOST_DIGITS) {
                 throw refuse("has too many digits", "at most nine before the dot and nine after it");
             }
             return inUnit(decimal(amount.group(1), decimals), amount.group(3), term);
+        }
+
+        private static String turned(String unit, String number) {
+            String small = unit.toLowerCase(Locale.ROOT);
+            return number + (!small.startsWith("bar") ? small : number.equals("1") ? " bar" : " bars");
         }
 
         private TimeTerm inUnit(ExactTime number, String unit, String term) throws TextFormatException {

@@ -41,8 +41,9 @@ final class InstantNames {
      * A named instant, and where it stands.
      *
      * @param time nothing if what is written is wrong
+     * @param written whether it stands in the timeline, where names are chosen freely, and not in a label track
      */
-    record Marker(Optional<ExactTime> time, Location location) {}
+    record Marker(Optional<ExactTime> time, Location location, boolean written) {}
 
     /**
      * What a name may stand for: one thing, if all is well.

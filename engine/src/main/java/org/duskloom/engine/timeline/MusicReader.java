@@ -13,10 +13,12 @@ import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.Beats;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.Tempo;
 import org.duskloom.engine.time.TimeContext;
+import org.duskloom.engine.time.TimeText;
 
 /** Reads what a timeline says of its music. */
 final class MusicReader {
@@ -37,6 +39,8 @@ final class MusicReader {
     Optional<SoundSource> sound() {
         return timeline.given(MusicFields.SOUND).flatMap(sound -> {
             ExactTime starts = sound.node(MusicFields.SOUND_STARTS)
+                    .filter(node -> countsNoBeats(
+                            node, sound.label(MusicFields.SOUND_STARTS), "the beats lie where the sound has them"))
                     .flatMap(node -> Values.timeFrom(
                             node, sound.label(MusicFields.SOUND_STARTS), ExactTime.ZERO, times, problems))
                     .orElse(ExactTime.ZERO);
@@ -63,10 +67,23 @@ final class MusicReader {
     private Optional<Beats> steady(Fields fields, ExactTime soundStarts) {
         Optional<Tempo> tempo = fields.node(MusicFields.TEMPO).flatMap(node -> tempo(node, fields));
         ExactTime first = fields.node(MusicFields.FIRST)
+                .filter(node -> countsNoBeats(node, fields.label(MusicFields.FIRST), "beats are counted from it"))
                 .flatMap(node -> Values.time(node, fields.label(MusicFields.FIRST), times, problems))
                 .orElse(ExactTime.ZERO);
         long bar = fields.value(MusicFields.BAR);
         return tempo.map(found -> Beats.steady(found, soundStarts.plus(first), (int) bar));
+    }
+
+    /** What beats hang on cannot be counted in beats. */
+    private boolean countsNoBeats(Node node, String what, String reason) {
+        if (!(node instanceof TextNode text) || !TimeText.countsMusic(text.value())) {
+            return true;
+        }
+        problems.error(
+                node.location(),
+                what + " is " + Quoted.of(text.value()) + ", but " + reason,
+                "write it in seconds or milliseconds, such as \"350ms\"");
+        return false;
     }
 
     private Optional<Tempo> tempo(Node node, Fields fields) {
@@ -101,8 +118,31 @@ final class MusicReader {
                 .map(ObjectNode::fields)
                 .orElse(List.of());
         for (Field field : fields) {
-            markers.put(field.name(), new InstantNames.Marker(context.marker(field), field.nameLocation()));
+            checkName(field);
+            markers.put(field.name(), new InstantNames.Marker(context.marker(field), field.nameLocation(), true));
         }
         return markers;
+    }
+
+    /** No time could count from some names, and others stand for something. */
+    private void checkName(Field marker) {
+        String name = marker.name();
+        String what = "the name " + Quoted.of(name) + " of a marker ";
+        if (name.isBlank()) {
+            problems.error(marker.nameLocation(), what + "is empty", "give it one, such as \"chorus\"");
+        } else if (!name.equals(name.strip())) {
+            problems.error(
+                    marker.nameLocation(), what + "begins or ends with a space", "write " + Quoted.of(name.strip()));
+        } else if (name.contains("+")) {
+            problems.error(
+                    marker.nameLocation(),
+                    what + "has a + in it, behind which times count on, as in \"@chorus+2b\"",
+                    "write " + Quoted.of(name.replaceAll("\\s*\\+\\s*", " and ").strip()));
+        } else if (name.equals(TrackBeats.BEAT) || name.equals(TrackBeats.BAR)) {
+            problems.error(
+                    marker.nameLocation(),
+                    what + "is the word for the " + name + "s of the music",
+                    "write " + Quoted.of("the " + name));
+        }
     }
 }

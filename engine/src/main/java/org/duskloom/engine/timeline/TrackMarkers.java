@@ -41,7 +41,7 @@ final class TrackMarkers {
     }
 
     private static InstantNames.Marker marker(ExactTime time, TrackLabel label) {
-        return new InstantNames.Marker(Optional.of(time), label.location());
+        return new InstantNames.Marker(Optional.of(time), label.location(), false);
     }
 
     /** The next number behind a text that no other marker has. */

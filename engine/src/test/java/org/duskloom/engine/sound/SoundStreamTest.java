@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.RandomAccessFile;
 import java.io.SequenceInputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -222,5 +223,68 @@ class SoundStreamTest {
 
     private static byte[] hex(String digits) {
         return HexFormat.of().parseHex(digits.replace(" ", ""));
+    }
+
+    /** A hole of a file is as long as a song of 26 hours, and takes no room. */
+    @Test
+    void refusesALongerSoundThanAShowBeforeItIsRead() throws IOException {
+        Path song = folder.resolve("day.wav");
+        byte[] start = new WavBytes()
+                .format(1, 1, 8_000, 8)
+                .chunk("data", hours(26), new byte[0])
+                .bytes();
+        Files.write(song, start);
+        assertThat(SoundStream.open(song, "day.wav", problems))
+                .as("a header that lies")
+                .isPresent();
+        try (RandomAccessFile file = new RandomAccessFile(song.toFile(), "rw")) {
+            file.setLength(start.length + hours(26));
+        }
+        assertThat(SoundStream.open(song, "day.wav", problems)).isEmpty();
+        assertThat(problems.inFileOrder())
+                .extracting(Problem::toString)
+                .containsExactly(
+                        "day.wav: error: the sound is longer than 25 hours; up to 25 hours are read; cut out what"
+                                + " belongs to the show");
+    }
+
+    /** A pipe does not tell its length. */
+    @Test
+    void stopsInASoundThatDoesNotEnd() throws IOException {
+        byte[] start = new WavBytes()
+                .format(1, 1, 8_000, 8)
+                .chunk("data", -1, new byte[0])
+                .bytes();
+        InputStream endless = new InputStream() {
+            @Override
+            public int read() {
+                return 0x80;
+            }
+
+            @Override
+            public int read(byte[] into, int offset, int length) {
+                return length;
+            }
+        };
+        try (SoundStream sound = SoundStream.open(
+                        new SequenceInputStream(new ByteArrayInputStream(start), endless), "standard input", problems)
+                .orElseThrow()) {
+            double[][] block = new double[1][1 << 16];
+            long frames = 0;
+            for (int count = sound.read(block); count > 0; count = sound.read(block)) {
+                frames += count;
+            }
+            assertThat(sound.failed()).isTrue();
+            assertThat(frames).isBetween(hours(25) - (1L << 16), (long) hours(25));
+        }
+        assertThat(problems.inFileOrder())
+                .extracting(Problem::toString)
+                .containsExactly(
+                        "standard input: error: the sound is longer than 25 hours; up to 25 hours are read; cut"
+                                + " out what belongs to the show");
+    }
+
+    private static int hours(int count) {
+        return count * 3_600 * 8_000;
     }
 }

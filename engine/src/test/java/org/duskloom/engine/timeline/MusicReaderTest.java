@@ -224,6 +224,22 @@ class MusicReaderTest {
                         "show.json:1:96: error: \"first\" of \"beats\" of the timeline: the time \"-1s\" is negative (-1s);"
                                 + " it must be 0s or later"),
                 List.of(
+                        "\"beats\": {\"tempo\": 120, \"first\": \"2b\"}",
+                        "show.json:1:96: error: \"first\" of \"beats\" of the timeline is \"2b\", but beats are counted from"
+                                + " it; write it in seconds or milliseconds, such as \"350ms\""),
+                List.of(
+                        "\"beats\": {\"tempo\": 120}, \"sound\": {\"file\": \"a.wav\", \"starts\": \"2b\"}",
+                        "show.json:1:125: error: \"starts\" of \"sound\" of the timeline is \"2b\", but the beats lie where"
+                                + " the sound has them; write it in seconds or milliseconds, such as \"350ms\""),
+                List.of(
+                        "\"markers\": {\"\": \"1s\", \" a\": \"1s\", \"a + b\": \"1s\", \"beat\": \"1s\"}",
+                        "show.json:1:75: error: the name \"\" of a marker is empty; give it one, such as \"chorus\"",
+                        "show.json:1:85: error: the name \" a\" of a marker begins or ends with a space; write \"a\"",
+                        "show.json:1:97: error: the name \"a + b\" of a marker has a + in it, behind which times count on,"
+                                + " as in \"@chorus+2b\"; write \"a and b\"",
+                        "show.json:1:112: error: the name \"beat\" of a marker is the word for the beats of the music; write"
+                                + " \"the beat\""),
+                List.of(
                         "\"beats\": {\"tempo\": 120, \"bar\": 0}",
                         "show.json:1:94: error: \"bar\" of \"beats\" of the timeline is 0; allowed: a whole number from 1 to"
                                 + " 64"),
@@ -304,6 +320,25 @@ class MusicReaderTest {
                                 + " mean \"chorus\"?",
                         "song.txt:2:1: warning: the label at 1s has no text, so that no time can count from it; give it a"
                                 + " name, or remove it");
+    }
+
+    /** Told once, where the cue has its name, and not again at every time that counts from it. */
+    @Test
+    void aMarkerHasTheNameOfNoCue() {
+        String cues = cue("\"name\": \"drop\"") + ",\n" + cue("\"at\": \"@drop\"");
+        assertThat(Timelines.problems(show("\"markers\": {\"drop\": \"1s\"}", cues), ""))
+                .containsExactly("show.json:3:36: error: \"name\" of a cue is \"drop\", as is that of the marker at"
+                        + " show.json:1:75; give each a name of its own, such as \"drop cue\"");
+        assertThat(Timelines.problems(show("\"markers\": \"song.txt\"", cue("\"name\": \"drop\"")), label(1, "drop")))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"b8, 8b", "b 8, 8b", "bar 2, 2 bars", "Bar 1, 1 bar", "s1.5, 1.5s", "ms250, 250ms"})
+    void theNumberGoesBeforeItsUnit(String written, String meant) {
+        assertThat(Timelines.problems(show("\"beats\": {\"tempo\": 120}", cue("\"for\": \"" + written + "\"")), ""))
+                .containsExactly("show.json:3:35: error: \"for\" of a cue: the time \"" + written
+                        + "\" has no readable number; the number goes first: \"" + meant + "\"");
     }
 
     @Test
