@@ -104,24 +104,31 @@ final class FilmCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException, InterruptedException {
         FilmKind kind = FilmKind.of(output);
-        check("--every", every, 1, Integer.MAX_VALUE);
-        check("--plays", plays, 0, MOST_PLAYS);
+        checkNumbers(kind);
         Optional<FilmSize> wanted = size(kind);
-        if (plays != null && kind != FilmKind.ANIMATION) {
-            throw new MisuseException("--plays is for an animated picture, whose name ends in .png");
-        }
         Optional<LoadedShow> loaded = show.load(streams);
         if (loaded.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
-        int[] seen = pixels.pixels(loaded.get().show().groups());
-        FrameSpan span = span(loaded.get());
-        Optional<PageSound> sound = kind == FilmKind.PAGE ? sound(loaded.get(), span) : Optional.empty();
+        film(loaded.get(), kind, wanted);
+        return ExitCode.DONE;
+    }
+
+    private void checkNumbers(FilmKind kind) {
+        check("--every", every, 1, Integer.MAX_VALUE);
+        check("--plays", plays, 0, MOST_PLAYS);
+        if (plays != null && kind != FilmKind.ANIMATION) {
+            throw new MisuseException("--plays is for an animated picture, whose name ends in .png");
+        }
+    }
+
+    private void film(LoadedShow loaded, FilmKind kind, Optional<FilmSize> wanted)
+            throws IOException, InterruptedException {
+        int[] seen = pixels.pixels(loaded.show().groups());
+        FrameSpan span = span(loaded);
+        Optional<PageSound> sound = kind == FilmKind.PAGE ? sound(loaded, span) : Optional.empty();
         try {
-            make(
-                    loaded.get(),
-                    frames(span),
-                    stream(kind, wanted, new PageFacts(loaded.get().show(), seen), sound));
+            make(loaded, frames(span), stream(kind, wanted, new PageFacts(loaded.show(), seen), sound));
         } catch (OutputRefusedException refused) {
             if (refused.isReplaceable()) {
                 throw refused;
@@ -129,7 +136,6 @@ final class FilmCommand implements Callable<Integer> {
             // A film that cannot be made so is a matter of the options.
             throw new MisuseException(refused.getMessage());
         }
-        return ExitCode.DONE;
     }
 
     private void make(LoadedShow loaded, FrameList frames, StreamKind kind) throws IOException, InterruptedException {

@@ -63,14 +63,20 @@ final class ServedPaths {
             // A page asks for it until it has heard of the newer one.
             return Optional.of(Answer.SUPERSEDED);
         }
-        if (kind.equals("tables")) {
-            return Optional.of(ofBytes(film.table()));
-        }
-        if (kind.equals("sounds")) {
-            return Optional.of(film.sound()
-                    .map(sound -> new Answer(sound.mediaType(), sound.bytes()))
-                    .orElse(Answer.SUPERSEDED));
-        }
+        return switch (kind) {
+            case "tables" -> Optional.of(ofBytes(film.table()));
+            case "sounds" -> Optional.of(sound(film));
+            default -> film(film, piece);
+        };
+    }
+
+    private static Answer sound(ServedFilm film) {
+        return film.sound()
+                .map(sound -> new Answer(sound.mediaType(), sound.bytes()))
+                .orElse(Answer.SUPERSEDED);
+    }
+
+    private Optional<Answer> film(ServedFilm film, String piece) throws IOException, InterruptedException {
         if (piece == null) {
             return Optional.of(new Answer("application/json", film.json().getBytes(StandardCharsets.UTF_8)));
         }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WindowType;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
@@ -95,6 +96,25 @@ final class Browser implements AutoCloseable {
     /** Opens the page of a show that is watched. */
     void go(String address) {
         driver.get(address);
+    }
+
+    /** Opens another tab in front of those that are there. */
+    void openTab(String address) {
+        driver.switchTo().newWindow(WindowType.TAB);
+        driver.get(address);
+    }
+
+    /** Closes the tab in front; the one before it is seen then. */
+    void closeTab() {
+        driver.close();
+        List<String> tabs = List.copyOf(driver.getWindowHandles());
+        driver.switchTo().window(tabs.get(tabs.size() - 1));
+    }
+
+    /** Puts one of the tabs in front, counted from 0 as they were opened. */
+    void showTab(int index) {
+        driver.switchTo().window(List.copyOf(driver.getWindowHandles()).get(index));
+        driver.executeCdpCommand("Page.bringToFront", Map.of());
     }
 
     /** Waits until an expression of the page is true; how long it took at most, in milliseconds since 1970. */

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
@@ -16,6 +17,7 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** What only a process of its own can show: its exit code, its real streams, and what a signal leaves behind. */
@@ -149,6 +151,36 @@ class ProcessTest {
         assertThat(namesIn(out)).containsExactly("frames.rgb");
     }
 
+    /** What stands there stays, and nothing is left beside it. */
+    @ParameterizedTest
+    @CsvSource({
+        "film.html, INT, 130", "film.png, INT, 130", "film.y4m, INT, 130",
+        "film.html, TERM, 143", "film.png, TERM, 143", "film.y4m, TERM, 143"
+    })
+    void aFilmThatIsStoppedLeavesWhatWasThere(String name, String signal, int code) throws Exception {
+        Path out = Files.createDirectory(folder.resolve("out"));
+        Path film = Files.writeString(out.resolve(name), "old");
+        boolean isPage = name.endsWith(".html");
+        Path show = Garden.in(folder.resolve("garden"), isPage ? "24:00:00" : "1:00:00");
+        List<Object> command = new ArrayList<>(List.of("film", show, "-o", film, "--force"));
+        if (!isPage) {
+            command.addAll(List.of("--size", "32x24"));
+        }
+        Process run =
+                ProgramProcess.of(command.toArray()).redirectErrorStream(true).start();
+        while (!isWriting(out, name)) {
+            assertThat(run.waitFor(10, TimeUnit.MILLISECONDS)).isFalse();
+        }
+        assumeThat(signal.equals("INT") && ignores(run, SIGINT))
+                .as("started in the background")
+                .isFalse();
+        signal(run, signal);
+        assertThat(said(run)).isEmpty();
+        assertThat(run.waitFor()).isEqualTo(code);
+        assertThat(film).hasContent("old");
+        assertThat(namesIn(out)).containsExactly(name);
+    }
+
     /** SIGKILL cannot be caught, so the next run finds what the first was writing. */
     @Test
     void oneRunAtATimeWritesIntoAFolder() throws Exception {
@@ -176,14 +208,14 @@ class ProcessTest {
         Process run = ProgramProcess.of("render", show, "-o", out, "--force", "--threads", "1")
                 .redirectErrorStream(true)
                 .start();
-        while (!isWriting(out)) {
+        while (!isWriting(out, "frames.rgb")) {
             assertThat(run.waitFor(10, TimeUnit.MILLISECONDS)).isFalse();
         }
         return run;
     }
 
-    private static boolean isWriting(Path out) throws IOException {
-        Path frames = out.resolve(".frames.rgb.part/new");
+    private static boolean isWriting(Path out, String name) throws IOException {
+        Path frames = out.resolve("." + name + ".part/new");
         return Files.exists(frames) && Files.size(frames) > 0;
     }
 

@@ -263,6 +263,82 @@ class WatchPageTest {
                 .isBetween(60.0, 260.0);
     }
 
+    /** Of tabs the one in front listens; the others hear of it when they are seen again. */
+    @Test
+    void twoTabsFollowAndOneGoesOnWhenTheOtherIsClosed() throws IOException {
+        browser.openTab(watching.address());
+        browser.when("player.film && player.lastFilm === player.film");
+        save(TITLE, "First of both");
+        browser.when("document.title === 'First of both'");
+        browser.showTab(0);
+        browser.when("document.title === 'First of both'");
+        save("First of both", "Second of both");
+        browser.when("document.title === 'Second of both'");
+        browser.showTab(1);
+        browser.when("document.title === 'Second of both'");
+        browser.closeTab();
+        save("Second of both", "One is left");
+        browser.when("document.title === 'One is left' && player.lastFilm === player.film");
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    /** Two browsers beside each other, both in sight. */
+    @Test
+    void twoBrowsersFollowAtOnce() throws IOException {
+        try (Browser other = Browser.open()) {
+            other.go(watching.address());
+            other.when("player.film && player.lastFilm === player.film");
+            save(TITLE, "For both");
+            for (Browser each : List.of(browser, other)) {
+                each.when("document.title === 'For both'");
+            }
+            assertThat(other.complaints()).isEmpty();
+        }
+        save("For both", "For one");
+        browser.when("document.title === 'For one'");
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    /** What a hand does, on a page that has been given another film meanwhile. */
+    @Test
+    void turningComingNearerSteppingAndClickingGoOn() throws IOException {
+        save(TITLE, "Another");
+        browser.when("document.title === 'Another' && player.lastFilm === player.film");
+        browser.move("mousePressed", 640, 200, true);
+        browser.move("mouseMoved", 700, 220, true);
+        browser.move("mouseReleased", 700, 220, false);
+        assertThat(browser.number("player.stage.camera.turnRadians")).isPositive();
+        browser.press("+");
+        assertThat(browser.number("player.stage.camera.zoom")).isGreaterThan(1);
+        browser.press("0");
+        browser.press("ArrowRight");
+        browser.when("player.wasDrawn === 1");
+        for (int pixel : new int[] {0, 640, PIXELS - 1}) {
+            List<?> place = (List<?>) browser.value("(({x, y}) => [x, y])(player.stage.placeOf(" + pixel + "))");
+            browser.click(((Number) place.get(0)).doubleValue(), ((Number) place.get(1)).doubleValue());
+            browser.when("player.plate.pixel === " + pixel);
+        }
+        assertThat(browser.complaints()).isEmpty();
+    }
+
+    @Test
+    void aMapThatIsSavedIsSeen() throws IOException {
+        Path small = Garden.in(folder.resolve("small"));
+        Path map = folder.resolve("small/map.csv");
+        try (Watching other = Watching.of(small, "fence")) {
+            browser.go(other.address());
+            browser.when("player.film && player.film.facts.pixels === 8");
+            double reach = browser.number("player.stage.camera.reach");
+            String text = Files.readString(map);
+            Files.writeString(map, text.replaceFirst("(?m)^fence,8,\\d+,", "fence,8,900,"));
+            browser.when("player.stage.camera.reach > 2 * " + reach + " && player.lastFilm === player.film");
+            Files.writeString(map, text.strip() + "\nfence,9,700,0\n");
+            browser.when("player.film.facts.pixels === 9 && player.lastFilm === player.film");
+            assertThat(browser.number("player.lastLight.length")).isEqualTo(27);
+            assertThat(browser.complaints()).isEmpty();
+        }
+    }
+
     /** A show that is broken from the start: the page says why, and shows it once it is mended. */
     @Test
     void aShowThatIsBrokenAtFirstIsAwaited() throws IOException {

@@ -78,7 +78,7 @@ void main() {
 
 /**
  * Draws pixels by WebGL 2: a square for each, two passes, first what glows, then the discs. All squares are one list of
- * triangles: where a program stands in for a graphics card, instances take twenty times as long.
+ * triangles: where a program stands in for a graphics card, instances take half as long again.
  */
 class GlowingDots {
   /** @throws Error where there is no WebGL 2 */

@@ -87,32 +87,35 @@ final class PixelTable {
     }
 
     private void addWire(List<Port> ports, PixelMap map) {
-        int[] port = new int[map.pixelCount()];
-        int[] universe = new int[map.pixelCount()];
-        int[] slot = new int[map.pixelCount()];
-        Arrays.fill(port, -1);
+        Wire wire = new Wire(new int[map.pixelCount()], new int[map.pixelCount()], new int[map.pixelCount()]);
+        Arrays.fill(wire.port, -1);
         for (int index = 0; index < ports.size(); index++) {
-            List<UniverseRun> runs = ports.get(index).runs();
-            int[] chain = ports.get(index).pixels();
-            int bytesPerPixel = ports.get(index).signal().bytesPerPixel();
+            wire.fill(index, ports.get(index));
+        }
+        for (int[] column : List.of(wire.port, wire.universe, wire.slot)) {
+            for (int pixel : seen) {
+                bytes.putInt(column[pixel]);
+            }
+        }
+    }
+
+    /** Where each pixel of the show gets its data from; its first byte. */
+    private record Wire(int[] port, int[] universe, int[] slot) {
+        void fill(int index, Port from) {
+            List<UniverseRun> runs = from.runs();
+            int[] chain = from.pixels();
             int run = 0;
             for (int i = 0; i < chain.length; i++) {
-                while (i * bytesPerPixel
-                        >= runs.get(run).firstByte() + runs.get(run).byteCount()) {
+                int at = i * from.signal().bytesPerPixel();
+                while (at >= runs.get(run).firstByte() + runs.get(run).byteCount()) {
                     run++;
                 }
                 if (chain[i] != Link.DARK) {
                     port[chain[i]] = index;
                     universe[chain[i]] = runs.get(run).universe();
-                    slot[chain[i]] = runs.get(run).firstSlot()
-                            + i * bytesPerPixel
-                            - runs.get(run).firstByte();
+                    slot[chain[i]] =
+                            runs.get(run).firstSlot() + at - runs.get(run).firstByte();
                 }
-            }
-        }
-        for (int[] column : List.of(port, universe, slot)) {
-            for (int pixel : seen) {
-                bytes.putInt(column[pixel]);
             }
         }
     }
