@@ -56,8 +56,9 @@ final class SurveyCommand implements Callable<Integer> {
 
     @Option(
             names = "--photo",
-            description = "The measurements are places in a photo of the whole display, taken from the front: how it"
-                    + " lies on the stage is found first, from what most pixels agree with.")
+            description = "The measurements are places in a photo of the whole display, from the front or aside: where"
+                    + " it was taken from, and how the lens bends, is found first, from what most pixels agree with and"
+                    + " the depth that is described. Known without this by the column sure that locate writes.")
     private boolean photo;
 
     @Option(
@@ -91,7 +92,7 @@ final class SurveyCommand implements Callable<Integer> {
     }
 
     private String report(LoadedDisplay loaded, Measurements measurements, OptionalDouble allowed) {
-        return SurveyReport.of(Survey.compare(loaded.display(), measurements, photo, allowed))
+        return SurveyReport.of(Survey.compare(loaded.display(), measurements, measurements.isPhoto(), allowed))
                 .replace("\n", System.lineSeparator());
     }
 

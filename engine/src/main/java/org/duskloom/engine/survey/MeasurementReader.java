@@ -10,12 +10,14 @@ import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.duskloom.engine.document.CsvReader;
 import org.duskloom.engine.document.CsvRow;
 import org.duskloom.engine.document.CsvTable;
 import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.document.DeclaredObject;
 import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.map.MapFields;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
@@ -27,11 +29,22 @@ import org.duskloom.engine.text.Quoted;
 /**
  * Reads measurements: CSV with the columns {@code prop,pixel,x,y} and, where depth was measured, {@code z}. A row for
  * each measured pixel, in any order; pixels that were not measured have none. The other columns of a pixel map may
- * stay, so that a map can be the template: they are not read.
+ * stay, so that a map can be the template: they are not read. Neither is {@code sure}, by which places in pictures are
+ * known.
  */
 public final class MeasurementReader {
-    /** The columns: those of a pixel map, so that one can be the template. */
-    public static final DeclaredObject COLUMNS = new DeclaredObject("measurements", MapFields.MAP.fields(), List.of());
+    /** How sure a place is that a picture was asked for. */
+    public static final DeclaredField<Double> SURE = DeclaredField.optional(
+            "sure",
+            new ValueKind.Number("", 0, 1),
+            "measured otherwise",
+            "what `locate` writes of places in pictures, by which they are known as such: how sure it is, 1 is quite");
+
+    /** The columns: those of a pixel map, so that one can be the template, and what is known of places in pictures. */
+    public static final DeclaredObject COLUMNS = new DeclaredObject(
+            "measurements",
+            Stream.concat(MapFields.MAP.fields().stream(), Stream.of(SURE)).toList(),
+            List.of());
 
     /** Any two points can be brought to any two others. */
     private static final int LEAST_PIXELS_OF_A_PHOTO = 3;
@@ -51,7 +64,7 @@ public final class MeasurementReader {
     private MeasurementReader(PixelMap map, CsvTable table, boolean fromPhoto, Problems problems) {
         this.map = map;
         this.table = table;
-        this.fromPhoto = fromPhoto;
+        this.fromPhoto = fromPhoto || table.column(SURE).isPresent();
         this.problems = problems;
         this.dimensions = table.column(MapFields.Z).isPresent() ? Dimensions.DEEP : Dimensions.FLAT;
     }
@@ -61,7 +74,8 @@ public final class MeasurementReader {
      *
      * @param source the file
      * @param map the pixels that may be named
-     * @param fromPhoto whether they are places in a photo, of which there must be three at least, without depth
+     * @param fromPhoto whether they are places in a photo, of which there must be three at least, without depth; they
+     *     are too where they have the column {@code sure}
      * @param problems where errors go
      * @return the measurements; nothing if an error was added
      */
@@ -93,7 +107,7 @@ public final class MeasurementReader {
         }
         List<MeasuredProp> measured = new ArrayList<>();
         rows.forEach((propIndex, ofProp) -> measured.add(inOrder(propIndex, ofProp)));
-        Measurements all = new Measurements(measured, dimensions);
+        Measurements all = new Measurements(measured, dimensions, fromPhoto);
         if (fromPhoto && problems.errorCount() == errorsBefore && !canLieOnTheStage(all)) {
             problems.error(
                     source.end(),

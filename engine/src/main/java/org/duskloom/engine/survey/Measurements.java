@@ -8,8 +8,14 @@ import java.util.Objects;
  *
  * @param props the props of which pixels were measured, in wiring order; at least one
  * @param dimensions whether depth was measured
+ * @param isPhoto whether they are places in a photo; else they are on the stage
  */
-public record Measurements(List<MeasuredProp> props, Dimensions dimensions) {
+public record Measurements(List<MeasuredProp> props, Dimensions dimensions, boolean isPhoto) {
+    /** Measurements on the stage. */
+    public Measurements(List<MeasuredProp> props, Dimensions dimensions) {
+        this(props, dimensions, false);
+    }
+
     /**
      * @throws IllegalArgumentException if there is no prop
      */

@@ -16,6 +16,8 @@ public record Noise(double sigma, Source source, int spareCoordinates) {
     public enum Source {
         /** From what is left over when every prop is given the place that fits best. */
         MEASURED,
+        /** A pixel of the picture, or the 3 mm that anybody hangs lights by, because places scatter by less. */
+        FLOOR,
         /** A third of the tolerance that was asked for. */
         TOLERANCE,
         /**

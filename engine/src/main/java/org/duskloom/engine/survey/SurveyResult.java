@@ -14,6 +14,7 @@ import org.duskloom.engine.display.Units;
  * @param photo how the photo lies on the stage, if the measurements are from one
  * @param overall what is wrong with all measurements alike; the rest is told of the measurements as they would be
  *     without it
+ * @param measured the measurements as they are judged: on the stage, without what is wrong with all of them
  * @param noise how well was measured
  * @param findings the props of which pixels were measured, in wiring order
  * @param exchanges props that changed places
@@ -25,6 +26,7 @@ public record SurveyResult(
         Dimensions dimensions,
         Optional<PhotoAlignment> photo,
         Optional<Overall> overall,
+        Measurements measured,
         Noise noise,
         List<Finding> findings,
         List<Exchange> exchanges,
@@ -34,6 +36,7 @@ public record SurveyResult(
         Objects.requireNonNull(dimensions, "dimensions");
         Objects.requireNonNull(photo, "photo");
         Objects.requireNonNull(overall, "overall");
+        Objects.requireNonNull(measured, "measured");
         Objects.requireNonNull(noise, "noise");
         findings = List.copyOf(findings);
         exchanges = List.copyOf(exchanges);

@@ -51,7 +51,15 @@ final class NoiseEstimate {
      * without those that leave over more than half the step from pixel to pixel, for which no reading fits at all. Of
      * few measurements the upper bound that it exceeds once in twenty times, so that nothing is read into chance; but
      * no more than twice what was found, and 5 mm if that were less.
+     *
+     * @param floor what it is at least
      */
+    static Noise estimate(List<Subject> subjects, double diagonal, double millimetresPerUnit, double floor) {
+        Noise noise = estimate(subjects, diagonal, millimetresPerUnit);
+        return noise.sigma() >= floor ? noise : new Noise(floor, Noise.Source.FLOOR, noise.spareCoordinates());
+    }
+
+    /** The same for what may be measured as well as anything. */
     static Noise estimate(List<Subject> subjects, double diagonal, double millimetresPerUnit) {
         double usual = usual(diagonal, millimetresPerUnit);
         List<Share> all = shares(subjects, usual);

@@ -20,7 +20,7 @@ import org.joml.Vector3d;
  * Association 79(388):871-880, 1984), then least squares over the pixels that agree with it. A photo tells nothing of a
  * move, a turn or a scale of the display as a whole. Immutable.
  */
-final class PhotoFit {
+final class PhotoFit implements LaidPhoto {
     /** Fewer points than that always agree. */
     static final int LEAST_PIXELS = 3;
 
@@ -32,16 +32,21 @@ final class PhotoFit {
      */
     private static final double AGREES = 3.5;
 
+    /** An error of such a share of the display is no agreement at all. */
+    static final double VAGUE = 0.03;
+
     private static final int MOST_ROUNDS = 20;
 
     private final Similarity stageFromPicture;
     private final boolean countsDown;
-    private final int agreeing;
+    private final int[] agreeing;
+    private final double sigma;
 
-    private PhotoFit(Similarity stageFromPicture, boolean countsDown, int agreeing) {
+    private PhotoFit(Similarity stageFromPicture, boolean countsDown, int[] agreeing, double sigma) {
         this.stageFromPicture = stageFromPicture;
         this.countsDown = countsDown;
         this.agreeing = agreeing;
+        this.sigma = sigma;
     }
 
     /**
@@ -82,13 +87,28 @@ final class PhotoFit {
                 .map(similarity -> refined(picture, described, similarity, sample, countsDown));
     }
 
-    /** What is told of it. */
-    PhotoAlignment described() {
-        return new PhotoAlignment(stageFromPicture.scale(), stageFromPicture.turnDegrees(), countsDown, agreeing);
+    @Override
+    public PhotoAlignment described() {
+        return new PhotoAlignment(
+                stageFromPicture.scale(),
+                stageFromPicture.turnDegrees(),
+                countsDown,
+                agreeing.length,
+                Optional.empty());
     }
 
-    /** The measurements in stage coordinates. */
-    Measurements onStage(Measurements measurements) {
+    /** Which of all measured pixels agree. */
+    int[] agreeing() {
+        return agreeing.clone();
+    }
+
+    /** The error of a coordinate of those that agree, in the display's unit. */
+    double sigma() {
+        return sigma;
+    }
+
+    @Override
+    public Measurements onStage(Measurements measurements) {
         List<MeasuredProp> props = new ArrayList<>();
         for (MeasuredProp prop : measurements.props()) {
             Positions places = prop.places();
@@ -126,7 +146,8 @@ final class PhotoFit {
             similarity = fit.similarity();
             sigma = Math.sqrt(fit.squaredError() / (2 * inside.length));
         }
-        return new PhotoFit(similarity, countsDown, agreeing.length);
+        boolean isVague = sigma > VAGUE * Extent.diagonal(described);
+        return new PhotoFit(similarity, countsDown, isVague ? new int[0] : agreeing, sigma);
     }
 
     private static SimilarityFit fit(Positions picture, Positions described, int[] which) {
@@ -150,7 +171,12 @@ final class PhotoFit {
         return new Positions(x, y, new double[which.length]);
     }
 
-    private static Positions picture(Measurements measurements, boolean countsDown) {
+    /**
+     * All measured places, prop after prop.
+     *
+     * @param countsDown whether y is to change its sign
+     */
+    static Positions picture(Measurements measurements, boolean countsDown) {
         double[] x = new double[measurements.pixelCount()];
         double[] y = new double[x.length];
         int next = 0;
@@ -164,6 +190,7 @@ final class PhotoFit {
         return new Positions(x, y, new double[x.length]);
     }
 
+    /** Where the same pixels are described, seen from the front. */
     private static Positions described(Measurements measurements, PixelMap map) {
         double[] x = new double[measurements.pixelCount()];
         double[] y = new double[x.length];

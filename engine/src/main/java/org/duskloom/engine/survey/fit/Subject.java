@@ -31,6 +31,7 @@ final class Subject {
     private final PlacedProp prop;
     private final Dimensions dimensions;
     private final Stance stance;
+    private final double floor;
     private final List<Integer> slips = new ArrayList<>();
     private final List<Muddle> muddles = new ArrayList<>();
     private boolean isMuddled;
@@ -40,7 +41,13 @@ final class Subject {
     private List<Candidate> candidates;
 
     Subject(PlacedProp prop, MeasuredProp measured, Dimensions dimensions) {
+        this(prop, measured, dimensions, 0);
+    }
+
+    /** @param floor what a measured coordinate is wrong by at least, however well the others go together */
+    Subject(PlacedProp prop, MeasuredProp measured, Dimensions dimensions, double floor) {
         this.prop = prop;
+        this.floor = floor;
         this.everyOne = measured;
         this.measured = measured;
         this.dimensions = dimensions;
@@ -271,8 +278,10 @@ final class Subject {
     }
 
     /** Whether chance would leave so little in one of so many choices once in 10,000 times. */
-    private static boolean isUnlikely(double squaredError, double before, double choices, int coordinates) {
-        return choices * StrictMath.pow(squaredError / before, coordinates / 2.0) < CHANCE_OF_A_SLIP;
+    private boolean isUnlikely(double squaredError, double before, double choices, int coordinates) {
+        double always = floor * floor * coordinates;
+        double share = (squaredError + always) / (before + always);
+        return choices * StrictMath.pow(share, coordinates / 2.0) < CHANCE_OF_A_SLIP;
     }
 
     private void leaveOut(int index) {

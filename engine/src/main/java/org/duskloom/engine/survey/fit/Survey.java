@@ -29,12 +29,18 @@ public final class Survey {
     private final Measurements measurements;
     private final Optional<PhotoAlignment> photo;
     private final Optional<Overall> overall;
+    private final double floor;
     private final Vector3dc origin;
     private final double diagonal;
 
     private Survey(
-            Display display, Measurements measurements, Optional<PhotoAlignment> photo, Optional<Overall> overall) {
+            Display display,
+            Measurements measurements,
+            Optional<PhotoAlignment> photo,
+            Optional<Overall> overall,
+            double floor) {
         this.display = display;
+        this.floor = floor;
         this.measurements = measurements;
         this.photo = photo;
         this.overall = overall;
@@ -48,8 +54,8 @@ public final class Survey {
      *
      * @param display what is described
      * @param measurements where pixels hang: stage coordinates, or places in a photo of the whole display
-     * @param fromPhoto whether they are places in a photo: how it lies on the stage is found first, from what most
-     *     pixels agree with
+     * @param fromPhoto whether they are places in a photo: how it shows the stage is found first, from what most pixels
+     *     agree with; what is then told rests on the depth that is described
      * @param tolerance how far off a good measurement may be, in the display's unit, above 0; worked out from the
      *     measurements if it is not given
      * @throws IllegalArgumentException if the tolerance is not above 0, a prop is measured that there is not, or too
@@ -66,14 +72,16 @@ public final class Survey {
             }
         }
         if (fromPhoto) {
-            PhotoFit photo = PhotoFit.of(measurements, display.map())
+            LaidPhoto photo = LaidPhoto.of(measurements, display)
                     .orElseThrow(() -> new IllegalArgumentException("too few places to lay a photo on the stage"));
-            Measurements onStage = photo.onStage(measurements);
-            return new Survey(display, onStage, Optional.of(photo.described()), Optional.empty()).result(tolerance);
+            PhotoAlignment described = photo.described();
+            double floor = LaidPhoto.floor(measurements, display, described.unitsPerPictureUnit());
+            return new Survey(display, photo.onStage(measurements), Optional.of(described), Optional.empty(), floor)
+                    .result(tolerance);
         }
         Optional<OverallSearch.Found> found = OverallSearch.of(display, measurements);
         Measurements corrected = found.map(OverallSearch.Found::corrected).orElse(measurements);
-        return new Survey(display, corrected, Optional.empty(), found.map(OverallSearch.Found::overall))
+        return new Survey(display, corrected, Optional.empty(), found.map(OverallSearch.Found::overall), 0)
                 .result(tolerance);
     }
 
@@ -84,7 +92,8 @@ public final class Survey {
                 : NoiseEstimate.estimate(
                         List.copyOf(subjects.values()),
                         diagonal,
-                        display.units().millimetres());
+                        display.units().millimetres(),
+                        floor);
         Criterion criterion = new Criterion(noise.sigma(), subjects.size());
         Map<Integer, Study> studies = studies(subjects, criterion);
         Map<Integer, String> placeOf = new HashMap<>();
@@ -97,6 +106,7 @@ public final class Survey {
                 measurements.dimensions(),
                 photo,
                 overall,
+                measurements,
                 noise,
                 findings(studies, groups, placeOf),
                 exchanges,
@@ -119,7 +129,8 @@ public final class Survey {
     }
 
     private Subject subject(MeasuredProp measured, double least, double good) {
-        Subject subject = new Subject(display.props().get(measured.propIndex()), measured, measurements.dimensions());
+        Subject subject =
+                new Subject(display.props().get(measured.propIndex()), measured, measurements.dimensions(), floor);
         subject.leaveOutSlips(least, good);
         return subject;
     }

@@ -26,6 +26,9 @@ public final class SurveyReport {
     /** Standard deviations that a turn has to have to show. */
     private static final double SHOWS = 4;
 
+    /** The share of the pixels that should agree with a photo at least. */
+    private static final double FEW = 1.0 / 3;
+
     private final SurveyResult result;
     private final Wording wording;
     private final List<String> lines = new ArrayList<>();
@@ -57,6 +60,7 @@ public final class SurveyReport {
         result.photo().ifPresent(photo -> photo(photo, pixels));
         String source = switch (result.noise().source()) {
             case MEASURED -> "worked out from the measurements";
+            case FLOOR -> "as much as a pixel of the picture, or 3 mm; the places scatter by less";
             case TOLERANCE -> "a third of the tolerance";
             case ASSUMED -> "assumed, because too little was measured to tell";
             case IMPLAUSIBLE -> "assumed, because no reading comes near; --tolerance says it instead";
@@ -78,7 +82,12 @@ public final class SurveyReport {
                 + result.units().word() + ", " + wording.askew(photo.turnDegrees()) + ", y counts "
                 + (photo.countsDown() ? "down" : "up") + "; " + photo.agreeingPixels() + " of "
                 + Counted.of(pixels, "pixel") + " agree with that");
+        photo.camera().ifPresent(camera -> lines.addAll(new CameraWording(wording).lines(camera)));
         lines.add("a photo does not show whether the whole display is moved, turned or of another size");
+        if (photo.agreeingPixels() < FEW * pixels) {
+            lines.add("that few pixels agree may mean that the picture is of another display, mirrored, or taken from"
+                    + " behind: then nothing below is true");
+        }
     }
 
     private void together() {
