@@ -140,6 +140,7 @@ public final class PlanCompiler {
             layer.unsound().forEach(this::check);
             layers.add(new PlannedLayer(layer.blend(), (float) layer.opacity(), layer.mask(), cues));
         }
+        timeline.looks().forEach(this::checkSettings);
         timeline.scenes().all().forEach(scene -> check(scene, scenes.hasPlayed(scene)));
         if (!problems.hasErrors()) {
             settingsReader.warnOfSlips();

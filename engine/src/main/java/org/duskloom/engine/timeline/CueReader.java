@@ -118,21 +118,14 @@ final class CueReader {
 
     /** A repeat with errors is followed until each of its values has had its turn. */
     private List<UnsoundCue> unsound(Fields fields, Seen seen) {
-        Cue standIn = new Cue(
+        Cue standIn = UnsoundCue.standIn(
                 fields.location(),
-                "",
-                "",
-                ExactTime.ZERO,
-                context.end(),
                 context.end(),
                 seen.on(),
                 seen.effect().orElseGet(() -> new TextNode(fields.location(), "")),
                 seen.with(),
-                List.of(),
                 seen.layout(),
-                Fade.NONE,
-                fields.node(CueFields.OPACITY),
-                BlendMode.NORMAL);
+                fields.node(CueFields.OPACITY));
         boolean canBePrepared = seen.complete() && !fields.hasUnknown();
         SettingSteps change =
                 fields.node(CueFields.REPEAT).map(SettingSteps::in).orElse(SettingSteps.NONE);

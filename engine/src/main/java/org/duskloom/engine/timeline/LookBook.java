@@ -1,26 +1,35 @@
 package org.duskloom.engine.timeline;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
+import org.duskloom.engine.document.KindCheck;
+import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
+import org.duskloom.engine.time.ExactTime;
 
 /** The looks of a timeline. A look holds any field of a cue that says what is seen, not where or when. */
 final class LookBook {
     private final Map<String, ObjectNode> looks = new LinkedHashMap<>();
     private final Map<String, Field> places = new LinkedHashMap<>();
     private final Set<String> used = new LinkedHashSet<>();
+    /** By look, the fields that some cue has taken: those are read with it. */
+    private final Map<String, Set<String>> taken = new HashMap<>();
 
     /** Adds a look as written. */
     void add(Field look, Problems problems) {
@@ -68,6 +77,7 @@ final class LookBook {
         if (cue.value(CueFields.EFFECT.name()).isPresent()) {
             merged.remove(CueFields.WITH.name());
         }
+        note(name.value(), merged.keySet(), cue);
         for (Field field : cue.fields()) {
             merged.merge(
                     field.name(),
@@ -75,6 +85,13 @@ final class LookBook {
                     (ofLook, own) -> own.name().equals(CueFields.WITH.name()) ? joined(ofLook, own) : own);
         }
         return new ObjectNode(cue.location(), List.copyOf(merged.values()));
+    }
+
+    /** The fields of a look that a cue takes: those that it has not itself. */
+    private void note(String look, Set<String> fields, ObjectNode cue) {
+        Set<String> own = cue.fields().stream().map(Field::name).collect(Collectors.toSet());
+        Set<String> known = taken.computeIfAbsent(look, unused -> new HashSet<>());
+        fields.stream().filter(field -> !own.contains(field)).forEach(known::add);
     }
 
     private boolean isKnown(TextNode name, Problems problems) {
@@ -85,6 +102,42 @@ final class LookBook {
             problems.error(name.location(), "there is no look " + Quoted.of(name.value()), hint);
         }
         return knows(name.value());
+    }
+
+    /** Adds an error for whatever is wrong in a look and that no cue has shown. */
+    void checkUntaken(Problems problems) {
+        looks.forEach((name, look) -> {
+            for (Field field : look.fields()) {
+                if (!taken.getOrDefault(name, Set.of()).contains(field.name())) {
+                    DeclaredField<?> declared =
+                            CueFields.LOOK_OBJECT.field(field.name()).orElseThrow();
+                    String what = "\"" + field.name() + "\" of look " + Quoted.of(name);
+                    KindCheck.check(field.value(), declared.kind(), what, problems);
+                }
+            }
+        });
+    }
+
+    /**
+     * A cue for every look that names an effect, so that its settings are checked whatever its cues say.
+     *
+     * @param end how long the stand-ins last
+     */
+    List<Cue> standIns(ExactTime end) {
+        List<Cue> standIns = new ArrayList<>();
+        for (ObjectNode look : looks.values()) {
+            if (look.value(CueFields.EFFECT.name()).orElse(null) instanceof TextNode effect) {
+                List<Field> with = look.value(CueFields.WITH.name())
+                        .filter(ObjectNode.class::isInstance)
+                        .map(settings -> ((ObjectNode) settings).fields())
+                        .orElse(List.of());
+                Optional<Node> opacity = look.value(CueFields.OPACITY.name());
+                Layout plain = new Layout(
+                        Spread.WHOLE, Axes.STAGE, look.location(), Fit.CONTAIN, PixelOrder.WIRING, Optional.empty());
+                standIns.add(UnsoundCue.standIn(look.location(), end, List.of(), effect, with, plain, opacity));
+            }
+        }
+        return standIns;
     }
 
     /** Warns of looks that no cue uses. */

@@ -84,6 +84,7 @@ public final class TimelineReader {
         LayersReader.Read read = new LayersReader(looks, context)
                 .read(fields.given(TimelineFields.LAYERS).map(ListNode::items).orElse(List.of()), markers);
         List<Fields> empty = new ArrayList<>(read.empty());
+        looks.checkUntaken(problems);
         Map<String, Scene> scenes =
                 SceneNesting.workOut(book.read(looks, times, problems, empty), read.layers(), problems);
         if (problems.errorCount() == errorsBefore) {
@@ -103,6 +104,7 @@ public final class TimelineReader {
                 palettes,
                 new Scenes(scenes, times.isEven() ? Optional.empty() : Optional.of(anew(book, looks, times))),
                 read.layers(),
+                looks.standIns(length),
                 times.withMarks(read.named())));
     }
 

@@ -2,6 +2,8 @@ package org.duskloom.engine.timeline;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
+import java.util.List;
 import java.util.stream.Collectors;
 import org.duskloom.engine.color.BlendMode;
 import org.junit.jupiter.api.Test;
@@ -52,6 +54,26 @@ class LookBookTest {
         assertThat(cue.with().get(1).value().location()).hasToString("show.json:8:47");
         assertThat(cue.opacity().orElseThrow().location()).hasToString("show.json:4:59");
     }
+
+    /** Nobody else reads what no cue takes; what a cue takes is told once, as the cue's. */
+    @Test
+    void whatNoCueTakesIsCheckedToo() {
+        String looks = """
+                {"duskloom": "timeline/1", "map": "m.csv", "length": "9s",
+                 "looks": {"unused": {"spread": "ech", "stagger": {"by": "right"}},
+                           "used": {"effect": "chase", "fit": "cntain", "order": 5}},
+                 "layers": [{"cues": [{"on": "x", "look": "used", "order": "up"}]}]}""";
+        assertThat(Timelines.problems(looks))
+                .containsExactlyInAnyOrder(
+                        "show.json:2:33: error: \"spread\" of look \"unused\" is \"ech\"; did you mean \"each\"? allowed: whole, each",
+                        "show.json:2:51: error: \"stagger\" of look \"unused\" lacks the field \"time\"",
+                        "show.json:3:47: error: \"fit\" of a cue is \"cntain\"; did you mean \"contain\"? allowed: contain, stretch, none",
+                        "show.json:3:66: error: \"order\" of look \"used\" must be a text, not the number 5; allowed: "
+                                + String.join(", ", WORDS_OF_ORDER));
+    }
+
+    private static final List<String> WORDS_OF_ORDER =
+            Arrays.stream(PixelOrder.values()).map(PixelOrder::word).toList();
 
     @Test
     void wantsAnEffectFromTheLookOrTheCue() {
