@@ -35,6 +35,7 @@ module org.duskloom.engine {
     exports org.duskloom.engine.render;
     exports org.duskloom.engine.report;
     exports org.duskloom.engine.report.page;
+    exports org.duskloom.engine.schema;
     exports org.duskloom.engine.shard;
     exports org.duskloom.engine.sheet;
     exports org.duskloom.engine.show;

@@ -65,6 +65,7 @@ final class Program implements Runnable {
         commands.put("watch", WatchCommand::new);
         commands.put("check", CheckCommand::new);
         commands.put("effects", EffectsCommand::new);
+        commands.put("schema", SchemaCommand::new);
         commands.put("map", MapCommand::new);
         commands.put("proof", ProofCommand::new);
         commands.put("sheet", SheetCommand::new);

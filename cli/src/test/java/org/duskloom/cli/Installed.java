@@ -21,7 +21,8 @@ final class Installed {
         }
     }
 
-    private static void skip(String reason) {
+    /** Leaves the test out, and says why. */
+    static void skip(String reason) {
         System.err.println("SKIPPED: " + reason);
         Assumptions.abort(reason);
     }

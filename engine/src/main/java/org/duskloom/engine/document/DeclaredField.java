@@ -11,8 +11,8 @@ import java.util.Optional;
  */
 public final class DeclaredField<T> {
     /** What any file may carry so that an editor knows what it may hold; the readers leave it alone. */
-    public static final DeclaredField<TextNode> SCHEMA =
-            optional("$schema", new ValueKind.Text("text"), "", "where an editor finds the JSON Schema of the file");
+    public static final DeclaredField<Node> SCHEMA =
+            optional("$schema", ValueKind.Own.of("text"), "", "where an editor finds the JSON Schema of the file");
 
     private final String name;
     private final ValueKind<T> kind;

@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.duskloom.engine.problem.Problems;
 
 /**
- * Holds values against what is declared of them, down to the last field: for what is written and not used, so that nobody
- * else reads it. What only a reader of its own could tell is left alone.
+ * Holds values against what is declared of them, down to the last field: for what is written and not used, so that
+ * nobody else reads it. What only a reader of its own could tell is left alone.
  */
 public final class KindCheck {
     private final Problems problems;
@@ -34,7 +34,8 @@ public final class KindCheck {
         } else if (kind instanceof ValueKind.Items items && node instanceof ListNode list) {
             list.items().forEach(item -> check(item, items.item(), "an item of " + what));
         } else if (kind instanceof ValueKind.Named named && node instanceof ObjectNode object) {
-            object.fields().forEach(field -> check(field.value(), named.value(), "\"" + field.name() + "\" of " + what));
+            object.fields()
+                    .forEach(field -> check(field.value(), named.value(), "\"" + field.name() + "\" of " + what));
         }
     }
 

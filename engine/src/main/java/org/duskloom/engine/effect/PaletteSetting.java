@@ -41,8 +41,7 @@ public final class PaletteSetting extends Setting<PaletteTrack> {
 
     @Override
     public ValueKind<?> kind() {
-        return KeyFields.movingColor(ValueKind.Own.of(
-                range(), new ValueKind.Text("palette"), ValueKind.Items.any(new ValueKind.Text("CSS colour"))));
+        return KeyFields.movingPalette();
     }
 
     @Override

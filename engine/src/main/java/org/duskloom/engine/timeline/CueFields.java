@@ -33,7 +33,8 @@ final class CueFields {
             "on",
             ValueKind.Own.of(
                     ADDRESSES.phrase() + "; beside `scene`: object; for each name in the scene: " + ADDRESSES.phrase(),
-                    ADDRESSES),
+                    ADDRESSES,
+                    new ValueKind.Named("name in the scene", ADDRESSES)),
             "required, but beside `scene`: on what the scene says",
             "what it is seen on, in this order; beside `scene` what is played on instead of the names in the scene");
 

@@ -75,6 +75,11 @@ public final class KeyFields {
         return ValueKind.Own.of(still.phrase() + ", or object: " + COLOR.name(), still, new ValueKind.Nested(COLOR));
     }
 
+    /** A palette in any of its forms, one of the timeline by its name among them, that may move. */
+    public static ValueKind<Node> movingPalette() {
+        return movingColor(PaletteFields.KIND);
+    }
+
     /** A number that may move. */
     public static ValueKind<Node> moving(ValueKind<?> still) {
         return ValueKind.Own.of(

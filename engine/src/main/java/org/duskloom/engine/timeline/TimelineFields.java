@@ -38,6 +38,12 @@ public final class TimelineFields {
             ValueKind.Items.any(new ValueKind.Nested(CueFields.CUE)),
             "the cues; later ones are painted over earlier ones");
 
+    /** The effect of a cue or a look: for who knows the effects that there are. */
+    public static final DeclaredField<TextNode> EFFECT = CueFields.EFFECT;
+
+    /** The settings of the effect of a cue or a look. */
+    public static final DeclaredField<List<Field>> WITH = CueFields.WITH;
+
     static final DeclaredObject LAYER = DeclaredObject.of("layer", LAYER_NAME, BLEND, LAYER_OPACITY, MASK, CUES);
 
     static final DeclaredField<String> FORMAT = ValueKind.Format.field(TimelineReader.FORMAT);

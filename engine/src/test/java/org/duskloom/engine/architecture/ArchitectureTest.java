@@ -42,6 +42,7 @@ class ArchitectureTest {
             "file",
             "png",
             "format",
+            "schema",
             "shard",
             "compare",
             "packet",
