@@ -31,9 +31,16 @@ interface ColorWays {
             shares = new float[ways];
         }
 
-        /** Has a light take up the colour of a way. */
-        void give(int way, Light light) {
-            light.take(red[way], green[way], blue[way], alpha[way]);
+        /** Gives each dot the colour of its way: red, green, blue and alpha side by side. */
+        void give(int[] ways, float[] dots) {
+            int at = 0;
+            for (int way : ways) {
+                dots[at] = red[way];
+                dots[at + 1] = green[way];
+                dots[at + 2] = blue[way];
+                dots[at + 3] = alpha[way];
+                at += Light.CHANNELS;
+            }
         }
     }
 }

@@ -49,25 +49,20 @@ final class DotMaker {
      * @param to where they end; not empty
      */
     Dots dots(int[] pixels, int[] from, int[] to) {
-        PixelTree tree = new PixelTree(places, pixels);
         Points starts = places.picked(from);
         Points ends = places.picked(to);
-        Pairs pairs = pairing.pairs(starts, ends).inOrder(tree.ranks(from));
-        int[] ways = IntStream.range(0, pairs.count())
-                .map(dot -> way(place(pairs.from()[dot], from.length), place(pairs.to()[dot], to.length)))
-                .toArray();
+        PixelTree tree = new PixelTree(places, pixels);
         double startSpacing = tree.spacing(starts);
         double endSpacing = tree.spacing(ends);
         double startReach = startSpacing > 0 ? startSpacing : endSpacing;
         double endReach = endSpacing > 0 ? endSpacing : startSpacing;
         double side = CELL_SPACINGS * Math.max(startReach, endReach);
-        return new Dots(
-                new PixelGrid(places, pixels, side > 0 ? side : 1),
-                starts.picked(pairs.from()),
-                ends.picked(pairs.to()),
-                ways,
-                startReach,
-                endReach);
+        PixelGrid grid = new PixelGrid(places, pixels, side > 0 ? side : 1);
+        Pairs pairs = pairing.pairs(starts, ends).inOrder(grid.ranks(from));
+        int[] ways = IntStream.range(0, pairs.count())
+                .map(dot -> way(place(pairs.from()[dot], from.length), place(pairs.to()[dot], to.length)))
+                .toArray();
+        return new Dots(grid, Spots.of(starts, pairs.from()), Spots.of(ends, pairs.to()), ways, startReach, endReach);
     }
 
     /** The ways of the colours of all dots made so far; a thread at a time takes one. */

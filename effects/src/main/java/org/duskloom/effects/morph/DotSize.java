@@ -40,4 +40,17 @@ final class DotSize {
         double share = Math.min(1, Math.max(0, progress));
         return size.at(time) * (1 + (bulge.at(time) - 1) * 4 * share * (1 - share));
     }
+
+    /** The most that the reach is between some progress and another, both in [0, 1], by the keys of the settings. */
+    double mostSpacings(double from, double to) {
+        double swelling = bulge.greatestKey() - 1;
+        boolean isHalfWayBetween = from <= 0.5 && to >= 0.5;
+        double greatest = isHalfWayBetween ? 1 : Math.max(hump(from), hump(to));
+        return size.greatestKey() * (1 + swelling * (swelling > 0 ? greatest : Math.min(hump(from), hump(to))));
+    }
+
+    /** 0 at both ends of the way, 1 half way. */
+    private static double hump(double share) {
+        return 4 * share * (1 - share);
+    }
 }

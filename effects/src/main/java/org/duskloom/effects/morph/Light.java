@@ -10,19 +10,15 @@ import org.duskloom.engine.effect.Patch;
  * side, and pixels in the order of the {@link PixelGrid}s, so that a dot lights what lies together. For one thread.
  */
 final class Light {
-    private static final int CHANNELS = 4;
+    static final int CHANNELS = 4;
 
-    private final float[] channels;
+    private final int[] channels;
     /** Where the pixels of each grid begin in that order. */
     private final int[] gridStarts;
     /** Where each pixel of the canvas stands in it; those of no grid share a dark place at the end. */
     private final int[] placeOf;
 
     private int gridStart;
-    private float takenRed;
-    private float takenGreen;
-    private float takenBlue;
-    private float takenAlpha;
 
     /** Darkness over a canvas of so many pixels, of which the grids hold some, none in two of them. */
     Light(int pixelCount, List<PixelGrid> grids) {
@@ -30,7 +26,7 @@ final class Light {
         placeOf = new int[pixelCount];
         int count = grids.stream().mapToInt(PixelGrid::size).sum();
         Arrays.fill(placeOf, count);
-        channels = new float[CHANNELS * (count + 1)];
+        channels = new int[CHANNELS * (count + 1)];
         int next = 0;
         for (int grid = 0; grid < gridStarts.length; grid++) {
             gridStarts[grid] = next;
@@ -41,7 +37,7 @@ final class Light {
     }
 
     void clear() {
-        Arrays.fill(channels, 0f);
+        Arrays.fill(channels, 0);
     }
 
     /** Turns to the pixels of a grid. */
@@ -49,36 +45,45 @@ final class Light {
         gridStart = gridStarts[grid];
     }
 
-    /** Takes up a colour, premultiplied. */
-    void take(float ofRed, float ofGreen, float ofBlue, float ofAlpha) {
-        takenRed = ofRed;
-        takenGreen = ofGreen;
-        takenBlue = ofBlue;
-        takenAlpha = ofAlpha;
+    /**
+     * Lights the pixels found, each by the level (1 − distance / reach)², both squared; nothing is left to be found.
+     *
+     * @param colors red, green, blue and alpha of each dot, premultiplied
+     * @param square of how far dots reach
+     */
+    void add(Found found, float[] colors, double square) {
+        int count = found.count;
+        double[] shares = found.squares;
+        for (int i = 0; i < count; i++) {
+            shares[i] = 1 - shares[i] / square;
+        }
+        for (int i = 0; i < count; i++) {
+            float away = (float) shares[i];
+            add(CHANNELS * (gridStart + found.places[i]), away * away, colors, CHANNELS * found.dots[i]);
+        }
+        found.count = 0;
     }
 
-    /** Lights a pixel, given by its place in the grid, with the colour taken up, at a level in [0, 1]. */
-    void add(int place, float level) {
-        int at = CHANNELS * (gridStart + place);
-        channels[at] = greater(channels[at], level * takenRed);
-        channels[at + 1] = greater(channels[at + 1], level * takenGreen);
-        channels[at + 2] = greater(channels[at + 2], level * takenBlue);
-        channels[at + 3] = greater(channels[at + 3], level * takenAlpha);
+    private void add(int at, float level, float[] colors, int color) {
+        channels[at] = greater(channels[at], level * colors[color]);
+        channels[at + 1] = greater(channels[at + 1], level * colors[color + 1]);
+        channels[at + 2] = greater(channels[at + 2], level * colors[color + 2]);
+        channels[at + 3] = greater(channels[at + 3], level * colors[color + 3]);
     }
 
-    /** The greater of two floats that are not below 0, whose bits rise with them: without a branch, unlike Math.max. */
-    private static float greater(float a, float b) {
-        return Float.intBitsToFloat(Math.max(Float.floatToRawIntBits(a), Float.floatToRawIntBits(b)));
+    /** The greater of the bits of a float and another: of floats that are not below 0 they rise with them. */
+    private static int greater(int bits, float other) {
+        return Math.max(bits, Float.floatToRawIntBits(other));
     }
 
     void paint(int firstPixel, Patch patch) {
         int ahead = firstPixel - patch.from();
         for (int i = patch.from(); i < patch.to(); i++) {
             int at = CHANNELS * placeOf[ahead + i];
-            patch.red[i] = channels[at];
-            patch.green[i] = channels[at + 1];
-            patch.blue[i] = channels[at + 2];
-            patch.alpha[i] = channels[at + 3];
+            patch.red[i] = Float.intBitsToFloat(channels[at]);
+            patch.green[i] = Float.intBitsToFloat(channels[at + 1]);
+            patch.blue[i] = Float.intBitsToFloat(channels[at + 2]);
+            patch.alpha[i] = Float.intBitsToFloat(channels[at + 3]);
         }
     }
 }

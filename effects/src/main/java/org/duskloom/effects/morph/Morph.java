@@ -1,5 +1,6 @@
 package org.duskloom.effects.morph;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -99,14 +100,14 @@ public final class Morph implements Effect {
         PaletteTrack paletteTo = settings.isGiven(PALETTE_TO) ? settings.value(PALETTE_TO) : palette;
         boolean onlyParts = settings.value(ONLY_PARTS);
         DotMaker maker = new DotMaker(canvas, palette, paletteTo);
-        Dots[] dots = new Dots[members.numbers().length];
-        for (int k = 0; k < dots.length; k++) {
+        List<Legs> legs = new ArrayList<>();
+        for (int k = 0; k < members.numbers().length; k++) {
             int[] lit =
                     onlyParts ? union(from.get(k), to.get(k)) : members.pixels().get(k);
-            dots[k] = maker.dots(lit, from.get(k), to.get(k));
+            legs.add(new Legs(maker.dots(lit, from.get(k), to.get(k)), size));
         }
         Supplier<ColorWays> ways = maker.ways();
-        return () -> new MorphBrush(dots, way, size, ways.get(), canvas.pixelCount());
+        return () -> new MorphBrush(legs, way, size, ways.get(), canvas.pixelCount());
     }
 
     private static int[] union(int[] from, int[] to) {

@@ -18,8 +18,8 @@ final class PixelGrid {
 
     /** The pixels' numbers, cell by cell. */
     private final int[] pixels;
-    /** Their places, likewise. */
-    private final Points places;
+    /** Where they are, likewise. */
+    private final double[] spots;
     /** Where each cell begins among them; one more for the end. */
     private final int[] cellStarts;
     /** The edges of all cells along each axis, and how many there are. */
@@ -65,7 +65,7 @@ final class PixelGrid {
         layers = Edges.of(all.z(), numbers, side);
         cellStarts = new int[columns.count() * rows.count() * layers.count() + 1];
         pixels = sorted(all, numbers);
-        places = all.picked(pixels);
+        spots = Spots.of(all, pixels);
     }
 
     private static double cells(Points all, int[] numbers, double side) {
@@ -112,65 +112,96 @@ final class PixelGrid {
         return pixels[place];
     }
 
+    /** Where some of the pixels stand in the order of the grid. */
+    int[] ranks(int[] numbers) {
+        int[] rankOf = new int[Arrays.stream(pixels).max().orElse(-1) + 1];
+        for (int place = 0; place < pixels.length; place++) {
+            rankOf[pixels[place]] = place;
+        }
+        return Arrays.stream(numbers).map(number -> rankOf[number]).toArray();
+    }
+
+    /** The square of how far a dot reaches, above 0: without reach it lights the pixel that it is on. */
+    static double square(double reach) {
+        return Math.max(reach * reach, Double.MIN_NORMAL);
+    }
+
+    /** Where the pixels are, in the order of the grid. */
+    double[] spots() {
+        return spots;
+    }
+
     /**
-     * Lights the pixels near a point, each by the level (1 − d²/reach²)², where d is how far it is away.
+     * Adds the pixels that a dot meets on its way.
      *
-     * @param reach 0 or more; with 0, those at the very point are lit
-     * @param found for as many pixels as there are
-     * @param light is turned to this grid, and has taken up a colour
+     * @param reach how far it reaches
      */
-    void shine(double x, double y, double z, double reach, Found found, Light light) {
-        double square = Math.max(reach * reach, Double.MIN_NORMAL);
+    void addWithin(Segment way, int dot, double reach, Meetings meetings) {
         double margin = reach * ROUNDING;
+        int firstColumn = columns.cell(Math.min(way.x(), way.toX()) - margin);
+        int lastColumn = columns.cell(Math.max(way.x(), way.toX()) + margin);
+        int firstRow = rows.cell(Math.min(way.y(), way.toY()) - margin);
+        int lastRow = rows.cell(Math.max(way.y(), way.toY()) + margin);
+        int lastLayer = layers.cell(Math.max(way.z(), way.toZ()) + margin);
+        for (int layer = layers.cell(Math.min(way.z(), way.toZ()) - margin); layer <= lastLayer; layer++) {
+            for (int row = firstRow; row <= lastRow; row++) {
+                int start = row(row, layer);
+                int end = cellStarts[start + lastColumn + 1];
+                for (int i = cellStarts[start + firstColumn]; i < end; i++) {
+                    if (way.squaredDistance(spots, i) <= reach * reach) {
+                        meetings.add(dot, i);
+                    }
+                }
+            }
+        }
+    }
+
+    /**
+     * Lights the pixels near dots, each by the level (1 − d²/reach²)², where d is how far it is away.
+     *
+     * @param count how many dots there are
+     * @param frame where they are, and their colours
+     * @param reach 0 or more; with 0, those at the very point are lit
+     * @param light is turned to this grid
+     */
+    void shine(int count, DotFrame frame, double reach, Light light) {
+        double square = square(reach);
+        frame.found.count = 0;
+        for (int dot = 0; dot < count; dot++) {
+            find(dot, frame.spots, reach * ROUNDING, square, frame.found);
+            if (frame.found.count >= Found.BLOCK) {
+                light.add(frame.found, frame.colors, square);
+            }
+        }
+        light.add(frame.found, frame.colors, square);
+    }
+
+    private void find(int dot, double[] dots, double margin, double square, Found found) {
+        double x = dots[Spots.AXES * dot];
+        double y = dots[Spots.AXES * dot + 1];
+        double z = dots[Spots.AXES * dot + 2];
         int firstColumn = columns.cell(x - margin);
         int lastColumn = columns.cell(x + margin);
         int firstRow = rows.cell(y - margin);
         int lastRow = rows.cell(y + margin);
         int lastLayer = layers.cell(z + margin);
-        found.count = 0;
         for (int layer = layers.cell(z - margin); layer <= lastLayer; layer++) {
             for (int row = firstRow; row <= lastRow; row++) {
                 int start = row(row, layer);
-                find(cellStarts[start + firstColumn], cellStarts[start + lastColumn + 1], x, y, z, square, found);
+                find(cellStarts[start + firstColumn], cellStarts[start + lastColumn + 1], dot, dots, square, found);
             }
         }
-        for (int i = 0; i < found.count; i++) {
-            float away = (float) (1 - found.squares[i] / square);
-            light.add(found.places[i], away * away);
-        }
     }
 
-    /**
-     * Notes the pixels within reach. Of those looked at about half are, in no order that a processor could guess; so
-     * each is written down, and counted only if it is: the sign of a number, rather than a branch.
-     */
-    private void find(int from, int to, double x, double y, double z, double square, Found found) {
-        double[] xs = places.x();
-        double[] ys = places.y();
-        double[] zs = places.z();
+    private void find(int from, int to, int dot, double[] dots, double square, Found found) {
         int count = found.count;
         for (int i = from; i < to; i++) {
-            double dx = xs[i] - x;
-            double dy = ys[i] - y;
-            double dz = zs[i] - z;
-            double distance = dx * dx + dy * dy + dz * dz;
+            double distance = Spots.squaredDistance(spots, i, dots, dot);
             found.squares[count] = distance;
             found.places[count] = i;
-            count += (int) (Double.doubleToRawLongBits(distance - square) >>> (Double.SIZE - 1));
+            found.dots[count] = dot;
+            count += Found.isWithin(distance, square);
         }
         found.count = count;
-    }
-
-    /** The pixels within reach of one dot. Scratch, for one thread. */
-    static final class Found {
-        private final int[] places;
-        private final double[] squares;
-        private int count;
-
-        /** For grids of up to so many pixels. */
-        Found(int pixels) {
-            places = new int[pixels + 1];
-            squares = new double[pixels + 1];
-        }
     }
 }

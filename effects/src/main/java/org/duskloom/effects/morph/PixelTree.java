@@ -66,15 +66,6 @@ final class PixelTree {
         return to - from > FEW;
     }
 
-    /** Where some of the tree's pixels stand in its order: near ones close to each other. */
-    int[] ranks(int[] numbers) {
-        int[] rankOf = new int[Arrays.stream(pixels).max().orElse(-1) + 1];
-        for (int i = 0; i < pixels.length; i++) {
-            rankOf[pixels[i]] = i;
-        }
-        return Arrays.stream(numbers).map(number -> rankOf[number]).toArray();
-    }
-
     private double squaredDistance(int i, double x, double y, double z) {
         double dx = places.x()[i] - x;
         double dy = places.y()[i] - y;

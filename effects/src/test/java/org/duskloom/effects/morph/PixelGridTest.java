@@ -49,8 +49,7 @@ class PixelGridTest {
 
     private static void assertLit(PixelGrid grid, Points places, double x, double y, double z, double reach) {
         Light light = new Light(places.count(), List.of(grid));
-        light.take(1, 0.5f, 0.25f, 1);
-        grid.shine(x, y, z, reach, new PixelGrid.Found(places.count()), light);
+        grid.shine(1, frame(places.count(), x, y, z), reach, light);
         Patch patch = new Patch();
         patch.reset(0, places.count());
         light.paint(0, patch);
@@ -62,6 +61,14 @@ class PixelGridTest {
                     .isEqualTo(level);
             assertThat(patch.green[pixel]).isEqualTo(level * 0.5f);
         }
+    }
+
+    /** A dot at a place. */
+    private static DotFrame frame(int pixels, double... spot) {
+        DotFrame frame = new DotFrame(1, pixels);
+        System.arraycopy(spot, 0, frame.spots, 0, spot.length);
+        System.arraycopy(new float[] {1, 0.5f, 0.25f, 1}, 0, frame.colors, 0, frame.colors.length);
+        return frame;
     }
 
     private static float level(double square, double reach) {
@@ -91,9 +98,9 @@ class PixelGridTest {
     void holdsOnlyThePixelsGiven() {
         Points places = Clouds.grid(100, 0, 1);
         PixelGrid grid = new PixelGrid(places, new int[] {3, 99, 50}, 1);
+        assertThat(grid.ranks(new int[] {50, 3, 99})).containsExactlyInAnyOrder(0, 1, 2);
         Light light = new Light(100, List.of(grid));
-        light.take(1, 1, 1, 1);
-        grid.shine(0, 0, 0, 1e4, new PixelGrid.Found(3), light);
+        grid.shine(1, frame(3, 0, 0, 0), 1e4, light);
         Patch patch = new Patch();
         patch.reset(0, 100);
         light.paint(0, patch);
