@@ -12,10 +12,16 @@ final class ProgramProcess {
     private ProgramProcess() {}
 
     static ProcessBuilder of(List<String> jvmOptions, Object... arguments) {
+        return of(Main.class, jvmOptions, arguments);
+    }
+
+    /** The same of another class with a main method. */
+    static ProcessBuilder of(Class<?> main, List<String> jvmOptions, Object... arguments) {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(List.of("-XX:+UseSerialGC", "-Xmx256m"));
         command.addAll(jvmOptions);
-        command.addAll(List.of("-XX:+UseSerialGC", "-Xmx256m", "-cp", classPath(), Main.class.getName()));
+        command.addAll(List.of("-cp", classPath(), main.getName()));
         Stream.of(arguments).map(Object::toString).forEach(command::add);
         return new ProcessBuilder(command);
     }

@@ -21,6 +21,9 @@ final class PngChunks {
 
     private static final int FRAME_BYTES = 12;
 
+    /** Far more than programs write, and few enough that a file of nothing but empty ones cannot fill the memory. */
+    private static final int MOST_CHUNKS = 1 << 18;
+
     private PngChunks() {}
 
     /** A chunk of a file, as a range of its bytes. */
@@ -46,19 +49,25 @@ final class PngChunks {
                 && Arrays.equals(file, 0, SIGNATURE.length, SIGNATURE, 0, SIGNATURE.length);
     }
 
-    /** All chunks up to the end mark, of which the first is the header. */
+    /** The chunks that matter here up to the end mark, of which the first is the header. */
     static List<Chunk> of(byte[] file) throws ImageException {
         List<Chunk> chunks = new ArrayList<>();
-        int at = SIGNATURE.length;
-        do {
-            Chunk chunk = chunkAt(file, at);
+        Chunk chunk;
+        for (int at = SIGNATURE.length; true; at += chunk.length + FRAME_BYTES) {
+            chunk = chunkAt(file, at);
             if (chunks.isEmpty() != chunk.type.equals("IHDR")) {
                 throw ImageException.damaged("its header does not stand first, and once");
             }
-            chunks.add(chunk);
-            at += chunk.length + FRAME_BYTES;
-        } while (!chunks.get(chunks.size() - 1).type.equals("IEND"));
-        return chunks;
+            if (READ.contains(chunk.type)) {
+                chunks.add(chunk);
+            }
+            if (chunk.type.equals("IEND")) {
+                return chunks;
+            }
+            if (chunks.size() > MOST_CHUNKS) {
+                throw new ImageException("has more than " + MOST_CHUNKS + " chunks", "save it anew");
+            }
+        }
     }
 
     private static Chunk chunkAt(byte[] file, int at) throws ImageException {
@@ -82,10 +91,13 @@ final class PngChunks {
         if (critical && !READ.contains(chunk.type)) {
             throw ImageException.damaged("it has a chunk of a kind that is not known");
         }
+        if (!READ.contains(chunk.type)) {
+            return;
+        }
         CRC32 crc = new CRC32();
         crc.update(chunk.file, chunk.start - 4, chunk.length + 4);
         int written = ByteBuffer.wrap(chunk.file).getInt(chunk.start + chunk.length);
-        if (READ.contains(chunk.type) && written != (int) crc.getValue()) {
+        if (written != (int) crc.getValue()) {
             throw ImageException.damaged(
                     "the checksum of its chunk " + chunk.type + " at byte " + (chunk.start - 8) + " does not fit");
         }

@@ -227,6 +227,22 @@ class PngFileTest {
         assertThat(PngFile.read(split.end()).images().get(0)).containsExactly(RED, GREEN, CLEAR);
     }
 
+    /** A few bytes each, which would take many times as much memory. */
+    @Test
+    void refusesMoreChunksThanAnyProgramWrites() throws ImageException {
+        PngBuilder some = new PngBuilder().header(1, 1, 8, 6, false);
+        PngBuilder many = new PngBuilder().header(1, 1, 8, 6, false);
+        for (int i = 0; i < 1 << 18; i++) {
+            some.chunk("tEXt", new byte[0]);
+            many.chunk("IDAT", new byte[0]);
+        }
+        byte[] rows = PngBuilder.rows(1, RED);
+        assertThat(PngFile.read(some.data(rows).end()).images().get(0)).containsExactly(RED);
+        assertThatThrownBy(() -> PngFile.read(many.data(rows).end()))
+                .isInstanceOf(ImageException.class)
+                .hasMessage("has more than 262144 chunks");
+    }
+
     /** Frames 0 to 2 of a row of three: red everywhere; green in the middle; red again on the left, then nothing. */
     @ParameterizedTest
     @CsvSource({
