@@ -2,6 +2,7 @@ package org.duskloom.engine.wire;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.Names;
+import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
@@ -30,10 +32,14 @@ final class KindReader {
     /** All kinds that are written; nothing where one is wrong. */
     private final Map<String, Optional<PixelKind>> kinds = new HashMap<>();
 
+    /** Those that no port has named so far. */
+    private final Map<String, Location> unused = new LinkedHashMap<>();
+
     KindReader(List<Field> written, Problems problems) {
         this.problems = problems;
         for (Field field : written) {
             kinds.put(field.name(), read(field));
+            unused.put(field.name(), field.nameLocation());
         }
     }
 
@@ -43,6 +49,7 @@ final class KindReader {
      * @param port what the port is, for messages
      */
     Optional<PixelKind> find(TextNode name, ColorOrder colors, String port) {
+        unused.remove(name.value());
         if (!kinds.containsKey(name.value())) {
             String hint = kinds.isEmpty()
                     ? "\"kinds\" of the display says what kinds there are, and it has none"
@@ -61,6 +68,11 @@ final class KindReader {
             return Optional.empty();
         }
         return kind;
+    }
+
+    /** Warns of kinds that no port names; to be called when all ports have been read. */
+    void warnOfUnused() {
+        unused.forEach((name, location) -> problems.warn(location, "no port is of the kind " + Quoted.of(name), ""));
     }
 
     private Optional<PixelKind> read(Field field) {

@@ -59,6 +59,7 @@ public final class PortReader {
      * @return the ports and supplies without errors, which are all of them if no error was added
      */
     public static Ports read(Written written, GroupTree groups, double metresPerUnit, Problems problems) {
+        int errorsBefore = problems.errorCount();
         WireReader wires = new WireReader(groups.map().stage(), metresPerUnit, problems);
         PortReader reader = new PortReader(groups, new KindReader(written.kinds(), problems), wires, problems);
         Set<String> names = new HashSet<>();
@@ -66,6 +67,9 @@ public final class PortReader {
         for (Node item : written.ports().map(ListNode::items).orElse(List.of())) {
             reader.read(item, number++);
             name(item).map(TextNode::value).ifPresent(names::add);
+        }
+        if (problems.errorCount() == errorsBefore) {
+            reader.kinds.warnOfUnused();
         }
         Ports ports = new Ports(reader.ports);
         return written.supplies()

@@ -238,6 +238,18 @@ class SupplyReaderTest {
                 .contains("give the port the \"kind\" of its pixels");
     }
 
+    /** One that is named by one port is used; of ports with errors of their own nothing more is said. */
+    @Test
+    void warnsOfAKindThatNoPortHas() {
+        read(BULLET + ",\n\"bare\": {\"volts\": 5, \"milliamps\": [12, 12, 12]}", LEFT, "");
+        assertThat(Inputs.shown(problems))
+                .singleElement()
+                .asString()
+                .startsWith("in.json:2:1: ")
+                .contains("no port is of the kind \"bare\"");
+        assertThat(problems.errorCount()).isZero();
+    }
+
     /** Nothing is said of a port that has an error of its own. */
     @Test
     void reportsAllProblemsAtOnceAndNoneThatFollow() {
