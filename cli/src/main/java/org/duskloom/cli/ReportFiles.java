@@ -1,10 +1,7 @@
 package org.duskloom.cli;
 
-import java.io.BufferedReader;
 import java.io.IOException;
-import java.nio.charset.MalformedInputException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,9 +17,6 @@ import org.duskloom.engine.report.page.ReportPage;
 
 /** The files of one {@code report}: they are begun before the work, and get their names together. */
 final class ReportFiles implements AutoCloseable {
-    /** What the table called parts.csv that 'sheet' writes begins with. */
-    private static final String PARTS_OF_SHEET = "shape,pixel,";
-
     private final LoadedShow show;
     private final OutputGroup group;
     private final Optional<StagedFile> page;
@@ -42,7 +36,7 @@ final class ReportFiles implements AutoCloseable {
             this.page = begin(page);
             this.json = begin(json);
             if (csv != null) {
-                refusePartsOfSheet(csv.resolve(ReportTables.PARTS));
+                PartsTable.OF_REPORT.refuseOther(csv, "--csv");
                 for (String name : ReportTables.NAMES) {
                     tables.add(begin(csv.resolve(name)).orElseThrow());
                 }
@@ -59,21 +53,6 @@ final class ReportFiles implements AutoCloseable {
         }
         show.refuseAsOutput(file);
         return Optional.of(group.open(file));
-    }
-
-    private static void refusePartsOfSheet(Path parts) throws IOException {
-        if (!Files.isRegularFile(parts)) {
-            return;
-        }
-        try (BufferedReader reader = Files.newBufferedReader(parts)) {
-            String first = reader.readLine();
-            if (first != null && first.startsWith(PARTS_OF_SHEET)) {
-                throw new MisuseException(
-                        parts + " is a table that 'sheet' wrote; give --csv a folder of its own, or move it away");
-            }
-        } catch (MalformedInputException notOurs) {
-            // Whatever it is, it is not that table; --force decides.
-        }
     }
 
     /** How many there are. */

@@ -27,7 +27,9 @@ final class SheetOutputs implements AutoCloseable {
     private final OutputFolder folder;
     private int files;
 
-    SheetOutputs(LoadedDisplay display, SheetOptions options, Path folder, IfExists ifExists) {
+    /** @throws MisuseException if they may not be written there */
+    SheetOutputs(LoadedDisplay display, SheetOptions options, Path folder, IfExists ifExists) throws IOException {
+        PartsTable.OF_SHEET.refuseOther(folder, "-o");
         this.display = display;
         this.shapes = ScaledShape.of(display.display().props());
         this.options = options;
@@ -55,7 +57,7 @@ final class SheetOutputs implements AutoCloseable {
         }
         write("places.csv", PlaceTables.places(display.display()));
         write(
-                "parts.csv",
+                PartsTable.NAME,
                 PlaceTables.parts(
                         shapes.stream().map(ScaledShape::shape).distinct().toList()));
         folder.publish();

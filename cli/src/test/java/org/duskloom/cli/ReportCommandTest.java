@@ -152,6 +152,19 @@ class ReportCommandTest {
         assertThat(folder.resolve("sheets/supplies.csv")).doesNotExist();
     }
 
+    /** Nor does 'sheet' replace the list for the shop. */
+    @Test
+    void isLeftAloneByASheet() throws IOException {
+        assertThat(report("--csv", folder.resolve("r")).code()).isZero();
+        String parts = Files.readString(folder.resolve("r/parts.csv"));
+        Ran ran = Ran.with("sheet", folder.resolve("display.json"), "-o", folder.resolve("r"), "--force");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .contains("r/parts.csv is a table that 'report' wrote; give -o a folder of its own, or move it away");
+        assertThat(Files.readString(folder.resolve("r/parts.csv"))).isEqualTo(parts);
+        assertThat(folder.resolve("r/places.csv")).doesNotExist();
+    }
+
     @Test
     void neverReplacesAnInput() {
         Ran ran = report("--json", show, "--force");
