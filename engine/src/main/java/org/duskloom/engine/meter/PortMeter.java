@@ -110,10 +110,18 @@ final class PortMeter {
         tally.begin(run);
     }
 
-    /** Measures a frame. */
-    void frame(long frame, byte[] rgb, int offset) {
-        currents.fill(rgb, offset, amps);
-        measure(frame);
+    /**
+     * Measures a frame. Where the line shows the same as before, currents and voltages are the same too.
+     *
+     * @param before the frame before, from its start; empty for the first
+     */
+    void frame(long frame, byte[] rgb, int offset, byte[] before) {
+        if (before.length > 0 && currents.areSame(before, 0, rgb, offset)) {
+            tally.add(frame, now);
+        } else {
+            currents.fill(rgb, offset, amps);
+            measure(frame);
+        }
     }
 
     /** Measures every colour of every pixel full on. */

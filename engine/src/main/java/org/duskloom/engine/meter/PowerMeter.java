@@ -11,6 +11,8 @@ import org.duskloom.engine.wire.Supply;
 public final class PowerMeter implements Meter {
     private final List<PortMeter> ports = new ArrayList<>();
     private final List<SupplyTally> supplies = new ArrayList<>();
+    private byte[] before = {};
+    private int frameBytes;
     private double seconds;
 
     /** A supply and the meters of what it feeds. */
@@ -62,6 +64,8 @@ public final class PowerMeter implements Meter {
 
     @Override
     public void begin(RunInfo run) {
+        before = new byte[0];
+        frameBytes = run.frameBytes();
         ports.forEach(port -> port.begin(run));
         supplies.forEach(supply -> supply.tally.begin(run));
         seconds = run.rate().secondsOf(run.frames().count());
@@ -70,8 +74,10 @@ public final class PowerMeter implements Meter {
     @Override
     public void frame(long frame, byte[] rgb, int offset) {
         for (int i = 0; i < ports.size(); i++) {
-            ports.get(i).frame(frame, rgb, offset);
+            ports.get(i).frame(frame, rgb, offset, before);
         }
+        before = before.length == 0 ? new byte[frameBytes] : before;
+        System.arraycopy(rgb, offset, before, 0, frameBytes);
         addSupplies(frame);
     }
 

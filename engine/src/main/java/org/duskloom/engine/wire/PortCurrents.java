@@ -43,6 +43,20 @@ public final class PortCurrents {
         int end() {
             return place + count;
         }
+
+        boolean isSame(byte[] one, int oneOffset, byte[] other, int otherOffset) {
+            if (Math.abs(step) == 3) {
+                int low = source + Math.min(0, (count - 1) * step);
+                int high = low + 3 * count;
+                return Arrays.equals(one, oneOffset + low, oneOffset + high, other, otherOffset + low, otherOffset + high);
+            }
+            for (int i = 0, at = source; i < count; i++, at += step) {
+                if (!Arrays.equals(one, oneOffset + at, oneOffset + at + 3, other, otherOffset + at, otherOffset + at + 3)) {
+                    return false;
+                }
+            }
+            return true;
+        }
     }
 
     /** The pixels of a port. */
@@ -139,6 +153,16 @@ public final class PortCurrents {
     /** Fills in what each pixel of the line draws with every colour full on, dark ones too. */
     public void fillFull(double[] amps) {
         Arrays.fill(amps, fullAmps);
+    }
+
+    /** Whether the pixels of the line have the same codes in two frames, which start at these offsets. */
+    public boolean areSame(byte[] one, int oneOffset, byte[] other, int otherOffset) {
+        for (Run run : runs) {
+            if (!run.isSame(one, oneOffset, other, otherOffset)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /**

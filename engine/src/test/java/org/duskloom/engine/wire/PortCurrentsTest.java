@@ -3,6 +3,7 @@ package org.duskloom.engine.wire;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -41,6 +42,25 @@ class PortCurrentsTest {
         assertThat(amps)
                 .usingComparatorWithPrecision(CLOSE)
                 .containsExactly(0.011, 0.001 + 0.00215860500113899 + 0.001025389167480864, 0.031);
+    }
+
+    /** Every pixel of the line counts, whichever way it runs; pixels that are not on it and those before it do not. */
+    @ParameterizedTest
+    @CsvSource({"2 3 4, 2 3 4", "4 3 2, 2 3 4", "2 4 7, 2 4 7", "7 3 4 0, 0 3 4 7"})
+    void knowsWhetherALineShowsTheSame(String chain, String counting) {
+        int[] pixels = Arrays.stream(chain.split(" ")).mapToInt(Integer::parseInt).toArray();
+        List<String> counts = List.of(counting.split(" "));
+        Port port = Lines.port(
+                "left", Lines.plain("RGB", 8), 1, 1, Lines.dark(2), new Link("fence", 0, pixels, Lines.PLACE));
+        PortCurrents currents = new PortCurrents(port);
+        byte[] before = new byte[24];
+        for (int at = 0; at < before.length; at++) {
+            byte[] now = new byte[3 + before.length];
+            now[3 + at] = 1;
+            assertThat(currents.areSame(before, 0, now, 3))
+                    .as("byte %d", at)
+                    .isEqualTo(!counts.contains(String.valueOf(at / 3)));
+        }
     }
 
     /** The numbers of a kind stand in the order of the wire. */
