@@ -87,7 +87,7 @@ final class ReportWords {
         count(table, "saturated red", light, light.flashes().red());
         text.append(table.text());
         if (light.worst().count().most() > 0) {
-            broken(Quoted.plain(FlashWords.worst(report, light.worst())));
+            broken(Quoted.plain(FlashWords.worst(report, light)));
         }
         FlashWords.advice(light.worst()).forEach(line -> broken(Quoted.plain(line)));
         broken(FlashWords.measure(light.flashes()));

@@ -46,13 +46,13 @@ class ReportBrowserTest {
 
         assertThat(browser.requests()).containsExactly(page.toUri().toString());
         assertThat(browser.complaints()).isEmpty();
-        assertThat(browser.number("document.querySelector('figure img').naturalWidth"))
-                .isGreaterThan(400);
+        assertThat(browser.number("document.querySelector('.moments img').naturalWidth"))
+                .isGreaterThanOrEqualTo(320);
     }
 
     /**
-     * Tables scroll in boxes of their own; everything else keeps within the page, and no word is smaller than
-     * 11 dots.
+     * Tables scroll in boxes of their own; everything else keeps within the page, no word is smaller than 11 dots, and
+     * a picture of the worst second takes at least two fifths of a phone's width.
      */
     @ParameterizedTest
     @ValueSource(ints = {360, 1280})
@@ -71,6 +71,9 @@ class ReportBrowserTest {
                 .isGreaterThanOrEqualTo(11);
         assertThat(browser.number("document.querySelectorAll('.plot svg').length"))
                 .isEqualTo(7);
+        assertThat(browser.number(
+                        "Math.min(...[...document.querySelectorAll('.moments img')].map((e) => e.clientWidth))"))
+                .isGreaterThanOrEqualTo(140);
     }
 
     /** What is judged is said by words and marks: without any colour the same is read. */

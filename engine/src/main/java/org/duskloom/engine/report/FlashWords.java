@@ -70,11 +70,12 @@ public final class FlashWords {
     }
 
     /** When, where and in which cues it flashes most. */
-    public static String worst(Report report, WorstSecond worst) {
+    public static String worst(Report report, LightReport light) {
+        WorstSecond worst = light.worst();
         FlashCount count = worst.count();
         return "The worst second begins at " + TimeLabel.of(report.secondsOf(count.firstFrame())) + ": " + count.most()
-                + " changes of " + (count.rule() == FlashRule.RED ? "red" : "light") + " on " + worst.where()
-                + (count.overJoint() ? ", over the joint where the show ends and starts over at once" : "")
+                + " changes of " + (count.rule() == FlashRule.RED ? "red" : "light") + " on " + where(count.place(), light)
+                + (count.overJoint() ? ", as the show starts over at once when it ends" : "")
                 + (worst.cues().isEmpty() ? "." : "; cues there: " + few(worst.cues()) + ".");
     }
 

@@ -23,6 +23,10 @@ import org.duskloom.engine.timeline.Cue;
 public record SlowDown(String cue, Optional<String> setting, String written, String better) {
     private static final Pattern AMOUNT = Pattern.compile("([0-9]*\\.?[0-9]+)(ms|s|b|f)");
     private static final MathContext UP = new MathContext(3, RoundingMode.UP);
+
+    /** What a factor such as 10/6 is off by must not be rounded up to another figure. */
+    private static final MathContext EXACT_ENOUGH = new MathContext(12);
+
     private static final MathContext DOWN = new MathContext(3, RoundingMode.DOWN);
 
     public SlowDown {
@@ -44,7 +48,7 @@ public record SlowDown(String cue, Optional<String> setting, String written, Str
                 return new SlowDown(caption, Optional.of("every"), text.value(), longer(text.value(), factor));
             }
             if (field.name().equals("passes") && field.value() instanceof NumberNode number) {
-                BigDecimal fewer = new BigDecimal(number.value() / factor).round(DOWN);
+                BigDecimal fewer = new BigDecimal(number.value() / factor).round(EXACT_ENOUGH).round(DOWN);
                 return new SlowDown(caption, Optional.of("passes"), number.written(), plain(fewer));
             }
         }
@@ -56,7 +60,9 @@ public record SlowDown(String cue, Optional<String> setting, String written, Str
         if (!amount.matches()) {
             return "";
         }
-        BigDecimal value = new BigDecimal(amount.group(1)).multiply(new BigDecimal(factor));
+        BigDecimal value = new BigDecimal(amount.group(1))
+                .multiply(new BigDecimal(factor))
+                .round(EXACT_ENOUGH);
         BigDecimal rounded = amount.group(2).equals("f") ? value.setScale(0, RoundingMode.CEILING) : value.round(UP);
         return plain(rounded) + amount.group(2);
     }

@@ -17,26 +17,33 @@ import org.duskloom.engine.meter.light.FlashCount;
 import org.duskloom.engine.meter.light.FlashPlace;
 import org.duskloom.engine.plan.PlannedCue;
 import org.duskloom.engine.preview.CueCaption;
-import org.duskloom.engine.preview.MomentsPicture;
+import org.duskloom.engine.preview.MomentPictures;
 
 /**
  * The second in which a show flashes most.
  *
  * @param count what was counted
- * @param where what flashes so, in words
  * @param cues what is played there then, from the bottom layer up
  * @param slowDowns what to write in which of these cues; none where it passes everywhere
- * @param strip a PNG of moments in which it is brightest and darkest
+ * @param moments those of it in which the light turns
  */
-public record WorstSecond(FlashCount count, String where, List<String> cues, List<SlowDown> slowDowns, byte[] strip) {
+public record WorstSecond(FlashCount count, List<String> cues, List<SlowDown> slowDowns, List<Moment> moments) {
     private static final int MOST_MOMENTS = 12;
 
     public WorstSecond {
         Objects.requireNonNull(count, "count");
-        Objects.requireNonNull(where, "where");
         cues = List.copyOf(cues);
         slowDowns = List.copyOf(slowDowns);
+        moments = List.copyOf(moments);
     }
+
+    /**
+     * A moment.
+     *
+     * @param frame its number in the show; beyond the last where the show has started over
+     * @param png the display as it is then
+     */
+    public record Moment(long frame, byte[] png) {}
 
     /**
      * Looks closer at a second.
@@ -59,8 +66,17 @@ public record WorstSecond(FlashCount count, String where, List<String> cues, Lis
                 }
             }
         }
-        byte[] strip = MomentsPicture.png(source, moments(source, pixels, count.firstFrame(), last));
-        return new WorstSecond(count, where(count.place(), run), List.copyOf(captions), slowDowns, strip);
+        long[] turns = turns(source, pixels, count.firstFrame(), last);
+        return new WorstSecond(count, List.copyOf(captions), slowDowns, moments(source, turns));
+    }
+
+    private static List<Moment> moments(FrameSource source, long[] frames) throws IOException {
+        List<byte[]> pictures = MomentPictures.pngs(source, frames);
+        List<Moment> moments = new ArrayList<>();
+        for (int i = 0; i < frames.length; i++) {
+            moments.add(new Moment(frames[i], pictures.get(i)));
+        }
+        return moments;
     }
 
     private static long lastFrame(FlashCount count, RunInfo run) {
@@ -92,16 +108,8 @@ public record WorstSecond(FlashCount count, String where, List<String> cues, Lis
         return numbers;
     }
 
-    private static String where(FlashPlace place, RunInfo run) {
-        if (place.prop().isEmpty()) {
-            return "the whole display";
-        }
-        String prop = run.pixels().props().get(place.prop().getAsInt()).name();
-        return place.pixel().isPresent() ? "pixel " + (place.pixel().getAsInt() + 1) + " of " + prop : prop;
-    }
-
     /** The frames in which the light turns, as many as there is room for; evenly where it turns too seldom. */
-    private static long[] moments(FrameSource source, int[] pixels, long first, long last) throws IOException {
+    private static long[] turns(FrameSource source, int[] pixels, long first, long last) throws IOException {
         TreeSet<Long> moments = new TreeSet<>(Set.of(first));
         byte[] rgb = new byte[source.info().frameBytes()];
         double[] light = new double[(int) (last - first + 1)];

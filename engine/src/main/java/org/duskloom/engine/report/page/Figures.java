@@ -14,8 +14,9 @@ final class Figures {
         return String.format(Locale.ROOT, "%.2f" + GAP + "A", amps);
     }
 
+    /** The model goes on below nothing; what is left then is nothing. */
     static String volts(double volts) {
-        return String.format(Locale.ROOT, "%.2f" + GAP + "V", volts);
+        return volts < 0 ? "none" : String.format(Locale.ROOT, "%.2f" + GAP + "V", volts);
     }
 
     static String wattHours(double wattHours) {

@@ -13,6 +13,7 @@ import org.duskloom.engine.report.FlashWords;
 import org.duskloom.engine.report.LightReport;
 import org.duskloom.engine.report.NeverLit;
 import org.duskloom.engine.report.Report;
+import org.duskloom.engine.report.WorstSecond;
 
 /** Flashes, and how much of the display is used. */
 final class LightSection {
@@ -62,17 +63,23 @@ final class LightSection {
         if (light.worst().count().most() == 0) {
             return;
         }
-        html.raw("<figure>").element("figcaption", FlashWords.worst(report, light.worst()));
-        html.raw("<img alt=\"")
-                .text("The display at moments of that second, in which it turns brighter or darker")
-                .raw("\" src=\"data:image/png;base64,"
-                        + Base64.getEncoder().encodeToString(light.worst().strip()) + "\"/>\n</figure>\n");
+        html.raw("<figure>").element("figcaption", FlashWords.worst(report, light));
+        html.raw("<div class=\"moments\">\n");
+        light.worst().moments().forEach(this::moment);
+        html.raw("</div>\n</figure>\n");
         List<String> advice = FlashWords.advice(light.worst());
         if (!advice.isEmpty()) {
             html.raw("<ul>\n");
             advice.forEach(line -> html.element("li", line));
             html.raw("</ul>\n");
         }
+    }
+
+    private void moment(WorstSecond.Moment moment) {
+        html.raw("<img alt=\"")
+                .text("The display at " + Figures.time(report.secondsOf(moment.frame())))
+                .raw("\" src=\"data:image/png;base64,"
+                        + Base64.getEncoder().encodeToString(moment.png()) + "\"/>\n");
     }
 
     private void props(FlashFigures flashes) {
@@ -85,9 +92,8 @@ final class LightSection {
                         prop.prop(),
                         String.valueOf(prop.general().most()),
                         String.valueOf(prop.red().most()),
-                        String.valueOf(
-                                Math.max(prop.general().pixelsOver(), prop.red().pixelsOver())),
-                        prop.general().passesEverywhere() && prop.red().passesEverywhere()
+                        String.valueOf(prop.pixelsOver()),
+                        prop.passesEverywhere()
                                 ? "at most three flashes"
                                 : "\u2717 more than three")));
         if (rows.size() > 1) {

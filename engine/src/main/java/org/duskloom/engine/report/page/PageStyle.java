@@ -30,7 +30,8 @@ final class PageStyle {
             td { min-width: 3.5rem; max-width: 26rem; }
             figure { margin: 1.4rem 0; }
             figcaption { font-size: .9rem; margin-bottom: .5rem; }
-            figure img { display: block; max-width: 100%; height: auto; border: 1px solid var(--line); }
+            .moments { display: grid; grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr)); gap: .4rem; }
+            .moments img { display: block; width: 100%; height: auto; border: 1px solid var(--line); break-inside: avoid; }
             .plot { position: relative; height: 11rem; border: 1px solid var(--line); background: #fff; overflow: hidden; }
             .plot svg { display: block; width: 100%; height: 100%; }
             .plot path, .plot line { vector-effect: non-scaling-stroke; }

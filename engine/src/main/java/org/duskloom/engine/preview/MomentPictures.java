@@ -1,0 +1,41 @@
+package org.duskloom.engine.preview;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.duskloom.engine.frame.FrameReader;
+import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.frame.RunInfo;
+
+/** Moments of a show as pictures in memory, for a page that holds them. */
+public final class MomentPictures {
+    private static final int PANEL_DOTS = 320;
+
+    private MomentPictures() {}
+
+    /**
+     * Draws moments of a show.
+     *
+     * @param frames numbers of the frames; those beyond the last are those of a show that has started over
+     * @return a PNG for each
+     * @throws IOException if the frames cannot be had, or a picture would be too large
+     */
+    public static List<byte[]> pngs(FrameSource source, long[] frames) throws IOException {
+        RunInfo run = source.info();
+        PreviewScene scene = PreviewScene.of(run, run.rate()::secondsOf, Optional.of(frame -> ""));
+        StripOptions options = new StripOptions(OptionalInt.of(1), OptionalInt.of(PANEL_DOTS), false);
+        List<byte[]> pictures = new ArrayList<>();
+        byte[] rgb = new byte[run.frameBytes()];
+        try (FrameReader reader = source.reader()) {
+            for (long frame : frames) {
+                StripPanels panel = new StripPanels(scene, new long[] {frame}, options);
+                reader.read(frame % run.showFrames(), rgb, 0);
+                panel.frame(frame, rgb, 0);
+                pictures.add(panel.complete().png());
+            }
+        }
+        return pictures;
+    }
+}
