@@ -198,7 +198,7 @@ final class RenderCommand implements Callable<Integer> {
         List<FrameSink> all = new ArrayList<>(sinks);
         all.addAll(meters.sinks());
         rendering.into(all, streams);
-        return ReportWords.brief(meters.report(rendering.info(), false), meters.flashes());
+        return ReportWords.brief(meters.report(rendering.info(), false), meters.flashes(loaded.frames()));
     }
 
     private List<OutputKind> kinds() {

@@ -76,9 +76,9 @@ final class ShowMeters {
         return Report.of(subject, display, power.figures(), playing());
     }
 
-    /** How often it flashed in a run. */
-    FlashFigures flashes() {
-        return light.flashes();
+    /** How often it flashed in a run of these frames. */
+    FlashFigures flashes(FrameSource frames) throws IOException {
+        return light.flashes(frames);
     }
 
     private PlayingCues playing() {

@@ -66,11 +66,13 @@ public record Concern(String matter, String text) {
                     "voltage",
                     String.format(
                             Locale.ROOT,
-                            "%s of port %s get less than the %.2f V they need, down to %.2f V",
+                            "%s of port %s get less than the %.2f V they need, %s",
                             Counted.of(volts.tooLowCount(), "pixel"),
                             port.port().name(),
                             volts.promised().orElseThrow(),
-                            volts.least())));
+                            volts.least() < 0
+                                    ? "down to none: the wire cannot carry this"
+                                    : String.format(Locale.ROOT, "down to %.2f V", volts.least()))));
         }
     }
 

@@ -74,7 +74,8 @@ public final class FlashWords {
         WorstSecond worst = light.worst();
         FlashCount count = worst.count();
         return "The worst second begins at " + TimeLabel.of(report.secondsOf(count.firstFrame())) + ": " + count.most()
-                + " changes of " + (count.rule() == FlashRule.RED ? "red" : "light") + " on " + where(count.place(), light)
+                + " changes of " + (count.rule() == FlashRule.RED ? "red" : "light") + " on "
+                + where(count.place(), light)
                 + (count.overJoint() ? ", as the show starts over at once when it ends" : "")
                 + (worst.cues().isEmpty() ? "." : "; cues there: " + few(worst.cues()) + ".");
     }

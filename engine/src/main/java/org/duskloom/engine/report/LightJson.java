@@ -12,29 +12,10 @@ final class LightJson {
     private LightJson() {}
 
     static void add(Report report, LightReport light, JsonText json) {
-        FlashFigures flashes = light.flashes();
-        List<Object> flash = new ArrayList<>(List.of(
-                "passes", flashes.passes(),
-                "general", count(report, light, flashes.general()),
-                "red", count(report, light, flashes.red())));
-        flashes.seenFromMetres().ifPresent(metres -> flash.addAll(List.of("seenFromMetres", number(metres))));
-        flash.addAll(List.of(
-                "worstCues", light.worst().cues(),
-                "slowBy", number(Math.max(1, light.worst().count().slowBy())),
-                "noGuarantee", FlashWords.CAUTION.get(0)));
-        json.field("flash", JsonText.object(flash.toArray()));
+        json.field("flash", flash(report, light));
         json.field(
                 "flashByProp",
-                flashes.props().stream()
-                        .map(prop -> JsonText.object(
-                                "prop", prop.prop(),
-                                "general", prop.general().most(),
-                                "red", prop.red().most(),
-                                "pixelsOver",
-                                        Math.max(
-                                                prop.general().pixelsOver(),
-                                                prop.red().pixelsOver())))
-                        .toList());
+                light.flashes().props().stream().map(LightJson::flashes).toList());
         json.field("use", light.use().props().stream().map(LightJson::use).toList());
         json.field(
                 "colors",
@@ -47,6 +28,28 @@ final class LightJson {
                 light.layers().stream()
                         .map(layer -> JsonText.object("layer", layer.layer(), "meanLight", number(layer.meanLight())))
                         .toList());
+    }
+
+    private static JsonText.Inline flash(Report report, LightReport light) {
+        FlashFigures flashes = light.flashes();
+        List<Object> flash = new ArrayList<>(List.of(
+                "passes", flashes.passes(),
+                "general", count(report, light, flashes.general()),
+                "red", count(report, light, flashes.red())));
+        flashes.seenFromMetres().ifPresent(metres -> flash.addAll(List.of("seenFromMetres", number(metres))));
+        flash.addAll(List.of(
+                "worstCues", light.worst().cues(),
+                "slowBy", number(Math.max(1, light.worst().count().slowBy())),
+                "noGuarantee", FlashWords.CAUTION.get(0)));
+        return JsonText.object(flash.toArray());
+    }
+
+    private static JsonText.Inline flashes(FlashFigures.PropFlashes prop) {
+        return JsonText.object(
+                "prop", prop.prop(),
+                "general", prop.general().most(),
+                "red", prop.red().most(),
+                "pixelsOver", prop.pixelsOver());
     }
 
     private static JsonText.Inline number(double value) {

@@ -53,7 +53,9 @@ public final class ReportTables {
         made.addFeeds();
         made.addPixels(map);
         made.addCurrent();
-        made.addLight();
+        made.addFlashes();
+        made.addUse();
+        made.addCues();
         made.addParts();
         made.tables.put("caution.txt", String.join("\n", Caution.LINES) + "\n");
         return made.tables;
@@ -179,41 +181,47 @@ public final class ReportTables {
         tables.put("current.csv", rows.toString());
     }
 
-    private void addLight() {
-        StringBuilder flashes = new StringBuilder("prop,changes_of_light,changes_of_red,pixels_over\n");
-        StringBuilder use = new StringBuilder("prop,pixels,dark_share,mean_light,never_lit\n");
-        StringBuilder cues = new StringBuilder("layer,cue,mask,mean_light,share\n");
-        report.light().ifPresent(light -> {
-            light.flashes()
-                    .props()
-                    .forEach(prop -> row(
-                            flashes,
-                            prop.prop(),
-                            String.valueOf(prop.general().most()),
-                            String.valueOf(prop.red().most()),
-                            String.valueOf(Math.max(
-                                    prop.general().pixelsOver(), prop.red().pixelsOver()))));
-            light.use()
-                    .props()
-                    .forEach(prop -> row(
-                            use,
-                            prop.prop(),
-                            String.valueOf(prop.pixelCount()),
-                            number(prop.darkShare()),
-                            number(prop.meanLight()),
-                            String.valueOf(prop.neverLit().length)));
-            light.cues()
-                    .forEach(cue -> row(
-                            cues,
-                            cue.layer(),
-                            cue.cue(),
-                            cue.mask() ? "yes" : "",
-                            number(cue.meanLight()),
-                            number(cue.share())));
-        });
-        tables.put("flashes.csv", flashes.toString());
-        tables.put("use.csv", use.toString());
-        tables.put("cues.csv", cues.toString());
+    private void addFlashes() {
+        StringBuilder rows = new StringBuilder("prop,changes_of_light,changes_of_red,pixels_over\n");
+        report.light()
+                .ifPresent(light -> light.flashes()
+                        .props()
+                        .forEach(prop -> row(
+                                rows,
+                                prop.prop(),
+                                String.valueOf(prop.general().most()),
+                                String.valueOf(prop.red().most()),
+                                String.valueOf(prop.pixelsOver()))));
+        tables.put("flashes.csv", rows.toString());
+    }
+
+    private void addUse() {
+        StringBuilder rows = new StringBuilder("prop,pixels,dark_share,mean_light,never_lit\n");
+        report.light()
+                .ifPresent(light -> light.use()
+                        .props()
+                        .forEach(prop -> row(
+                                rows,
+                                prop.prop(),
+                                String.valueOf(prop.pixelCount()),
+                                number(prop.darkShare()),
+                                number(prop.meanLight()),
+                                String.valueOf(prop.neverLit().length))));
+        tables.put("use.csv", rows.toString());
+    }
+
+    private void addCues() {
+        StringBuilder rows = new StringBuilder("layer,cue,mask,mean_light,share\n");
+        report.light()
+                .ifPresent(light -> light.cues()
+                        .forEach(cue -> row(
+                                rows,
+                                cue.layer(),
+                                cue.cue(),
+                                cue.mask() ? "yes" : "",
+                                number(cue.meanLight()),
+                                number(cue.share()))));
+        tables.put("cues.csv", rows.toString());
     }
 
     private void addParts() {

@@ -48,7 +48,9 @@ public record SlowDown(String cue, Optional<String> setting, String written, Str
                 return new SlowDown(caption, Optional.of("every"), text.value(), longer(text.value(), factor));
             }
             if (field.name().equals("passes") && field.value() instanceof NumberNode number) {
-                BigDecimal fewer = new BigDecimal(number.value() / factor).round(EXACT_ENOUGH).round(DOWN);
+                BigDecimal fewer = new BigDecimal(number.value() / factor)
+                        .round(EXACT_ENOUGH)
+                        .round(DOWN);
                 return new SlowDown(caption, Optional.of("passes"), number.written(), plain(fewer));
             }
         }
@@ -60,9 +62,8 @@ public record SlowDown(String cue, Optional<String> setting, String written, Str
         if (!amount.matches()) {
             return "";
         }
-        BigDecimal value = new BigDecimal(amount.group(1))
-                .multiply(new BigDecimal(factor))
-                .round(EXACT_ENOUGH);
+        BigDecimal value =
+                new BigDecimal(amount.group(1)).multiply(new BigDecimal(factor)).round(EXACT_ENOUGH);
         BigDecimal rounded = amount.group(2).equals("f") ? value.setScale(0, RoundingMode.CEILING) : value.round(UP);
         return plain(rounded) + amount.group(2);
     }

@@ -48,10 +48,12 @@ public final class PortCurrents {
             if (Math.abs(step) == 3) {
                 int low = source + Math.min(0, (count - 1) * step);
                 int high = low + 3 * count;
-                return Arrays.equals(one, oneOffset + low, oneOffset + high, other, otherOffset + low, otherOffset + high);
+                return Arrays.equals(
+                        one, oneOffset + low, oneOffset + high, other, otherOffset + low, otherOffset + high);
             }
             for (int i = 0, at = source; i < count; i++, at += step) {
-                if (!Arrays.equals(one, oneOffset + at, oneOffset + at + 3, other, otherOffset + at, otherOffset + at + 3)) {
+                if (!Arrays.equals(
+                        one, oneOffset + at, oneOffset + at + 3, other, otherOffset + at, otherOffset + at + 3)) {
                     return false;
                 }
             }

@@ -21,9 +21,11 @@ class CueMeanTest {
                 {"cues": [{"on": "a", "at": "1s", "for": "2s", "effect": "solid", "with": {"color": "red"}},
                           {"on": "*", "at": "4s", "for": "1s", "effect": "solid", "opacity": 0.5}]}""");
 
-        assertThat(means).extracting(CueMean::meanLight).satisfiesExactly(
-                red -> assertThat(red).isCloseTo(0.2126, within(CLOSE)),
-                white -> assertThat(white).isCloseTo(0.5, within(CLOSE)));
+        assertThat(means)
+                .extracting(CueMean::meanLight)
+                .satisfiesExactly(
+                        red -> assertThat(red).isCloseTo(0.2126, within(CLOSE)),
+                        white -> assertThat(white).isCloseTo(0.5, within(CLOSE)));
         assertThat(means).extracting(CueMean::pixelFrames).containsExactly(2.0 * 80, 3.0 * 40);
         assertThat(means).noneMatch(CueMean::mask);
     }
@@ -32,10 +34,7 @@ class CueMeanTest {
     @Test
     void seesFades() {
         assertThat(means("""
-                {"cues": [{"on": "a", "at": "0s", "for": "4s", "effect": "solid", "fade": {"in": "2s", "out": "2s"}}]}""")
-                        .get(0)
-                        .meanLight())
-                .isCloseTo(0.5, within(0.01));
+                {"cues": [{"on": "a", "at": "0s", "for": "4s", "effect": "solid", "fade": {"in": "2s", "out": "2s"}}]}""").get(0).meanLight()).isCloseTo(0.5, within(0.01));
     }
 
     /** All plays of a cue are one line; a mask says so; what is over between two frames paints nothing. */
@@ -54,7 +53,8 @@ class CueMeanTest {
     }
 
     private static List<CueMean> means(String layers) {
-        return CueMean.of(
-                TestShow.of(THREE, "\"layers\": [" + layers + "]").withPlainEffects().plan());
+        return CueMean.of(TestShow.of(THREE, "\"layers\": [" + layers + "]")
+                .withPlainEffects()
+                .plan());
     }
 }

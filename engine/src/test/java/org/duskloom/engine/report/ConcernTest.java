@@ -24,7 +24,8 @@ class ConcernTest {
     /** 125 mA of 0.1 A, of which 80 % are allowed; the fence needs 11.99 V. */
     @Test
     void saysCurrentAndVoltage() throws IOException {
-        assertThat(Concern.of(report(0.1)).stream().filter(concern -> !concern.matter().equals("flashing")))
+        assertThat(Concern.of(report(0.1)).stream()
+                        .filter(concern -> !concern.matter().equals("flashing")))
                 .extracting(Concern::matter, Concern::text)
                 .first()
                 .hasToString("(\"current\", \"supply shed \"old\" would give up to 0.13 A, and 0.08 A of its 0.10 A are"
@@ -34,7 +35,8 @@ class ConcernTest {
 
     @Test
     void saysFlashesByBothRules() throws IOException {
-        Report report = seen(OptionalDouble.empty(), count(FlashRule.GENERAL, 7, true, 0), count(FlashRule.RED, 8, false, 0));
+        Report report =
+                seen(OptionalDouble.empty(), count(FlashRule.GENERAL, 7, true, 0), count(FlashRule.RED, 8, false, 0));
 
         assertThat(flashing(report))
                 .containsExactly(
@@ -46,7 +48,9 @@ class ConcernTest {
     @Test
     void saysNothingOfSixChanges() throws IOException {
         assertThat(flashing(seen(
-                        OptionalDouble.empty(), count(FlashRule.GENERAL, 6, false, 0), count(FlashRule.RED, 6, false, 0))))
+                        OptionalDouble.empty(),
+                        count(FlashRule.GENERAL, 6, false, 0),
+                        count(FlashRule.RED, 6, false, 0))))
                 .isEmpty();
     }
 
@@ -56,8 +60,9 @@ class ConcernTest {
                         OptionalDouble.of(10),
                         count(FlashRule.GENERAL, 9, false, 1.3),
                         count(FlashRule.RED, 9, false, 0.9))))
-                .containsExactly("light changes 9 times within the second from 1 s, and 6 are allowed; what does so fills"
-                        + " 130 % of the area that is allowed");
+                .containsExactly(
+                        "light changes 9 times within the second from 1 s, and 6 are allowed; what does so fills"
+                                + " 130 % of the area that is allowed");
     }
 
     private static List<String> flashing(Report report) {
@@ -76,8 +81,7 @@ class ConcernTest {
         Report report = report(1);
         LightReport light = report.light().orElseThrow();
         FlashFigures flashes = new FlashFigures(metres, general, red, List.of());
-        return report.with(
-                new LightReport(flashes, light.worst(), light.use(), light.neverLit(), light.cues()));
+        return report.with(new LightReport(flashes, light.worst(), light.use(), light.neverLit(), light.cues()));
     }
 
     /** In the second from frame 20 on, of 20 a second. */

@@ -34,8 +34,7 @@ class NeverLitTest {
 
     @Test
     void namesAPropThatIsDarkAltogether() {
-        assertThat(told(new int[0], new int[0], new int[] {0}))
-                .containsExactly(new NeverLit("pond", 1, "all of it"));
+        assertThat(told(new int[0], new int[0], new int[] {0})).containsExactly(new NeverLit("pond", 1, "all of it"));
     }
 
     private static List<NeverLit> told(int[] daisy, int[] fence, int[] pond) {

@@ -51,7 +51,7 @@ class SlowDownTest {
                   {"on": "lamp", "effect": "sweep", "with": {%s}}]}]}
                 """.formatted(with));
         Problems problems = new Problems();
-        return (Cue) ShowReader.read(file, problems)
+        return ShowReader.read(file, problems)
                 .orElseThrow(() -> new AssertionError(Inputs.shown(problems)))
                 .timeline()
                 .layers()

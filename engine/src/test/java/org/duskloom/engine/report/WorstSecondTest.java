@@ -16,7 +16,9 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A second looked at closer, of a show at 20 frames a second that is dark, red from frame 20 and white from 40 to 59. */
+/**
+ * A second looked at closer, of a show at 20 frames a second that is dark, red from frame 20 and white from 40 to 59.
+ */
 class WorstSecondTest {
     private static final FlashPlace FENCE = new FlashPlace(OptionalInt.of(0), OptionalInt.empty());
     private static final FlashPlace POST = new FlashPlace(OptionalInt.of(1), OptionalInt.of(1));
@@ -58,7 +60,10 @@ class WorstSecondTest {
     void drawsItsMoments() throws IOException {
         WorstSecond second = worst(FENCE, 15, 7, false);
 
-        assertThat(second.moments()).extracting(WorstSecond.Moment::frame).startsWith(15L).contains(20L);
+        assertThat(second.moments())
+                .extracting(WorstSecond.Moment::frame)
+                .startsWith(15L)
+                .contains(20L);
         for (WorstSecond.Moment moment : second.moments()) {
             assertThat(ImageIO.read(new ByteArrayInputStream(moment.png())).getWidth())
                     .isGreaterThan(200);

@@ -48,7 +48,8 @@ class PortCurrentsTest {
     @ParameterizedTest
     @CsvSource({"2 3 4, 2 3 4", "4 3 2, 2 3 4", "2 4 7, 2 4 7", "7 3 4 0, 0 3 4 7"})
     void knowsWhetherALineShowsTheSame(String chain, String counting) {
-        int[] pixels = Arrays.stream(chain.split(" ")).mapToInt(Integer::parseInt).toArray();
+        int[] pixels =
+                Arrays.stream(chain.split(" ")).mapToInt(Integer::parseInt).toArray();
         List<String> counts = List.of(counting.split(" "));
         Port port = Lines.port(
                 "left", Lines.plain("RGB", 8), 1, 1, Lines.dark(2), new Link("fence", 0, pixels, Lines.PLACE));

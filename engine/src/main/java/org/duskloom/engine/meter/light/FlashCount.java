@@ -8,8 +8,8 @@ import java.util.Objects;
  * @param rule what counts
  * @param most how many changes it has
  * @param place what flashes so
- * @param firstFrame the frame that the second begins with, by its number in the show; in one that runs over the joint
- *     of a loop counted on beyond the last
+ * @param firstFrame the frame that the second begins with, by its number in the show; one that runs over the joint of
+ *     a loop ends beyond the last
  * @param overJoint whether it is one only because the show starts over at once when it ends
  * @param mostOnce the most changes of a second where the show is played once
  * @param pixelsOver how many pixels have more than six changes in seconds that overlap, at the most; with a prop as a

@@ -17,11 +17,11 @@ final class FlashCounter {
     private final FlashTally generalTally;
     private final FlashTally redTally;
 
-    FlashCounter(SignalLayout layout, int framesOfSecond, Supplier<FlashField> field) {
+    FlashCounter(SignalLayout layout, PastColors past, int framesOfSecond, Supplier<FlashField> field) {
         this.layout = layout;
         int signals = layout.signalCount();
         luminance = new LuminanceSwings(signals);
-        reds = new RedSwings(signals);
+        reds = new RedSwings(signals, past);
         general = new RecentSwings(signals, framesOfSecond);
         olderRed = new RecentSwings(signals, framesOfSecond);
         chromaticRed = new RecentSwings(signals, framesOfSecond);
@@ -29,22 +29,26 @@ final class FlashCounter {
         redTally = new FlashTally(layout, framesOfSecond, field.get());
     }
 
-    /**
-     * Looks at a signal that has another colour than in the frame before, in linear light.
-     *
-     * @param place the number of the frame in the run
-     * @return whether all is said; else {@link #stepRed} is to look at it too
-     */
-    boolean step(int signal, int place, float r, float g, float b) {
-        if (luminance.step(signal, 0.2126f * r + 0.7152f * g + 0.0722f * b)) {
-            generalTally.add(signal, place, general.add(signal, place));
-        }
-        return reds.pass(signal, r, g, b);
+    /** Looks for pixels that {@link #stepLight} and {@link #stepRed} are to be called for. */
+    PixelScan scan() {
+        return new PixelScan(layout.pixelCount(), luminance, reds);
     }
 
-    /** Looks at what is or was red; with red, green and blue of the colour before, or of this one for the first. */
-    void stepRed(int signal, int place, float r, float g, float b, float r0, float g0, float b0) {
-        int found = reds.step(signal, r, g, b, r0, g0, b0);
+    /**
+     * Looks at the light of a signal.
+     *
+     * @param place the number of the frame in the run
+     * @param value its luminance, in the units of {@link CodeLight}
+     */
+    void stepLight(int signal, int place, int value) {
+        if (luminance.step(signal, value)) {
+            generalTally.add(signal, place, general.add(signal, place));
+        }
+    }
+
+    /** Looks at the red of a signal; with its R - G - B. */
+    void stepRed(int signal, int place, int redExcess) {
+        int found = reds.step(signal, place, redExcess);
         if ((found & RedSwings.BY_OLDER_RULE) != 0) {
             redTally.add(signal, place, olderRed.add(signal, place));
         }
@@ -65,11 +69,16 @@ final class FlashCounter {
         redTally.beginJoint();
     }
 
-    FlashTally tally(FlashRule rule) {
-        return rule == FlashRule.GENERAL ? generalTally : redTally;
+    /**
+     * Whether one change more within some second could turn a verdict.
+     *
+     * @param byArea whether what flashes too often is judged by its area; else one such light has settled it
+     */
+    boolean mayHangOnOneChange(boolean byArea) {
+        return generalTally.isAtLimit(byArea) || redTally.isAtLimit(byArea);
     }
 
-    SignalLayout layout() {
-        return layout;
+    FlashTally tally(FlashRule rule) {
+        return rule == FlashRule.GENERAL ? generalTally : redTally;
     }
 }

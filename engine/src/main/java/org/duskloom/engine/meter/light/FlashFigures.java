@@ -22,7 +22,19 @@ public record FlashFigures(OptionalDouble seenFromMetres, FlashCount general, Fl
     }
 
     /** Of one prop. */
-    public record PropFlashes(String prop, FlashCount general, FlashCount red) {}
+    public record PropFlashes(String prop, FlashCount general, FlashCount red) {
+        /**
+         * How many of its pixels have more changes than are allowed at the same time, by the rule with more of them.
+         */
+        public int pixelsOver() {
+            return Math.max(general.pixelsOver(), red.pixelsOver());
+        }
+
+        /** Whether neither light nor red changes too often anywhere. Passing is no guarantee. */
+        public boolean passesEverywhere() {
+            return general.passesEverywhere() && red.passesEverywhere();
+        }
+    }
 
     /**
      * Whether a count passes: where nobody says from how far it is seen, nothing may flash more than three times in any

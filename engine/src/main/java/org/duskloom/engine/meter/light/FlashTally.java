@@ -22,6 +22,7 @@ final class FlashTally {
     private final int[] overByGroup;
     private final int[] mostOverByGroup;
     private boolean isJoint;
+    private boolean hadAllowed;
 
     /** The worst second of a group. */
     private static final class Worst {
@@ -55,21 +56,19 @@ final class FlashTally {
      */
     void add(int signal, int place, int count) {
         int group = layout.group(signal);
-        int whole = byGroup.length - 1;
-        raise(byGroup[group], signal, place, count);
-        if (group != whole) {
-            raise(byGroup[whole], signal, place, count);
+        if (count > byGroup[group].most) {
+            raise(byGroup[group], signal, place, count);
+            raise(byGroup[byGroup.length - 1], signal, place, count);
         }
+        hadAllowed |= count == FlashCount.ALLOWED;
         if (count > FlashCount.ALLOWED) {
             markOver(signal, place);
         }
     }
 
     private void raise(Worst worst, int signal, int place, int count) {
-        if (!isJoint && count > worst.mostOnce) {
-            worst.mostOnce = count;
-        }
         if (count > worst.most) {
+            worst.mostOnce = isJoint ? worst.mostOnce : count;
             worst.most = count;
             worst.signal = signal;
             worst.lastPlace = place;
@@ -131,15 +130,25 @@ final class FlashTally {
         isJoint = true;
     }
 
-    /** What was found of a prop, or with the number of props of the whole display. */
-    FlashCount count(FlashRule rule, int group, long firstFrame) {
+    /** Whether a signal has had as many changes in a second as are allowed, and the verdict is not settled yet. */
+    boolean isAtLimit(boolean byArea) {
+        return hadAllowed && (byArea || byGroup[byGroup.length - 1].most <= FlashCount.ALLOWED);
+    }
+
+    /**
+     * What was found of a prop, or with the number of props of the whole display.
+     *
+     * @param frames how many there are in a round
+     * @param firstFrame the number of the first of them in the show
+     */
+    FlashCount count(FlashRule rule, int group, long frames, long firstFrame) {
         Worst worst = byGroup[group];
         boolean whole = group == byGroup.length - 1;
         return new FlashCount(
                 rule,
                 worst.most,
                 layout.place(worst.signal),
-                firstFrame + Math.max(0, worst.lastPlace - framesOfSecond + 1),
+                firstFrame + Math.max(0, worst.lastPlace - framesOfSecond + 1) % frames,
                 worst.overJoint,
                 worst.mostOnce,
                 mostOverByGroup[group],

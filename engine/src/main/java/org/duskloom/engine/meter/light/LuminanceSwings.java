@@ -7,66 +7,91 @@ import java.util.Arrays;
  * October 2023, "general flash and red flash thresholds"): a change by 10 % or more of the maximum relative luminance
  * from one peak or valley to the next, where the darker of the two is below 0.80. Steps add up: a rise of three small
  * steps is one change as soon as it has come to 10 %.
+ *
+ * <p>After a rise the next change can only be a fall from the highest value since, and after a fall a rise from the
+ * lowest: so one number a signal is kept, with the way in which it is followed. Only before the first change both are.
  */
 final class LuminanceSwings {
-    private static final float LEAST_CHANGE = 0.1f;
-    private static final float DARKER_BELOW = 0.8f;
+    /** What misses the least change by so little counts as one: steps such as 0.2 to 0.3 are no binary fractions. */
+    private static final double MARGIN = 1e-6;
 
-    /** What misses the least change by so little counts as one: steps such as 0.2 to 0.3 are no floats. */
-    private static final float MARGIN = 1e-6f;
+    /** In the units of {@link CodeLight}. */
+    private static final int LEAST_CHANGE = (int) Math.ceil((0.1 - MARGIN) * CodeLight.ONE);
 
-    private static final byte UP = 1;
-    private static final byte DOWN = -1;
+    private static final int DARKER_BELOW = (int) Math.floor(0.8 * CodeLight.ONE);
 
-    /** Since the last change. */
-    private final float[] least;
+    /** Farther from every value than any change: has a signal looked at. */
+    private static final int UNDECIDED = 1 << 30;
 
-    private final float[] most;
-    private final byte[] direction;
+    private static final int RISEN = 1;
+    private static final int FALLEN = -1;
+
+    /** 1 where the highest value since the last change is followed, -1 where it is the lowest. */
+    private final int[] way;
+
+    /** That value times its way. */
+    private final int[] extreme;
+
+    /** Of signals without a change so far. */
+    private final int[] least;
+
+    private final int[] most;
 
     /** @param signals how many there are */
     LuminanceSwings(int signals) {
-        least = new float[signals];
-        most = new float[signals];
-        direction = new byte[signals];
-        Arrays.fill(least, Float.POSITIVE_INFINITY);
-        Arrays.fill(most, Float.NEGATIVE_INFINITY);
+        way = new int[signals];
+        extreme = new int[signals];
+        least = new int[signals];
+        most = new int[signals];
+        Arrays.fill(way, RISEN);
+        Arrays.fill(extreme, UNDECIDED);
+        Arrays.fill(least, Integer.MAX_VALUE);
     }
 
     /**
-     * Looks at the next value of a signal.
+     * Follows the next values of signals that stand in a row.
      *
-     * @param luminance 0 to 1
-     * @return whether a change has come about
+     * @param values one for each
+     * @param turning becomes below 0 where {@link #step} is to be called
      */
-    boolean step(int signal, float luminance) {
-        float low = least[signal];
-        float high = most[signal];
-        // Branches, as there is no NaN to be minded: Math.min would mind it.
-        if (luminance < low) {
-            low = luminance;
-            least[signal] = low;
+    void follow(int first, int end, int[] values, int[] turning) {
+        for (int i = first; i < end; i++) {
+            int along = way[i] * values[i];
+            int back = extreme[i] - along;
+            // The larger of it and 0, in a way that becomes vector instructions.
+            back &= ~(back >> 31);
+            extreme[i] = along + back;
+            turning[i] = LEAST_CHANGE - 1 - back;
         }
-        if (luminance > high) {
-            high = luminance;
-            most[signal] = high;
-        }
-        if (high - low < LEAST_CHANGE - MARGIN) {
-            return false;
-        }
-        if (direction[signal] != UP && luminance - low >= LEAST_CHANGE - MARGIN && low < DARKER_BELOW) {
-            return turn(signal, luminance, UP);
-        }
-        if (direction[signal] != DOWN && high - luminance >= LEAST_CHANGE - MARGIN && luminance < DARKER_BELOW) {
-            return turn(signal, luminance, DOWN);
-        }
-        return false;
     }
 
-    private boolean turn(int signal, float luminance, byte to) {
-        direction[signal] = to;
-        least[signal] = luminance;
-        most[signal] = luminance;
+    /**
+     * Looks at the next value of a signal. Need not be called of a signal that is followed, unless it is turning.
+     *
+     * @return whether a change has come about
+     */
+    boolean step(int signal, int luminance) {
+        if (extreme[signal] == UNDECIDED) {
+            return stepUndecided(signal, luminance);
+        }
+        int along = way[signal] * luminance;
+        extreme[signal] = Math.max(extreme[signal], along);
+        boolean darkEnough = way[signal] == FALLEN || luminance < DARKER_BELOW;
+        return extreme[signal] - along >= LEAST_CHANGE && darkEnough && turn(signal, luminance, -way[signal]);
+    }
+
+    private boolean stepUndecided(int signal, int luminance) {
+        least[signal] = Math.min(least[signal], luminance);
+        most[signal] = Math.max(most[signal], luminance);
+        if (luminance - least[signal] >= LEAST_CHANGE && least[signal] < DARKER_BELOW) {
+            return turn(signal, luminance, RISEN);
+        }
+        return most[signal] - luminance >= LEAST_CHANGE && luminance < DARKER_BELOW && turn(signal, luminance, FALLEN);
+    }
+
+    private boolean turn(int signal, int luminance, int to) {
+        way[signal] = to;
+        extreme[signal] = to * luminance;
         return true;
     }
 }

@@ -12,14 +12,16 @@ import org.duskloom.engine.frame.PropSpan;
 final class UseTally {
     private static final int MOST_COLUMNS = 240;
 
-    /** Colours are looked at in one frame out of so many to the second. */
+    /** In so many frames of a second colours are looked at; of a long run in so many frames of the run, evenly. */
     private static final int COLOR_FRAMES_PER_SECOND = 4;
+
+    private static final int COLOR_FRAMES_OF_RUN = 400;
 
     private static final int CODE = 0xFF;
 
     private final SignalLayout layout;
     private final long frameCount;
-    private final int colorStride;
+    private final long colorStride;
     private final long[] darkFrames;
     private final double[] lightSums;
     private final double[][] columnSums;
@@ -30,7 +32,9 @@ final class UseTally {
     UseTally(SignalLayout layout, long frameCount, int framesOfSecond) {
         this.layout = layout;
         this.frameCount = frameCount;
-        colorStride = Math.max(1, framesOfSecond / COLOR_FRAMES_PER_SECOND);
+        colorStride = Math.max(
+                Math.max(1, framesOfSecond / COLOR_FRAMES_PER_SECOND),
+                (frameCount + COLOR_FRAMES_OF_RUN - 1) / COLOR_FRAMES_OF_RUN);
         int props = layout.props().size();
         darkFrames = new long[props];
         lightSums = new double[props];

@@ -78,8 +78,7 @@ final class LightSection {
     private void moment(WorstSecond.Moment moment) {
         html.raw("<img alt=\"")
                 .text("The display at " + Figures.time(report.secondsOf(moment.frame())))
-                .raw("\" src=\"data:image/png;base64,"
-                        + Base64.getEncoder().encodeToString(moment.png()) + "\"/>\n");
+                .raw("\" src=\"data:image/png;base64," + Base64.getEncoder().encodeToString(moment.png()) + "\"/>\n");
     }
 
     private void props(FlashFigures flashes) {
@@ -93,9 +92,7 @@ final class LightSection {
                         String.valueOf(prop.general().most()),
                         String.valueOf(prop.red().most()),
                         String.valueOf(prop.pixelsOver()),
-                        prop.passesEverywhere()
-                                ? "at most three flashes"
-                                : "\u2717 more than three")));
+                        prop.passesEverywhere() ? "at most three flashes" : "\u2717 more than three")));
         if (rows.size() > 1) {
             html.raw("<details>").element("summary", "by prop").table(rows).raw("</details>\n");
         }

@@ -2,8 +2,10 @@ package org.duskloom.engine.meter.light;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,7 +31,7 @@ class FlashSequencesTest {
         "quiet joint, 2 3 3 24 3 3 2, 3, 6",
         "flashing joint, 2 3 3 12 12 3 3 2, 4, 7"
     })
-    void countsTransitionsOfAnySecond(String name, String lengths, int once, int looped) {
+    void countsTransitionsOfAnySecond(String name, String lengths, int once, int looped) throws IOException {
         for (int rate : new int[] {20, 40, 60}) {
             int[] held = lengths(lengths);
             for (int i = 0; i < held.length; i++) {
@@ -64,7 +66,7 @@ class FlashSequencesTest {
         "c021, 64 109x5 64x5 109x5 64x5 109x5 64x5 109x3, 6",
         "f031, 64 109 139 64x8 139 109 64x8 109 139 109 64x6 109 139 64x2, 7"
     })
-    void agreesWithPublishedTestMedia(String name, String runs, int worst) {
+    void agreesWithPublishedTestMedia(String name, String runs, int worst) throws IOException {
         List<Integer> colors = new ArrayList<>();
         for (String run : runs.split(" ")) {
             String[] codeAndCount = run.split("x");
@@ -80,7 +82,7 @@ class FlashSequencesTest {
     /** Square waves at 40 frames a second, 3.5 Hz being the example that technique G19 gives of what fails. */
     @ParameterizedTest
     @CsvSource({"2, 4", "3, 6", "3.5, 7", "5, 10", "10, 20"})
-    void countsSquareWaves(double hertz, int changes) {
+    void countsSquareWaves(double hertz, int changes) throws IOException {
         List<Integer> colors = Flickers.square(0, Flickers.WHITE, 40, 2 * hertz, 8);
 
         assertThat(Flickers.ofOne(40, colors).general().mostOnce()).isEqualTo(changes);
@@ -89,7 +91,7 @@ class FlashSequencesTest {
     /** Wave of every frame at rates beyond the bits of one word. */
     @ParameterizedTest
     @ValueSource(ints = {1, 63, 64, 65, 120, 129})
-    void countsEveryFrameOfASecond(int rate) {
+    void countsEveryFrameOfASecond(int rate) throws IOException {
         List<Integer> colors = Flickers.square(0, Flickers.WHITE, rate, rate, 4);
 
         assertThat(Flickers.ofOne(rate, colors).general().mostOnce()).isEqualTo(rate);
@@ -97,11 +99,34 @@ class FlashSequencesTest {
 
     /** The first second of the joint begins behind the last frame, and says so. */
     @Test
-    void namesTheSecond() {
+    void namesTheSecond() throws IOException {
         FlashFigures found = Flickers.ofOne(20, Flickers.inTurn(0, Flickers.WHITE, lengths("11 3 3 3 2 2 2 14")));
 
         assertThat(found.general().firstFrame()).isEqualTo(7);
         assertThat(found.general().slowBy()).isEqualTo(7.0 / 6);
+    }
+
+    /**
+     * What the end leaves behind may make a change long after the joint: a light that ends at 0.50 and starts at 0.45
+     * falls by a tenth when it comes to 0.39 three seconds later, and six more changes follow. Played once, the light
+     * has fallen by 0.06 then, which is none. The second in which that happens is found, and no other show is thought
+     * worse for it.
+     */
+    @ParameterizedTest(name = "ending at {0}: {1}")
+    @CsvSource({"188, 7", "179, 6"})
+    void countsWhatTheEndBringsAboutLongAfterTheJoint(int last, int looped) throws IOException {
+        List<Integer> colors = new ArrayList<>();
+        int[] codes = {179, 168, 255, 168, 255, 168, 255, 168, last};
+        int[] lengths = {60, 2, 2, 2, 2, 2, 2, 28, 20};
+        for (int i = 0; i < codes.length; i++) {
+            colors.addAll(Collections.nCopies(lengths[i], Flickers.grey(codes[i])));
+        }
+
+        FlashCount found = Flickers.ofOne(20, colors).general();
+
+        assertThat(found.mostOnce()).isEqualTo(6);
+        assertThat(found.most()).isEqualTo(looped);
+        assertThat(found.overJoint()).isEqualTo(looped > 6);
     }
 
     private static int[] lengths(String text) {

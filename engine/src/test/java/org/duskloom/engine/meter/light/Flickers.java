@@ -1,9 +1,12 @@
 package org.duskloom.engine.meter.light;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.frame.FramePixels;
+import org.duskloom.engine.frame.FrameReader;
+import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.time.FrameRate;
@@ -15,25 +18,47 @@ final class Flickers {
     private Flickers() {}
 
     /** What a meter finds of one pixel with these colours, one a frame. */
-    static FlashFigures ofOne(int framesPerSecond, List<Integer> colors) {
-        LightMeter meter = LightMeter.ofAnyArea();
+    static FlashFigures ofOne(int framesPerSecond, List<Integer> colors) throws IOException {
         List<int[]> frames = colors.stream().map(color -> new int[] {color}).toList();
-        play(meter, framesPerSecond, FramePixels.unnamed(1), frames);
-        return meter.flashes();
+        return play(LightMeter.ofAnyArea(), framesPerSecond, FramePixels.unnamed(1), frames);
     }
 
-    /** Shows frames to a meter, each with a colour for every pixel. */
-    static void play(LightMeter meter, int framesPerSecond, FramePixels pixels, List<int[]> frames) {
-        meter.begin(RunInfo.ofWhole("test", FrameRate.of(framesPerSecond), frames.size(), pixels));
+    /** Shows frames to a meter, each with a colour for every pixel; gives what it finds. */
+    static FlashFigures play(LightMeter meter, int framesPerSecond, FramePixels pixels, List<int[]> frames)
+            throws IOException {
+        FrameSource source = source(framesPerSecond, pixels, frames);
+        meter.begin(source.info());
         byte[] rgb = new byte[3 * pixels.count() + 5];
-        for (int frame = 0; frame < frames.size(); frame++) {
-            int[] colors = frames.get(frame);
-            for (int i = 0; i < colors.length; i++) {
-                rgb[5 + 3 * i] = (byte) (colors[i] >> 16);
-                rgb[5 + 3 * i + 1] = (byte) (colors[i] >> 8);
-                rgb[5 + 3 * i + 2] = (byte) colors[i];
+        try (FrameReader reader = source.reader()) {
+            for (int frame = 0; frame < frames.size(); frame++) {
+                reader.read(frame, rgb, 5);
+                meter.frame(frame, rgb, 5);
             }
-            meter.frame(frame, rgb, 5);
+        }
+        return meter.flashes(source);
+    }
+
+    /** A show of these frames. */
+    static FrameSource source(int framesPerSecond, FramePixels pixels, List<int[]> frames) {
+        RunInfo info = RunInfo.ofWhole("test", FrameRate.of(framesPerSecond), frames.size(), pixels);
+        return new FrameSource() {
+            @Override
+            public RunInfo info() {
+                return info;
+            }
+
+            @Override
+            public FrameReader reader() {
+                return (frame, rgb, offset) -> write(frames.get((int) frame), rgb, offset);
+            }
+        };
+    }
+
+    private static void write(int[] colors, byte[] rgb, int offset) {
+        for (int i = 0; i < colors.length; i++) {
+            rgb[offset + 3 * i] = (byte) (colors[i] >> 16);
+            rgb[offset + 3 * i + 1] = (byte) (colors[i] >> 8);
+            rgb[offset + 3 * i + 2] = (byte) colors[i];
         }
     }
 

@@ -33,7 +33,7 @@ class LuminanceSwingsTest {
         LuminanceSwings swings = new LuminanceSwings(2);
         int count = 0;
         for (String value : values.split(" ")) {
-            count += swings.step(1, Float.parseFloat(value)) ? 1 : 0;
+            count += swings.step(1, CodeLight.units(Double.parseDouble(value))) ? 1 : 0;
         }
 
         assertThat(count).isEqualTo(changes);
@@ -51,7 +51,7 @@ class LuminanceSwingsTest {
         LuminanceSwings swings = new LuminanceSwings(1);
         int count = 0;
         for (int code : new int[] {low, high, low}) {
-            count += swings.step(0, Srgb.decode(code)) ? 1 : 0;
+            count += swings.step(0, CodeLight.units(Srgb.decode(code / 255.0))) ? 1 : 0;
         }
         return count;
     }

@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.duskloom.engine.color.Srgb;
+import org.duskloom.engine.frame.FramePixels;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -46,8 +46,8 @@ class RedSwingsTest {
     /** 255,136,0 has 0.80244 of its light in red, 255,137,0 has 0.79990. */
     @Test
     void knowsTheLeastSaturatedRed() {
-        assertThat(RedSwings.isSaturated(Srgb.decode(255), Srgb.decode(136), 0)).isTrue();
-        assertThat(RedSwings.isSaturated(Srgb.decode(255), Srgb.decode(137), 0)).isFalse();
+        assertThat(Chroma.isSaturatedRed(light("ff8800"))).isTrue();
+        assertThat(Chroma.isSaturatedRed(light("ff8900"))).isFalse();
     }
 
     /** A slow change counts as the quick one does: from one end to the other. */
@@ -88,20 +88,21 @@ class RedSwingsTest {
     }
 
     private static List<Integer> steps(String... colors) {
-        RedSwings swings = new RedSwings(3);
+        PastColors past = new PastColors(SignalLayout.of(FramePixels.unnamed(3)), 120);
+        RedSwings swings = new RedSwings(4, past);
         List<Integer> found = new ArrayList<>();
-        float[] before = light(colors[0]);
-        for (String color : colors) {
-            float[] now = light(color);
-            boolean passed = swings.pass(1, now[0], now[1], now[2]);
-            found.add(passed ? 0 : swings.step(1, now[0], now[1], now[2], before[0], before[1], before[2]));
-            before = now;
+        for (int place = 0; place < colors.length; place++) {
+            byte[] rgb = new byte[9];
+            for (int i = 0; i < 3; i++) {
+                rgb[3 + i] = (byte) Integer.parseInt(colors[place].substring(2 * i, 2 * i + 2), 16);
+            }
+            past.keep(place, rgb, 0);
+            found.add(swings.step(1, place, CodeLight.redExcess(CodeLight.of(rgb, 3))));
         }
         return found;
     }
 
-    private static float[] light(String hex) {
-        int code = Integer.parseInt(hex, 16);
-        return new float[] {Srgb.decode(code >> 16), Srgb.decode(code >> 8 & 0xFF), Srgb.decode(code & 0xFF)};
+    private static double[] light(String hex) {
+        return PlainFlashes.linear(Integer.parseInt(hex, 16));
     }
 }

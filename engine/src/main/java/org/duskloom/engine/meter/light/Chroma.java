@@ -1,0 +1,76 @@
+package org.duskloom.engine.meter.light;
+
+/**
+ * A chromaticity in CIE 1976 u'v', and what a saturated red is: R / (R + G + B) is 0.8 or more (WCAG 2.2, "general
+ * flash and red flash thresholds"). Black has no chromaticity; it is taken for white, the stricter choice. Light
+ * under 1/256 of full counts as black, a choice of our own: the last steps of a fade are no flashes.
+ */
+final class Chroma {
+    private static final double SATURATED = 0.8;
+    private static final double CHANGE = 0.2;
+    private static final double BLACK_BELOW = 1.0 / 256;
+    private static final double MARGIN = 1e-6;
+
+    /** The corners of the field of saturated reds. */
+    private static final Chroma[] REDS = {of(1, 0, 0), of(SATURATED, 0.2, 0), of(SATURATED, 0, 0.2)};
+
+    private double u;
+    private double v;
+
+    /** Of a colour in linear light. */
+    static Chroma of(double... color) {
+        Chroma chroma = new Chroma();
+        chroma.set(color);
+        return chroma;
+    }
+
+    private static boolean isBlack(double[] color) {
+        return color[0] < BLACK_BELOW && color[1] < BLACK_BELOW && color[2] < BLACK_BELOW;
+    }
+
+    /** Whether a colour in linear light is a saturated red. */
+    static boolean isSaturatedRed(double[] color) {
+        return color[0] >= SATURATED * (color[0] + color[1] + color[2]) - MARGIN && !isBlack(color);
+    }
+
+    /** Takes a colour, in linear light, by way of XYZ (IEC 61966-2-1; CIE 15 for u'v'). */
+    void set(double[] color) {
+        if (isBlack(color)) {
+            setLinear(1, 1, 1);
+        } else {
+            setLinear(color[0], color[1], color[2]);
+        }
+    }
+
+    private void setLinear(double r, double g, double b) {
+        double x = 0.4124564 * r + 0.3575761 * g + 0.1804375 * b;
+        double y = 0.2126729 * r + 0.7151522 * g + 0.0721750 * b;
+        double z = 0.0193339 * r + 0.1191920 * g + 0.9503041 * b;
+        double sum = x + 15 * y + 3 * z;
+        u = 4 * x / sum;
+        v = 9 * y / sum;
+    }
+
+    /** The distance from another. */
+    double distance(Chroma other) {
+        return Math.sqrt((u - other.u) * (u - other.u) + (v - other.v) * (v - other.v));
+    }
+
+    /** Whether a change from one to the other counts, if one of them is a saturated red. */
+    boolean isFar(Chroma other) {
+        return distance(other) > CHANGE;
+    }
+
+    /**
+     * Whether it is far from any saturated red; by a little more than exactly, as what counts as saturated is. What is
+     * near to the corners of their field is near to all of them, as the field is a triangle.
+     */
+    boolean isFarFromSomeRed() {
+        for (Chroma red : REDS) {
+            if (distance(red) > CHANGE - 1e-3) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

@@ -1,0 +1,114 @@
+package org.duskloom.engine.meter.light;
+
+import java.util.Arrays;
+
+/**
+ * Finds the changes to and from saturated red of many signals by the rule of WCAG 2.2: one of the two colours is a
+ * saturated red, and their chromaticities differ by more than 0.2 in CIE 1976 u'v'. A colour is compared with every
+ * colour since the last change, as far as they lie within one second: so colours that follow each other are compared,
+ * and fades too. What takes longer than a second is no part of more than three flashes in one.
+ *
+ * <p>Exact, and yet quick: no two saturated reds are as far from each other as that, so only a signal that is red, or
+ * was within the second, is looked at. What it was before is read from {@link PastColors} when it becomes red.
+ */
+final class ChromaticSwings {
+    private static final int NEVER = Integer.MIN_VALUE / 2;
+
+    private final PastColors past;
+
+    /** The place of the last change. */
+    private final int[] changedAt;
+
+    private final boolean[] isRed;
+
+    /** The last place at which the signal was red before it is not, and was not before it is. */
+    private final int[] lastRed;
+
+    private final int[] lastPale;
+
+    /** Up to which place all colours that are no saturated reds are known to be near to every such red. */
+    private final int[] nearUpTo;
+
+    private final double[] then = new double[3];
+    private final Chroma chroma = new Chroma();
+    private final Chroma thenChroma = new Chroma();
+
+    ChromaticSwings(int signals, PastColors past) {
+        this.past = past;
+        changedAt = new int[signals];
+        isRed = new boolean[signals];
+        lastRed = new int[signals];
+        lastPale = new int[signals];
+        nearUpTo = new int[signals];
+        Arrays.fill(lastRed, NEVER);
+        Arrays.fill(nearUpTo, NEVER);
+    }
+
+    /**
+     * Looks at the next colour of a signal. Need not be called while it is not watched and no saturated red.
+     *
+     * @param color red, green and blue in linear light
+     * @param red whether that is a saturated red
+     * @return whether a change has come about
+     */
+    boolean step(int signal, int place, double[] color, boolean red) {
+        int oldest = Math.max(changedAt[signal], place - past.reach());
+        boolean found = red ? isToRed(signal, place, color, oldest) : isFromRed(signal, place, color, oldest);
+        isRed[signal] = red;
+        if (found) {
+            changedAt[signal] = place;
+        }
+        return found;
+    }
+
+    private boolean isToRed(int signal, int place, double[] color, int oldest) {
+        if (!isRed[signal]) {
+            lastPale[signal] = place - 1;
+        }
+        int from = Math.max(oldest, nearUpTo[signal] + 1);
+        if (lastPale[signal] < from) {
+            return false;
+        }
+        chroma.set(color);
+        boolean allNear = true;
+        for (int before = lastPale[signal]; before >= from; before--) {
+            past.read(signal, before, then);
+            if (!Chroma.isSaturatedRed(then)) {
+                thenChroma.set(then);
+                if (chroma.isFar(thenChroma)) {
+                    return true;
+                }
+                allNear &= !thenChroma.isFarFromSomeRed();
+            }
+        }
+        if (allNear) {
+            nearUpTo[signal] = lastPale[signal];
+        }
+        return false;
+    }
+
+    private boolean isFromRed(int signal, int place, double[] color, int oldest) {
+        if (isRed[signal]) {
+            lastRed[signal] = place - 1;
+        }
+        if (lastRed[signal] < oldest) {
+            return false;
+        }
+        chroma.set(color);
+        for (int before = lastRed[signal]; chroma.isFarFromSomeRed() && before >= oldest; before--) {
+            past.read(signal, before, then);
+            if (Chroma.isSaturatedRed(then)) {
+                thenChroma.set(then);
+                if (chroma.isFar(thenChroma)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** Whether the next colour of a signal has to be looked at even if it is no saturated red. */
+    boolean isWatched(int signal, int place) {
+        return isRed[signal] || lastRed[signal] >= Math.max(changedAt[signal], place + 1 - past.reach());
+    }
+}

@@ -1,0 +1,84 @@
+package org.duskloom.engine.meter.light;
+
+import org.duskloom.engine.color.Srgb;
+
+/**
+ * The light of sRGB codes as whole numbers, so that sums are exact and do not depend on their order. {@link #ONE} is
+ * full light. Of a colour in linear light two numbers are told by one sum over three tables: in the lower half of the
+ * long its relative luminance (WCAG 2.2), in the upper half R - G - B, which is below 0 for most colours and at least
+ * three quarters of R for a saturated red.
+ */
+final class CodeLight {
+    /** Full light. */
+    static final int ONE = 1 << 25;
+
+    private static final double RED_WEIGHT = 0.2126;
+    private static final double GREEN_WEIGHT = 0.7152;
+    private static final double BLUE_WEIGHT = 0.0722;
+    private static final int CODES = 256;
+    private static final int CODE = 0xFF;
+    private static final int HALF = 32;
+
+    /** What to add up for the code of each channel. */
+    static final long[] RED = new long[CODES];
+
+    static final long[] GREEN = new long[CODES];
+    static final long[] BLUE = new long[CODES];
+
+    /** Red light alone. */
+    static final int[] RED_ALONE = new int[CODES];
+
+    private static final double[] LINEAR = new double[CODES];
+
+    static {
+        for (int code = 0; code < CODES; code++) {
+            LINEAR[code] = Srgb.decode(code / 255.0);
+            RED_ALONE[code] = units(LINEAR[code]);
+            RED[code] = pair(RED_WEIGHT * LINEAR[code], LINEAR[code]);
+            GREEN[code] = pair(GREEN_WEIGHT * LINEAR[code], -LINEAR[code]);
+            BLUE[code] = pair(BLUE_WEIGHT * LINEAR[code], -LINEAR[code]);
+        }
+    }
+
+    private CodeLight() {}
+
+    private static long pair(double luminance, double excess) {
+        return ((long) units(excess) << HALF) + units(luminance);
+    }
+
+    /** Light as a whole number. */
+    static int units(double light) {
+        return (int) Math.round(light * ONE);
+    }
+
+    /** Both numbers of a pixel. */
+    static long of(byte[] rgb, int at) {
+        return RED[rgb[at] & CODE] + GREEN[rgb[at + 1] & CODE] + BLUE[rgb[at + 2] & CODE];
+    }
+
+    /** The relative luminance of a colour, or of what is summed up. */
+    static int luminance(long sum) {
+        return (int) sum;
+    }
+
+    /** R - G - B of a colour, or of what is summed up. */
+    static int redExcess(long sum) {
+        return (int) (sum >> HALF);
+    }
+
+    /** Red, green and blue of a pixel in linear light, 0 to 1. */
+    static void linear(byte[] rgb, int at, double[] color) {
+        color[0] = LINEAR[rgb[at] & CODE];
+        color[1] = LINEAR[rgb[at + 1] & CODE];
+        color[2] = LINEAR[rgb[at + 2] & CODE];
+    }
+
+    /** Red, green and blue in linear light from luminance, R - G - B and red as whole numbers. */
+    static void linear(int luminance, int redExcess, int red, double[] color) {
+        double others = red - redExcess;
+        double green = (luminance - RED_WEIGHT * red - BLUE_WEIGHT * others) / (GREEN_WEIGHT - BLUE_WEIGHT);
+        color[0] = (double) red / ONE;
+        color[1] = Math.max(0, Math.min(green, others)) / ONE;
+        color[2] = Math.max(0, others / ONE - color[1]);
+    }
+}

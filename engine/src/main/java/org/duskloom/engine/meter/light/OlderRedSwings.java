@@ -1,0 +1,82 @@
+package org.duskloom.engine.meter.light;
+
+import java.util.Arrays;
+
+/**
+ * Finds the opposing changes of red of many signals by the older rule (WCAG 2.0 and 2.1, after G. Harding and C.
+ * Binnie, 2002): max(0, (R - G - B) * 320) changes by more than 20 from one peak or valley to the next, and one of the
+ * two is a saturated red.
+ */
+final class OlderRedSwings {
+    /** 20 of 320, in the units of {@link CodeLight}. */
+    private static final int CHANGE = CodeLight.ONE / 16;
+
+    private static final int NEVER = -(1 << 30);
+    private static final int ALWAYS = 1 << 30;
+    private static final byte UP = 1;
+    private static final byte DOWN = -1;
+
+    /** Since the last change: extremes of max(0, R - G - B), and whether they were saturated reds. */
+    private final int[] least;
+
+    private final int[] most;
+    private final boolean[] leastIsRed;
+    private final boolean[] mostIsRed;
+    private final byte[] direction;
+
+    /** @param signals how many there are */
+    OlderRedSwings(int signals) {
+        least = new int[signals];
+        most = new int[signals];
+        leastIsRed = new boolean[signals];
+        mostIsRed = new boolean[signals];
+        direction = new byte[signals];
+        Arrays.fill(least, ALWAYS);
+        Arrays.fill(most, NEVER);
+    }
+
+    /**
+     * Looks at the next colour of a signal.
+     *
+     * @param redExcess R - G - B
+     * @param red whether it is a saturated red
+     * @return whether a change has come about
+     */
+    boolean step(int signal, int redExcess, boolean red) {
+        int value = Math.max(0, redExcess);
+        if (value <= least[signal]) {
+            leastIsRed[signal] = red || value == least[signal] && leastIsRed[signal];
+            least[signal] = value;
+        }
+        if (value >= most[signal]) {
+            mostIsRed[signal] = red || value == most[signal] && mostIsRed[signal];
+            most[signal] = value;
+        }
+        if (direction[signal] != UP && value - least[signal] > CHANGE && (red || leastIsRed[signal])) {
+            return turn(signal, value, red, UP);
+        }
+        return direction[signal] != DOWN
+                && most[signal] - value > CHANGE
+                && (red || mostIsRed[signal])
+                && turn(signal, value, red, DOWN);
+    }
+
+    private boolean turn(int signal, int value, boolean red, byte to) {
+        direction[signal] = to;
+        least[signal] = value;
+        most[signal] = value;
+        leastIsRed[signal] = red;
+        mostIsRed[signal] = red;
+        return true;
+    }
+
+    /** From which R - G - B on a colour that is no saturated red changes nothing of what is kept. */
+    int calmFrom(int signal) {
+        return least[signal] == 0 ? NEVER : least[signal];
+    }
+
+    /** Up to which R - G - B such a colour does not. */
+    int calmUpTo(int signal) {
+        return direction[signal] == UP ? NEVER : direction[signal] == DOWN ? ALWAYS : most[signal];
+    }
+}
