@@ -237,6 +237,14 @@ class ReportCommandTest {
         assertThat(ran.err()).doesNotContain("power").doesNotContain("caution");
     }
 
+    /** Music tempts to flash with every drum; the demo keeps a third under what is allowed. */
+    @Test
+    void theDemoWithMusicStaysCalm() {
+        assertThat(Ran.with("report", Project.file("demos/evening/show.json")).out())
+                .containsPattern("light +[0-4] +6 ")
+                .containsPattern("saturated red +[0-4] +6 ");
+    }
+
     /** A display that others build after must not be one that hurts: three flashes in any second at the most. */
     @Test
     void theGardenFlashesNoMoreThanItMay() {
