@@ -11,9 +11,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.duskloom.engine.digest.FingerprintWriter;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.sound.SoundBand;
 import org.duskloom.engine.sound.SoundLevels;
 import org.duskloom.engine.time.ExactTime;
+import org.duskloom.engine.time.TimeContext;
+import org.duskloom.engine.time.TimeText;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -119,5 +122,23 @@ class SoundCurveTest {
 
     private static String print(SoundCurve curve) {
         return new FingerprintWriter("test").value(curve).finish().hex();
+    }
+
+    /** An eighth of a beat of music that people play is never the same length twice. */
+    @Test
+    void timesThatNobodyTellsApartAreOne() {
+        CurveBook.Smoothing one = smoothing("66.9643ms", "250ms");
+        assertThat(one).isEqualTo(smoothing("67.2ms", "249.9ms")).isNotEqualTo(smoothing("67.6ms", "250ms"));
+        assertThat(one.attack()).isEqualTo(ExactTime.ofMilliseconds(67));
+        assertThat(smoothing("1.499999ms", "0.2ms").release()).isEqualTo(ExactTime.ZERO);
+    }
+
+    private static CurveBook.Smoothing smoothing(String attack, String release) {
+        try {
+            return new CurveBook.Smoothing(
+                    0, TimeText.parse(attack, TimeContext.NONE), TimeText.parse(release, TimeContext.NONE));
+        } catch (TextFormatException fault) {
+            throw new AssertionError(fault);
+        }
     }
 }
