@@ -3,6 +3,7 @@ package org.duskloom.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.effect.Effect;
@@ -37,7 +38,7 @@ import picocli.CommandLine.Parameters;
 final class EffectsCommand implements Callable<Integer> {
     private final Streams streams;
 
-    @Parameters(paramLabel = "NAME", arity = "0..1", description = "An effect.")
+    @Parameters(paramLabel = "NAME", arity = "0..1", completionCandidates = Names.class, description = "An effect.")
     private String name;
 
     @Option(names = "--json", description = "The same as JSON, for programs.")
@@ -74,6 +75,15 @@ final class EffectsCommand implements Callable<Integer> {
             streams.print(chosen.map(EffectText::of).orElseGet(() -> EffectText.list(registry.effects())));
         }
         return ExitCode.DONE;
+    }
+
+    /** What a shell completes. */
+    static final class Names extends ArrayList<String> {
+        private static final long serialVersionUID = 1L;
+
+        Names() {
+            super(EffectRegistry.installed().names());
+        }
     }
 
     private void drawGallery(EffectRegistry registry) throws IOException, InterruptedException {

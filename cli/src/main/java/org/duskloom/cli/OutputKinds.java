@@ -1,5 +1,6 @@
 package org.duskloom.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Function;
@@ -26,6 +27,15 @@ final class OutputKinds {
     static final OutputRegistry ALL = of(OutputKinds::none, OutputKinds::none, frames -> List.of());
 
     private OutputKinds() {}
+
+    /** What a shell completes. */
+    static final class Words extends ArrayList<String> {
+        private static final long serialVersionUID = 1L;
+
+        Words() {
+            super(ALL.kinds().stream().map(OutputKind::word).toList());
+        }
+    }
 
     /** The same kinds for a show. */
     static List<OutputKind> of(LoadedShow show, List<OutputKind> kinds) {

@@ -1,5 +1,7 @@
 package org.duskloom.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
@@ -10,6 +12,15 @@ enum PanelChoice {
     TIME,
     /** One moment inside each cue. */
     CUE;
+
+    /** What a shell completes. */
+    static final class Words extends ArrayList<String> {
+        private static final long serialVersionUID = 1L;
+
+        Words() {
+            super(List.of("time", "cue"));
+        }
+    }
 
     /** Reads {@code time} or {@code cue}. */
     static final class Converter implements ITypeConverter<PanelChoice> {

@@ -75,6 +75,8 @@ final class Program implements Runnable {
         commands.put("send", SendCommand::new);
         commands.put("join", JoinCommand::new);
         commands.put("diff", DiffCommand::new);
+        commands.put("completion", CompletionCommand::new);
+        commands.put("manual", ManualCommand::new);
         return commands;
     }
 
@@ -119,6 +121,11 @@ final class Program implements Runnable {
     @Override
     public void run() {
         throw new MisuseException("no command was given");
+    }
+
+    /** The program with all its commands, for who describes it. */
+    CommandLine whole() {
+        return commandLine(new String[0]);
     }
 
     private CommandLine commandLine(String[] args) {

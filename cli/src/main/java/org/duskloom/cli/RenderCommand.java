@@ -82,6 +82,7 @@ final class RenderCommand implements Callable<Integer> {
             names = "--as",
             paramLabel = "WORDS",
             defaultValue = "rgb",
+            completionCandidates = OutputKinds.Words.class,
             description = "What to write, words with commas between; rgb unless written.")
     private String words;
 

@@ -1,20 +1,17 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.document.JsonText;
 import org.duskloom.engine.effect.EffectRegistry;
-import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.schema.DocumentSchema;
 import org.duskloom.engine.text.Quoted;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** {@code duskloom schema}. */
@@ -42,17 +39,14 @@ import picocli.CommandLine.Parameters;
 final class SchemaCommand implements Callable<Integer> {
     private final Streams streams;
 
-    @Parameters(paramLabel = "KIND", description = "What the schema is of: timeline, display or manifest.")
+    @Parameters(
+            paramLabel = "KIND",
+            completionCandidates = Kinds.class,
+            description = "What the schema is of: timeline, display or manifest.")
     private String kind;
 
-    @Option(
-            names = {"-o", "--output"},
-            paramLabel = "FILE.json",
-            description = "The file; without it, or with -, the schema goes to standard output.")
-    private Path output;
-
-    @Option(names = "--force", description = "Replace the file that stands there, once the new one is complete.")
-    private boolean force;
+    @Mixin
+    private TextOutput output;
 
     @Mixin
     private HelpOptions helpOptions;
@@ -63,30 +57,30 @@ final class SchemaCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        String json = chosen().json(EffectRegistry.installed());
-        if (output == null || OutputNames.isStandardOutput(output)) {
-            streams.print(JsonText.ascii(json), StandardCharsets.UTF_8);
-            return ExitCode.DONE;
-        }
-        byte[] bytes = json.getBytes(StandardCharsets.UTF_8);
-        try (StagedFile file = StagedFile.open(output, OutputNames.ifExists(force))) {
-            file.write(bytes, 0, bytes.length);
-            file.finish();
-        }
-        streams.tell(output + ": the schema of a " + chosen().word());
+        DocumentSchema schema = chosen();
+        String json = JsonText.ascii(schema.json(EffectRegistry.installed()));
+        output.write(json, "the schema of a " + schema.word(), streams);
         return ExitCode.DONE;
+    }
+
+    /** What a shell completes. */
+    static final class Kinds extends ArrayList<String> {
+        private static final long serialVersionUID = 1L;
+
+        Kinds() {
+            super(words());
+        }
+    }
+
+    private static List<String> words() {
+        return Arrays.stream(DocumentSchema.values()).map(DocumentSchema::word).toList();
     }
 
     private DocumentSchema chosen() {
         return Arrays.stream(DocumentSchema.values())
                 .filter(each -> each.word().equals(kind))
                 .findFirst()
-                .orElseThrow(() -> {
-                    List<String> words = Arrays.stream(DocumentSchema.values())
-                            .map(DocumentSchema::word)
-                            .toList();
-                    return new MisuseException(
-                            "there is no schema of " + Quoted.of(kind) + "; " + NearestName.hint(kind, words));
-                });
+                .orElseThrow(() -> new MisuseException(
+                        "there is no schema of " + Quoted.of(kind) + "; " + NearestName.hint(kind, words())));
     }
 }

@@ -83,6 +83,7 @@ final class StripCommand implements Callable<Integer> {
             paramLabel = "time|cue",
             defaultValue = "time",
             converter = PanelChoice.Converter.class,
+            completionCandidates = PanelChoice.Words.class,
             description =
                     "A contact strip has moments all over the time, which is usual, or one inside each cue, with its name.")
     private PanelChoice by;
@@ -107,6 +108,7 @@ final class StripCommand implements Callable<Integer> {
             paramLabel = "contact|time",
             defaultValue = "contact",
             converter = StripKind.Converter.class,
+            completionCandidates = StripKind.Words.class,
             description = "A contact strip, which is usual, or a time strip.")
     private StripKind kind;
 

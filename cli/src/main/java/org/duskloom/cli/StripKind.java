@@ -1,5 +1,7 @@
 package org.duskloom.cli;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import org.duskloom.engine.format.StreamKind;
 import org.duskloom.engine.frame.FrameList;
@@ -45,6 +47,15 @@ enum StripKind {
 
     /** The picture of so many of them. */
     abstract StreamKind picture(StripOptions options, int moments);
+
+    /** What a shell completes. */
+    static final class Words extends ArrayList<String> {
+        private static final long serialVersionUID = 1L;
+
+        Words() {
+            super(List.of("contact", "time"));
+        }
+    }
 
     /** Reads {@code contact} or {@code time}. */
     static final class Converter implements ITypeConverter<StripKind> {

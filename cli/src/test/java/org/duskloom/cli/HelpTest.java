@@ -35,8 +35,25 @@ class HelpTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "new", "render", "strip", "film", "watch", "check", "effects", "schema", "map", "proof", "sheet",
-                "report", "survey", "listen", "send", "join", "diff"
+                "new",
+                "render",
+                "strip",
+                "film",
+                "watch",
+                "check",
+                "effects",
+                "schema",
+                "map",
+                "proof",
+                "sheet",
+                "report",
+                "survey",
+                "listen",
+                "send",
+                "join",
+                "diff",
+                "completion",
+                "manual"
             })
     void ofACommand(String command) throws IOException {
         Ran ran = Ran.with(command, "--help");
