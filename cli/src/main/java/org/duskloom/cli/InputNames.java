@@ -20,8 +20,17 @@ final class InputNames {
      * @throws IOException if the files cannot be compared
      */
     static void refuseAsOutput(Path target, List<InputFile> inputs) throws IOException {
+        refusePaths(target, inputs.stream().map(InputFile::path).toList());
+    }
+
+    /** The same for one file. */
+    static void refuseAsOutput(Path target, Path input) throws IOException {
+        refusePaths(target, List.of(input));
+    }
+
+    private static void refusePaths(Path target, List<Path> inputs) throws IOException {
         try {
-            StagedFile.refuseInput(target, inputs.stream().map(InputFile::path).toList());
+            StagedFile.refuseInput(target, inputs);
         } catch (OutputRefusedException isInput) {
             throw new MisuseException(isInput.getMessage());
         }

@@ -5,9 +5,6 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
-import org.duskloom.engine.document.SourceText;
-import org.duskloom.engine.problem.Problems;
-import org.duskloom.engine.survey.MeasurementReader;
 import org.duskloom.engine.survey.Measurements;
 import org.duskloom.engine.survey.fit.Survey;
 import org.duskloom.engine.survey.text.SurveyReport;
@@ -79,11 +76,7 @@ final class SurveyCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         OptionalDouble allowed = tolerance();
         Optional<LoadedDisplay> loaded = display.load(streams);
-        Problems problems = new Problems();
-        Optional<SourceText> source = SourceText.read(measured, measured.toString(), problems);
-        Optional<Measurements> measurements = loaded.flatMap(
-                read -> source.flatMap(text -> MeasurementReader.read(text, read.map(), photo, problems)));
-        ProblemPrinter.print(problems, streams);
+        Optional<Measurements> measurements = MeasuredDisplay.read(loaded, measured, photo, streams);
         if (measurements.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -51,6 +52,111 @@ class MapCommandTest {
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(map).hasContent(ran.out());
+    }
+
+    /** What was measured stands in the map as it was measured, the rest where the survey puts it. */
+    @Test
+    void writesTheDisplayAsItWasFound() throws IOException {
+        Path map = folder.resolve("map.csv");
+        Ran ran = Ran.with(
+                "map",
+                Project.file("demos/garden/display.json"),
+                "--from",
+                Project.file("demos/garden/measured.csv"),
+                "-o",
+                map);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err())
+                .isEqualTo(map + ": 1288 pixels in 18 props; 185 as measured, 1103 where survey puts them\n");
+        List<String> rows = Files.readAllLines(map);
+        assertThat(rows).hasSize(1289).contains("daisy-3,1,-2817,1753,0,eye,0,0,0");
+        // Wired from the other end, as survey says: its first pixel is the one at the right end.
+        assertThat(rows.stream().filter(row -> row.startsWith("fence,2,")))
+                .singleElement()
+                .asString()
+                .matches("fence,2,5327\\.5.*");
+    }
+
+    /** The places of six pixels of each prop in a picture of which a unit is half a centimetre, y down. */
+    @Test
+    void knowsPlacesInAPictureByTheirColumn() throws IOException {
+        Path display = Garden.display(folder);
+        Path map = folder.resolve("map.csv");
+        Ran.with("map", display, "-o", map);
+        StringBuilder places = new StringBuilder("prop,pixel,x,y,sure\n");
+        for (String row : Files.readAllLines(map).subList(1, 19)) {
+            String[] cells = row.split(",");
+            places.append(cells[0] + "," + cells[1] + "," + (100 + 2 * Double.parseDouble(cells[2])) + ","
+                    + (900 - 2 * Double.parseDouble(cells[3])) + ",0.9\n");
+        }
+        Path measured = Files.writeString(folder.resolve("measured.csv"), places);
+        Ran ran = Ran.with("map", display, "--from", measured, "-o", "-");
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out())
+                .startsWith("prop,pixel,x,y,")
+                .contains("\nfence,6,")
+                .hasLineCount(19);
+        assertThat(ran.out().lines().filter(row -> row.startsWith("daisy-2,1,")))
+                .singleElement()
+                .asString()
+                .matches("daisy-2,1,(80|79\\.9+|80\\.0+)[0-9]*,(100|99\\.9+|100\\.0+)[0-9]*,.*");
+        assertThat(Ran.with("survey", display, measured).out())
+                .contains("from a photo: one unit of the picture is 0.5 cm");
+    }
+
+    @Test
+    void makesNothingOfMeasurementsThatTellNothing() throws IOException {
+        Path display = Project.file("demos/garden/display.json");
+        StringBuilder places = new StringBuilder();
+        for (String row : Files.readAllLines(Project.file("demos/garden/measured.csv"))) {
+            String[] cells = row.split(",");
+            boolean isNumber = cells.length == 4 && !cells[1].equals("pixel");
+            places.append(
+                    isNumber
+                            ? cells[0] + "," + cells[1] + "," + Double.parseDouble(cells[2]) / 10 + ","
+                                    + Double.parseDouble(cells[3]) / 10
+                            : row);
+            places.append('\n');
+        }
+        Path measured = Files.writeString(folder.resolve("measured.csv"), places);
+        Ran centimetres = Ran.with("map", display, "--from", measured, "-o", folder.resolve("map.csv"));
+        assertThat(centimetres.code()).isEqualTo(3);
+        assertThat(centimetres.err())
+                .contains(
+                        "measured.csv:1:1: error: everything seems to be measured in another unit, from another side or")
+                .contains("see what survey says of it, and mend that first");
+        Random random = new Random(4);
+        Files.writeString(measured, "prop,pixel,x,y,sure\n");
+        for (int pixel = 1; pixel <= 61; pixel++) {
+            for (int daisy = 1; daisy <= 3; daisy++) {
+                Files.writeString(
+                        measured,
+                        "daisy-" + daisy + "," + pixel + "," + random.nextInt(3000) + "," + random.nextInt(2000)
+                                + ",1\n",
+                        StandardOpenOption.APPEND);
+            }
+        }
+        Ran chance = Ran.with("map", display, "--from", measured, "-o", folder.resolve("map.csv"));
+        assertThat(chance.code()).isEqualTo(3);
+        assertThat(chance.err()).contains("of 183 pixels agree; is it a picture of this display, from the front?");
+        assertThat(folder.resolve("map.csv")).doesNotExist();
+    }
+
+    @Test
+    void refusesWhatIsNoMeasurement() throws IOException {
+        Path display = Garden.display(folder);
+        Path measured = Files.writeString(folder.resolve("measured.csv"), "prop,pixel,x,y\nfense,1,0,0\nfence,9,0,0\n");
+        Ran ran = Ran.with("map", display, "--from", measured, "-o", folder.resolve("map.csv"));
+        assertThat(ran.without(folder)).isEqualTo(new Ran(3, "", """
+                measured.csv:2:1: error: there is no prop "fense"; did you mean "fence"?
+                measured.csv:3:7: error: "pixel" is "9"; allowed: a whole number from 1 to 6
+                2 errors
+                """));
+        assertThat(Ran.with("map", display, "--photo", "-o", "-").code()).isEqualTo(2);
+        Files.writeString(measured, "prop,pixel,x,y\nfence,1,0,0\nfence,5,80,0\n");
+        Ran overItself = Ran.with("map", display, "--from", measured, "-o", measured, "--force");
+        assertThat(overItself.code()).isEqualTo(2);
+        assertThat(measured).content().startsWith("prop,pixel");
     }
 
     /**

@@ -1,0 +1,90 @@
+package org.duskloom.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.survey.Finding;
+import org.duskloom.engine.survey.FoundMap;
+import org.duskloom.engine.survey.MeasurementReader;
+import org.duskloom.engine.survey.Measurements;
+import org.duskloom.engine.survey.PhotoAlignment;
+import org.duskloom.engine.survey.SurveyResult;
+import org.duskloom.engine.survey.Verdict;
+import org.duskloom.engine.survey.fit.Survey;
+
+/**
+ * A display whose measurements are fit to make a map of.
+ *
+ * @param display as described
+ * @param result how it was found
+ */
+record MeasuredDisplay(LoadedDisplay display, SurveyResult result) {
+    /** The share of the pixels that has to agree with a photo before anything is made of it. */
+    private static final double LEAST_AGREEING = 1.0 / 3;
+
+    /** Reads measurements; lists all problems. */
+    static Optional<Measurements> read(Optional<LoadedDisplay> display, Path file, boolean photo, Streams streams) {
+        Problems problems = new Problems();
+        Optional<SourceText> source = SourceText.read(file, file.toString(), problems);
+        Optional<Measurements> measurements = display.flatMap(
+                read -> source.flatMap(text -> MeasurementReader.read(text, read.map(), photo, problems)));
+        ProblemPrinter.print(problems, streams);
+        return measurements;
+    }
+
+    /** Reads measurements and surveys them; nothing, and said why, if no map can be made of them. */
+    static Optional<MeasuredDisplay> load(LoadedDisplay display, Path file, boolean photo, Streams streams) {
+        return read(Optional.of(display), file, photo, streams)
+                .map(measured ->
+                        Survey.compare(display.display(), measured, measured.isPhoto(), OptionalDouble.empty()))
+                .filter(result -> isFit(result, file, streams))
+                .map(result -> new MeasuredDisplay(display, result));
+    }
+
+    /** The map as it was found. */
+    FoundMap foundMap() {
+        return FoundMap.of(display.display(), result);
+    }
+
+    /** Tells of props whose pixels that were not measured may be anywhere. */
+    void tellDoubts(Streams streams) {
+        List<String> doubtful = result.findings().stream()
+                .filter(finding ->
+                        finding.verdict() == Verdict.UNEXPLAINED || finding.verdict() == Verdict.UNDETERMINED)
+                .filter(finding ->
+                        finding.measuredPixels() < finding.prop().prop().pixelCount())
+                .map(Finding::prop)
+                .map(prop -> prop.prop().name())
+                .toList();
+        if (!doubtful.isEmpty()) {
+            streams.tell("not where they are described, in a way that survey cannot tell: "
+                    + String.join(", ", doubtful) + "; of these only measured pixels are sure");
+        }
+    }
+
+    private static boolean isFit(SurveyResult result, Path file, Streams streams) {
+        Problems problems = new Problems();
+        Location start = new Location(file.toString(), 1, 1);
+        if (result.overall().isPresent()) {
+            problems.error(
+                    start,
+                    "everything seems to be measured in another unit, from another side or in a photo",
+                    "see what survey says of it, and mend that first");
+        }
+        int pixels = result.measured().pixelCount();
+        result.photo()
+                .map(PhotoAlignment::agreeingPixels)
+                .filter(agreeing -> agreeing < LEAST_AGREEING * pixels)
+                .ifPresent(agreeing -> problems.error(
+                        start,
+                        "from nowhere a camera would see the display so: " + agreeing + " of " + pixels
+                                + " pixels agree",
+                        "is it a picture of this display, from the front?"));
+        ProblemPrinter.print(problems, streams);
+        return problems.errorCount() == 0;
+    }
+}
