@@ -5,6 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.duskloom.engine.camera.Displays;
+import org.duskloom.engine.camera.Evening;
+import org.duskloom.engine.camera.TestCamera;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.Prop;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -106,6 +111,27 @@ class SurveyCommandTest {
                 .contains("from a photo: one unit of the picture is 2 mm, upright, y counts down; ")
                 .contains("hook-1: a quarter turn to the left")
                 .endsWith("{\"name\": \"hook-1\", \"shape\": \"hook\", \"at\": [1000, 0], \"turn\": 90},\n");
+    }
+
+    /** A picture of the garden from 25 degrees aside, by a lens that bends. The places are known by their column. */
+    @Test
+    void takesPlacesInAPhotoFromTheSide() throws IOException {
+        PixelMap garden = Displays.garden().map();
+        TestCamera camera = Evening.usual(garden.stage(), 7).near(16).camera();
+        StringBuilder places = new StringBuilder("prop,pixel,x,y,sure\n");
+        for (int pixel = 0; pixel < garden.pixelCount(); pixel += 3) {
+            Prop prop = garden.props().get(garden.propIndexOf(pixel));
+            double[] at = camera.place(pixel, 0);
+            places.append(prop.name() + "," + (pixel - prop.firstPixel() + 1) + "," + at[0] + "," + at[1] + ",1\n");
+        }
+        Path file = Files.writeString(folder.resolve("places.csv"), places);
+        Ran ran = Ran.with("survey", Project.file("demos/garden/display.json"), file);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .contains("430 of 430 pixels agree with that")
+                .contains("taken from 25 degrees to the right and 2.7 degrees above the middle, 14")
+                .contains("\n18 props as described: ")
+                .doesNotContain("paste");
     }
 
     /** What was pasted is read back, and then nothing differs. */
