@@ -40,12 +40,12 @@ final class LitWindows {
     /** Where colours move: the place in the palette that was drawn for the window. */
     private final float[] place;
 
-    private final int[] batchPixel = new int[BATCH];
-    private final float[] batchPlace = new float[BATCH];
-    private final float[] batchRed = new float[BATCH];
-    private final float[] batchGreen = new float[BATCH];
-    private final float[] batchBlue = new float[BATCH];
-    private final float[] batchAlpha = new float[BATCH];
+    private final int[] batchPixel;
+    private final float[] batchPlace;
+    private final float[] batchRed;
+    private final float[] batchGreen;
+    private final float[] batchBlue;
+    private final float[] batchAlpha;
     private int batchSize;
 
     private boolean drawn;
@@ -65,6 +65,13 @@ final class LitWindows {
         for (int slot = 0; slot < litKeyOfSlot.length; slot++) {
             litKeyOfSlot[slot] = StableHash.draw(pixelKeys[offsets.pixelOfSlot(slot)], LIT_DRAW);
         }
+        int batch = Math.min(BATCH, pixelKeys.length);
+        batchPixel = new int[batch];
+        batchPlace = new float[batch];
+        batchRed = new float[batch];
+        batchGreen = new float[batch];
+        batchBlue = new float[batch];
+        batchAlpha = new float[batch];
         int coloredPixels = lightOnly ? 0 : pixelKeys.length;
         red = new float[coloredPixels];
         green = new float[coloredPixels];
@@ -155,7 +162,7 @@ final class LitWindows {
             batchPixel[batchSize] = pixel;
             batchPlace[batchSize] = StableHash.unitFloat(StableHash.draw(bits, COLOR_DRAW));
             batchSize++;
-            if (batchSize == BATCH) {
+            if (batchSize == batchPixel.length) {
                 flush();
             }
         }

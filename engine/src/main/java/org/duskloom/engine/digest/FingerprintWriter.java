@@ -31,12 +31,22 @@ public final class FingerprintWriter {
 
     /** Adds a word, a name or any other text; also one that is no Unicode text, for want of half a letter. */
     public FingerprintWriter text(String text) {
-        boolean whole = StandardCharsets.UTF_8.newEncoder().canEncode(text);
+        boolean whole = isWhole(text);
         byte[] bytes = whole ? text.getBytes(StandardCharsets.UTF_8) : codeUnits(text);
         head(whole ? 't' : 'u', bytes.length);
         flush();
         digest.update(bytes);
         return this;
+    }
+
+    /** Whether all surrogates in it stand in pairs. An encoder is not made for the usual text that has none. */
+    private static boolean isWhole(String text) {
+        for (int i = 0; i < text.length(); i++) {
+            if (Character.isSurrogate(text.charAt(i))) {
+                return StandardCharsets.UTF_8.newEncoder().canEncode(text);
+            }
+        }
+        return true;
     }
 
     /** No charset has bytes for half a letter: Java puts a question mark in its place. */

@@ -36,6 +36,10 @@ public final class JsonReader {
     private static final int MAX_TEXT_CHARS = 1 << 20;
     private static final int MAX_NAME_CHARS = 1000;
     private static final int MAX_NUMBER_CHARS = 100;
+    /** Texts up to so long, and so many of them, are looked for among those read before. */
+    private static final int LONGEST_WORD = 60;
+
+    private static final int MOST_WORDS = 10_000;
     private static final double LARGEST_WHOLE = 9_007_199_254_740_991.0;
 
     private static final JsonFactory FACTORY = JsonFactory.builder()
@@ -58,6 +62,7 @@ public final class JsonReader {
     private final Problems problems;
     private final JsonParser parser;
     private final Deque<Integer> openBrackets = new ArrayDeque<>();
+    private final Map<String, String> words = new HashMap<>();
 
     private JsonReader(SourceText source, Problems problems) {
         this.source = source;
@@ -180,7 +185,16 @@ public final class JsonReader {
                 i++;
             }
         }
-        return text;
+        return shared(text);
+    }
+
+    /** One string for all that are equal: a long show says few words, each thousands of times. */
+    private String shared(String text) {
+        if (words.size() >= MOST_WORDS || text.length() > LONGEST_WORD) {
+            return words.getOrDefault(text, text);
+        }
+        String known = words.putIfAbsent(text, text);
+        return known == null ? text : known;
     }
 
     private Location here() {

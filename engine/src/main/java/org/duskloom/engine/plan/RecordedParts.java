@@ -15,7 +15,8 @@ final class RecordedParts implements PartFinder {
     static final Fingerprint NONE = new FingerprintWriter("parts/1").finish();
 
     private final PartFinder parts;
-    private final FingerprintWriter found = new FingerprintWriter("parts/1");
+    /** Null until a part is looked for: most effects look for none, and kernels may keep this. */
+    private FingerprintWriter found;
 
     RecordedParts(PartFinder parts) {
         this.parts = parts;
@@ -24,6 +25,7 @@ final class RecordedParts implements PartFinder {
     @Override
     public Optional<int[]> find(int member, String address) {
         Optional<int[]> pixels = parts.find(member, address);
+        found = found == null ? new FingerprintWriter("parts/1") : found;
         found.whole(member).flag(pixels.isPresent()).wholes(pixels.orElse(new int[0]));
         return pixels;
     }
@@ -40,6 +42,6 @@ final class RecordedParts implements PartFinder {
 
     /** What was found so far; asked once. */
     Fingerprint found() {
-        return found.finish();
+        return found == null ? NONE : found.finish();
     }
 }

@@ -4,10 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
-import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.group.Member;
-import org.duskloom.engine.plan.PixelRuns;
-import org.duskloom.engine.plan.PlannedCanvas;
 
 /**
  * What a cue, with all its plays, does in the frames that were looked at. Frames are taken in steps of a golden section
@@ -30,8 +27,9 @@ final class CueExam {
     private final List<LayeredCue> plays;
     private final long frameCount;
     private final long stride;
-    private final BitSet pixels = new BitSet();
-    private final BitSet touched = new BitSet();
+    /** What it is played on; shared with other cues. */
+    private final BitSet pixels;
+
     private List<Member> darkMembers;
     private Sight firstTouch;
     private boolean seen;
@@ -40,11 +38,11 @@ final class CueExam {
     /** A frame of a play. */
     record Sight(LayeredCue play, long frame) {}
 
-    CueExam(List<LayeredCue> plays) {
+    CueExam(List<LayeredCue> plays, BitSet pixels) {
         this.plays = plays;
+        this.pixels = pixels;
         this.frameCount = plays.stream().mapToLong(LayeredCue::frameCount).sum();
         this.stride = stride(frameCount);
-        plays.forEach(this::addPixels);
         darkMembers = plays.get(0).isMask()
                 ? List.of()
                 : plays.stream()
@@ -52,25 +50,6 @@ final class CueExam {
                         .distinct()
                         .filter(member -> Arrays.stream(member.pixels()).anyMatch(pixels::get))
                         .toList();
-    }
-
-    /** Those of members that start too late are not looked for: that is said of them already. */
-    private void addPixels(LayeredCue play) {
-        for (int i = 0; i < play.cue().canvasCount(); i++) {
-            PlannedCanvas canvas = play.cue().canvas(i);
-            if (canvas.firstFrame() < play.cue().endFrameExclusive()) {
-                addPixels(canvas.runs(), PixelRuns.tileCount(play.plan().pixelCount()));
-            }
-        }
-    }
-
-    private void addPixels(PixelRuns runs, int tiles) {
-        for (int tile = 0; tile < tiles; tile++) {
-            for (int run = runs.firstRun(tile); run < runs.endRun(tile); run++) {
-                int first = tile * Patch.CAPACITY + runs.cell(run);
-                pixels.set(first, first + runs.length(run));
-            }
-        }
     }
 
     private static long stride(long count) {
@@ -88,18 +67,18 @@ final class CueExam {
     /**
      * Looks until everything is known of the cue, or there is nothing more to look at.
      *
-     * @param lit gets the pixels of the stage that it lights
+     * @param light tells of the pixels of the stage that it lights
      */
-    void look(BitSet lit, HiddenCues hiddenCues) {
-        CueLight light = new CueLight(touched, lit);
-        while (lookedAt < mostFrames() && !isKnown(lit)) {
+    void look(CueLight light, HiddenCues hiddenCues) {
+        light.begin();
+        while (lookedAt < mostFrames() && !isKnown(light.lit())) {
             Sight sight = sight(lookedAt++);
             light.look(sight.play(), sight.frame());
-            judge(sight, hiddenCues);
+            judge(sight, light.touched(), hiddenCues);
         }
     }
 
-    private void judge(Sight sight, HiddenCues hiddenCues) {
+    private void judge(Sight sight, BitSet touched, HiddenCues hiddenCues) {
         if (touched.isEmpty()) {
             return;
         }
@@ -117,9 +96,9 @@ final class CueExam {
     }
 
     /** Looks at more frames, for pixels of it that nothing has lit so far. */
-    void lookFor(BitSet lit) {
-        CueLight light = new CueLight(touched, lit);
-        while (lookedAt < mostFrames() && !covers(lit)) {
+    void lookFor(CueLight light) {
+        light.begin();
+        while (lookedAt < mostFrames() && !covers(light.lit())) {
             Sight sight = sight(lookedAt++);
             light.look(sight.play(), sight.frame());
         }
@@ -167,7 +146,7 @@ final class CueExam {
 
     /** Whether it painted anything. */
     boolean touchesAnything() {
-        return !touched.isEmpty();
+        return firstTouch != null;
     }
 
     /** Whether a frame looks another way because of it. */

@@ -10,24 +10,33 @@ import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.plan.PixelRuns;
 import org.duskloom.engine.plan.PlannedCanvas;
 
-/** What a cue paints by itself, before it is mixed with anything. For one thread. */
+/** What cues paint by themselves, before they are mixed with anything, one cue after the other. For one thread. */
 final class CueLight {
     /** Light that rounds to the code 0: half a code of the straight foot of the sRGB curve (IEC 61966-2-1). */
     private static final float UNSEEN = 0.5f / 255 / 12.92f;
 
+    /** Cues that follow each other often have a kernel in common; more brushes than these would fill the memory. */
+    private static final int MOST_BRUSHES = 32;
+
     private final Map<Kernel, Brush> brushes = new IdentityHashMap<>();
     private final CueTime time = new CueTime();
     private final Patch patch = new Patch();
-    private final BitSet touched;
-    private final BitSet lit;
+    private final BitSet touched = new BitSet();
+    private final BitSet lit = new BitSet();
 
-    /**
-     * @param touched gets the pixels that are painted in any colour, black too
-     * @param lit gets the pixels that are painted in a colour that is not black
-     */
-    CueLight(BitSet touched, BitSet lit) {
-        this.touched = touched;
-        this.lit = lit;
+    /** Turns to another cue: nothing is touched yet. */
+    void begin() {
+        touched.clear();
+    }
+
+    /** The pixels that the cue was seen to paint in any colour, black too. */
+    BitSet touched() {
+        return touched;
+    }
+
+    /** The pixels that any cue was seen to paint in a colour that is not black. */
+    BitSet lit() {
+        return lit;
     }
 
     /** Looks at one frame of a play. A mask touches all that it reaches, and lights nothing. */
@@ -41,11 +50,18 @@ final class CueLight {
             if (play.isMask()) {
                 reach(canvas.runs(), play.plan().pixelCount());
             } else if (frame >= canvas.firstFrame()) {
-                brushes.computeIfAbsent(canvas.kernel(), Kernel::open)
-                        .begin(canvas.at(frame, play.cue().lengthSeconds(), time));
-                look(canvas, opacity, play.plan().pixelCount());
+                Brush brush = brush(canvas.kernel());
+                brush.begin(canvas.at(frame, play.cue().lengthSeconds(), time));
+                look(canvas, brush, opacity, play.plan().pixelCount());
             }
         }
+    }
+
+    private Brush brush(Kernel kernel) {
+        if (brushes.size() >= MOST_BRUSHES && !brushes.containsKey(kernel)) {
+            brushes.clear();
+        }
+        return brushes.computeIfAbsent(kernel, Kernel::open);
     }
 
     private void reach(PixelRuns runs, int pixelCount) {
@@ -57,7 +73,7 @@ final class CueLight {
         }
     }
 
-    private void look(PlannedCanvas canvas, float opacity, int pixelCount) {
+    private void look(PlannedCanvas canvas, Brush brush, float opacity, int pixelCount) {
         PixelRuns runs = canvas.runs();
         for (int tile = 0; tile < PixelRuns.tileCount(pixelCount); tile++) {
             int firstRun = runs.firstRun(tile);
@@ -65,7 +81,7 @@ final class CueLight {
             if (firstRun <= last) {
                 int firstPixel = runs.canvasPixel(firstRun);
                 patch.reset(0, runs.canvasPixel(last) + runs.length(last) - firstPixel);
-                brushes.get(canvas.kernel()).paint(firstPixel, patch);
+                brush.paint(firstPixel, patch);
                 patch.fill();
                 for (int run = firstRun; run <= last; run++) {
                     look(

@@ -30,7 +30,7 @@ public final class DarkSearch {
     private final Plan plan;
     private final Problems problems;
     private final HiddenCues hiddenCues;
-    private final BitSet lit = new BitSet();
+    private final CueLight light = new CueLight();
     private final List<CueExam> exams = new ArrayList<>();
 
     /** A cue of the file: its scene may be played as a mask here, and to give light there. */
@@ -57,7 +57,7 @@ public final class DarkSearch {
         boolean complete = search.lookForDarkPixels();
         BitSet played = new BitSet();
         search.exams.forEach(exam -> exam.addPixelsTo(played));
-        new DarkPixels(map, search.lit, played).warn(mapLocation, complete, problems);
+        new DarkPixels(map, search.light.lit(), played).warn(mapLocation, complete, problems);
     }
 
     private void lookAtCues(Progress progress) {
@@ -71,9 +71,10 @@ public final class DarkSearch {
                 }
             }
         }
-        plays.values().forEach(each -> exams.add(new CueExam(each)));
+        PlayedPixels pixels = new PlayedPixels();
+        plays.values().forEach(each -> exams.add(new CueExam(each, pixels.of(each))));
         for (int i = 0; i < exams.size(); i++) {
-            exams.get(i).look(lit, hiddenCues);
+            exams.get(i).look(light, hiddenCues);
             progress.at((long) CueExam.LEAST * (i + 1), (long) CueExam.LEAST * exams.size());
         }
     }
@@ -81,13 +82,14 @@ public final class DarkSearch {
     /** Looks longer at cues that may light what is dark so far; whether there is nothing more to be looked at. */
     private boolean lookForDarkPixels() {
         boolean complete = true;
+        BitSet dark = new BitSet();
+        dark.set(0, plan.pixelCount());
+        dark.andNot(light.lit());
         for (CueExam exam : exams) {
-            BitSet dark = new BitSet();
-            dark.set(0, plan.pixelCount());
-            dark.andNot(lit);
             if (!exam.plays().get(0).isMask() && exam.hasOneOf(dark)) {
-                exam.lookFor(lit);
+                exam.lookFor(light);
                 complete &= exam.lookedAt() == exam.frameCount();
+                dark.andNot(light.lit());
             }
         }
         return complete;

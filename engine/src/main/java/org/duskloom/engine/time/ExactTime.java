@@ -18,6 +18,9 @@ public record ExactTime(long numerator, long denominator) implements Comparable<
 
     private static final int LONGEST_SHOWN_DECIMALS = 9;
 
+    /** The sum of two products of numbers below it fits; nearly all times of shows are made of such. */
+    private static final long SMALL = 1L << 31;
+
     /**
      * Reduces the fraction.
      *
@@ -50,6 +53,10 @@ public record ExactTime(long numerator, long denominator) implements Comparable<
      * @throws ArithmeticException if it does not fit
      */
     public ExactTime plus(ExactTime other) {
+        if (isSmall() && other.isSmall()) {
+            return new ExactTime(
+                    numerator * other.denominator + other.numerator * denominator, denominator * other.denominator);
+        }
         BigInteger left = big(numerator).multiply(big(other.denominator));
         BigInteger right = big(other.numerator).multiply(big(denominator));
         return reduced(left.add(right), big(denominator).multiply(big(other.denominator)));
@@ -84,6 +91,9 @@ public record ExactTime(long numerator, long denominator) implements Comparable<
      * @throws ArithmeticException if it does not fit, or if the denominator is 0
      */
     public ExactTime times(long factorNumerator, long factorDenominator) {
+        if (isSmall() && isSmall(factorNumerator) && isSmall(factorDenominator) && factorDenominator != 0) {
+            return new ExactTime(numerator * factorNumerator, denominator * factorDenominator);
+        }
         return reduced(
                 big(numerator).multiply(big(factorNumerator)), big(denominator).multiply(big(factorDenominator)));
     }
@@ -107,6 +117,9 @@ public record ExactTime(long numerator, long denominator) implements Comparable<
     public int compareTo(ExactTime other) {
         if (denominator == other.denominator) {
             return Long.compare(numerator, other.numerator);
+        }
+        if (isSmall() && other.isSmall()) {
+            return Long.compare(numerator * other.denominator, other.numerator * denominator);
         }
         BigInteger left = big(numerator).multiply(big(other.denominator));
         return left.compareTo(big(other.numerator).multiply(big(denominator)));
@@ -138,6 +151,14 @@ public record ExactTime(long numerator, long denominator) implements Comparable<
         return new ExactTime(
                 numerator.divide(divisor).longValueExact(),
                 denominator.divide(divisor).longValueExact());
+    }
+
+    private boolean isSmall() {
+        return isSmall(numerator) && isSmall(denominator);
+    }
+
+    private static boolean isSmall(long value) {
+        return value > -SMALL && value < SMALL;
     }
 
     private static BigInteger big(long value) {

@@ -105,6 +105,10 @@ public record FrameRate(int numerator, int denominator) implements Fingerprinted
     }
 
     private long floorOfFrames(long secondsNumerator, long secondsDenominator) {
+        // Both products fit: those of a time of usual size with the parts of the rate.
+        if (secondsNumerator == (int) secondsNumerator && secondsDenominator == (int) secondsDenominator) {
+            return Math.floorDiv(secondsNumerator * numerator, secondsDenominator * denominator);
+        }
         BigInteger frames = BigInteger.valueOf(secondsNumerator).multiply(BigInteger.valueOf(numerator));
         BigInteger divisor = BigInteger.valueOf(secondsDenominator).multiply(BigInteger.valueOf(denominator));
         BigInteger[] parts = frames.divideAndRemainder(divisor);

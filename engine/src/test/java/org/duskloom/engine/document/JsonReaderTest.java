@@ -54,6 +54,17 @@ class JsonReaderTest {
         assertThat(object.fields().get(5).nameLocation()).hasToString("in.json:12:7");
     }
 
+    /** A show of ten thousands of cues says the same words in all of them: their strings are kept once. */
+    @Test
+    void keepsEqualTextsOnce() {
+        ListNode list = (ListNode) Inputs.json("[{\"on\": \"daisy\"}, {\"on\": \"daisy\"}]");
+        Field first = ((ObjectNode) list.items().get(0)).fields().get(0);
+        Field second = ((ObjectNode) list.items().get(1)).fields().get(0);
+
+        assertThat(second.name()).isSameAs(first.name());
+        assertThat(((TextNode) second.value()).value()).isSameAs(((TextNode) first.value()).value());
+    }
+
     /** RFC 8259 section 7: the G clef, U+1D11E, may be written as the pair \\uD834\\uDD1E. */
     @Test
     void resolvesEscapes() {

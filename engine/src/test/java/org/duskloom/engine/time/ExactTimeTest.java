@@ -3,6 +3,9 @@ package org.duskloom.engine.time;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigInteger;
+import java.util.Random;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -112,5 +115,50 @@ final class ExactTimeTest {
     })
     void showsItselfExactly(long numerator, long denominator, String shown) {
         assertThat(new ExactTime(numerator, denominator)).hasToString(shown);
+    }
+
+    /** Against whole numbers of any size, on both sides of where products stop to fit into 64 bits. */
+    @Test
+    void reckonsAsWithNumbersOfAnySize() {
+        Random random = new Random(14);
+        for (int i = 0; i < 20_000; i++) {
+            ExactTime a = any(random);
+            ExactTime b = any(random);
+            BigInteger left = big(a.numerator()).multiply(big(b.denominator()));
+            BigInteger right = big(b.numerator()).multiply(big(a.denominator()));
+            BigInteger below = big(a.denominator()).multiply(big(b.denominator()));
+
+            assertThat(a.compareTo(b)).isEqualTo(left.compareTo(right));
+            assertSame(left.add(right), below, () -> a.plus(b));
+            assertSame(left.subtract(right), below, () -> a.minus(b));
+            assertSame(
+                    big(a.numerator()).multiply(big(b.numerator())),
+                    below,
+                    () -> a.times(b.numerator(), b.denominator()));
+            assertSame(
+                    big(a.numerator()).multiply(big(b.numerator())),
+                    below.negate(),
+                    () -> a.times(b.numerator(), -b.denominator()));
+        }
+    }
+
+    private static ExactTime any(Random random) {
+        return new ExactTime(
+                random.nextLong() >> 1 + random.nextInt(62), 1 + (random.nextLong() >>> 1 + random.nextInt(62)));
+    }
+
+    private static BigInteger big(long value) {
+        return BigInteger.valueOf(value);
+    }
+
+    private static void assertSame(BigInteger above, BigInteger below, Supplier<ExactTime> time) {
+        BigInteger divisor = above.gcd(below).multiply(BigInteger.valueOf(below.signum()));
+        BigInteger numerator = above.divide(divisor);
+        BigInteger denominator = below.divide(divisor);
+        if (numerator.bitLength() < 64 && denominator.bitLength() < 64) {
+            assertThat(time.get()).isEqualTo(new ExactTime(numerator.longValue(), denominator.longValue()));
+        } else {
+            assertThatThrownBy(time::get).isInstanceOf(ArithmeticException.class);
+        }
     }
 }

@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.Random;
 import org.duskloom.engine.problem.TextFormatException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -158,5 +162,26 @@ final class FrameRateTest {
 
     private static TextFormatException refusal(String text) {
         return catchThrowableOfType(TextFormatException.class, () -> FrameRate.parse(text));
+    }
+
+    /** Against whole numbers of any size, on both sides of where products stop to fit into 64 bits. */
+    @ParameterizedTest
+    @CsvSource({"40, 1", "30000, 1001", "7, 3", "999999999, 1000000"})
+    void findsFramesAsWithNumbersOfAnySize(int numerator, int denominator) {
+        FrameRate rate = new FrameRate(numerator, denominator);
+        Random random = new Random(numerator);
+        for (int i = 0; i < 5000; i++) {
+            long above = random.nextLong() >> 12 + random.nextInt(52);
+            long below = 1 + (random.nextLong() >>> 12 + random.nextInt(52));
+            ExactTime instant = new ExactTime(above, below);
+            BigDecimal frames = new BigDecimal(
+                    BigInteger.valueOf(instant.numerator()).multiply(BigInteger.valueOf(rate.numerator())));
+            BigDecimal divisor = new BigDecimal(
+                    BigInteger.valueOf(instant.denominator()).multiply(BigInteger.valueOf(rate.denominator())));
+            BigInteger first = frames.divide(divisor, 0, RoundingMode.CEILING).toBigInteger();
+            if (first.bitLength() < 63) {
+                assertThat(rate.firstFrameAtOrAfter(instant)).isEqualTo(first.longValue());
+            }
+        }
     }
 }
