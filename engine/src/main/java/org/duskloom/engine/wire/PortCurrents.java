@@ -176,11 +176,21 @@ public final class PortCurrents {
      */
     public void fill(byte[] rgb, int offset, double[] amps) {
         for (Run run : runs) {
-            if (white.length == 0) {
+            if (white.length == 0 && run.step == 3) {
+                fillForward(rgb, offset + run.source, run, amps);
+            } else if (white.length == 0) {
                 fillPlain(rgb, offset + run.source, run, amps);
             } else {
                 fillWithWhite(rgb, offset + run.source, run, amps, red.length == CODES ? 0 : CODES);
             }
+        }
+    }
+
+    /** The usual case: with a step that is known, no index has to be checked. */
+    private void fillForward(byte[] rgb, int first, Run run, double[] amps) {
+        for (int i = 0; i < run.count; i++) {
+            int at = first + 3 * i;
+            amps[run.place + i] = idleAmps + red[rgb[at] & 0xFF] + green[rgb[at + 1] & 0xFF] + blue[rgb[at + 2] & 0xFF];
         }
     }
 

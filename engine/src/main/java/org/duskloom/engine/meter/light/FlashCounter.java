@@ -42,7 +42,7 @@ final class FlashCounter {
      */
     void stepLight(int signal, int place, int value) {
         if (luminance.step(signal, value)) {
-            generalTally.add(signal, place, general.add(signal, place));
+            add(generalTally, general, signal, place);
         }
     }
 
@@ -50,11 +50,16 @@ final class FlashCounter {
     void stepRed(int signal, int place, int redExcess) {
         int found = reds.step(signal, place, redExcess);
         if ((found & RedSwings.BY_OLDER_RULE) != 0) {
-            redTally.add(signal, place, olderRed.add(signal, place));
+            add(redTally, olderRed, signal, place);
         }
         if ((found & RedSwings.BY_CHROMATICITY) != 0) {
-            redTally.add(signal, place, chromaticRed.add(signal, place));
+            add(redTally, chromaticRed, signal, place);
         }
+    }
+
+    private static void add(FlashTally tally, RecentSwings recent, int signal, int place) {
+        int count = recent.add(signal, place);
+        tally.add(signal, place, count, recent.total(signal));
     }
 
     /** Says that a frame has been looked at. */

@@ -8,6 +8,9 @@ import java.util.Arrays;
  * change; so pixels whose bad seconds overlap count together, whether they flash in step or not.
  */
 final class FlashTally {
+    /** How many changes of a signal may hang on what it was before the first frame; a few more than are known to. */
+    private static final int FIRST = 4;
+
     private final SignalLayout layout;
     private final int framesOfSecond;
     private final FlashField field;
@@ -22,7 +25,9 @@ final class FlashTally {
     private final int[] overByGroup;
     private final int[] mostOverByGroup;
     private boolean isJoint;
-    private boolean hadAllowed;
+
+    /** Whether a second with as many changes as are allowed has one of the first of its signal among them. */
+    private boolean hadAllowedAtFirst;
 
     /** The worst second of a group. */
     private static final class Worst {
@@ -53,14 +58,15 @@ final class FlashTally {
      * Takes a change.
      *
      * @param count how many changes the signal had in the second that ends with this frame
+     * @param total how many it had so far
      */
-    void add(int signal, int place, int count) {
+    void add(int signal, int place, int count, int total) {
         int group = layout.group(signal);
         if (count > byGroup[group].most) {
             raise(byGroup[group], signal, place, count);
             raise(byGroup[byGroup.length - 1], signal, place, count);
         }
-        hadAllowed |= count == FlashCount.ALLOWED;
+        hadAllowedAtFirst |= !isJoint && count == FlashCount.ALLOWED && total < count + FIRST;
         if (count > FlashCount.ALLOWED) {
             markOver(signal, place);
         }
@@ -130,9 +136,12 @@ final class FlashTally {
         isJoint = true;
     }
 
-    /** Whether a signal has had as many changes in a second as are allowed, and the verdict is not settled yet. */
+    /**
+     * Whether one change more could turn the verdict. What a signal was before makes a difference to the first of its
+     * changes alone: from its second on it is as if it had been anything.
+     */
     boolean isAtLimit(boolean byArea) {
-        return hadAllowed && (byArea || byGroup[byGroup.length - 1].most <= FlashCount.ALLOWED);
+        return hadAllowedAtFirst && (byArea || byGroup[byGroup.length - 1].most <= FlashCount.ALLOWED);
     }
 
     /**

@@ -131,8 +131,8 @@ public final class LightMeter implements Meter {
     /**
      * Looks at the first second again, as what follows on the last frame. Seconds that straddle the joint end in it.
      * Later ones can only differ from those of the first round where the end has left a light in another state than
-     * it had at the start: that makes one change more at most, seconds after the joint. So where six changes were
-     * found, which is all that is allowed, the whole show is looked at once more.
+     * it had at the start: that makes one change more at most, among the first of that light. So where one of these
+     * belongs to six changes, which are all that are allowed, the whole show is looked at once more.
      */
     private void lookAtJoint(FrameSource source) throws IOException {
         RunInfo run = source.info();

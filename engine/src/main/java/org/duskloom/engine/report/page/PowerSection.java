@@ -133,7 +133,7 @@ final class PowerSection {
         if (volts.promised().isEmpty()) {
             return "needs not said";
         }
-        return volts.tooLowCount() > 0 ? "\u2717 " + volts.tooLowCount() + " too low" : "enough";
+        return volts.tooLowCount() > 0 ? "\u2717 " + volts.tooLowCount() + " too low" : "none too low";
     }
 
     private void volts(PortFigures port, VoltFigures volts) {

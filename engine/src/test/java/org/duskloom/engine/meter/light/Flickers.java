@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntConsumer;
 import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.frame.FrameReader;
 import org.duskloom.engine.frame.FrameSource;
@@ -26,7 +27,14 @@ final class Flickers {
     /** Shows frames to a meter, each with a colour for every pixel; gives what it finds. */
     static FlashFigures play(LightMeter meter, int framesPerSecond, FramePixels pixels, List<int[]> frames)
             throws IOException {
-        FrameSource source = source(framesPerSecond, pixels, frames);
+        return play(meter, framesPerSecond, pixels, frames, frame -> {});
+    }
+
+    /** The same; tells which frames are looked at. */
+    static FlashFigures play(
+            LightMeter meter, int framesPerSecond, FramePixels pixels, List<int[]> frames, IntConsumer looked)
+            throws IOException {
+        FrameSource source = source(framesPerSecond, pixels, frames, looked);
         meter.begin(source.info());
         byte[] rgb = new byte[3 * pixels.count() + 5];
         try (FrameReader reader = source.reader()) {
@@ -39,7 +47,7 @@ final class Flickers {
     }
 
     /** A show of these frames. */
-    static FrameSource source(int framesPerSecond, FramePixels pixels, List<int[]> frames) {
+    static FrameSource source(int framesPerSecond, FramePixels pixels, List<int[]> frames, IntConsumer looked) {
         RunInfo info = RunInfo.ofWhole("test", FrameRate.of(framesPerSecond), frames.size(), pixels);
         return new FrameSource() {
             @Override
@@ -49,7 +57,10 @@ final class Flickers {
 
             @Override
             public FrameReader reader() {
-                return (frame, rgb, offset) -> write(frames.get((int) frame), rgb, offset);
+                return (frame, rgb, offset) -> {
+                    looked.accept((int) frame);
+                    write(frames.get((int) frame), rgb, offset);
+                };
             }
         };
     }

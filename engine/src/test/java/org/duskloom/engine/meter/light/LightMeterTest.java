@@ -16,6 +16,8 @@ import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.FrameSpan;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is counted of pixels, of props and of the whole, and what is told of use. Worked out by hand. */
 class LightMeterTest {
@@ -154,6 +156,31 @@ class LightMeterTest {
         assertThat(LightHue.of(255, 230, 210)).isEqualTo(LightHue.WHITE);
     }
 
+    /**
+     * Six changes, all that are allowed: where they are the first of the light, what the end has left may add one, and
+     * the show is looked at again as a whole; where others came before, one second of it.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 20, 420", "1, 20, 420", "7, 20, 220"})
+    void looksAtTheJointAsFarAsItReaches(int flashesBefore, int framesPerSecond, int looks) throws IOException {
+        int[] lengths = new int[2 * flashesBefore + 7];
+        Arrays.fill(lengths, 10);
+        Arrays.fill(lengths, 2 * flashesBefore + 1, lengths.length, 3);
+        int held = Arrays.stream(lengths).sum();
+        lengths[lengths.length - 1] += 200 - held;
+        List<int[]> frames = Flickers.inTurn(0, WHITE, lengths).stream()
+                .map(color -> new int[] {color})
+                .toList();
+        List<Integer> read = new ArrayList<>();
+        LightMeter meter = LightMeter.ofAnyArea();
+
+        FlashFigures found = Flickers.play(meter, framesPerSecond, FramePixels.unnamed(1), frames, read::add);
+
+        assertThat(frames).hasSize(200);
+        assertThat(found.general().most()).isEqualTo(6);
+        assertThat(read).hasSize(looks);
+    }
+
     /** A run that is a part of a show has no joint. */
     @Test
     void joinsOnlyWholeShows() throws IOException {
@@ -166,7 +193,7 @@ class LightMeterTest {
             meter.frame(frame, new byte[] {code, code, code}, 0);
         }
 
-        FrameSource none = Flickers.source(20, pixels, List.of());
+        FrameSource none = Flickers.source(20, pixels, List.of(), frame -> {});
         assertThat(meter.flashes(none).general().most()).isEqualTo(4);
         assertThat(meter.flashes(none).general().firstFrame()).isEqualTo(20);
     }
