@@ -41,6 +41,7 @@ public final class Polar {
     private final double[] radii;
     private double x;
     private double y;
+    private boolean exact;
 
     private Polar(Canvas canvas, Dial centreX, Dial centreY) {
         this.canvas = canvas;
@@ -73,21 +74,34 @@ public final class Polar {
         return centreX.isConstant() && centreY.isConstant();
     }
 
-    /**
-     * Goes to an instant; a moving centre costs an arc tangent for each pixel, which makes 36 ns, some 34 times a
-     * sweep. It must be that of StrictMath, so that frames are the same everywhere.
-     */
+    /** Goes to an instant. Where the centre has moved angles are near ones, see {@link #angleError}. */
     public void begin(CueTime time) {
         double newX = centreX.at(time);
         double newY = centreY.at(time);
         if (newX != x || newY != y) {
-            measure(newX, newY);
+            measureNear(newX, newY);
         }
     }
 
-    /** The angle of each pixel, in [0, 1) turns; not to be written to. */
+    /** The angle of each pixel, in [0, 1] turns, as near as {@link #angleError} says; not to be written to. */
     public double[] angleTurns() {
         return angles;
+    }
+
+    /**
+     * How far the angles may be from the exact ones, in turns; 0 if they are these. An arc tangent for each pixel in
+     * each frame would cost some 34 times a sweep, as it must be that of StrictMath for frames to be the same
+     * everywhere; near ones cost 10 times a sweep, with all the rest.
+     */
+    public double angleError() {
+        return exact ? 0 : NearAngle.ERROR;
+    }
+
+    /** The exact angle of a pixel, in [0, 1) turns. */
+    public double exactAngleTurns(int pixel) {
+        double right = canvas.x()[pixel] - x;
+        double up = canvas.y()[pixel] - y;
+        return radii[pixel] > AT_THE_CENTRE ? Motion.fraction(StrictMath.atan2(up, right) / TURN) : 0;
     }
 
     /** The distance of each pixel, in canvas units; not to be written to. */
@@ -101,13 +115,22 @@ public final class Polar {
     }
 
     private void measure(double newX, double newY) {
+        measureNear(newX, newY);
+        for (int pixel = 0; pixel < angles.length; pixel++) {
+            angles[pixel] = exactAngleTurns(pixel);
+        }
+        exact = true;
+    }
+
+    private void measureNear(double newX, double newY) {
         x = newX;
         y = newY;
+        exact = false;
         for (int pixel = 0; pixel < angles.length; pixel++) {
-            double right = canvas.x()[pixel] - x;
-            double up = canvas.y()[pixel] - y;
+            double right = canvas.x()[pixel] - newX;
+            double up = canvas.y()[pixel] - newY;
             radii[pixel] = length(right, up);
-            angles[pixel] = radii[pixel] > AT_THE_CENTRE ? Motion.fraction(StrictMath.atan2(up, right) / TURN) : 0;
+            angles[pixel] = radii[pixel] > AT_THE_CENTRE ? NearAngle.turns(right, up) : 0;
         }
     }
 

@@ -78,6 +78,35 @@ class ArmPatternTest {
         assertThat(fractions[1]).isCloseTo(0.5f + 26.565051f / 360, ROUNDING);
     }
 
+    /** About a centre that moves, to the bit as about one that stays there: near angles must not show. */
+    @ParameterizedTest
+    @CsvSource({"1, 0", "3, 0.7", "100, -100", "7, 0"})
+    void isWoundAboutAMovingCentreAsAboutOneThatStays(double arms, double bend) {
+        Canvas canvas = new Canvases()
+                .member("scattered", Canvases.scattered(3000))
+                .member("grid", Canvases.grid(31, 31))
+                .build();
+        NumberTrack x =
+                NumberTrack.keyed(List.of(new NumberKey(0, -1, Easing.LINEAR), new NumberKey(4, 1, Easing.LINEAR)));
+        ArmPattern moving = ArmPattern.of(canvas, about(arms, bend, x, 0.2));
+        for (double second : new double[] {0.5, 1, 2, 2.2, 3.75, 4, 0}) {
+            moving.begin(new CueTime().set(second, 100));
+            NumberTrack still = NumberTrack.constant(x.at(second));
+            assertThat(moving.fractions())
+                    .isEqualTo(
+                            ArmPattern.of(canvas, about(arms, bend, still, 0.2)).fractions());
+        }
+    }
+
+    private static Settings about(double arms, double bend, NumberTrack x, double y) {
+        Map<Setting<?>, Object> given = new HashMap<>();
+        given.put(Spin.ARMS, NumberTrack.constant(arms));
+        given.put(Spin.BEND, NumberTrack.constant(bend));
+        given.put(Polar.CENTRE_X, x);
+        given.put(Polar.CENTRE_Y, NumberTrack.constant(y));
+        return Settings.of(given);
+    }
+
     private static Settings settings(double arms, NumberTrack bend) {
         Map<Setting<?>, Object> given = new HashMap<>();
         given.put(Spin.ARMS, NumberTrack.constant(arms));
