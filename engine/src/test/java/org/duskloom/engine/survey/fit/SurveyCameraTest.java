@@ -3,6 +3,9 @@ package org.duskloom.engine.survey.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -204,6 +207,46 @@ class SurveyCameraTest {
                 .contains("depth is taken as described: what hangs nearer or farther seems moved aside")
                 .contains("as much as a pixel of the picture, or 3 mm; the places scatter by less")
                 .contains("18 props as described");
+    }
+
+    /** Read by hand from a picture: three pixels of each prop, each wrong by one and a half picture pixels. */
+    @Test
+    void fewPlacesDo() {
+        Built built = new Built(Displays.garden())
+                .turn("daisy-3", 90, -2820, 1750)
+                .swap("daisy-7", "daisy-8")
+                .reverse("fence");
+        Random random = new Random(3);
+        List<MeasuredProp> few = new ArrayList<>();
+        for (MeasuredProp prop :
+                Shot.of(built, 3, evening -> evening.near(16)).measurements().props()) {
+            int[] which = {0, prop.count() / 2, prop.count() - 1};
+            double[] x = new double[3];
+            double[] y = new double[3];
+            int[] pixels = new int[3];
+            for (int i = 0; i < 3; i++) {
+                pixels[i] = prop.pixel(which[i]);
+                x[i] = prop.places().x(which[i]) + 1.5 * random.nextGaussian();
+                y[i] = prop.places().y(which[i]) + 1.5 * random.nextGaussian();
+            }
+            few.add(new MeasuredProp(prop.propIndex(), pixels, new Positions(x, y, new double[3])));
+        }
+        SurveyResult result = Survey.compare(
+                Displays.garden(), new Measurements(few, Dimensions.FLAT, true), true, OptionalDouble.empty());
+        assertThat(result.findings(Verdict.DIFFERENT))
+                .extracting(finding -> finding.prop().prop().name())
+                .containsExactly("daisy-3", "daisy-7", "daisy-8", "fence");
+        assertThat(result.findings(Verdict.AS_DESCRIBED)).hasSize(14);
+    }
+
+    /** A mast is no plane: each of its pixels is looked for at its own depth. */
+    @Test
+    void seesWhatIsNoPlane() throws IOException {
+        Built mast = new Built(Displays.of(Files.readString(Path.of("../demos/mast/display.json"))));
+        SurveyResult result =
+                Shot.of(mast, 3, evening -> evening.aside(-40).near(10)).survey();
+        assertThat(result.findings(Verdict.AS_DESCRIBED))
+                .hasSize(result.findings().size());
     }
 
     private static Measurements changed(Measurements photo, double timesX, double timesY) {
