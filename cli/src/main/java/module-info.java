@@ -1,6 +1,7 @@
 /** The command line of duskloom. */
 module org.duskloom.cli {
     requires info.picocli;
+    requires java.desktop;
     requires jdk.httpserver;
     requires org.duskloom.effects;
     requires org.duskloom.engine;

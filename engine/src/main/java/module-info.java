@@ -22,6 +22,8 @@ module org.duskloom.engine {
     exports org.duskloom.engine.geometry;
     exports org.duskloom.engine.group;
     exports org.duskloom.engine.live;
+    exports org.duskloom.engine.locate;
+    exports org.duskloom.engine.locate.picture;
     exports org.duskloom.engine.map;
     exports org.duskloom.engine.meter;
     exports org.duskloom.engine.meter.light;

@@ -12,6 +12,9 @@ import picocli.CommandLine.Option;
 /** {@code proof --find}: how the run is played by which pixels tell a camera their numbers. */
 final class FindOptions {
     private static final ExactTime SHORTEST_HOLD = ExactTime.ofMilliseconds(500);
+    /** In how many rounds pixels may take turns. */
+    static final int MOST_ROUNDS = 16;
+
     private static final ExactTime LONGEST_HOLD = ExactTime.ofSeconds(60);
 
     @Option(
@@ -54,8 +57,8 @@ final class FindOptions {
      */
     FindRun run(int pixels) {
         int rounds = apart == null ? 1 : apart;
-        if (apart != null && (apart < 2 || apart > 16)) {
-            throw new MisuseException("--apart is " + apart + "; allowed: 2 to 16");
+        if (apart != null && (apart < 2 || apart > MOST_ROUNDS)) {
+            throw new MisuseException("--apart is " + apart + "; allowed: 2 to " + MOST_ROUNDS);
         }
         if (rounds > pixels) {
             throw new MisuseException("--apart is " + apart + ", but there are only " + pixels + " pixels");

@@ -68,6 +68,7 @@ final class Program implements Runnable {
         commands.put("schema", SchemaCommand::new);
         commands.put("map", MapCommand::new);
         commands.put("proof", ProofCommand::new);
+        commands.put("locate", LocateCommand::new);
         commands.put("sheet", SheetCommand::new);
         commands.put("report", ReportCommand::new);
         commands.put("survey", SurveyCommand::new);

@@ -4,11 +4,12 @@ import java.util.Comparator;
 
 /**
  * Names as people count: {@code daisy-2} before {@code daisy-10}. Runs of the digits 0 to 9 are compared as numbers of
- * any length, everything else by UTF-16 unit. Names that only differ in leading zeros are compared as plain text, so no
- * two different names are equal.
+ * any length, everything else by UTF-16 unit. Names that only differ in leading zeros are compared as plain text, so
+ * no two different names are equal.
  */
-final class NaturalOrder implements Comparator<String> {
-    static final NaturalOrder INSTANCE = new NaturalOrder();
+public final class NaturalOrder implements Comparator<String> {
+    /** The order. */
+    public static final NaturalOrder INSTANCE = new NaturalOrder();
 
     private NaturalOrder() {}
 

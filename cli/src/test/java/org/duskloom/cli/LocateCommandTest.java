@@ -1,0 +1,269 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HexFormat;
+import java.util.List;
+import javax.imageio.ImageIO;
+import org.duskloom.engine.find.FindRun;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** {@code locate} on files; what it finds in them on worse evenings is the engine's matter. */
+class LocateCommandTest {
+    private static final int PIXELS = 12;
+    private static final int WIDTH = 240;
+    private static final int HEIGHT = 100;
+    private static final FindRun RUN = new FindRun(PIXELS, 1);
+
+    /** As two props of six in the middle of a wall with a sign on it, which is bright in every picture. */
+    private static final String MAP = "prop,pixel,x,y\n";
+
+    @TempDir
+    private Path folder;
+
+    private static double x(int pixel) {
+        return 20.3 + 18 * pixel;
+    }
+
+    private static double y(int pixel) {
+        return 60.6 - 2 * pixel;
+    }
+
+    /** Light in linear levels, as codes of IEC 61966-2-1, in grey. */
+    private static BufferedImage picture(int step) {
+        BufferedImage image = new BufferedImage(WIDTH, HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
+        for (int row = 0; row < HEIGHT; row++) {
+            for (int column = 0; column < WIDTH; column++) {
+                boolean sign = row >= 80 && row < 95 && column >= 100 && column < 150;
+                double light = sign ? 0.6 : 0.005;
+                for (int pixel = 0; pixel < PIXELS; pixel++) {
+                    if (RUN.isLit(RUN.pictures().get(step), pixel)) {
+                        double square = Math.pow(column - x(pixel), 2) + Math.pow(row - y(pixel), 2);
+                        light += 0.7 * Math.exp(-square / 4.5);
+                    }
+                }
+                double code = light <= 0.0031308 ? 12.92 * light : 1.055 * Math.pow(light, 1 / 2.4) - 0.055;
+                image.setRGB(column, row, (int) Math.round(255 * Math.min(1, code)) * 0x010101);
+            }
+        }
+        return image;
+    }
+
+    private Path photos(String ending) throws IOException {
+        Path photos = Files.createDirectories(folder.resolve("photos"));
+        for (int step = 0; step < RUN.pictures().size(); step++) {
+            // In the order of a plain sort 10 would come before 9.
+            ImageIO.write(
+                    picture(step),
+                    ending,
+                    photos.resolve("IMG_" + (step + 1) + "." + ending).toFile());
+        }
+        return photos;
+    }
+
+    private Path map() throws IOException {
+        StringBuilder rows = new StringBuilder(MAP);
+        for (int i = 0; i < PIXELS; i++) {
+            rows.append(i < 6 ? "rose," : "lily,")
+                    .append(i % 6 + 1)
+                    .append(',')
+                    .append(i)
+                    .append(",0\n");
+        }
+        return Files.writeString(folder.resolve("map.csv"), rows.toString());
+    }
+
+    private Ran locate(Object... more) throws IOException {
+        List<Object> args = new ArrayList<>(List.of("locate", "-o", folder.resolve("measured.csv")));
+        args.addAll(List.of(more));
+        return Ran.with(args.toArray()).without(folder);
+    }
+
+    private void assertPlaces(String first, int pixelsOfFirst) throws IOException {
+        List<String> rows = Files.readAllLines(folder.resolve("measured.csv"));
+        assertThat(rows.get(1)).isEqualTo("prop,pixel,x,y,sure");
+        assertThat(rows).hasSize(2 + PIXELS);
+        for (int pixel = 0; pixel < PIXELS; pixel++) {
+            String[] cells = rows.get(2 + pixel).split(",");
+            assertThat(cells[0]).isEqualTo(pixel < pixelsOfFirst ? first : "lily");
+            assertThat(cells[1]).isEqualTo("" + (pixel % pixelsOfFirst + 1));
+            assertThat(Double.parseDouble(cells[2])).isCloseTo(x(pixel), within(0.1));
+            assertThat(Double.parseDouble(cells[3])).isCloseTo(y(pixel), within(0.1));
+            assertThat(Double.parseDouble(cells[4])).isBetween(0.9, 1.0);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"png", "jpg"})
+    void findsPixelsInPhotos(String ending) throws IOException {
+        Ran ran = locate(photos(ending), "--display", map());
+        assertThat(ran.code()).isZero();
+        assertThat(ran.err()).isEmpty();
+        assertThat(ran.out())
+                .isEqualTo("12 of 12 pixels found; the places are those in IMG_2." + ending + ".\n"
+                        + "\nWithout --display nothing tells the reflection of a hidden light from the light, if it is"
+                        + " bright and near the wire's run: look at the picture for what stands off its prop.\n");
+        assertPlaces("rose", 6);
+    }
+
+    @Test
+    void aNumberOfPixelsWillDo() throws IOException {
+        assertThat(locate(photos("png"), "--pixels", "12").code()).isZero();
+        assertPlaces("lights", 12);
+    }
+
+    @Test
+    void theCsvMayGoToStandardOutput() throws IOException {
+        Ran ran =
+                Ran.with("locate", photos("png"), "--display", map(), "-o", "-").without(folder);
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .startsWith("# Places in a picture of 240 x 100 dots: ")
+                .contains("\nrose,1,20.3");
+        assertThat(ran.err()).startsWith("12 of 12 pixels found");
+        assertThat(folder.resolve("located.png")).doesNotExist();
+    }
+
+    /** The sign on the wall is in every photo, and not in what is written, unless that is asked for. */
+    @Test
+    void thePictureShowsLightsAlone() throws IOException {
+        Path photos = photos("png");
+        assertThat(locate(photos, "--display", map()).code()).isZero();
+        BufferedImage drawn = ImageIO.read(folder.resolve("located.png").toFile());
+        int head = drawn.getHeight() - HEIGHT;
+        assertThat(drawn.getRGB(125, head + 90) & 0xFFFFFF).isEqualTo(0x090A0F);
+        assertThat(drawn.getRGB((int) x(3), head + (int) y(3)) >> 16 & 0xFF).isGreaterThan(150);
+        assertThat(locate(photos, "--display", map(), "--picture", "--force").code())
+                .isZero();
+        drawn = ImageIO.read(folder.resolve("located.png").toFile());
+        assertThat(drawn.getRGB(125, head + 90) & 0xFF).isGreaterThan(150);
+    }
+
+    /** The header of CIPA DC-008 for a camera that was held so that the picture is to be turned by a quarter. */
+    @Test
+    void photosStandAsTheCameraWasHeld() throws IOException {
+        Path photos = Files.createDirectories(folder.resolve("photos"));
+        byte[] note = HexFormat.of()
+                .parseHex("ffe10022457869660000" + "49492a0008000000010012010300010000000600000000000000");
+        for (int step = 0; step < RUN.pictures().size(); step++) {
+            BufferedImage upright = picture(step);
+            BufferedImage stored = new BufferedImage(HEIGHT, WIDTH, BufferedImage.TYPE_3BYTE_BGR);
+            for (int row = 0; row < HEIGHT; row++) {
+                for (int column = 0; column < WIDTH; column++) {
+                    // Value 6: what is stored at (x, y) belongs to (H - 1 - y, x).
+                    stored.setRGB(row, WIDTH - 1 - column, upright.getRGB(column, row));
+                }
+            }
+            ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
+            ImageIO.write(stored, "jpg", jpeg);
+            byte[] plain = jpeg.toByteArray();
+            ByteArrayOutputStream noted = new ByteArrayOutputStream();
+            noted.write(plain, 0, 2);
+            noted.write(note);
+            noted.write(plain, 2, plain.length - 2);
+            Files.write(photos.resolve("IMG_" + (step + 1) + ".jpg"), noted.toByteArray());
+        }
+        assertThat(locate(photos, "--display", map()).code()).isZero();
+        assertPlaces("rose", 6);
+    }
+
+    @Test
+    void whatIsWrongWithPhotosIsToldAndNothingIsWritten() throws IOException {
+        Path photos = photos("png");
+        Files.delete(photos.resolve("IMG_9.png"));
+        Ran ran = locate(photos, "--display", map());
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.out()).isEmpty();
+        assertThat(ran.err())
+                .isEqualTo("photos: error: 17 pictures, but a run of 12 pixels has 18: the one that belongs to"
+                        + " photos/IMG_10.png is missing, picture 9 or 10 of steps.txt; take it again with the camera"
+                        + " where it was, or take all of them again\n1 error\n");
+        assertThat(folder.resolve("measured.csv")).doesNotExist();
+        assertThat(folder.resolve("located.png")).doesNotExist();
+    }
+
+    @Test
+    void aPhotoThatIsCutOffIsNamed() throws IOException {
+        Path photos = photos("jpg");
+        Path cut = photos.resolve("IMG_7.jpg");
+        byte[] whole = Files.readAllBytes(cut);
+        Files.write(cut, java.util.Arrays.copyOf(whole, whole.length / 2));
+        Ran ran = locate(photos, "--display", map());
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err())
+                .startsWith("photos/IMG_7.jpg: error: cannot be read as JPEG: it ends before its end mark");
+    }
+
+    /** ISO/IEC 23008-12 (HEIF) begins with ftyp and its brand, QuickTime with ftyp, Matroska with the mark of EBML. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "IMG_1.HEIC | 00000018667479706865696300000000 | is a HEIC picture; JPEG and PNG are read; convert it, each"
+                        + " into another file: heif-convert -q 95 IMG_1.HEIC IMG_1.jpg;",
+                "IMG_1.DNG | 49492a0008000000 | is the raw data of a camera; JPEG and PNG are read; convert it, all with"
+                        + " the same settings: dcraw -c -W IMG_1.DNG | pnmtopng > IMG_1.png",
+                "film.mp4 | 0000001c667479706d70343200000000 | is a film; its pictures are read; take them out of it:"
+                        + " ffmpeg -i film.mp4 -fps_mode passthrough -q:v 2 film-%05d.jpg",
+                "film.webm | 1a45dfa3 | is a film; its pictures are read",
+                "IMG_1.webp | 524946460000000057454250 | is neither JPEG nor PNG; convert it: ffmpeg -i IMG_1.webp"
+                        + " IMG_1.png",
+                "IMG_1.jpg | '' | is empty; copy it from the camera again"
+            })
+    void otherFilesAreToldHowToConvert(String name, String bytes, String said) throws IOException {
+        Path file = Files.write(folder.resolve(name), HexFormat.of().parseHex(bytes));
+        Ran ran = locate(file, "--display", map());
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err()).startsWith(name + ": error: ").contains(said);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "PHOTOS | whose pixels? name the display with --display, or say how many there are with --pixels",
+                "PHOTOS --pixels 12 --display MAP | --pixels takes the place of --display; leave out one of them",
+                "PHOTOS --pixels 0 | --pixels is 0; allowed: 1 to 1000000",
+                "PHOTOS --pixels 12 --apart 1 | --apart is 1; allowed: 2 to 16"
+            })
+    void wrongUseIsTold(String words, String said) throws IOException {
+        String typed = words.replace("MAP", map().toString()).replace("PHOTOS", folder.toString());
+        Ran ran = locate((Object[]) typed.split(" "));
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains(said);
+    }
+
+    @Test
+    void whatStandsThereStays() throws IOException {
+        Path photos = photos("png");
+        Files.writeString(folder.resolve("located.png"), "old", StandardCharsets.UTF_8);
+        Ran ran = locate(photos, "--display", map());
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.err()).isEqualTo("duskloom: located.png exists already; use --force to replace it\n");
+        assertThat(folder.resolve("located.png")).hasContent("old");
+        assertThat(folder.resolve("measured.csv")).doesNotExist();
+    }
+
+    @Test
+    void missingAndDoubledNamesAreTold() throws IOException {
+        Ran missing = locate(folder.resolve("none.jpg"), "--pixels", "12");
+        assertThat(missing.code()).isEqualTo(3);
+        assertThat(missing.err()).startsWith("none.jpg: error: is no file");
+        Path photos = photos("png");
+        Ran doubled = locate(photos, photos.resolve("IMG_3.png"), "--pixels", "12");
+        assertThat(doubled.code()).isEqualTo(3);
+        assertThat(doubled.err()).startsWith("photos/IMG_3.png: error: is named twice");
+    }
+}

@@ -1,0 +1,31 @@
+package org.duskloom.engine.locate;
+
+import java.util.Locale;
+import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.Prop;
+
+/** Writes the places that were found as CSV with the columns {@code prop,pixel,x,y,sure}; lines end with LF. */
+public final class MeasuredText {
+    private MeasuredText() {}
+
+    /** The text, a row for each pixel that was found, in wiring order. */
+    public static String of(Located located, PixelMap map) {
+        StringBuilder text = new StringBuilder();
+        text.append("# Places in a picture of ")
+                .append(located.size())
+                .append(" dots: x to the right, y down, 0 and 0");
+        text.append(" is the middle of its top left dot.\n");
+        text.append("prop,pixel,x,y,sure\n");
+        for (Sighting sighting : located.seen()) {
+            Prop prop = map.props().get(map.propIndexOf(sighting.pixel()));
+            text.append(quoted(prop.name())).append(',').append(sighting.pixel() - prop.firstPixel() + 1);
+            text.append(String.format(Locale.ROOT, ",%.2f,%.2f,%.2f\n", sighting.x(), sighting.y(), sighting.sure()));
+        }
+        return text.toString();
+    }
+
+    /** RFC 4180. */
+    private static String quoted(String name) {
+        return name.matches("[^\",\r\n]*") ? name : '"' + name.replace("\"", "\"\"") + '"';
+    }
+}
