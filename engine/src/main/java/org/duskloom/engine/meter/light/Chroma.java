@@ -8,6 +8,10 @@ package org.duskloom.engine.meter.light;
 final class Chroma {
     private static final double SATURATED = 0.8;
     private static final double CHANGE = 0.2;
+
+    /** As far as nothing that is looked at would be missed. */
+    private static final double NEAR = CHANGE - 1e-3;
+
     private static final double BLACK_BELOW = 1.0 / 256;
     private static final double MARGIN = 1e-6;
 
@@ -46,19 +50,23 @@ final class Chroma {
         double x = 0.4124564 * r + 0.3575761 * g + 0.1804375 * b;
         double y = 0.2126729 * r + 0.7151522 * g + 0.0721750 * b;
         double z = 0.0193339 * r + 0.1191920 * g + 0.9503041 * b;
-        double sum = x + 15 * y + 3 * z;
-        u = 4 * x / sum;
-        v = 9 * y / sum;
+        double scale = 1 / (x + 15 * y + 3 * z);
+        u = 4 * x * scale;
+        v = 9 * y * scale;
     }
 
     /** The distance from another. */
     double distance(Chroma other) {
-        return Math.sqrt((u - other.u) * (u - other.u) + (v - other.v) * (v - other.v));
+        return Math.sqrt(square(other));
+    }
+
+    private double square(Chroma other) {
+        return (u - other.u) * (u - other.u) + (v - other.v) * (v - other.v);
     }
 
     /** Whether a change from one to the other counts, if one of them is a saturated red. */
     boolean isFar(Chroma other) {
-        return distance(other) > CHANGE;
+        return square(other) > CHANGE * CHANGE;
     }
 
     /**
@@ -67,7 +75,7 @@ final class Chroma {
      */
     boolean isFarFromSomeRed() {
         for (Chroma red : REDS) {
-            if (distance(red) > CHANGE - 1e-3) {
+            if (square(red) > NEAR * NEAR) {
                 return true;
             }
         }
