@@ -160,19 +160,33 @@ final class CameraPhoto implements LaidPhoto {
     public Measurements onStage(Measurements measurements) {
         List<MeasuredProp> props = new ArrayList<>();
         for (MeasuredProp prop : measurements.props()) {
-            PropPlane plane =
-                    new PropPlane(found.camera(), map.stage(), map.props().get(prop.propIndex()));
-            double[] x = new double[prop.count()];
-            double[] y = new double[prop.count()];
-            for (int i = 0; i < x.length; i++) {
-                double pictureY =
-                        countsDown ? prop.places().y(i) : 0.0 - prop.places().y(i);
-                Vector3d place = plane.place(prop.pixel(i), prop.places().x(i), pictureY);
-                x[i] = place.x;
-                y[i] = place.y;
-            }
-            props.add(prop.at(new Positions(x, y, new double[x.length])));
+            props.add(cut(prop, plane(prop.propIndex())));
         }
         return new Measurements(props, Dimensions.FLAT);
+    }
+
+    @Override
+    public Optional<MeasuredProp> atDepthOf(MeasuredProp inPicture, int hostIndex) {
+        PropPlane there = plane(hostIndex);
+        return there.isSameAs(plane(inPicture.propIndex()), floor)
+                ? Optional.empty()
+                : Optional.of(cut(inPicture, there));
+    }
+
+    private PropPlane plane(int propIndex) {
+        return new PropPlane(found.camera(), map.stage(), map.props().get(propIndex));
+    }
+
+    private MeasuredProp cut(MeasuredProp inPicture, PropPlane plane) {
+        double[] x = new double[inPicture.count()];
+        double[] y = new double[inPicture.count()];
+        for (int i = 0; i < x.length; i++) {
+            double pictureX = inPicture.places().x(i);
+            double pictureY = inPicture.places().y(i);
+            Vector3d place = plane.place(inPicture.pixel(i), pictureX, countsDown ? pictureY : 0.0 - pictureY);
+            x[i] = place.x;
+            y[i] = place.y;
+        }
+        return inPicture.at(new Positions(x, y, new double[x.length]));
     }
 }

@@ -4,11 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.IntFunction;
 import org.duskloom.engine.display.PlacedProp;
 import org.duskloom.engine.display.Placement;
 import org.duskloom.engine.survey.Dimensions;
@@ -27,12 +30,20 @@ final class Exchanges {
     private final List<PlacedProp> props;
     private final Dimensions dimensions;
     private final TreeMap<Double, List<Integer>> propsByX = new TreeMap<>();
+    private final Map<Integer, Study> studies;
+    private final IntFunction<Map<Integer, Study>> otherDepths;
     private final Map<Integer, Seat> seats = new HashMap<>();
 
     /** Where a prop was found, and the readings that say so. */
     private record Seat(Study study, int host, List<Candidate> readings) {}
 
-    private Exchanges(List<PlacedProp> props, Dimensions dimensions) {
+    private Exchanges(
+            List<PlacedProp> props,
+            Map<Integer, Study> studies,
+            Dimensions dimensions,
+            IntFunction<Map<Integer, Study>> otherDepths) {
+        this.studies = studies;
+        this.otherDepths = otherDepths;
         this.props = props;
         this.dimensions = dimensions;
         for (int i = 0; i < props.size(); i++) {
@@ -45,12 +56,17 @@ final class Exchanges {
      * Looks for exchanges, and settles the studies of the props that are in one.
      *
      * @param props all props of the display
-     * @param studies those that were measured, by prop
+     * @param studies those that were measured, by prop; replaced where a prop is in the place of one of another depth
+     * @param otherDepths studies of a prop as if it hung at the depth of another, by that one
      * @param placeOf where names of places go that a prop took without a circle, by prop
      */
     static List<Exchange> settle(
-            List<PlacedProp> props, Map<Integer, Study> studies, Dimensions dimensions, Map<Integer, String> placeOf) {
-        Exchanges search = new Exchanges(props, dimensions);
+            List<PlacedProp> props,
+            Map<Integer, Study> studies,
+            Dimensions dimensions,
+            IntFunction<Map<Integer, Study>> otherDepths,
+            Map<Integer, String> placeOf) {
+        Exchanges search = new Exchanges(props, studies, dimensions, otherDepths);
         studies.forEach(search::seat);
         return search.circles(placeOf);
     }
@@ -59,22 +75,28 @@ final class Exchanges {
         boolean elsewhere = study.verdict() == Verdict.DIFFERENT
                 ? study.preferred().form().move() == Move.FREE
                 : study.verdict() == Verdict.UNDETERMINED && !study.subject().isMuddled();
-        if (!elsewhere) {
-            return;
+        Map<Integer, Study> there = new LinkedHashMap<>();
+        if (elsewhere) {
+            near(propIndex, study).forEach(host -> there.put(host, study));
         }
-        Seat best = null;
-        for (int host : near(propIndex, study)) {
+        Optional<Seat> seat = best(there);
+        if (seat.isEmpty() && (elsewhere || study.verdict() == Verdict.UNEXPLAINED)) {
+            seat = best(otherDepths.apply(propIndex));
+        }
+        seat.ifPresent(found -> seats.put(propIndex, found));
+    }
+
+    /** The place that explains most, if any does. */
+    private Optional<Seat> best(Map<Integer, Study> byHost) {
+        List<Seat> explained = new ArrayList<>();
+        byHost.forEach((host, study) -> {
             List<Candidate> readings = study.chooseAt(props.get(host));
-            if (!readings.isEmpty()
-                    && (best == null
-                            || readings.get(0).squaredError()
-                                    < best.readings().get(0).squaredError())) {
-                best = new Seat(study, host, readings);
+            if (!readings.isEmpty()) {
+                explained.add(new Seat(study, host, readings));
             }
-        }
-        if (best != null) {
-            seats.put(propIndex, best);
-        }
+        });
+        return explained.stream()
+                .min(Comparator.comparingDouble(seat -> seat.readings().get(0).squaredError()));
     }
 
     /** The props that are described nearest to where the zero point of this one was found. */
@@ -133,6 +155,7 @@ final class Exchanges {
     private void settle(int propIndex) {
         Seat seat = seats.get(propIndex);
         seat.study().settleAt(props.get(seat.host()), seat.readings());
+        studies.put(propIndex, seat.study());
     }
 
     /** The props that one comes by, from place to place, until it comes back to the first; empty if it does not. */

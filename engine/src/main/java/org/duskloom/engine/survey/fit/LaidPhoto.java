@@ -3,6 +3,7 @@ package org.duskloom.engine.survey.fit;
 import java.util.Optional;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.map.Positions;
+import org.duskloom.engine.survey.MeasuredProp;
 import org.duskloom.engine.survey.Measurements;
 import org.duskloom.engine.survey.PhotoAlignment;
 
@@ -16,6 +17,15 @@ sealed interface LaidPhoto permits PhotoFit, CameraPhoto {
 
     /** Places in the picture as places on the stage, without depth. */
     Measurements onStage(Measurements measurements);
+
+    /**
+     * Places of a prop as if it hung in the plane of another.
+     *
+     * @param inPicture the prop's places in the picture
+     * @param hostIndex the other one
+     * @return nothing where that is the same, as depth does not show
+     */
+    Optional<MeasuredProp> atDepthOf(MeasuredProp inPicture, int hostIndex);
 
     /**
      * Finds it: a similarity where that explains the picture, as one from far away and straight ahead; else a camera.

@@ -125,6 +125,11 @@ final class PhotoFit implements LaidPhoto {
         return new Measurements(props, Dimensions.FLAT);
     }
 
+    @Override
+    public Optional<MeasuredProp> atDepthOf(MeasuredProp inPicture, int hostIndex) {
+        return Optional.empty();
+    }
+
     /** Fits to the pixels that agree, and looks again which ones do, until they are the same. */
     private static PhotoFit refined(
             Positions picture, Positions described, Similarity start, int[] sample, boolean countsDown) {

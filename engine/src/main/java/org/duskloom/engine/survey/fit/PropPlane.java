@@ -16,9 +16,13 @@ final class PropPlane {
     /** The cosine to the ray below which a plane is seen from its edge. */
     private static final double EDGE = 0.15;
 
+    /** The cosine from which on two directions are one. */
+    private static final double SAME = 0.999;
+
     private final Camera camera;
     private final Positions stage;
     private final int firstPixel;
+    private final int pixelCount;
     private final Vector3d on;
     private final Vector3d normal;
     private final boolean isUsed;
@@ -27,6 +31,7 @@ final class PropPlane {
         this.camera = camera;
         this.stage = stage;
         this.firstPixel = prop.firstPixel();
+        this.pixelCount = prop.pixelCount();
         Moments moments = new Moments();
         for (int i = firstPixel; i < firstPixel + prop.pixelCount(); i++) {
             moments.add(stage.x(i), stage.y(i), stage.z(i), stage.x(i), stage.y(i), stage.z(i));
@@ -38,13 +43,27 @@ final class PropPlane {
         this.isUsed = spread.third() <= least && Math.abs(normal.dot(camera.towardEye(on))) > EDGE;
     }
 
-    /** Where on the stage a pixel of the prop, from 0, is that is seen there. */
+    /**
+     * Whether a place is cut alike by both; of props that are no plane, the depth of their middle counts.
+     *
+     * @param most how far apart they may be
+     */
+    boolean isSameAs(PropPlane other, double most) {
+        double apart = normal.dot(on.sub(other.on, new Vector3d()));
+        return Math.abs(normal.dot(other.normal)) > SAME && Math.abs(apart) <= most;
+    }
+
+    /**
+     * Where on the stage a pixel of the prop is that is seen there.
+     *
+     * @param pixel from 0; more than the prop has are as deep as its last, where depth is that of the pixel
+     */
     Vector3d place(int pixel, double pictureX, double pictureY) {
         if (isUsed) {
             return camera.onPlane(pictureX, pictureY, normal, on);
         }
-        Vector3d described =
-                new Vector3d(stage.x(firstPixel + pixel), stage.y(firstPixel + pixel), stage.z(firstPixel + pixel));
+        int at = firstPixel + Math.min(pixel, pixelCount - 1);
+        Vector3d described = new Vector3d(stage.x(at), stage.y(at), stage.z(at));
         return camera.onPlane(pictureX, pictureY, new Vector3d(0, 0, 1), described);
     }
 

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.IntFunction;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.survey.Exchange;
@@ -76,16 +78,25 @@ public final class Survey {
                     .orElseThrow(() -> new IllegalArgumentException("too few places to lay a photo on the stage"));
             PhotoAlignment described = photo.described();
             double floor = LaidPhoto.floor(measurements, display, described.unitsPerPictureUnit());
-            return new Survey(display, photo.onStage(measurements), Optional.of(described), Optional.empty(), floor)
-                    .result(tolerance);
+            Survey survey =
+                    new Survey(display, photo.onStage(measurements), Optional.of(described), Optional.empty(), floor);
+            return survey.result(
+                    tolerance,
+                    criterion -> new OtherDepths(
+                            photo,
+                            measurements,
+                            display.map(),
+                            measured -> new Study(survey.subject(measured), criterion)));
         }
         Optional<OverallSearch.Found> found = OverallSearch.of(display, measurements);
         Measurements corrected = found.map(OverallSearch.Found::corrected).orElse(measurements);
         return new Survey(display, corrected, Optional.empty(), found.map(OverallSearch.Found::overall), 0)
-                .result(tolerance);
+                .result(tolerance, criterion -> propIndex -> Map.of());
     }
 
-    private SurveyResult result(OptionalDouble tolerance) {
+    /** @param otherDepths studies of props at the depths of others, by the criterion that they are judged by */
+    private SurveyResult result(
+            OptionalDouble tolerance, Function<Criterion, IntFunction<Map<Integer, Study>>> otherDepths) {
         Map<Integer, Subject> subjects = subjects();
         Noise noise = tolerance.isPresent()
                 ? NoiseEstimate.ofTolerance(tolerance.getAsDouble())
@@ -97,7 +108,8 @@ public final class Survey {
         Criterion criterion = new Criterion(noise.sigma(), subjects.size());
         Map<Integer, Study> studies = studies(subjects, criterion);
         Map<Integer, String> placeOf = new HashMap<>();
-        List<Exchange> exchanges = Exchanges.settle(display.props(), studies, measurements.dimensions(), placeOf);
+        List<Exchange> exchanges = Exchanges.settle(
+                display.props(), studies, measurements.dimensions(), otherDepths.apply(criterion), placeOf);
         List<CommonMotions.Group> groups =
                 CommonMotions.of(List.copyOf(studies.values()), measurements.dimensions(), criterion, origin);
         return new SurveyResult(
@@ -106,21 +118,25 @@ public final class Survey {
                 measurements.dimensions(),
                 photo,
                 overall,
-                measurements,
+                measured(studies),
                 noise,
                 findings(studies, groups, placeOf),
                 exchanges,
                 groups.stream().map(CommonMotions.Group::described).toList());
     }
 
+    /** The measurements, those of props of another depth than described laid there. */
+    private Measurements measured(Map<Integer, Study> studies) {
+        List<MeasuredProp> all = studies.values().stream()
+                .map(study -> study.subject().everyOne())
+                .toList();
+        return new Measurements(all, measurements.dimensions());
+    }
+
     /** Props are looked at side by side; none depends on another one here. */
     private Map<Integer, Subject> subjects() {
-        double least = NoiseEstimate.least(diagonal);
-        double good =
-                NoiseEstimate.good(NoiseEstimate.usual(diagonal, display.units().millimetres()));
-        List<Subject> subjects = measurements.props().parallelStream()
-                .map(measured -> subject(measured, least, good))
-                .toList();
+        List<Subject> subjects =
+                measurements.props().parallelStream().map(this::subject).toList();
         Map<Integer, Subject> byProp = new TreeMap<>();
         for (int i = 0; i < subjects.size(); i++) {
             byProp.put(measurements.props().get(i).propIndex(), subjects.get(i));
@@ -128,10 +144,11 @@ public final class Survey {
         return byProp;
     }
 
-    private Subject subject(MeasuredProp measured, double least, double good) {
+    private Subject subject(MeasuredProp measured) {
+        double usual = NoiseEstimate.usual(diagonal, display.units().millimetres());
         Subject subject =
                 new Subject(display.props().get(measured.propIndex()), measured, measurements.dimensions(), floor);
-        subject.leaveOutSlips(least, good);
+        subject.leaveOutSlips(NoiseEstimate.least(diagonal), NoiseEstimate.good(usual));
         return subject;
     }
 

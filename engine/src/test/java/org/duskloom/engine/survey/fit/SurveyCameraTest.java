@@ -17,6 +17,7 @@ import org.duskloom.engine.survey.Change;
 import org.duskloom.engine.survey.CommonMotion;
 import org.duskloom.engine.survey.Dimensions;
 import org.duskloom.engine.survey.Exchange;
+import org.duskloom.engine.survey.FoundMap;
 import org.duskloom.engine.survey.MeasuredProp;
 import org.duskloom.engine.survey.Measurements;
 import org.duskloom.engine.survey.Noise;
@@ -146,6 +147,24 @@ class SurveyCameraTest {
         CameraStand stand = result.photo().orElseThrow().camera().orElseThrow();
         assertThat(stand.asideDegrees()).isCloseTo(25, within(0.1));
         assertThat(stand.distance()).isPresent();
+    }
+
+    /** From aside, what hangs farther back than described is seen elsewhere; laid there, it is in the other's place. */
+    @Test
+    void findsAnExchangeAcrossDepths() {
+        Built built = new Built(Built.display(Gardens.DAISY, rows())).swap("daisy-2", "daisy-9");
+        SurveyResult result =
+                Shot.of(built, 2, evening -> evening.aside(25).near(14)).survey();
+        assertThat(result.exchanges()).containsExactly(new Exchange(List.of("daisy-2", "daisy-9")));
+        assertThat(result.findings(Verdict.AS_DESCRIBED)).hasSize(7);
+        assertThat(Built.finding(result, "daisy-2").reading().typicalMisfit()).isLessThan(1);
+        Positions found = FoundMap.of(built.display(), result).map().stage();
+        Positions hung = Shot.hung(built);
+        for (int i = 0; i < hung.size(); i++) {
+            assertThat(new double[] {found.x(i), found.y(i), found.z(i)})
+                    .as("%s", i)
+                    .containsExactly(new double[] {hung.x(i), hung.y(i), hung.z(i)}, within(3.0));
+        }
     }
 
     private static String rows() {
