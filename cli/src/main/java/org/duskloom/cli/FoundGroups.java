@@ -5,7 +5,9 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.duskloom.engine.map.Names;
@@ -22,7 +24,8 @@ final class FoundGroups {
     private static final Pattern NUMBER = Pattern.compile("[0-9]+");
 
     private final PixelMap map;
-    private final Set<String> taken = new HashSet<>();
+    private final NavigableSet<String> props = new TreeSet<>();
+    private final Set<String> taken;
     private final List<Found> inTurn = new ArrayList<>();
     private final Found everything;
 
@@ -40,7 +43,8 @@ final class FoundGroups {
 
     FoundGroups(PixelMap map) {
         this.map = map;
-        map.props().forEach(prop -> taken.add(prop.name()));
+        map.props().forEach(prop -> props.add(prop.name()));
+        taken = new HashSet<>(props);
         everything = new Found(freeName("everything"), List.of("*"));
         findProps();
         findParts();
@@ -68,13 +72,22 @@ final class FoundGroups {
     }
 
     private Found family(String start, List<String> names) {
-        boolean alone = map.props().stream()
-                        .filter(prop -> prop.name().startsWith(start))
-                        .count()
-                == names.size();
+        boolean alone = withStart(start) == names.size();
         Matcher numbered = NUMBERED.matcher(names.get(names.size() - 1));
         String stem = numbered.matches() ? numbered.group("stem") : start;
         return new Found(freeName(stem), alone ? List.of(start + "*") : names);
+    }
+
+    /** How many props have a name that begins so. */
+    private int withStart(String start) {
+        int count = 0;
+        for (String name : props.tailSet(start)) {
+            if (!name.startsWith(start)) {
+                break;
+            }
+            count++;
+        }
+        return count;
     }
 
     private void findParts() {

@@ -25,6 +25,7 @@ import org.duskloom.engine.timeline.PixelOrder;
 import org.duskloom.engine.timeline.Scene;
 import org.duskloom.engine.timeline.Timeline;
 import org.duskloom.engine.timeline.UnsoundCue;
+import org.duskloom.engine.timeline.UntakenSettings;
 
 /** Turns a show as read into a plan that can be rendered. */
 public final class PlanCompiler {
@@ -140,7 +141,9 @@ public final class PlanCompiler {
             layer.unsound().forEach(this::check);
             layers.add(new PlannedLayer(layer.blend(), (float) layer.opacity(), layer.mask(), cues));
         }
-        timeline.looks().forEach(this::checkSettings);
+        for (UntakenSettings look : timeline.looks()) {
+            effect(look.effect()).ifPresent(effect -> settingsReader.check(effect, look.with()));
+        }
         timeline.scenes().all().forEach(scene -> check(scene, scenes.hasPlayed(scene)));
         if (!problems.hasErrors()) {
             settingsReader.warnOfSlips();
@@ -186,7 +189,7 @@ public final class PlanCompiler {
 
     private void checkSettings(Cue cue) {
         settingsReader.opacity(cue);
-        effect(cue).ifPresent(effect -> settingsReader.read(effect, cue));
+        effect(cue.effect()).ifPresent(effect -> settingsReader.read(effect, cue));
     }
 
     /** Finds what else is wrong with a cue that has errors already. */
@@ -200,7 +203,7 @@ public final class PlanCompiler {
             }
             show.groups().resolve(cue.on(), problems);
             if (unsound.namesEffect()) {
-                effect(cue).ifPresent(effect -> settingsReader.read(effect, cue));
+                effect(cue.effect()).ifPresent(effect -> settingsReader.read(effect, cue));
             }
         } catch (ArithmeticException tooLarge) {
             reportTooLarge(cue);
@@ -210,7 +213,7 @@ public final class PlanCompiler {
     private Optional<CanvasCompiler> canvases(CuePlay play) {
         Cue cue = play.cue();
         int errorsBefore = problems.errorCount();
-        Optional<Effect> effect = effect(cue);
+        Optional<Effect> effect = effect(cue.effect());
         Optional<CueGeometry> geometry = geometry(play);
         Optional<Settings> settings = effect.map(found -> settingsReader.read(found, cue));
         effect.ifPresent(found -> warnings.add(() -> warnOfUselessOrder(found, cue)));
@@ -242,13 +245,13 @@ public final class PlanCompiler {
         }
     }
 
-    private Optional<Effect> effect(Cue cue) {
-        Optional<Effect> effect = effects.find(cue.effect().value());
+    private Optional<Effect> effect(TextNode name) {
+        Optional<Effect> effect = effects.find(name.value());
         if (effect.isEmpty()) {
             problems.error(
-                    cue.effect().location(),
-                    "there is no effect " + Quoted.of(cue.effect().value()),
-                    NearestName.hint(cue.effect().value(), effects.names()));
+                    name.location(),
+                    "there is no effect " + Quoted.of(name.value()),
+                    NearestName.hint(name.value(), effects.names()));
         }
         return effect;
     }

@@ -12,6 +12,7 @@ import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.KindCheck;
 import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.effect.ChoiceSetting;
@@ -63,8 +64,7 @@ final class SettingsReader {
 
     /** The settings of a cue; those with errors have their defaults. */
     Settings read(Effect effect, Cue cue) {
-        Map<String, Setting<?>> byName = new LinkedHashMap<>();
-        effect.settings().forEach(setting -> byName.put(setting.name(), setting));
+        Map<String, Setting<?>> byName = byName(effect);
         Map<Setting<?>, Object> given = new LinkedHashMap<>();
         KeyReader keys = keys(cue);
         for (Field field : cue.with()) {
@@ -78,6 +78,22 @@ final class SettingsReader {
                             .ifPresent(value -> given.put(setting, value)));
         }
         return Settings.of(given);
+    }
+
+    /** Holds settings that nobody plays against what their effect declares. */
+    void check(Effect effect, List<Field> with) {
+        Map<String, Setting<?>> byName = byName(effect);
+        for (Field field : with) {
+            setting(field, effect, byName)
+                    .ifPresent(setting ->
+                            KindCheck.check(field.value(), setting.kind(), what(setting, effect), problems));
+        }
+    }
+
+    private static Map<String, Setting<?>> byName(Effect effect) {
+        Map<String, Setting<?>> byName = new LinkedHashMap<>();
+        effect.settings().forEach(setting -> byName.put(setting.name(), setting));
+        return byName;
     }
 
     private Optional<Setting<?>> setting(Field field, Effect effect, Map<String, Setting<?>> byName) {

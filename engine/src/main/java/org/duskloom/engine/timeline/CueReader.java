@@ -118,14 +118,21 @@ final class CueReader {
 
     /** A repeat with errors is followed until each of its values has had its turn. */
     private List<UnsoundCue> unsound(Fields fields, Seen seen) {
-        Cue standIn = UnsoundCue.standIn(
+        Cue standIn = new Cue(
                 fields.location(),
+                "",
+                "",
+                ExactTime.ZERO,
+                context.end(),
                 context.end(),
                 seen.on(),
                 seen.effect().orElseGet(() -> new TextNode(fields.location(), "")),
                 seen.with(),
+                List.of(),
                 seen.layout(),
-                fields.node(CueFields.OPACITY));
+                Fade.NONE,
+                fields.node(CueFields.OPACITY),
+                BlendMode.NORMAL);
         boolean canBePrepared = seen.complete() && !fields.hasUnknown();
         SettingSteps change =
                 fields.node(CueFields.REPEAT).map(SettingSteps::in).orElse(SettingSteps.NONE);

@@ -15,13 +15,11 @@ import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.KindCheck;
-import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
-import org.duskloom.engine.time.ExactTime;
 
 /** The looks of a timeline. A look holds any field of a cue that says what is seen, not where or when. */
 final class LookBook {
@@ -30,6 +28,8 @@ final class LookBook {
     private final Set<String> used = new LinkedHashSet<>();
     /** By look, the fields that some cue has taken: those are read with it. */
     private final Map<String, Set<String>> taken = new HashMap<>();
+
+    private final Map<String, Set<String>> takenSettings = new HashMap<>();
 
     /** Adds a look as written. */
     void add(Field look, Problems problems) {
@@ -77,7 +77,7 @@ final class LookBook {
         if (cue.value(CueFields.EFFECT.name()).isPresent()) {
             merged.remove(CueFields.WITH.name());
         }
-        note(name.value(), merged.keySet(), cue);
+        note(name.value(), merged, cue);
         for (Field field : cue.fields()) {
             merged.merge(
                     field.name(),
@@ -87,11 +87,20 @@ final class LookBook {
         return new ObjectNode(cue.location(), List.copyOf(merged.values()));
     }
 
-    /** The fields of a look that a cue takes: those that it has not itself. */
-    private void note(String look, Set<String> fields, ObjectNode cue) {
-        Set<String> own = cue.fields().stream().map(Field::name).collect(Collectors.toSet());
-        Set<String> known = taken.computeIfAbsent(look, unused -> new HashSet<>());
-        fields.stream().filter(field -> !own.contains(field)).forEach(known::add);
+    /** The fields and the settings of a look that a cue takes: those that it has not itself. */
+    private void note(String look, Map<String, Field> fields, ObjectNode cue) {
+        note(look, fields.keySet(), cue.fields(), taken);
+        if (fields.containsKey(CueFields.WITH.name())) {
+            Set<String> settings =
+                    settings(looks.get(look)).stream().map(Field::name).collect(Collectors.toSet());
+            note(look, settings, settings(cue), takenSettings);
+        }
+    }
+
+    private static void note(String look, Set<String> names, List<Field> own, Map<String, Set<String>> byLook) {
+        Set<String> known = byLook.computeIfAbsent(look, unused -> new HashSet<>());
+        Set<String> without = own.stream().map(Field::name).collect(Collectors.toSet());
+        names.stream().filter(name -> !without.contains(name)).forEach(known::add);
     }
 
     private boolean isKnown(TextNode name, Problems problems) {
@@ -118,26 +127,23 @@ final class LookBook {
         });
     }
 
-    /**
-     * A cue for every look that names an effect, so that its settings are checked whatever its cues say.
-     *
-     * @param end how long the stand-ins last
-     */
-    List<Cue> standIns(ExactTime end) {
-        List<Cue> standIns = new ArrayList<>();
-        for (ObjectNode look : looks.values()) {
+    /** For every look that names an effect: the settings that no cue has shown. */
+    List<UntakenSettings> untakenSettings() {
+        List<UntakenSettings> untaken = new ArrayList<>();
+        looks.forEach((name, look) -> {
             if (look.value(CueFields.EFFECT.name()).orElse(null) instanceof TextNode effect) {
-                List<Field> with = look.value(CueFields.WITH.name())
-                        .filter(ObjectNode.class::isInstance)
-                        .map(settings -> ((ObjectNode) settings).fields())
-                        .orElse(List.of());
-                Optional<Node> opacity = look.value(CueFields.OPACITY.name());
-                Layout plain = new Layout(
-                        Spread.WHOLE, Axes.STAGE, look.location(), Fit.CONTAIN, PixelOrder.WIRING, Optional.empty());
-                standIns.add(UnsoundCue.standIn(look.location(), end, List.of(), effect, with, plain, opacity));
+                Set<String> known = takenSettings.getOrDefault(name, Set.of());
+                List<Field> with = settings(look).stream()
+                        .filter(setting -> !known.contains(setting.name()))
+                        .toList();
+                untaken.add(new UntakenSettings(effect, with));
             }
-        }
-        return standIns;
+        });
+        return untaken;
+    }
+
+    private static List<Field> settings(ObjectNode cue) {
+        return cue.value(CueFields.WITH.name()).orElse(null) instanceof ObjectNode with ? with.fields() : List.of();
     }
 
     /** Warns of looks that no cue uses. */

@@ -23,7 +23,7 @@ import org.duskloom.engine.time.TimeContext;
  * @param palettes by name
  * @param scenes by name, and as they are wherever they are played
  * @param layers from the bottom up
- * @param looks a cue for every look that names an effect, to be checked and never played
+ * @param looks what looks say and no cue takes, to be checked and never played
  * @param times what the words in its times refer to; marks are its markers, and the starts and ends of cues whose names
  *     are used once
  */
@@ -38,7 +38,7 @@ public record Timeline(
         Map<String, NamedPalette> palettes,
         Scenes scenes,
         List<Layer> layers,
-        List<Cue> looks,
+        List<UntakenSettings> looks,
         TimeContext times) {
     public Timeline {
         Objects.requireNonNull(title, "title");

@@ -104,7 +104,7 @@ public final class TimelineReader {
                 palettes,
                 new Scenes(scenes, times.isEven() ? Optional.empty() : Optional.of(anew(book, looks, times))),
                 read.layers(),
-                looks.standIns(length),
+                looks.untakenSettings(),
                 times.withMarks(read.named())));
     }
 

@@ -50,6 +50,26 @@ class SlipWarningsTest {
                 .contains("has no setting \"colour\"");
     }
 
+    /** What a look says and no cue takes is held against what the effect declares, once. */
+    @Test
+    void looksAreCheckedWhetherTheyAreUsedOrNot() {
+        String show = """
+
+                "looks": {"unused": {"effect": "light", "with": {"r": 7, "colour": 1}}, "odd": {"effect": "lght"},
+                "taken": {"effect": "light", "with": {"r": 8}}, "over": {"effect": "light", "with": {"r": 9, "g": 9}}},
+                "layers": [{"cues": [{"on": "*", "look": "taken"}, {"on": "*", "look": "over", "with": {"r": 1}}]}]""";
+        assertThat(TestShow.of(MAP, show).problems())
+                .containsExactly(
+                        "show.json:3:11: warning: no cue uses the look \"unused\"",
+                        "show.json:3:55: error: \"r\" of light is 7; allowed: a number from 0 to 1",
+                        "show.json:3:58: error: the effect light has no setting \"colour\"; allowed: r, g, b, a",
+                        "show.json:3:73: warning: no cue uses the look \"odd\"",
+                        "show.json:3:91: error: there is no effect \"lght\"; did you mean \"light\"?",
+                        "show.json:4:44: error: \"r\" of light is 8; allowed: a number from 0 to 1",
+                        "show.json:4:91: error: \"r\" of light is 9; allowed: a number from 0 to 1",
+                        "show.json:4:99: error: \"g\" of light is 9; allowed: a number from 0 to 1");
+    }
+
     @Test
     void layersWithoutCuesAreSlips() {
         assertThat(TestShow.of(MAP, "\"layers\": [{\"name\": \"dew\",\n\"cues\": []}, {\"mask\": true, \"cues\": []}]")
