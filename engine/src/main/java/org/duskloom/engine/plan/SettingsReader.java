@@ -11,8 +11,8 @@ import java.util.Set;
 import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
-import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.KindCheck;
+import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.effect.ChoiceSetting;
@@ -85,8 +85,8 @@ final class SettingsReader {
         Map<String, Setting<?>> byName = byName(effect);
         for (Field field : with) {
             setting(field, effect, byName)
-                    .ifPresent(setting ->
-                            KindCheck.check(field.value(), setting.kind(), what(setting, effect), problems));
+                    .ifPresent(
+                            setting -> KindCheck.check(field.value(), setting.kind(), what(setting, effect), problems));
         }
     }
 
