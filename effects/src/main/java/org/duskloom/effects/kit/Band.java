@@ -48,7 +48,7 @@ public final class Band {
     private static void softLevels(float[] u, float width, float perEdge, int from, int to, float[] level) {
         for (int i = from; i < to; i++) {
             float inward = Math.min(u[i], width - u[i]) * perEdge;
-            float rise = Math.min(1f, Math.max(0f, inward));
+            float rise = Math.min(1f, Levels.aboveZero(inward));
             level[i] = rise * rise * (3f - 2f * rise);
         }
     }

@@ -71,6 +71,50 @@ final class CubicChannel {
         }
     }
 
+    /**
+     * What the channel is at place 0 with what a piece adds on the ways into it: {@link #begin} and {@link #finish} in
+     * one loop, to the bit.
+     */
+    void fill(int piece, float[] ways, float[] plane, int from, int to) {
+        if (constant || !clipped) {
+            begin(piece, ways, plane, from, to);
+            return;
+        }
+        float c0 = base;
+        float c1 = first[piece];
+        float c2 = second[piece];
+        float c3 = third[piece];
+        for (int i = from; i < to; i++) {
+            float x = ways[i];
+            plane[i] = Math.min(1f, Levels.aboveZero(c0 + x * (c1 + x * (c2 + x * c3))));
+        }
+    }
+
+    /**
+     * The same of two pieces: {@link #begin}, {@link #add} and {@link #finish} in one loop, to the bit.
+     *
+     * @param plane may be the ways into the second piece
+     */
+    void fill(int piece, float[] ways, int next, float[] nextWays, float[] plane, int from, int to) {
+        if (constant) {
+            Arrays.fill(plane, from, to, base);
+            return;
+        }
+        float c0 = base;
+        float c1 = first[piece];
+        float c2 = second[piece];
+        float c3 = third[piece];
+        float d1 = first[next];
+        float d2 = second[next];
+        float d3 = third[next];
+        for (int i = from; i < to; i++) {
+            float x = ways[i];
+            float y = nextWays[i];
+            plane[i] = (c0 + x * (c1 + x * (c2 + x * c3))) + y * (d1 + y * (d2 + y * d3));
+        }
+        finish(plane, from, to);
+    }
+
     /** Adds the jump before a piece, where it has been reached. */
     void addJump(int piece, float[] reached, float[] plane, int from, int to) {
         if (!constant) {
@@ -99,7 +143,7 @@ final class CubicChannel {
 
     private static void clip(float[] plane, int from, int to) {
         for (int i = from; i < to; i++) {
-            plane[i] = Math.min(1f, Math.max(0f, plane[i]));
+            plane[i] = Math.min(1f, Levels.aboveZero(plane[i]));
         }
     }
 }

@@ -74,6 +74,10 @@ final class CubicRamp extends Ramp {
 
     @Override
     void fillLight(float[] places, int from, int to, float[] reds, float[] greens, float[] blues, float[] alphas) {
+        if (jumping.length == 0 && moving.length > 0 && moving.length <= 2) {
+            fillFew(places, from, to, reds, greens, blues, alphas);
+            return;
+        }
         if (moving.length == 1 && widths[moving[0]] == 1) {
             begin(moving[0], places, from, to, reds, greens, blues);
         } else {
@@ -83,6 +87,28 @@ final class CubicRamp extends Ramp {
         red.finish(reds, from, to);
         green.finish(greens, from, to);
         blue.finish(blues, from, to);
+    }
+
+    /** The usual palettes, of one piece or two, in fewer loops. */
+    private void fillFew(
+            float[] places, int from, int to, float[] reds, float[] greens, float[] blues, float[] scratch) {
+        int piece = moving[0];
+        float[] ways = widths[piece] == 1 ? places : scratch;
+        if (ways == scratch) {
+            waysInto(places, starts[piece], widths[piece], from, to, ways);
+        }
+        if (moving.length == 1) {
+            red.fill(piece, ways, reds, from, to);
+            green.fill(piece, ways, greens, from, to);
+            blue.fill(piece, ways, blues, from, to);
+        } else {
+            int next = moving[1];
+            // The plane of blue is the last to be filled; until then it holds the ways into the second piece.
+            waysInto(places, starts[next], widths[next], from, to, blues);
+            red.fill(piece, ways, next, blues, reds, from, to);
+            green.fill(piece, ways, next, blues, greens, from, to);
+            blue.fill(piece, ways, next, blues, blues, from, to);
+        }
     }
 
     /** Begins with what a piece adds to what there is at place 0. */
@@ -115,9 +141,23 @@ final class CubicRamp extends Ramp {
         }
     }
 
-    private static void waysInto(float[] places, float start, float width, int from, int to, float[] ways) {
-        for (int i = from; i < to; i++) {
-            ways[i] = Math.min(width, Math.max(0f, places[i] - start));
+    /**
+     * How far each place has come into a piece, from 0 to its width. Clamping is most of what a piece costs: where it
+     * changes no float it is left out.
+     */
+    static void waysInto(float[] places, float start, float width, int from, int to, float[] ways) {
+        if (start == 0) {
+            for (int i = from; i < to; i++) {
+                ways[i] = Math.min(width, places[i]);
+            }
+        } else if (1f - start <= width) {
+            for (int i = from; i < to; i++) {
+                ways[i] = Levels.aboveZero(places[i] - start);
+            }
+        } else {
+            for (int i = from; i < to; i++) {
+                ways[i] = Math.min(width, Levels.aboveZero(places[i] - start));
+            }
         }
     }
 }

@@ -42,7 +42,7 @@ public final class Fractions {
     public static void ofSum(float[] source, float offset, int from, int to, float[] target) {
         for (int i = from; i < to; i++) {
             float sum = source[i] + offset;
-            target[i] = Math.max(0f, sum - (((sum - ALMOST_HALF) + ROUNDER) - ROUNDER));
+            target[i] = Levels.aboveZero(sum - (((sum - ALMOST_HALF) + ROUNDER) - ROUNDER));
         }
     }
 

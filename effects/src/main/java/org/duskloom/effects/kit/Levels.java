@@ -1,8 +1,17 @@
 package org.duskloom.effects.kit;
 
-/** Products of levels, pixel by pixel. */
+/** Arithmetic of levels, pixel by pixel. */
 public final class Levels {
     private Levels() {}
+
+    /**
+     * The greater of a number and 0: the bits of {@code Math.max(0f, value)} for all finite numbers up to 1e38. A loop
+     * spends three instructions on it, where the compiler of JDK 17 spends seven on those of {@link Math}, most of them
+     * for numbers that are none.
+     */
+    static float aboveZero(float value) {
+        return (value + Math.abs(value)) * 0.5f;
+    }
 
     /** Multiplies one plane by another. */
     public static void multiply(float[] plane, float[] by, int from, int to) {

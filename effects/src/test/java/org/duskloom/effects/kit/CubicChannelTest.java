@@ -111,4 +111,31 @@ class CubicChannelTest {
         channel.finish(plane, 0, WAYS.length);
         return plane;
     }
+
+    /** In one loop as in several, to the bit: of one piece and of two, also where the channel is clipped or stays. */
+    @Test
+    void isFilledInOneLoopAsInSeveral() {
+        Cubic[] rises = {new Cubic(0.1, 0.9, -0.7, 0.4), new Cubic(0, 2, 0, 0), new Cubic(0.3, 0, 0, 0)};
+        Cubic[] falls = {new Cubic(0.425, -0.2, 0.3, -0.1), new Cubic(1, -2, 0, 0), new Cubic(0.3, 0, 0, 0)};
+        for (int kind = 0; kind < rises.length; kind++) {
+            CubicChannel channel = new CubicChannel(List.of(rises[kind], falls[kind]), new double[] {0.5, 0.5});
+            float[] ways = new float[1000];
+            float[] nextWays = new float[1000];
+            for (int i = 0; i < 1000; i++) {
+                ways[i] = Math.min(0.5f, i / 999f);
+                nextWays[i] = Math.max(0f, i / 999f - 0.5f);
+            }
+            float[] one = new float[1000];
+            channel.begin(0, ways, one, 0, 1000);
+            channel.add(1, nextWays, one, 0, 1000);
+            channel.finish(one, 0, 1000);
+            channel.fill(0, ways, 1, nextWays, nextWays, 0, 1000);
+            assertThat(nextWays).isEqualTo(one);
+
+            channel.begin(0, ways, one, 0, 1000);
+            channel.finish(one, 0, 1000);
+            channel.fill(0, ways, nextWays, 0, 1000);
+            assertThat(nextWays).isEqualTo(one);
+        }
+    }
 }

@@ -114,4 +114,29 @@ class CubicRampTest {
         assertThat(planes[3]).containsOnly(1f);
         return planes;
     }
+
+    /** Where a clamp is left out it would have changed no float: pieces of every width, at either end and between. */
+    @Test
+    void clampsWaysWhereverItShows() {
+        float[] places = new float[2001];
+        for (int i = 0; i < places.length; i++) {
+            places[i] = i < 2000 ? i / 1999f : Math.nextDown(1f);
+        }
+        float[] ways = new float[places.length];
+        for (int i = 0; i <= 60; i++) {
+            for (int j = i + 1; j <= 61; j++) {
+                float start = i / 61f;
+                float width = (float) (j / 61.0 - i / 61.0);
+                CubicRamp.waysInto(places, start, width, 0, places.length, ways);
+                for (int k = 0; k < places.length; k++) {
+                    float clamped = Math.min(width, Math.max(0f, places[k] - start));
+                    if (ways[k] != clamped) {
+                        assertThat(ways[k])
+                                .as("%s into %s, %s wide", places[k], start, width)
+                                .isEqualTo(clamped);
+                    }
+                }
+            }
+        }
+    }
 }

@@ -44,4 +44,16 @@ class LevelsTest {
         Levels.scale(BY, 2, 2, 2, plane);
         assertThat(plane).containsExactly(3, 4);
     }
+
+    /** The bits of Math.max, for every 97th float up to 1e38, its negative and both zeros. */
+    @Test
+    void findsTheGreaterOfANumberAndZero() {
+        assertThat(Levels.aboveZero(-0f)).isEqualTo(0f);
+        for (int bits = 0; bits < Float.floatToRawIntBits(1e38f); bits += 97) {
+            float value = Float.intBitsToFloat(bits);
+            if (Levels.aboveZero(value) != value || Float.floatToRawIntBits(Levels.aboveZero(-value)) != 0) {
+                assertThat(value).as("the first float that is wrong").isNaN();
+            }
+        }
+    }
 }

@@ -86,6 +86,11 @@ final class Compositor {
         multiply(mask.alpha, backdrop.alpha, mask.from(), mask.to());
     }
 
+    /** The bits of {@code Math.max(0f, value)} for finite light, in three instructions rather than seven (JDK 17). */
+    static float aboveZero(float value) {
+        return (value + Math.abs(value)) * 0.5f;
+    }
+
     private static void overOpaque(
             BlendMode mode, float[] source, float[] alpha, float opacity, float[] backdrop, int from, int to) {
         switch (mode) {
@@ -122,7 +127,7 @@ final class Compositor {
     private static void lighten(float[] source, float[] alpha, float opacity, float[] backdrop, int from, int to) {
         for (int i = from; i < to; i++) {
             float under = backdrop[i];
-            backdrop[i] = under + opacity * Math.max(0f, source[i] - alpha[i] * under);
+            backdrop[i] = under + opacity * aboveZero(source[i] - alpha[i] * under);
         }
     }
 

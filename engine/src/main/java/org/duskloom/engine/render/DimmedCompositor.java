@@ -83,7 +83,7 @@ final class DimmedCompositor {
     private static void lighten(float[] source, float[] level, float opacity, float[] backdrop, int from, int to) {
         for (int i = from; i < to; i++) {
             float under = backdrop[i];
-            backdrop[i] = under + opacity * Math.max(0f, source[i] * level[i] - level[i] * under);
+            backdrop[i] = under + opacity * Compositor.aboveZero(source[i] * level[i] - level[i] * under);
         }
     }
 
@@ -92,7 +92,7 @@ final class DimmedCompositor {
         for (int i = from; i < to; i++) {
             float under = backdrop[i];
             float dimmed = alpha[i] * level[i];
-            backdrop[i] = under + opacity * Math.max(0f, source[i] * level[i] - dimmed * under);
+            backdrop[i] = under + opacity * Compositor.aboveZero(source[i] * level[i] - dimmed * under);
         }
     }
 

@@ -55,7 +55,7 @@ final class FlatCompositor {
     private static void lighten(float[] alpha, float color, float opacity, float[] backdrop, int from, int to) {
         for (int i = from; i < to; i++) {
             float under = backdrop[i];
-            backdrop[i] = under + opacity * Math.max(0f, alpha[i] * color - alpha[i] * under);
+            backdrop[i] = under + opacity * Compositor.aboveZero(alpha[i] * color - alpha[i] * under);
         }
     }
 
