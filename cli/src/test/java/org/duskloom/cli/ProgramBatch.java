@@ -1,0 +1,51 @@
+package org.duskloom.cli;
+
+import java.io.BufferedReader;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.util.Base64;
+import java.util.List;
+
+/**
+ * Many runs of the program one after the other in one process, as a process of its own is dear. Each line of the
+ * standard input holds the words of one with tabs between; each line of the output its code and what it wrote.
+ */
+final class ProgramBatch {
+    private ProgramBatch() {}
+
+    public static void main(String[] arguments) throws IOException {
+        BufferedReader lines = new BufferedReader(new InputStreamReader(System.in, StandardCharsets.UTF_8));
+        for (String line = lines.readLine(); line != null; line = lines.readLine()) {
+            ByteArrayOutputStream out = new ByteArrayOutputStream();
+            ByteArrayOutputStream err = new ByteArrayOutputStream();
+            PrintStream people = new PrintStream(err, true, StandardCharsets.UTF_8);
+            Streams streams = new Streams(out, StandardCharsets.UTF_8, people, TerminalTraits.PLAIN);
+            int code = new Program(streams).run(line.split("\t"));
+            System.out.println(code + "\t" + coded(out) + "\t" + coded(err) + "\t");
+        }
+    }
+
+    static String line(List<String> words) {
+        return String.join("\t", words) + "\n";
+    }
+
+    static List<Ran> read(String lines) {
+        return lines.lines().map(ProgramBatch::readOne).toList();
+    }
+
+    private static Ran readOne(String line) {
+        String[] parts = line.split("\t", -1);
+        return new Ran(Integer.parseInt(parts[0]), plain(parts[1]), plain(parts[2]));
+    }
+
+    private static String coded(ByteArrayOutputStream bytes) {
+        return Base64.getEncoder().encodeToString(bytes.toByteArray());
+    }
+
+    private static String plain(String coded) {
+        return new String(Base64.getDecoder().decode(coded), StandardCharsets.UTF_8);
+    }
+}
