@@ -41,6 +41,7 @@ class LauncherTest {
         Files.createDirectories(launcher.getParent());
         Files.copy(Path.of("duskloom"), launcher);
         makeRunnable(launcher);
+        Files.writeString(launcher.resolveSibling("pom.xml"), "");
         jar = project.resolve("cli/target/duskloom.jar");
         javaHome = java("17.0.15");
         Files.createDirectories(jar.getParent());
@@ -126,10 +127,11 @@ class LauncherTest {
      */
     @Test
     void makesAnArchiveOfClassesOnce() throws Exception {
+        addSample();
         Path made = temp.resolve("made");
         script(
                 javaHome.resolve("bin/java"),
-                "for a; do case $a in -XX:ArchiveClassesAtExit=*) : >\"${a#*=}\"; echo x >>'" + made
+                "for a; do case $a in -XX:ArchiveClassesAtExit=*) echo archive >\"${a#*=}\"; echo x >>'" + made
                         + "'; echo noise; exit;; esac; done; printf '%s\\n' \"$@\"");
         Path archive = project.resolve("cli/target/duskloom-java17.jsa");
         String options = OPTIONS.replace("|-Xlog:disable", "|-XX:SharedArchiveFile=" + archive + "|-Xlog:disable");
@@ -143,6 +145,56 @@ class LauncherTest {
         assertThat(made).hasContent("x\nx");
         try (Stream<Path> entries = Files.list(archive.getParent())) {
             assertThat(entries).containsExactlyInAnyOrder(archive, jar);
+        }
+    }
+
+    /** Java without an archive of its own has nothing to add to; so it is with a runtime that jlink made. */
+    @Test
+    void asksOnlyOnceForAnArchiveThatCannotBeMade() throws Exception {
+        addSample();
+        Path asked = temp.resolve("asked");
+        script(
+                javaHome.resolve("bin/java"),
+                "case $* in *ArchiveClassesAtExit*) echo x >>'" + asked
+                        + "'; exit 0;; esac; printf '%s\\n' \"$@\"");
+        for (int i = 0; i < 2; i++) {
+            assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString(), "PATH", "/usr/bin:/bin"), "check"))
+                    .isEqualTo("0: " + OPTIONS + jar + "|check|");
+            assertThat(asked).hasContent("x");
+        }
+    }
+
+    /** In the download the jar is beside the launcher. Nothing is built there, and sources are no concern of it. */
+    @Test
+    void runsTheJarOfADownload() throws Exception {
+        Path download = unpack();
+        Path maven = maven("echo called; exit 1");
+        Map<String, String> environment =
+                Map.of("JAVA_HOME", javaHome.toString(), "PATH", maven + ":/usr/bin:/bin");
+        assertThat(run(launcher, environment, "check")).isEqualTo("0: " + OPTIONS + download + "|check|");
+        Files.delete(download);
+        assertThat(run(launcher, environment, "check"))
+                .isEqualTo("1: duskloom: " + download + " is missing; unpack the download anew|");
+    }
+
+    /** Then no other Java is looked for, and none that is set in its place counts. */
+    @Test
+    void takesTheJavaThatItCameWith() throws Exception {
+        Path download = unpack();
+        Files.move(java("21.0.1"), project.resolve("runtime"));
+        Map<String, String> environment = Map.of("JAVA_HOME", temp.toString(), "PATH", "/usr/bin:/bin");
+        assertThat(run(launcher, environment, "check")).isEqualTo("0: " + OPTIONS + download + "|check|");
+        script(project.resolve("runtime/bin/java"), "exit 3");
+        assertThat(run(launcher, environment)).isEqualTo("3: ");
+    }
+
+    /** What is installed for all is nobody's to write to; its archive would be left behind when it is removed. */
+    @Test
+    void makesNoArchiveWhereTheDemosAreElsewhere() throws Exception {
+        Path download = unpack();
+        run(launcher, Map.of("JAVA_HOME", javaHome.toString(), "PATH", "/usr/bin:/bin"));
+        try (Stream<Path> entries = Files.list(download.getParent())) {
+            assertThat(entries).containsExactlyInAnyOrder(download, launcher);
         }
     }
 
@@ -163,6 +215,7 @@ class LauncherTest {
         FileTime built = FileTime.fromMillis(1_000_000_000);
         FileTime later = FileTime.fromMillis(1_000_002_000);
         Files.setLastModifiedTime(jar, built);
+        Files.setLastModifiedTime(launcher.resolveSibling("pom.xml"), built);
         for (String part :
                 List.of("engine/src/main/java/A.java", "effects/src/main/B", "demos/firsts/wash.json", "pom.xml")) {
             Path source = project.resolve(part);
@@ -216,12 +269,12 @@ class LauncherTest {
                 .isEqualTo("0: " + (all == null ? "" : all) + " " + (letters == null ? "" : letters) + "|");
     }
 
-    /** Exit code and everything said, lines ended by a bar. */
-    /** Without the one option that is another each time. */
+    /** The same without the one option that is another each time. */
     private String run(Path command, Map<String, String> environment, String... arguments) throws Exception {
         return said(command, environment, arguments).replaceFirst("-Dduskloom\\.command=[^|]*\\|", "");
     }
 
+    /** Exit code and everything said, lines ended by a bar. */
     private String said(Path command, Map<String, String> environment, String... arguments) throws Exception {
         // A shell finds its way: ProcessBuilder would look in the path of this JVM.
         List<String> line = new ArrayList<>(List.of("/bin/sh", "-c", "\"$0\" \"$@\"", command.toString()));
@@ -233,6 +286,21 @@ class LauncherTest {
         Process run = builder.start();
         String said = new String(run.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         return run.waitFor() + ": " + said.replace('\n', '|');
+    }
+
+    /** Makes of the project what comes out of a download; gives the jar of that. */
+    private Path unpack() throws IOException {
+        Files.delete(launcher.resolveSibling("pom.xml"));
+        Path beside = Files.move(jar, launcher.resolveSibling("duskloom.jar"));
+        Files.delete(jar.getParent());
+        return beside;
+    }
+
+    private void addSample() throws IOException {
+        Path sample = project.resolve("demos/firsts/sweep.json");
+        Files.createDirectories(sample.getParent());
+        Files.writeString(sample, "{}");
+        Files.setLastModifiedTime(sample, FileTime.fromMillis(0));
     }
 
     private Path java(String release) throws IOException {
