@@ -155,8 +155,7 @@ class LauncherTest {
         Path asked = temp.resolve("asked");
         script(
                 javaHome.resolve("bin/java"),
-                "case $* in *ArchiveClassesAtExit*) echo x >>'" + asked
-                        + "'; exit 0;; esac; printf '%s\\n' \"$@\"");
+                "case $* in *ArchiveClassesAtExit*) echo x >>'" + asked + "'; exit 0;; esac; printf '%s\\n' \"$@\"");
         for (int i = 0; i < 2; i++) {
             assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString(), "PATH", "/usr/bin:/bin"), "check"))
                     .isEqualTo("0: " + OPTIONS + jar + "|check|");
@@ -169,8 +168,7 @@ class LauncherTest {
     void runsTheJarOfADownload() throws Exception {
         Path download = unpack();
         Path maven = maven("echo called; exit 1");
-        Map<String, String> environment =
-                Map.of("JAVA_HOME", javaHome.toString(), "PATH", maven + ":/usr/bin:/bin");
+        Map<String, String> environment = Map.of("JAVA_HOME", javaHome.toString(), "PATH", maven + ":/usr/bin:/bin");
         assertThat(run(launcher, environment, "check")).isEqualTo("0: " + OPTIONS + download + "|check|");
         Files.delete(download);
         assertThat(run(launcher, environment, "check"))

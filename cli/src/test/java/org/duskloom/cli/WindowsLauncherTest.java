@@ -58,7 +58,7 @@ class WindowsLauncherTest {
         assertThat(paths).isGreaterThan(8);
     }
 
-    /** A closing bracket in a path, such as that of Program Files (x86), ends a block; call expands what it is given twice. */
+    /** A closing bracket in a path, as in Program Files (x86), ends a block; call expands what it is given twice. */
     @Test
     void expandsNoPathInABlockOrTwice() {
         assertThat(commands).noneMatch(line -> line.endsWith("(") || line.startsWith(")"));
