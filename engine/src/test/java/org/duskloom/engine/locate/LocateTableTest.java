@@ -151,10 +151,10 @@ class LocateTableTest {
                 .lamp(new Lamp(new double[] {middle[0] + 0.2 * extent[0], high, middle[2]}, 3, true));
     }
 
-    private record Outcome(double located, int wrong, double error) {}
+    record Outcome(double located, int wrong, double error) {}
 
     /** A number is wrong if its light is not seen, or is nearer to another place than to where it is. */
-    private static Outcome outcome(Located located, TestCamera camera, PixelMap map) {
+    static Outcome outcome(Located located, TestCamera camera, PixelMap map) {
         long visible =
                 IntStream.range(0, map.pixelCount()).filter(camera::isVisible).count();
         double far = Math.max(2, camera.near() / 2);
