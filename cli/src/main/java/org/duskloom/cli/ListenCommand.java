@@ -62,7 +62,7 @@ final class ListenCommand implements Callable<Integer> {
     private static final int BLOCK_FRAMES = 1 << 14;
     private static final int FEWEST_BAR_BEATS = 2;
     private static final int MOST_BAR_BEATS = 12;
-    private static final double TEMPO_TOLERANCE = 1.06;
+    private static final double TEMPO_TOLERANCE = 1.04;
     private static final Pattern TEMPO =
             Pattern.compile("([0-9]{1,3}(?:\\.[0-9]{1,6})?)(?:\\.\\.([0-9]{1,3}(?:\\.[0-9]{1,6})?))?");
 

@@ -34,13 +34,16 @@ final class SongReport {
     /** What matters most, in a line for the picture. */
     static String shortly(Song song) {
         String beat = song.pulse()
-                .map(pulse -> bpm(pulse.tempo()) + " beats a minute, bars of " + pulse.barBeats())
+                .map(pulse -> bpm(pulse.tempo()) + " beats a minute, " + tempoWord(pulse) + ", "
+                        + (marksBars(pulse)
+                                ? "bars of " + pulse.barBeats() + ", " + sure(pulse.barConfidence())
+                                : "bars not clear"))
                 .orElse("no steady beat");
         return time(song.levels().seconds()) + ", " + beat;
     }
 
     private static void pulse(StringBuilder text, Song.Pulse pulse) {
-        line(text, "tempo", bpm(pulse.tempo()) + " beats a minute, " + sure(pulse.tempoConfidence()));
+        line(text, "tempo", bpm(pulse.tempo()) + " beats a minute, " + tempoWord(pulse));
         String others = pulse.rivals().stream()
                 .filter(rival -> rival.likelihood() >= WORTH_NAMING)
                 .map(rival -> bpm(rival.tempo()) + " (" + percent(rival.likelihood()) + ")")
@@ -54,11 +57,26 @@ final class SongReport {
                 pulse.beats().size() + " from " + time(pulse.beats().get(0).seconds()) + " to "
                         + time(pulse.beats().get(pulse.beats().size() - 1).seconds()) + ", steady to "
                         + percent(pulse.steadiness()));
+        line(text, "bars", bars(pulse));
+    }
+
+    /** Where only the told tempo was tried, there is nothing to be sure of but whether the song goes along with it. */
+    private static String tempoWord(Song.Pulse pulse) {
+        if (!pulse.tempoTold()) {
+            return sure(pulse.tempoConfidence());
+        }
+        return pulse.tempoConfidence() >= LIKELY ? "as told" : "as told, though hardly anything in the song repeats so";
+    }
+
+    private static String bars(Song.Pulse pulse) {
         long bars = pulse.beats().stream().filter(Song.Beat::startsBar).count();
-        line(
-                text,
-                "bars",
-                Counted.of(bars, "bar") + " of " + pulse.barBeats() + " beats, " + sure(pulse.barConfidence()));
+        return marksBars(pulse)
+                ? Counted.of(bars, "bar") + " of " + pulse.barBeats() + " beats, " + sure(pulse.barConfidence())
+                : "not clear, so none is marked; --bar says how many beats they have, --first where one starts";
+    }
+
+    private static boolean marksBars(Song.Pulse pulse) {
+        return pulse.beats().stream().anyMatch(Song.Beat::startsBar);
     }
 
     private static String sections(List<Section> sections) {

@@ -8,6 +8,7 @@ import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
 import java.util.function.DoubleUnaryOperator;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
@@ -46,10 +47,11 @@ class ListenCommandTest {
         assertThat(refused.err()).contains("song.txt exists already").contains("--force");
         assertThat(track).hasContent("mine");
         assertThat(folder.resolve("song.png")).doesNotExist();
-        assertThat(Ran.with("listen", song.toString(), "-o", track.toString(), "--force")
-                        .code())
-                .isZero();
-        assertThat(Files.readString(track)).contains("\tbar\n").contains("\tbeat\n");
+        Ran forced = Ran.with("listen", song.toString(), "-o", track.toString(), "--force");
+        assertThat(forced.code()).isZero();
+        // Every click is like every other.
+        assertThat(forced.out()).contains("bars      not clear, so none is marked; --bar says");
+        assertThat(Files.readString(track)).contains("\tbeat\n").doesNotContain("\tbar\n");
     }
 
     @Test
@@ -76,6 +78,44 @@ class ListenCommandTest {
         assertThat(folder.resolve("other.png")).doesNotExist();
     }
 
+    /** A pipe, as ffmpeg fills it: the track is the same as that of the file, and so is what is said. */
+    @Test
+    void readsTheStandardInput() throws Exception {
+        Path song = beaten();
+        byte[] bytes = Files.readAllBytes(song);
+        for (int at : new int[] {4, 40}) {
+            ByteBuffer.wrap(bytes).putInt(at, -1);
+        }
+        Path piped = Files.write(folder.resolve("piped.wav"), bytes);
+        Path track = folder.resolve("piped.txt");
+        Process listening = ProgramProcess.of("listen", "-", "-o", track)
+                .redirectInput(piped.toFile())
+                .redirectOutput(folder.resolve("said").toFile())
+                .redirectError(folder.resolve("told").toFile())
+                .start();
+        assertThat(listening.waitFor(2, TimeUnit.MINUTES)).isTrue();
+        assertThat(listening.exitValue()).isZero();
+        Ran ran = Ran.with(
+                "listen", song.toString(), "-o", folder.resolve("song.txt").toString());
+        assertThat(track).hasSameTextualContentAs(folder.resolve("song.txt"));
+        assertThat(folder.resolve("piped.png")).exists();
+        assertThat(Files.readString(folder.resolve("said"))).isEqualTo(ran.out());
+    }
+
+    /** Nothing comes through the pipe. */
+    @Test
+    void refusesAnEmptyStandardInput() throws Exception {
+        Process listening = ProgramProcess.of("listen", "-", "-o", folder.resolve("song.txt"))
+                .redirectInput(Files.createFile(folder.resolve("nothing")).toFile())
+                .redirectError(folder.resolve("told").toFile())
+                .start();
+        assertThat(listening.waitFor(2, TimeUnit.MINUTES)).isTrue();
+        assertThat(listening.exitValue()).isEqualTo(3);
+        assertThat(Files.readString(folder.resolve("told")))
+                .contains("standard input: error: the file is empty; save the song once more");
+        assertThat(folder.resolve("song.txt")).doesNotExist();
+    }
+
     @Test
     void takesWhatIsKnown() throws IOException {
         Path track = folder.resolve("a.txt");
@@ -94,6 +134,19 @@ class ListenCommandTest {
         assertThat(Files.readString(track))
                 .contains("0.500000\t0.500000\tbar\n")
                 .doesNotContain("\n0.000000\t0.0000");
+    }
+
+    /** What was told is not called sure; how sure it is where nothing goes along with it is said. */
+    @Test
+    void saysThatATempoIsAsTold() throws IOException {
+        Path drone = wav("drone.wav", 20, t -> 0.5 * Math.sin(2 * Math.PI * 110 * t));
+        for (Path song : new Path[] {beaten(), drone}) {
+            Path track = folder.resolve(song.getFileName() + ".txt");
+            Ran ran = Ran.with("listen", song.toString(), "-o", track.toString(), "--tempo", "120");
+            assertThat(ran.out())
+                    .containsPattern("tempo     1(19|2[01])\\.\\d beats a minute, as told"
+                            + (song.equals(drone) ? ", though hardly anything in the song repeats so\n" : "\n"));
+        }
     }
 
     /** Nobody claps to noise: the sections are written, and the word is said. */

@@ -34,9 +34,9 @@ record Bars(int beats, int first, double confidence) {
         for (int length : lengths) {
             int phases = wishes.firstSeconds().isPresent() ? 1 : length;
             for (int first = 0; first < phases; first++) {
-                double score = HARMONY_WEIGHT * accent(harmony, length, first)
-                        + LOW_WEIGHT * accent(low, length, first)
-                        + PUNCH_WEIGHT * accent(punch, length, first)
+                double score = HARMONY_WEIGHT * Accents.of(harmony, length, first)
+                        + LOW_WEIGHT * Accents.of(low, length, first)
+                        + PUNCH_WEIGHT * Accents.of(punch, length, first)
                         + (length == USUAL.get(0) ? FOUR_BONUS : 0);
                 if (score > best) {
                     second = best;
@@ -62,27 +62,5 @@ record Bars(int beats, int first, double confidence) {
             values[i] = Windows.peak(curve, frames[i], REACH);
         }
         return values;
-    }
-
-    private static double accent(double[] values, int length, int first) {
-        double on = 0;
-        double all = 0;
-        double squares = 0;
-        int onCount = 0;
-        for (int i = 0; i < values.length; i++) {
-            boolean starts = i % length == first % length;
-            on += starts ? values[i] : 0;
-            onCount += starts ? 1 : 0;
-            all += values[i];
-            squares += values[i] * values[i];
-        }
-        int offCount = values.length - onCount;
-        double mean = values.length == 0 ? 0 : all / values.length;
-        double variance = values.length == 0 ? 0 : squares / values.length - mean * mean;
-        if (onCount == 0 || offCount == 0 || variance <= 0) {
-            return 0;
-        }
-        double difference = on / onCount - (all - on) / offCount;
-        return difference / Math.sqrt(variance * (1.0 / onCount + 1.0 / offCount));
     }
 }

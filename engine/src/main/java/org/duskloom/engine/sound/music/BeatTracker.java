@@ -13,40 +13,30 @@ final class BeatTracker {
 
     private BeatTracker() {}
 
-    /**
-     * Frames of the beats, between frames where the strength has its peak there.
-     *
-     * @param firstFrame where the first beat lies if it is known; else negative
-     */
-    static double[] track(Onsets onsets, TempoPath path, double firstFrame) {
+    /** Frames of the beats, between frames where the strength has its peak there. */
+    static double[] track(Onsets onsets, TempoPath path) {
         double[] strength = onsets.strength();
         int count = strength.length;
         double rate = onsets.framesPerSecond();
         double[] best = new double[count];
         int[] from = new int[count];
         double[] logs = logs((int) Math.ceil(2 * longest(path, count / rate) * rate) + 2);
-        int start = firstFrame < 0 ? 0 : (int) Math.min(Math.round(firstFrame), count - 1L);
         for (int n = 0; n < count; n++) {
             double period = path.at(n / rate) * rate;
             double logPeriod = StrictMath.log(period);
             double most = 0;
             from[n] = -1;
-            for (int m = n - (int) Math.round(2 * period); m <= n - (int) Math.round(period / 2); m++) {
-                boolean allowed = m >= start && (firstFrame < 0 || m == start || from[m] >= 0);
-                if (allowed) {
-                    double log = logs[n - m] - logPeriod;
-                    double value = best[m] - TIGHTNESS * log * log;
-                    if (value > most || firstFrame >= 0 && from[n] < 0) {
-                        most = value;
-                        from[n] = m;
-                    }
+            for (int m = Math.max(0, n - (int) Math.round(2 * period)); m <= n - (int) Math.round(period / 2); m++) {
+                double log = logs[n - m] - logPeriod;
+                double value = best[m] - TIGHTNESS * log * log;
+                if (value > most) {
+                    most = value;
+                    from[n] = m;
                 }
             }
             best[n] = strength[n] + most;
         }
-        return count == 0
-                ? new double[0]
-                : traced(best, from, strength, path.at(count / rate) * rate, start, firstFrame);
+        return count == 0 ? new double[0] : traced(best, from, strength, path.at(count / rate) * rate);
     }
 
     private static double[] logs(int count) {
@@ -65,12 +55,10 @@ final class BeatTracker {
         return most;
     }
 
-    private static double[] traced(
-            double[] best, int[] from, double[] strength, double period, int start, double firstFrame) {
-        int last = start;
-        for (int n = Math.max(start, best.length - (int) Math.ceil(2 * period)); n < best.length; n++) {
-            boolean reached = firstFrame < 0 || from[n] >= 0;
-            last = reached && best[n] > best[last] ? n : last;
+    private static double[] traced(double[] best, int[] from, double[] strength, double period) {
+        int last = 0;
+        for (int n = Math.max(0, best.length - (int) Math.ceil(2 * period)); n < best.length; n++) {
+            last = best[n] > best[last] ? n : last;
         }
         double[] beats = new double[best.length];
         int size = 0;
@@ -82,9 +70,6 @@ final class BeatTracker {
             result[i] = beats[size - 1 - i];
         }
         Arrays.sort(result);
-        if (firstFrame >= 0 && size > 0) {
-            result[0] = firstFrame;
-        }
         return result;
     }
 

@@ -15,6 +15,7 @@ final class Onsets {
     private static final double FLOOR = 1e-6;
 
     private static final double LOW_BELOW_HZ = 200;
+    private static final double HIGH_ABOVE_HZ = 2_000;
     private static final double LOUDEST_FROM = 0.95;
     private static final double SMOOTHING_SECONDS = 0.015;
     private static final double TREND_SECONDS = 0.6;
@@ -23,6 +24,11 @@ final class Onsets {
     /** So much of the whole song's strength counts for that of its quiet places. */
     private static final double DYNAMICS_SHARE = 0.25;
 
+    /** What is half as strong as the root mean square is an onset. */
+    private static final double LEAST_ONSET = 0.5;
+
+    private static final double BIN_SECONDS = 2;
+
     /** Few bands are low, and what begins there counts. */
     private static final double LOW_WEIGHT = 2;
 
@@ -30,14 +36,27 @@ final class Onsets {
     private final double[] strength;
     private final double[] low;
     private final double[] punch;
+    private final double[] mid;
+    private final double[] high;
     private final double rise;
+    private final double perSecond;
 
-    private Onsets(double framesPerSecond, double rise, double[] strength, double[] low, double[] punch) {
+    private Onsets(
+            double framesPerSecond,
+            double rise,
+            double[] strength,
+            double[] low,
+            double[] punch,
+            double[] mid,
+            double[] high) {
+        this.mid = mid;
+        this.high = high;
         this.rise = rise;
         this.framesPerSecond = framesPerSecond;
         this.strength = strength;
         this.low = low;
         this.punch = punch;
+        this.perSecond = perSecond(strength, framesPerSecond);
     }
 
     static Onsets of(Spectra spectra) {
@@ -45,8 +64,11 @@ final class Onsets {
         double[] all = new double[count];
         double[] low = new double[count];
         double[] punch = new double[count];
+        double[] mid = new double[count];
+        double[] high = new double[count];
+        int belowHigh = bandsBelow(HIGH_ABOVE_HZ, spectra.bands());
         double[] floors = floors(spectra);
-        int lowBands = lowBands(spectra.bands());
+        int lowBands = bandsBelow(LOW_BELOW_HZ, spectra.bands());
         double[][] levels = new double[LAG + 1][MelBands.COUNT];
         double[][] amplitudes = new double[LAG + 1][MelBands.COUNT];
         for (int n = 0; n < count; n++) {
@@ -62,10 +84,20 @@ final class Onsets {
                 all[n] = rise(before, now, lowBands);
                 low[n] = flux(wasLoud, loud, lowBands);
                 punch[n] = flux(wasLoud, loud, MelBands.COUNT);
+                double below = flux(wasLoud, loud, belowHigh);
+                mid[n] = below - low[n];
+                high[n] = punch[n] - below;
             }
         }
         double rate = spectra.framesPerSecond();
-        return new Onsets(rate, rise(all), shaped(all, rate), shaped(low, rate), shaped(punch, rate));
+        return new Onsets(
+                rate,
+                rise(all),
+                shaped(all, rate),
+                shaped(low, rate),
+                shaped(punch, rate),
+                shaped(mid, rate),
+                shaped(high, rate));
     }
 
     /** What rises over what a band and its neighbours had. */
@@ -81,9 +113,9 @@ final class Onsets {
         return sum;
     }
 
-    private static int lowBands(MelBands bands) {
+    private static int bandsBelow(double hertz, MelBands bands) {
         int count = 0;
-        while (count < MelBands.COUNT && bands.centreHz(count) < LOW_BELOW_HZ) {
+        while (count < MelBands.COUNT && bands.centreHz(count) < hertz) {
             count++;
         }
         return count;
@@ -144,6 +176,21 @@ final class Onsets {
         return sorted.length == 0 ? 0 : sorted[(int) (LOUDEST_FROM * (sorted.length - 1))];
     }
 
+    private static double perSecond(double[] strength, double framesPerSecond) {
+        int bin = (int) Math.round(BIN_SECONDS * framesPerSecond);
+        int count = 0;
+        int bins = 0;
+        int last = -1;
+        for (int n = 1; n + 1 < strength.length; n++) {
+            if (strength[n] > LEAST_ONSET && strength[n] > strength[n - 1] && strength[n] >= strength[n + 1]) {
+                count++;
+                bins += n / bin > last ? 1 : 0;
+                last = n / bin;
+            }
+        }
+        return bins == 0 ? 0 : count / (bins * BIN_SECONDS);
+    }
+
     /** How much rises at all: a tone that only goes on has next to nothing. */
     double rise() {
         return rise;
@@ -170,5 +217,20 @@ final class Onsets {
     /** The rise of amplitudes in all bands. */
     double[] punch() {
         return punch;
+    }
+
+    /** The rise of amplitudes between the low bands and the high ones. */
+    double[] mid() {
+        return mid;
+    }
+
+    /** The rise of amplitudes in the high bands. */
+    double[] high() {
+        return high;
+    }
+
+    /** How many a second there are where something begins at all: leads and pauses do not count. */
+    double perSecond() {
+        return perSecond;
     }
 }

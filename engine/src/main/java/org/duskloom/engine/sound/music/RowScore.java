@@ -1,28 +1,58 @@
 package org.duskloom.engine.sound.music;
 
+import java.util.List;
+
 /**
- * How likely a row of beats is the one that people tap. What repeats well is likely, what lies about 120 a minute is,
- * and beats on which something loud and low begins are; not so beats between or at thirds of which as much begins, or
- * of which every other is much stronger. The weights come from a conditional logit, fitted with a penalty to songs made
- * for it, none of which is among those of the tests.
+ * How likely a row of beats is the one that people tap: the sum of its traits, weighted. The weights are those of a
+ * conditional logit, fitted with a penalty to songs that dice have made; the developers' notes say how it is repeated.
  */
 final class RowScore {
-    private static final double USUAL_PERIOD_SECONDS = 0.49;
-    private static final double LEAST = 0.1;
+    /** What the weights are for. */
+    static final List<String> TRAITS = List.of(
+            "octaves slower than 120 a minute",
+            "their square",
+            "octaves of onsets in a beat",
+            "square of what they are off from two",
+            "repeats",
+            "backbeat",
+            "every third beat",
+            "every fourth",
+            "every eighth",
+            "every second, high",
+            "every eighth, high",
+            "all: on",
+            "all: half-way",
+            "all: first third",
+            "all: quarters",
+            "low: on",
+            "low: half-way",
+            "low: first third",
+            "low: quarters",
+            "middle: on",
+            "middle: half-way",
+            "middle: first third",
+            "middle: quarters",
+            "high: on",
+            "high: half-way",
+            "high: first third",
+            "high: quarters",
+            "amplitudes: on",
+            "amplitudes: half-way",
+            "amplitudes: first third",
+            "amplitudes: quarters");
+
+    private static final double[] WEIGHTS = {
+        -0.87, -1.57, -0.62, -1.01, 2.09, 2.31, 3.10, 3.05, -1.60, 2.69, -2.56, 0.18, -0.63, -1.49, -0.54, 0.33, -0.30,
+        -1.74, -0.45, 0.66, -0.66, -1.72, -1.40, 0.27, -0.99, -1.61, -0.60, 0.55, -0.98, -1.68, -1.40
+    };
 
     private RowScore() {}
 
     static double of(BeatRow row) {
-        double octaves = StrictMath.log(row.periodSeconds() / USUAL_PERIOD_SECONDS) / StrictMath.log(2);
-        return 3.1 * row.repeats()
-                - 2.3 * octaves * octaves
-                - 3.4 * row.low().between()
-                - 0.8 * row.punch().between()
-                - 1.8 * row.punch().alternation()
-                - 2.6 * row.all().thirds()
-                - 2.2 * row.punch().thirds()
-                - 1.5 * row.low().thirds()
-                + 0.75 * StrictMath.log(row.low().on() + LEAST)
-                + 0.95 * StrictMath.log(row.punch().on() + LEAST);
+        double sum = 0;
+        for (int i = 0; i < WEIGHTS.length; i++) {
+            sum += WEIGHTS[i] * row.traits()[i];
+        }
+        return sum;
     }
 }

@@ -23,8 +23,9 @@ public record Song(SoundLevels levels, Optional<Pulse> pulse, List<Section> sect
      * @param beats in order of time
      * @param tempo beats a minute, the mean over the song
      * @param tempoConfidence 0 to 1: how far the next likely tempo is
+     * @param tempoTold whether it is as it was told, so that no other was tried
      * @param steadiness 0 to 1: how well the song repeats from beat to beat
-     * @param barBeats how many beats a bar has
+     * @param barBeats how many beats a bar has; where none of the beats starts one, this is a guess
      * @param barConfidence 0 to 1
      * @param rivals other tempos that may be meant, the likeliest first
      */
@@ -32,6 +33,7 @@ public record Song(SoundLevels levels, Optional<Pulse> pulse, List<Section> sect
             List<Beat> beats,
             double tempo,
             double tempoConfidence,
+            boolean tempoTold,
             double steadiness,
             int barBeats,
             double barConfidence,

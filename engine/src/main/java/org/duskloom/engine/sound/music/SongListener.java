@@ -18,6 +18,9 @@ public final class SongListener {
     /** Of a tone that only goes on, a thousandth rises; of the softest strings, six. */
     private static final double LEAST_RISE = 1;
 
+    /** Bars that are less sure than this are no better than dice. */
+    private static final double LEAST_BAR_CONFIDENCE = 0.1;
+
     private static final int FEWEST_BEATS = 8;
     private static final double WITHOUT_BEAT_SECONDS = 0.5;
     private static final double SAME_TEMPO = 0.04;
@@ -83,19 +86,24 @@ public final class SongListener {
     private Song song(SoundLevels levels, Onsets onsets, double[] frames, List<BeatFinder.Ranked> ranked) {
         BeatFeatures features = BeatFeatures.of(spectra, frames);
         Bars bars = Bars.of(frames, onsets, features, wishes);
+        BeatRow best = ranked.get(0).row();
+        boolean marked = bars.confidence() >= LEAST_BAR_CONFIDENCE || wishes.sayBars();
         List<Song.Beat> beats = new ArrayList<>();
         for (int i = 0; i < frames.length; i++) {
-            beats.add(new Song.Beat(seconds(frames[i], onsets), bars.startsAt(i)));
+            beats.add(new Song.Beat(seconds(frames[i], onsets), marked && bars.startsAt(i)));
         }
-        BeatRow best = ranked.get(0).row();
         List<Song.Rival> likely = likely(ranked);
+        // Where there is no beat, nothing that is said of it is sure.
+        double steady =
+                Math.max(0, Math.min(1, best.repeats() / LEAST_STEADINESS)) * Math.min(1, onsets.rise() / LEAST_RISE);
         Song.Pulse pulse = new Song.Pulse(
                 beats,
                 60 * (beats.size() - 1) / (seconds(frames[frames.length - 1], onsets) - seconds(frames[0], onsets)),
-                likely.get(0).likelihood(),
+                steady * likely.get(0).likelihood(),
+                wishes.sayOneTempo(),
                 Math.max(0, Math.min(1, best.repeats())),
                 bars.beats(),
-                bars.confidence(),
+                steady * bars.confidence(),
                 likely.subList(1, Math.min(likely.size(), MOST_RIVALS + 1)));
         return new Song(levels, Optional.of(pulse), sections(frames, bars, levels, onsets));
     }

@@ -20,11 +20,13 @@ final class TempoPath {
         this.periods = periods;
     }
 
-    static TempoPath near(Tempogram tempogram, double periodSeconds) {
+    /** @param wishes a tempo that is told is not left */
+    static TempoPath near(Tempogram tempogram, double periodSeconds, Wishes wishes) {
         int states = 2 * REACH + 1;
         double[] tried = new double[states];
         for (int s = 0; s < states; s++) {
-            tried[s] = periodSeconds * StrictMath.exp(STEP * (s - REACH));
+            double period = periodSeconds * StrictMath.exp(STEP * (s - REACH));
+            tried[s] = wishes.sayTempo() ? wishes.within(period) : period;
         }
         int count = tempogram.count();
         int[][] from = new int[count][states];

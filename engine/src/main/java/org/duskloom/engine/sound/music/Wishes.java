@@ -18,6 +18,9 @@ public record Wishes(double slowestBpm, double fastestBpm, OptionalDouble firstS
     /** No song is faster. */
     public static final double MOST_BPM = 300;
 
+    /** Tempos this near to each other are one. */
+    private static final double ONE_TEMPO = 1.1;
+
     /** The slowest and the fastest that are tried unless it is known. */
     private static final double USUAL_SLOWEST_BPM = 48;
 
@@ -36,11 +39,31 @@ public record Wishes(double slowestBpm, double fastestBpm, OptionalDouble firstS
 
     /** Whether something is said of where the beats lie, so that there are some. */
     boolean sayThereAreBeats() {
-        return firstSeconds.isPresent() || slowestBpm != NONE.slowestBpm || fastestBpm != NONE.fastestBpm;
+        return firstSeconds.isPresent() || sayTempo();
+    }
+
+    /** Whether the tempo is told. */
+    boolean sayTempo() {
+        return slowestBpm != NONE.slowestBpm || fastestBpm != NONE.fastestBpm;
+    }
+
+    /** Whether it is told so narrowly that there is nothing to choose. */
+    boolean sayOneTempo() {
+        return sayTempo() && fastestBpm <= ONE_TEMPO * slowestBpm;
+    }
+
+    /** Whether something is said of the bars. */
+    boolean sayBars() {
+        return firstSeconds.isPresent() || barBeats.isPresent();
     }
 
     /** Whether a tempo is inside. */
     boolean allow(double periodSeconds) {
-        return periodSeconds >= 60 / fastestBpm && periodSeconds <= 60 / slowestBpm;
+        return within(periodSeconds) == periodSeconds;
+    }
+
+    /** The nearest period that is inside. */
+    double within(double periodSeconds) {
+        return Math.max(60 / fastestBpm, Math.min(60 / slowestBpm, periodSeconds));
     }
 }

@@ -68,6 +68,73 @@ final class Instruments {
         }
     }
 
+    /**
+     * A drum: a tone that falls, and noise.
+     *
+     * @param hz where the tone ends
+     * @param sweepHz by how much higher it begins
+     * @param decay seconds in which it falls to a third
+     * @param noise share of noise
+     * @param noiseDecay seconds in which that falls to a third
+     */
+    record Drum(double hz, double sweepHz, double decay, double noise, double noiseDecay) {}
+
+    void drum(double at, double loud, Drum drum) {
+        double phase = 0;
+        double level = 1;
+        double hiss = 1;
+        double sweep = drum.sweepHz;
+        int count = (int) (RATE * 5 * Math.max(drum.decay, drum.noiseDecay));
+        for (int i = 0, from = frame(at); i < count; i++) {
+            phase += (drum.hz + sweep) / RATE;
+            double tone = level * StrictMath.sin(2 * Math.PI * phase);
+            add(from + i, loud * ((1 - drum.noise) * tone + drum.noise * hiss * noise()));
+            level *= 1 - 1 / (drum.decay * RATE);
+            hiss *= 1 - 1 / (drum.noiseDecay * RATE);
+            sweep *= 1 - 1 / (0.025 * RATE);
+        }
+    }
+
+    /**
+     * How a string, a pipe or a key sounds.
+     *
+     * @param slope harmonic h has one over h to this power
+     * @param fading how often it falls to a third in a second; harmonic h does so by h / 4 more often
+     * @param attack seconds in which it swells
+     * @param tremble by what share its loudness goes up and down, six times a second
+     */
+    record Tone(int harmonics, double slope, double fading, double attack, double tremble) {}
+
+    void tone(double at, double hz, double seconds, double loud, Tone tone) {
+        int count = (int) (RATE * seconds);
+        for (int h = 1; h <= tone.harmonics && h * hz < RATE / 2.2; h++) {
+            double turn = 2 * Math.PI * hz * h / RATE;
+            double twice = 2 * StrictMath.cos(turn);
+            double before = -StrictMath.sin(turn);
+            double now = 0;
+            double fade = 1 - tone.fading * (1 + h / 4.0) / RATE;
+            double level = loud / StrictMath.pow(h, tone.slope);
+            for (int i = 0, from = frame(at); i < count; i++) {
+                double t = (double) i / RATE;
+                double ends = Math.min(1, t / tone.attack) * Math.min(1, (seconds - t) / 0.02);
+                double trembling = tone.tremble == 0 ? 1 : 1 + tone.tremble * StrictMath.sin(2 * Math.PI * 6 * t);
+                add(from + i, level * now * ends * trembling);
+                double next = twice * now - before;
+                before = now;
+                now = next;
+                level *= fade;
+            }
+        }
+    }
+
+    /** A room: what is heard comes back softer, again and again. */
+    void echo(double seconds, double share) {
+        int delay = frame(seconds);
+        for (int i = delay; i < song.length; i++) {
+            song[i] += share * song[i - delay];
+        }
+    }
+
     void noiseUnder(double decibels) {
         double power = 0;
         for (double sample : song) {

@@ -127,6 +127,70 @@ class SongListenerTest {
         assertThat(pulse.beats().get(2).startsBar()).isTrue();
     }
 
+    /** The off-beats are louder than the beats: whoever says where the first beat is shall not lose it. */
+    @Test
+    void keepsTheToldPhaseBesideTheToldTempo() {
+        double[] samples = new double[30 * Instruments.RATE];
+        Instruments play = new Instruments(samples, 1);
+        for (int beat = 0; beat < 57; beat++) {
+            play.kick(0.5 + 0.5 * beat, 0.3);
+            play.hat(0.5 + 0.5 * beat, 0.05, 0.02);
+            play.snare(0.75 + 0.5 * beat, 0.9);
+        }
+        SoundFormat format = new SoundFormat("WAV", 1, Instruments.RATE, "", 0, OptionalLong.empty());
+        for (double first : new double[] {0.5, 0.53, 2.5, 0.75}) {
+            Wishes wishes = new Wishes(116, 124, OptionalDouble.of(first), OptionalInt.empty());
+            Song.Pulse pulse = heard(samples, format, wishes).pulse().orElseThrow();
+            assertThat(pulse.beats().get(0).seconds()).isCloseTo(first, within(1e-9));
+            double phase = first == 0.75 ? 0.75 : 0.5;
+            assertThat(pulse.beats().stream().skip(1))
+                    .as("first %s", first)
+                    .allSatisfy(beat -> assertThat(Math.IEEEremainder(beat.seconds() - phase, 0.5))
+                            .isCloseTo(0, within(0.03)));
+        }
+    }
+
+    /** A told tempo binds, exactly or within its range, also where nothing in the sound goes along with it. */
+    @Test
+    void aToldTempoBinds() {
+        Random random = new Random(3);
+        double[] drone = new double[40 * Instruments.RATE];
+        for (int i = 0; i < drone.length; i++) {
+            double t = (double) i / Instruments.RATE;
+            drone[i] = 0.3 * Math.sin(2 * Math.PI * 110 * t) + 0.02 * random.nextGaussian();
+        }
+        TestSong song = new TestSong(TestSong.Style.ROCK, 126, 98).lasting(30).make();
+        for (double[] samples : List.of(drone, song.samples)) {
+            for (double[] told : new double[][] {{120, 120}, {90, 95}, {115.4, 124.8}}) {
+                Wishes wishes = new Wishes(told[0], told[1], OptionalDouble.empty(), OptionalInt.empty());
+                Song.Pulse pulse = heard(samples, song.format(), wishes).pulse().orElseThrow();
+                assertThat(pulse.tempo()).as("%s to %s", told[0], told[1]).isBetween(told[0] - 0.01, told[1] + 0.01);
+                assertThat(pulse.tempoTold()).isTrue();
+            }
+        }
+        Wishes wishes = new Wishes(115, 125, OptionalDouble.empty(), OptionalInt.empty());
+        Song.Pulse pulse = heard(drone, song.format(), wishes).pulse().orElseThrow();
+        assertThat(pulse.tempoConfidence()).isLessThan(0.5);
+        assertThat(pulse.barConfidence()).isLessThan(0.5);
+    }
+
+    /** Every beat is like every other: where bars begin is not told by dice. */
+    @Test
+    void marksNoBarsWhereTheyAreNotClear() {
+        double[] samples = new double[20 * Instruments.RATE];
+        Instruments play = new Instruments(samples, 1);
+        for (int beat = 0; beat < 38; beat++) {
+            play.pluck(0.5 + 0.5 * beat, 440, 0.3, 0.5);
+        }
+        SoundFormat format = new SoundFormat("WAV", 1, Instruments.RATE, "", 0, OptionalLong.empty());
+        Song.Pulse pulse = heard(samples, format, Wishes.NONE).pulse().orElseThrow();
+        assertThat(pulse.barConfidence()).isLessThan(0.3);
+        assertThat(pulse.beats().stream().anyMatch(Song.Beat::startsBar)).isEqualTo(pulse.barConfidence() >= 0.1);
+        Wishes wishes = new Wishes(
+                Wishes.NONE.slowestBpm(), Wishes.NONE.fastestBpm(), OptionalDouble.empty(), OptionalInt.of(4));
+        assertThat(heard(samples, format, wishes).pulse().orElseThrow().beats()).anyMatch(Song.Beat::startsBar);
+    }
+
     @Test
     void namesTheTempoThatMayBeMeant() {
         TestSong song = new TestSong(TestSong.Style.ROCK, 160, 96).lasting(30);
