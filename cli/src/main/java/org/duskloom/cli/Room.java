@@ -44,7 +44,7 @@ final class Room {
     /**
      * The same for a single file, of which a part may be taken.
      *
-     * @param file begun already, so that its folder is there
+     * @param file folders above it may be missing yet
      * @throws IOException if there is too little room, or it cannot be found out how much there is
      */
     static void require(Path file, long needed) throws IOException {
@@ -54,7 +54,11 @@ final class Room {
     }
 
     private static void require(Path file, long needed, String what, String remedy) throws IOException {
-        long free = Files.getFileStore(file.toAbsolutePath().getParent()).getUsableSpace();
+        Path there = file.toAbsolutePath().getParent();
+        while (!Files.exists(there)) {
+            there = there.getParent();
+        }
+        long free = Files.getFileStore(there).getUsableSpace();
         if (free < needed) {
             throw new IOException("cannot write " + what + ": it needs " + Words.bytes(needed) + ", and "
                     + Words.bytes(free) + " are free; " + remedy + ", or somewhere else");

@@ -99,6 +99,14 @@ class JoinCommandTest {
     }
 
     @Test
+    void missingFoldersAreMade() throws IOException {
+        render("shard", "rgb");
+        Ran ran = join("new/and/deep/whole", "shard");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(contents("new/and/deep/whole")).isEqualTo(contents("shard"));
+    }
+
+    @Test
     void aSingleShardMayBeTheWhole() throws IOException {
         render("whole", ALL, "--shard", "1/1");
         assertThat(join("joined", "whole").err()).startsWith("joined: 1 shard, 80 frames, ");
