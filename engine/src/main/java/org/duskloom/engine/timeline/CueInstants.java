@@ -10,7 +10,6 @@ import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
-import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.Lapse;
 import org.duskloom.engine.time.TimeText;
@@ -50,24 +49,10 @@ final class CueInstants {
     static Map<String, ExactTime> workOut(
             List<List<OpenCue>> lists, Map<String, InstantNames.Marker> markers, CueContext context) {
         CueInstants all = new CueInstants(lists, markers, context);
-        lists.forEach(list -> list.forEach(cue -> checkName(cue, markers, context)));
         for (CueInstant instant : InstantOrder.firstKnownFirst(all.instants, all::references, context.problems())) {
             instant.cue().finds(() -> all.read(instant));
         }
         return all.names.clear();
-    }
-
-    /** A marker that is written in the timeline gives way to no cue. */
-    private static void checkName(OpenCue cue, Map<String, InstantNames.Marker> markers, CueContext context) {
-        InstantNames.Marker marker = markers.get(cue.name());
-        if (!cue.name().isEmpty() && marker != null && marker.written()) {
-            context.problems()
-                    .error(
-                            cue.fields().location(CueFields.NAME),
-                            cue.fields().label(CueFields.NAME) + " is " + Quoted.of(cue.name())
-                                    + ", as is that of the marker at " + marker.location(),
-                            "give each a name of its own, such as " + Quoted.of(cue.name() + " cue"));
-        }
     }
 
     private List<InstantOrder.Reference> references(CueInstant instant) {
@@ -167,9 +152,6 @@ final class CueInstants {
             return Optional.of(context.withMarks(known));
         }
         if (!meaning.get().isClear()) {
-            if (meaning.get().marker().filter(InstantNames.Marker::written).isPresent()) {
-                return Optional.empty(); // Told where the cue has its name.
-            }
             context.problems()
                     .error(
                             time.get().location(),

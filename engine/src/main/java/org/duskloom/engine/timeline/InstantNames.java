@@ -41,9 +41,8 @@ final class InstantNames {
      * A named instant, and where it stands.
      *
      * @param time nothing if what is written is wrong
-     * @param written whether it stands in the timeline, where names are chosen freely, and not in a label track
      */
-    record Marker(Optional<ExactTime> time, Location location, boolean written) {}
+    record Marker(Optional<ExactTime> time, Location location) {}
 
     /**
      * What a name may stand for: one thing, if all is well.

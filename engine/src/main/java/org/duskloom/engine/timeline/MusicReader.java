@@ -119,7 +119,7 @@ final class MusicReader {
                 .orElse(List.of());
         for (Field field : fields) {
             checkName(field);
-            markers.put(field.name(), new InstantNames.Marker(context.marker(field), field.nameLocation(), true));
+            markers.put(field.name(), new InstantNames.Marker(context.marker(field), field.nameLocation()));
         }
         return markers;
     }

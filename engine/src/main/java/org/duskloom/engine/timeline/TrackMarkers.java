@@ -41,7 +41,7 @@ final class TrackMarkers {
     }
 
     private static InstantNames.Marker marker(ExactTime time, TrackLabel label) {
-        return new InstantNames.Marker(Optional.of(time), label.location(), false);
+        return new InstantNames.Marker(Optional.of(time), label.location());
     }
 
     /** The next number behind a text that no other marker has. */
