@@ -61,7 +61,7 @@ class RandomKillsTest {
                 .redirectOutput(place.resolve("said").toFile())
                 .redirectError(place.resolve("errors").toFile())
                 .start();
-        while (run.isAlive() && WritingCase.leftovers(out).isEmpty()) {
+        while (run.isAlive() && !hasBegun(out)) {
             Thread.sleep(1);
         }
         if (!run.waitFor((long) (200_000_000 * random.nextDouble() * random.nextDouble()), TimeUnit.NANOSECONDS)) {
@@ -77,5 +77,11 @@ class RandomKillsTest {
         }
         WritingCase.remove(place);
         return killed;
+    }
+
+    /** Looked at while it changes, so not by a stream, which would miss what it had just seen. */
+    private static boolean hasBegun(Path out) {
+        String[] names = out.toFile().list((folder, name) -> name.startsWith("."));
+        return names != null && names.length > 0;
     }
 }

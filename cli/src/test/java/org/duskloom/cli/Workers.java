@@ -36,13 +36,12 @@ final class Workers {
         }
     }
 
-    private static <T> Optional<String> faultOf(T thing, Trial<T> trial) throws Exception {
+    private static <T> Optional<String> faultOf(T thing, Trial<T> trial) {
         try {
             trial.run(thing);
             return Optional.empty();
-        } catch (AssertionError fault) {
-            System.err.println("FAULT " + fault.getMessage());
-            return Optional.of(thing + ": " + fault.getMessage());
+        } catch (Exception | AssertionError fault) {
+            return Optional.of(thing + ": " + fault);
         }
     }
 }
