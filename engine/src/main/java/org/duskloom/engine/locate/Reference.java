@@ -91,24 +91,36 @@ final class Reference {
         return new Reference(size, kept(dark, lit, leastCodes, LEAST_SHARE * peaks.usual), dark, lit, noise, peaks);
     }
 
-    /** From how much the two differ where nothing has changed, which is so for more than half of the dots. */
+    /**
+     * From how much the two differ, as little changes at most of their dots. Where the glow of many lights is all over
+     * the picture it does not, so that not more is believed than twice what neighbours differ by in the dark; JPEG
+     * makes those more alike than noise is.
+     */
     private static double noise(Plane dark, Plane lit) {
-        int[] counts = new int[256];
-        int all = 0;
+        int[] between = new int[256];
+        int[] beside = new int[256];
         for (int y = 0; y < lit.height; y += STRIDE) {
-            for (int x = y % STRIDE; x < lit.width; x += STRIDE) {
+            for (int x = y % STRIDE; x + 1 < lit.width; x += STRIDE) {
                 int dot = y * lit.width + x;
-                counts[Math.abs(lit.code(dot) - dark.code(dot))]++;
-                all++;
+                between[Math.abs(lit.code(dot) - dark.code(dot))]++;
+                beside[Math.abs(dark.code(dot + 1) - dark.code(dot))]++;
             }
         }
+        return Math.max(1, Math.min(deviation(between), 2 * deviation(beside)));
+    }
+
+    /**
+     * The median of |a - b| is 0.954 standard deviations, for normal noise; a median of whole codes may be too low.
+     *
+     * @param counts how often two codes differ by so many
+     */
+    private static double deviation(int[] counts) {
+        int all = Arrays.stream(counts).sum();
         int median = 0;
         for (int seen = counts[0]; 2 * seen < all; seen += counts[median]) {
             median++;
         }
-        // The median of |a - b| is 0.954 standard deviations, for normal noise; a median of whole codes may be too
-        // low.
-        return Math.max(1, (median + 0.5) / 0.954);
+        return (median + 0.5) / 0.954;
     }
 
     /** A usual one is the median of the brightest, as many as there may be lights. */
