@@ -78,7 +78,12 @@ class WatchCommandTest {
         Ran ran = Ran.with("watch", show, "--on", "daisey-1");
         assertThat(ran)
                 .isEqualTo(new Ran(
-                        2, "", "duskloom: --on: there is no prop or group \"daisey-1\"; did you mean \"daisy-1\"?\n"));
+                        2,
+                        "",
+                        """
+                        duskloom watch: --on: there is no prop and no group "daisey-1"; did you mean "daisy-1"?
+                        'duskloom watch --help' shows what it takes.
+                        """));
     }
 
     @Test
