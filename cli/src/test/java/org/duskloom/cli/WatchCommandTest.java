@@ -76,11 +76,7 @@ class WatchCommandTest {
     @Test
     void whatIsNotThereCannotBeSeen() {
         Ran ran = Ran.with("watch", show, "--on", "daisey-1");
-        assertThat(ran)
-                .isEqualTo(new Ran(
-                        2,
-                        "",
-                        """
+        assertThat(ran).isEqualTo(new Ran(2, "", """
                         duskloom watch: --on: there is no prop and no group "daisey-1"; did you mean "daisy-1"?
                         'duskloom watch --help' shows what it takes.
                         """));
