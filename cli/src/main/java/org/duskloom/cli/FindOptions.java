@@ -1,6 +1,7 @@
 package org.duskloom.cli;
 
 import org.duskloom.engine.find.FindRun;
+import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.proof.Proof;
 import org.duskloom.engine.text.ShortestDecimal;
@@ -12,10 +13,10 @@ import picocli.CommandLine.Option;
 /** {@code proof --find}: how the run is played by which pixels tell a camera their numbers. */
 final class FindOptions {
     private static final ExactTime SHORTEST_HOLD = ExactTime.ofMilliseconds(500);
-    /** In how many rounds pixels may take turns. */
-    static final int MOST_ROUNDS = 16;
-
     private static final ExactTime LONGEST_HOLD = ExactTime.ofSeconds(60);
+
+    /** In how many rounds pixels may take turns. */
+    private static final int MOST_ROUNDS = 16;
 
     @Option(
             names = "--find",
@@ -56,14 +57,36 @@ final class FindOptions {
      * @throws MisuseException if an option is out of range
      */
     FindRun run(int pixels) {
-        int rounds = apart == null ? 1 : apart;
-        if (apart != null && (apart < 2 || apart > MOST_ROUNDS)) {
-            throw new MisuseException("--apart is " + apart + "; allowed: 2 to " + MOST_ROUNDS);
-        }
+        int rounds = rounds(apart);
         if (rounds > pixels) {
             throw new MisuseException("--apart is " + apart + ", but there are only " + pixels + " pixels");
         }
         return new FindRun(pixels, rounds);
+    }
+
+    /**
+     * In how many rounds pixels take turns.
+     *
+     * @param apart what {@code --apart} says; null if it is not given
+     * @throws MisuseException if it is out of range
+     */
+    static int rounds(Integer apart) {
+        if (apart != null && (apart < 2 || apart > MOST_ROUNDS)) {
+            throw new MisuseException("--apart is " + apart + "; allowed: 2 to " + MOST_ROUNDS);
+        }
+        return apart == null ? 1 : apart;
+    }
+
+    /**
+     * Looks at how many pixels a run is for, where no display says it.
+     *
+     * @param pixels what {@code --pixels} says; null if it is not given
+     * @throws MisuseException if it is out of range
+     */
+    static void checkPixels(Integer pixels) {
+        if (pixels != null && (pixels < 1 || pixels > PixelMap.MAX_PIXELS)) {
+            throw new MisuseException("--pixels is " + pixels + "; allowed: 1 to " + PixelMap.MAX_PIXELS);
+        }
     }
 
     /**

@@ -111,7 +111,7 @@ final class LocateCommand implements Callable<Integer> {
         }
         PixelMap map = loaded.map(LoadedPixels::map).orElseGet(() -> line(pixels));
         boolean places = loaded.flatMap(LoadedPixels::display).isPresent();
-        FindRun run = new FindRun(map.pixelCount(), rounds(map.pixelCount()));
+        FindRun run = new FindRun(map.pixelCount(), Math.min(FindOptions.rounds(apart), map.pixelCount()));
         try {
             List<Path> files = PictureNames.files(pictures);
             return ProgressBar.<PicturesRefusedException>during(
@@ -175,24 +175,15 @@ final class LocateCommand implements Callable<Integer> {
     private void requireOneSource() {
         if (display == null && pixels == null) {
             throw new MisuseException(
-                    "whose pixels? name the display with --display, or say how many there are with" + " --pixels");
+                    "whose pixels? name the display with --display, or say how many there are with --pixels");
         }
         if (display != null && pixels != null) {
             throw new MisuseException("--pixels takes the place of --display; leave out one of them");
         }
-        if (pixels != null && (pixels < 1 || pixels > PixelMap.MAX_PIXELS)) {
-            throw new MisuseException("--pixels is " + pixels + "; allowed: 1 to " + PixelMap.MAX_PIXELS);
-        }
+        FindOptions.checkPixels(pixels);
         if (output.getFileName() != null && output.getFileName().toString().equals(PICTURE)) {
             throw new MisuseException("-o " + output + ": that is the name of the picture; name the CSV otherwise");
         }
-    }
-
-    private int rounds(int count) {
-        if (apart != null && (apart < 2 || apart > FindOptions.MOST_ROUNDS)) {
-            throw new MisuseException("--apart is " + apart + "; allowed: 2 to " + FindOptions.MOST_ROUNDS);
-        }
-        return apart == null ? 1 : Math.min(apart, count);
     }
 
     /** Pixels of which nothing is known but their order. */

@@ -12,7 +12,6 @@ import org.duskloom.engine.format.OutputFolder;
 import org.duskloom.engine.format.OutputKind;
 import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.group.GroupTree;
-import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.proof.Proof;
@@ -134,9 +133,7 @@ final class ProofCommand implements Callable<Integer> {
         if (pixels != null && !find.isAsked()) {
             throw new MisuseException("--pixels is for --find");
         }
-        if (pixels != null && (pixels < 1 || pixels > PixelMap.MAX_PIXELS)) {
-            throw new MisuseException("--pixels is " + pixels + "; allowed: 1 to " + PixelMap.MAX_PIXELS);
-        }
+        FindOptions.checkPixels(pixels);
         if (find.isAsked() && !only.isEmpty()) {
             throw new MisuseException("--only cannot be used with --find: every pixel needs its own number");
         }
