@@ -3,9 +3,6 @@ package org.duskloom.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -68,7 +65,7 @@ class FilmSoundTest {
             assertThat(browser.number("Math.abs(player.clock.now() - player.clock.sound.currentTime - 1.5)"))
                     .isLessThan(0.040);
 
-            Files.write(folder.resolve("song.wav"), tone(LENGTH, 330));
+            Files.write(folder.resolve("song.wav"), tone(330));
             browser.when("live.soundNumber === 3 && player.clock.sound && player.clock.sound.currentTime > 0");
             browser.await("await new Promise((done) => setTimeout(done, 500));");
             assertThat(browser.number("Math.abs(player.clock.now() - player.clock.sound.currentTime - 1.5)"))
@@ -108,23 +105,12 @@ class FilmSoundTest {
     /** Whose sound begins half a second after it. */
     private Path show() throws IOException {
         Path show = Garden.in(folder, LENGTH + "s");
-        Files.write(folder.resolve("song.wav"), tone(LENGTH, 220));
+        Files.write(folder.resolve("song.wav"), tone(220));
         String sound = "\"sound\": {\"file\": \"song.wav\", \"starts\": \"500ms\"}, ";
         return Files.writeString(show, Files.readString(show).replace("\"rate\"", sound + "\"rate\""));
     }
 
-    /** RIFF WAVE, 16 bits, one channel, 8 kHz. */
-    private static byte[] tone(int seconds, int hertz) {
-        int samples = 8000 * seconds;
-        ByteBuffer wav = ByteBuffer.allocate(44 + 2 * samples).order(ByteOrder.LITTLE_ENDIAN);
-        wav.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(36 + 2 * samples);
-        wav.put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII)).putInt(16);
-        wav.putShort((short) 1).putShort((short) 1).putInt(8000).putInt(16000);
-        wav.putShort((short) 2).putShort((short) 16);
-        wav.put("data".getBytes(StandardCharsets.US_ASCII)).putInt(2 * samples);
-        for (int i = 0; i < samples; i++) {
-            wav.putShort((short) (3000 * StrictMath.sin(2 * Math.PI * hertz * i / 8000)));
-        }
-        return wav.array();
+    private static byte[] tone(int hertz) {
+        return WavFile.of(LENGTH, second -> 3000 * StrictMath.sin(2 * Math.PI * hertz * second));
     }
 }

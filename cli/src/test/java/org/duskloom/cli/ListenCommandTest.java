@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
@@ -229,17 +227,6 @@ class ListenCommandTest {
     }
 
     private Path wav(String name, double seconds, DoubleUnaryOperator sample) throws IOException {
-        int rate = 8_000;
-        int frames = (int) (rate * seconds);
-        ByteBuffer file = ByteBuffer.allocate(44 + 2 * frames).order(ByteOrder.LITTLE_ENDIAN);
-        file.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(36 + 2 * frames);
-        file.put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII)).putInt(16);
-        file.putShort((short) 1).putShort((short) 1).putInt(rate).putInt(2 * rate);
-        file.putShort((short) 2).putShort((short) 16);
-        file.put("data".getBytes(StandardCharsets.US_ASCII)).putInt(2 * frames);
-        for (int i = 0; i < frames; i++) {
-            file.putShort((short) Math.rint(30_000 * sample.applyAsDouble((double) i / rate)));
-        }
-        return Files.write(folder.resolve(name), file.array());
+        return Files.write(folder.resolve(name), WavFile.of(seconds, second -> 30_000 * sample.applyAsDouble(second)));
     }
 }

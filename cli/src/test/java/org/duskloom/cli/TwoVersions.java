@@ -3,9 +3,6 @@ package org.duskloom.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
@@ -72,19 +69,10 @@ record TwoVersions(Path older, Path newer) {
 
     /** Twelve seconds of clicks. */
     private static byte[] song(double beatSeconds) {
-        int rate = 8_000;
-        int frames = rate * 12;
-        ByteBuffer file = ByteBuffer.allocate(44 + 2 * frames).order(ByteOrder.LITTLE_ENDIAN);
-        file.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(36 + 2 * frames);
-        file.put("WAVEfmt ".getBytes(StandardCharsets.US_ASCII)).putInt(16);
-        file.putShort((short) 1).putShort((short) 1).putInt(rate).putInt(2 * rate);
-        file.putShort((short) 2).putShort((short) 16);
-        file.put("data".getBytes(StandardCharsets.US_ASCII)).putInt(2 * frames);
-        for (int i = 0; i < frames; i++) {
-            double since = (double) i / rate % beatSeconds;
+        return WavFile.of(12, second -> {
+            double since = second % beatSeconds;
             double fading = Math.max(0, 1 - since / 0.05);
-            file.putShort((short) Math.rint(30_000 * fading * Math.sin(2 * Math.PI * 800 * since)));
-        }
-        return file.array();
+            return 30_000 * fading * Math.sin(2 * Math.PI * 800 * since);
+        });
     }
 }

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.duskloom.effects.assign.Clouds;
 import org.duskloom.effects.assign.Points;
 import org.duskloom.engine.effect.NumberTrack;
@@ -20,21 +19,9 @@ class LegsTest {
     private static final double[] SIZES = {0, 0.05, 1, 2.5, 40};
     private static final double[] BULGES = {0, 0.4, 1, 2, 7};
 
-    static Stream<Points> places() {
-        return Stream.of(
-                Clouds.of(new double[] {1, 2}),
-                Clouds.line(9, 0.5),
-                Clouds.ring(100, 1),
-                Clouds.grid(400, -1, 2),
-                Clouds.disc(300, 1, 3),
-                Clouds.box(300, 4),
-                Clouds.heaps(300, 2),
-                new Points(new double[90], new double[90], new double[90]));
-    }
-
     /** To the bit, at the ends of legs, between them, and where an easing leads beyond the way. */
     @ParameterizedTest
-    @MethodSource("places")
+    @MethodSource("org.duskloom.effects.morph.PixelGridTest#places")
     void lightWhatEveryDotWithEveryPixelGives(Points places) {
         Dots dots = dots(places);
         for (double size : SIZES) {
