@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,8 +24,8 @@ import org.duskloom.engine.text.Quoted;
 final class LookBook {
     private final Map<String, ObjectNode> looks = new LinkedHashMap<>();
     private final Map<String, Field> places = new LinkedHashMap<>();
-    private final Set<String> used = new LinkedHashSet<>();
-    /** By look, the fields that some cue has taken: those are read with it. */
+
+    /** By look that a cue uses, the fields that some cue has taken: those are read with it. */
     private final Map<String, Set<String>> taken = new HashMap<>();
 
     private final Map<String, Set<String>> takenSettings = new HashMap<>();
@@ -71,7 +70,6 @@ final class LookBook {
         if (!(cue.value(CueFields.LOOK.name()).orElse(null) instanceof TextNode name) || !isKnown(name, problems)) {
             return cue;
         }
-        used.add(name.value());
         Map<String, Field> merged = new LinkedHashMap<>();
         looks.get(name.value()).fields().forEach(field -> merged.put(field.name(), field));
         if (cue.value(CueFields.EFFECT.name()).isPresent()) {
@@ -149,7 +147,7 @@ final class LookBook {
     /** Warns of looks that no cue uses. */
     void warnOfUnused(Problems problems) {
         places.forEach((name, field) -> {
-            if (!used.contains(name)) {
+            if (!taken.containsKey(name)) {
                 problems.warn(field.nameLocation(), "no cue uses the look " + Quoted.of(name), "");
             }
         });

@@ -84,9 +84,9 @@ public final class TimelineReader {
         LayersReader.Read read = new LayersReader(looks, context)
                 .read(fields.given(TimelineFields.LAYERS).map(ListNode::items).orElse(List.of()), markers);
         List<Fields> empty = new ArrayList<>(read.empty());
-        looks.checkUntaken(problems);
         Map<String, Scene> scenes =
                 SceneNesting.workOut(book.read(looks, times, problems, empty), read.layers(), problems);
+        looks.checkUntaken(problems);
         if (problems.errorCount() == errorsBefore) {
             looks.warnOfUnused(problems);
             book.warnOfUnused(problems);

@@ -72,6 +72,18 @@ class LookBookTest {
                                 + String.join(", ", WORDS_OF_ORDER));
     }
 
+    @Test
+    void whatOnlyASceneTakesIsToldOnce() {
+        String show = """
+                {"duskloom": "timeline/1", "map": "m.csv", "length": "9s",
+                 "looks": {"inside": {"effect": "chase", "spread": "ech"}},
+                 "scenes": {"verse": {"length": "1s", "layers": [{"cues": [{"on": "x", "look": "inside"}]}]}},
+                 "layers": [{"cues": [{"scene": "verse"}]}]}""";
+        assertThat(Timelines.problems(show))
+                .containsExactly(
+                        "show.json:2:52: error: \"spread\" of a cue is \"ech\"; did you mean \"each\"? allowed: whole, each");
+    }
+
     private static final List<String> WORDS_OF_ORDER =
             Arrays.stream(PixelOrder.values()).map(PixelOrder::word).toList();
 
