@@ -72,22 +72,13 @@ final class FoundGroups {
     }
 
     private Found family(String start, List<String> names) {
-        boolean alone = withStart(start) == names.size();
+        long withStart = props.tailSet(start).stream()
+                .takeWhile(name -> name.startsWith(start))
+                .count();
+        boolean alone = withStart == names.size();
         Matcher numbered = NUMBERED.matcher(names.get(names.size() - 1));
         String stem = numbered.matches() ? numbered.group("stem") : start;
         return new Found(freeName(stem), alone ? List.of(start + "*") : names);
-    }
-
-    /** How many props have a name that begins so. */
-    private int withStart(String start) {
-        int count = 0;
-        for (String name : props.tailSet(start)) {
-            if (!name.startsWith(start)) {
-                break;
-            }
-            count++;
-        }
-        return count;
     }
 
     private void findParts() {

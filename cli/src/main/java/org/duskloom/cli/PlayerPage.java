@@ -1,9 +1,5 @@
 package org.duskloom.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import org.duskloom.engine.film.PageText;
 
@@ -28,13 +24,6 @@ final class PlayerPage {
     }
 
     private static String file(String name) {
-        try (InputStream in = PlayerPage.class.getResourceAsStream(FOLDER + name)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its file " + FOLDER + name);
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException fault) {
-            throw new UncheckedIOException("cannot read " + FOLDER + name, fault);
-        }
+        return ProgramText.of(FOLDER + name);
     }
 }

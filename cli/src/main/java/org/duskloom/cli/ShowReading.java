@@ -31,7 +31,7 @@ record ShowReading(
             Optional<LoadedShow> show = LoadedShow.load(file, files, shelf, problems);
             Optional<MisuseException> misuse = show.flatMap(loaded -> misuse(choice, loaded));
             misuse.ifPresent(unknown -> problems.error(Location.ofFile(file.toString()), unknown.getMessage()));
-            return new ShowReading(file, show.filter(sound -> !problems.hasErrors()), problems, files, misuse);
+            return new ShowReading(file, show.filter(loaded -> !problems.hasErrors()), problems, files, misuse);
         } catch (RuntimeException | OutOfMemoryError | StackOverflowError fault) {
             return failed(file, files, fault);
         }

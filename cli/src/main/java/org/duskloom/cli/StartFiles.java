@@ -1,9 +1,5 @@
 package org.duskloom.cli;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -75,13 +71,6 @@ final class StartFiles {
     }
 
     private static String text(String name) {
-        try (InputStream in = StartFiles.class.getResourceAsStream("start/" + name)) {
-            if (in == null) {
-                throw new IllegalStateException("the program lacks its file start/" + name);
-            }
-            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-        } catch (IOException fault) {
-            throw new UncheckedIOException("cannot read start/" + name, fault);
-        }
+        return ProgramText.of("start/" + name);
     }
 }

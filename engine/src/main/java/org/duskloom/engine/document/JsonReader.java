@@ -190,7 +190,10 @@ public final class JsonReader {
 
     /** One string for all that are equal: a long show says few words, each thousands of times. */
     private String shared(String text) {
-        if (words.size() >= MOST_WORDS || text.length() > LONGEST_WORD) {
+        if (text.length() > LONGEST_WORD) {
+            return text;
+        }
+        if (words.size() >= MOST_WORDS) {
             return words.getOrDefault(text, text);
         }
         String known = words.putIfAbsent(text, text);

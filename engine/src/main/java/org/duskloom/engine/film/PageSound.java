@@ -55,8 +55,8 @@ public record PageSound(String mediaType, byte[] bytes, double startSeconds) {
 
     private static SoundStream open(Path file, String shownName) throws IOException {
         return SoundStream.open(file, shownName, new Problems())
-                .orElseThrow(() -> new IOException(
-                        shownName + " is not the sound any more that it was when the show was" + " read"));
+                .orElseThrow(() ->
+                        new IOException(shownName + " is not the sound any more that it was when the show was read"));
     }
 
     /** The element that holds it. */

@@ -43,8 +43,7 @@ final class Keywords {
         Object[] namesAndValues = byName.entrySet().stream()
                 .flatMap(each -> Stream.of(each.getKey(), json(each.getValue())))
                 .toArray();
-        boolean plain = byName.values().stream().noneMatch(Keywords::isLong);
-        if (plain) {
+        if (Stream.of(namesAndValues).noneMatch(Keywords::isLong)) {
             JsonText.Inline line = JsonText.object(namesAndValues);
             if (line.json().length() <= LONGEST_LINE) {
                 return line;
@@ -58,8 +57,8 @@ final class Keywords {
     }
 
     private static boolean isLong(Object value) {
-        return json(value) instanceof JsonText
-                || json(value) instanceof List<?> list && list.stream().anyMatch(JsonText.class::isInstance);
+        return value instanceof JsonText
+                || value instanceof List<?> list && list.stream().anyMatch(JsonText.class::isInstance);
     }
 
     private static Object json(Object value) {

@@ -95,12 +95,11 @@ public final class SoundStream implements Closeable {
 
     private static Optional<SoundStream> openRegular(Path file, String shownName, Problems problems) {
         try {
-            Optional<SoundStream> sound = open(Files.newInputStream(file), shownName, problems);
             long bytes = Files.size(file);
+            Optional<SoundStream> sound = open(Files.newInputStream(file), shownName, problems);
             if (sound.isPresent() && sound.get().header.isLongerThan(MOST_HOURS, bytes)) {
                 closeQuietly(sound.get());
-                problems.error(
-                        Location.ofFile(shownName), "the sound is longer than " + MOST_HOURS + " hours", TOO_LONG);
+                tellTooLong(Location.ofFile(shownName), problems);
                 return Optional.empty();
             }
             return sound;
@@ -110,6 +109,10 @@ public final class SoundStream implements Closeable {
             problems.error(Location.ofFile(shownName), "cannot be read: " + e.getMessage());
         }
         return Optional.empty();
+    }
+
+    private static void tellTooLong(Location place, Problems problems) {
+        problems.error(place, "the sound is longer than " + MOST_HOURS + " hours", TOO_LONG);
     }
 
     private static SoundHeader header(ByteSource source, String shownName) throws IOException, SoundException {
@@ -162,7 +165,7 @@ public final class SoundStream implements Closeable {
         if (framesRead > MOST_HOURS * 3600 * header.rateHz()) {
             failed = true;
             ended = true;
-            problems.error(place(), "the sound is longer than " + MOST_HOURS + " hours", TOO_LONG);
+            tellTooLong(place(), problems);
             return 0;
         }
         if (frames < channels[0].length && !ended) {

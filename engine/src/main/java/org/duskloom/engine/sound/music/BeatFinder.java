@@ -56,9 +56,10 @@ final class BeatFinder {
             double found = path.at(middle);
             if (isNew(found, done)) {
                 done.add(found);
+                double repeats = path.meanFit(tempogram);
                 for (double[] frames : rows(path)) {
                     if (frames.length > 1) {
-                        BeatRow row = BeatRow.of(onsets, path.meanFit(tempogram), found, frames);
+                        BeatRow row = BeatRow.of(onsets, repeats, found, frames);
                         ranked.add(new Ranked(row, RowScore.of(row)));
                     }
                 }

@@ -67,7 +67,9 @@ public final class SongListener {
                 return song(levels, onsets, frames, ranked);
             }
         }
-        return new Song(levels, Optional.empty(), sections(steps(onsets), new Bars(4, 0, 0), levels, onsets));
+        double[] steps = steps(onsets);
+        BeatFeatures features = BeatFeatures.of(spectra, steps);
+        return new Song(levels, Optional.empty(), sections(features, steps, new Bars(4, 0, 0), levels, onsets));
     }
 
     private static boolean isSteady(BeatRow row, Onsets onsets) {
@@ -105,13 +107,14 @@ public final class SongListener {
                 bars.beats(),
                 steady * bars.confidence(),
                 likely.subList(1, Math.min(likely.size(), MOST_RIVALS + 1)));
-        return new Song(levels, Optional.of(pulse), sections(frames, bars, levels, onsets));
+        return new Song(levels, Optional.of(pulse), sections(features, frames, bars, levels, onsets));
     }
 
-    private List<Section> sections(double[] frames, Bars bars, SoundLevels levels, Onsets onsets) {
+    private static List<Section> sections(
+            BeatFeatures features, double[] frames, Bars bars, SoundLevels levels, Onsets onsets) {
         double[] starts =
                 Arrays.stream(frames).map(frame -> seconds(frame, onsets)).toArray();
-        return Sections.of(BeatFeatures.of(spectra, frames), starts, bars, levels.seconds());
+        return Sections.of(features, starts, bars, levels.seconds());
     }
 
     private static double seconds(double frame, Onsets onsets) {
