@@ -9,12 +9,8 @@ final class Blob {
     double y;
     /** All its light, above what its surroundings give. */
     double flux;
-    /** The light of its brightest dot. */
-    double peak;
     /** How sure its least sure bit is where it is brightest, 0 to 1. */
     double sure;
-    /** Of how many dots it is. */
-    int dots;
     /** How far its light spreads: the root of its mean squared distance from the middle, in one direction. */
     double spread;
 

@@ -71,6 +71,7 @@ final class BlobFinder {
 
     private Blob blob(int[] members, Reference reference) {
         Blob blob = new Blob(pixel[members[0]]);
+        double peak = 0;
         double sumX = 0;
         double sumY = 0;
         for (int dot : members) {
@@ -78,15 +79,14 @@ final class BlobFinder {
             blob.flux += light;
             sumX += light * dots.x(dot);
             sumY += light * dots.y(dot);
-            if (light > blob.peak) {
-                blob.peak = light;
+            if (light > peak) {
+                peak = light;
                 blob.sure = sure[dot];
             }
-            blob.burnt |= reference.lit[dot] >= Plane.light((byte) Plane.BURNT);
+            blob.burnt |= reference.lit[dot] >= Plane.BURNT_LIGHT;
         }
         blob.x = sumX / blob.flux;
         blob.y = sumY / blob.flux;
-        blob.dots = members.length;
         double squares = 0;
         for (int dot : members) {
             double dx = dots.x(dot) - blob.x;

@@ -15,12 +15,10 @@ final class FilmTiming {
     private static final double LEAST_CORRELATION = 0.75;
 
     /** For how many pictures a step must be held at least: one that sees no other step, and those beside it. */
-    static final double LEAST_HOLD = 3;
+    private static final double LEAST_HOLD = 3;
 
     /** From the middle of a step this share of it, to both sides, is surely not another one. */
     private static final double SAFE = 0.2;
-
-    private static final int MOST_OF_A_STEP = 3;
 
     private final FindRun run;
     private final double[] sums;
@@ -102,6 +100,10 @@ final class FilmTiming {
         for (double hold = LEAST_HOLD; hold <= longest; hold *= ratio) {
             best = best.better(bestStart(hold, 0, pictures, hold / 8));
         }
+        if (best.hold == 0) {
+            // Too few pictures for any hold.
+            return best;
+        }
         for (double fine = 0.5; fine > 0.002; fine /= 2) {
             Timing middle = best;
             for (int i = -2; i <= 2; i++) {
@@ -158,6 +160,6 @@ final class FilmTiming {
                 shown.add(Math.max(0, Math.min(pictures - 1, picture)));
             }
         }
-        return shown.stream().limit(MOST_OF_A_STEP).mapToInt(Integer::intValue).toArray();
+        return shown.stream().mapToInt(Integer::intValue).toArray();
     }
 }

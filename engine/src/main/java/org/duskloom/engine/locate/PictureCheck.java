@@ -83,7 +83,7 @@ final class PictureCheck {
     }
 
     private boolean isBurnt(int dot) {
-        return reference.lit[dot] >= Plane.light((byte) Plane.BURNT);
+        return reference.lit[dot] >= Plane.BURNT_LIGHT;
     }
 
     /** The share of the dots at which two readings give together what the lit picture shows. */
@@ -130,7 +130,7 @@ final class PictureCheck {
     }
 
     /** All readings are pairs. */
-    void requirePairs() throws PicturesRefusedException {
+    void requirePairs(FindCode code) throws PicturesRefusedException {
         if (dots.length == 0) {
             throw tooBright();
         }
@@ -159,7 +159,7 @@ final class PictureCheck {
                         AGAIN);
             }
         }
-        refuseExchanged(bad);
+        refuseExchanged(bad, code);
         int worst = bad.get(0);
         for (int reading : bad) {
             worst = haze(reading) > haze(worst) ? reading : worst;
@@ -203,17 +203,28 @@ final class PictureCheck {
                 "take it again while nothing is lit");
     }
 
-    private void refuseExchanged(List<Integer> bad) throws PicturesRefusedException {
+    private void refuseExchanged(List<Integer> bad, FindCode code) throws PicturesRefusedException {
         List<Integer> readings = new ArrayList<>();
         bad.forEach(reading -> readings.addAll(List.of(reading, reading + 1)));
         for (int a : readings) {
             for (int b : readings) {
-                // With the two exchanged both pairs add up.
+                // With the two exchanged both pairs add up, and so they do with their partners; then words tell.
                 if (a < b && a / 2 != b / 2 && agreement(b, a ^ 1) >= MOST && agreement(a, b ^ 1) >= MOST) {
-                    throw refused(a, "and " + name(b) + " seem to be exchanged", ORDER);
+                    int turned = rightWithSwapped(a ^ 1, b ^ 1, code) > rightWithSwapped(a, b, code) ? 1 : 0;
+                    throw refused(a ^ turned, "and " + name(b ^ turned) + " seem to be exchanged", ORDER);
                 }
             }
         }
+    }
+
+    /** How many dots say words if two readings change places. */
+    private long rightWithSwapped(int a, int b, FindCode code) {
+        int[] order = IntStream.range(0, light.length)
+                .map(reading -> reading == a ? b : reading == b ? a : reading)
+                .toArray();
+        return IntStream.of(words(code, order))
+                .filter(word -> code.pixel(word) >= 0)
+                .count();
     }
 
     /** Tells one picture too few or too many from the pairs that still add up. */
@@ -245,7 +256,7 @@ final class PictureCheck {
 
     /** What lights say are words; else pairs are in the wrong order, or pictures of a pair are. */
     void requireWords(FindCode code) throws PicturesRefusedException {
-        int[] words = words(code);
+        int[] words = words(code, IntStream.range(0, light.length).toArray());
         if (words.length == 0) {
             return;
         }
@@ -293,13 +304,17 @@ final class PictureCheck {
         return right;
     }
 
-    /** Those of the dots whose every bit is clear. */
-    private int[] words(FindCode code) {
+    /**
+     * What the dots say whose every bit is clear.
+     *
+     * @param order the readings, in the order of the run
+     */
+    private int[] words(FindCode code, int[] order) {
         return IntStream.of(dots)
                 .filter(dot -> IntStream.range(0, code.bits())
-                        .allMatch(bit -> Math.abs(share(2 * bit, dot) - share(2 * bit + 1, dot)) > 0.6))
+                        .allMatch(bit -> Math.abs(share(order[2 * bit], dot) - share(order[2 * bit + 1], dot)) > 0.6))
                 .map(dot -> IntStream.range(0, code.bits())
-                        .map(bit -> light[2 * bit][dot] > light[2 * bit + 1][dot] ? 1 << bit : 0)
+                        .map(bit -> light[order[2 * bit]][dot] > light[order[2 * bit + 1]][dot] ? 1 << bit : 0)
                         .sum())
                 .toArray();
     }

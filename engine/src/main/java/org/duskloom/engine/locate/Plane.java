@@ -7,19 +7,16 @@ final class Plane {
     /** From this code on a dot is taken to be burnt out: sensors and JPEG leave some codes below 255. */
     static final int BURNT = 250;
 
-    private static final float[] LINEAR = new float[256];
+    /** The light of {@link #BURNT}. */
+    static final float BURNT_LIGHT = Srgb.decode(BURNT);
 
-    static {
-        for (int code = 0; code < 256; code++) {
-            LINEAR[code] = Srgb.decode(code);
-        }
-    }
-
+    final PictureSize size;
     final int width;
     final int height;
     final byte[] codes;
 
     Plane(PictureSize size) {
+        this.size = size;
         this.width = size.width();
         this.height = size.height();
         this.codes = new byte[size.dots()];
@@ -31,18 +28,18 @@ final class Plane {
 
     /** Linear light of a dot. */
     float light(int dot) {
-        return LINEAR[codes[dot] & 0xFF];
+        return Srgb.decode(codes[dot] & 0xFF);
     }
 
     static float light(byte code) {
-        return LINEAR[code & 0xFF];
+        return Srgb.decode(code & 0xFF);
     }
 
     /** By how much light changes from one code to the next, about a level of linear light. */
     static double lightPerCode(double light) {
         int code = (int) (255 * Srgb.encode(Math.min(1, Math.max(0, light))));
         int from = Math.min(code, 254);
-        return LINEAR[from + 1] - LINEAR[from];
+        return Srgb.decode(from + 1) - Srgb.decode(from);
     }
 
     /**

@@ -51,7 +51,11 @@ final class PropCheck {
         // Seen from aside a prop is narrower than high, so most of the greater ones are usual too.
         double usual = stretches[stretches.length * 3 / 4];
         for (int i = 0; i < found.length; i++) {
-            double tolerance = LEAST_DOTS / own.distance(found[i], near[i][NEAREST / 2]);
+            if (near[i].length == 0) {
+                // All of the prop at one place: nothing is near or far on it.
+                continue;
+            }
+            double tolerance = LEAST_DOTS / own.distance(found[i], near[i][near[i].length / 2]);
             if (stretch(found[i], near[i]) > FAR * usual + tolerance) {
                 candidates.refuse(found[i]);
             }

@@ -19,17 +19,17 @@ final class RoundReader {
         List<int[]> shown = sequence.round(round);
         IntFunction<String> names = step -> pictures.name(middle(shown.get(step)));
         Pictures exposed = new ExposedPictures(pictures);
-        Plane dark = new Plane(new PictureSize(plane.width, plane.height));
+        Plane dark = new Plane(plane.size);
         exposed.read(middle(shown.get(0)), dark.codes);
         exposed.read(middle(shown.get(1)), plane.codes);
         int lights = 1 + (code.pixelCount() - 1) / sequence.run().apart();
-        Reference reference = Reference.of(new PictureSize(plane.width, plane.height), dark, plane, lights);
-        if (20 * reference.peaks < lights || reference.peaks == 0) {
+        Reference reference = Reference.of(plane.size, dark, plane, lights);
+        if (20 * reference.peaks < lights) {
             throw refused(reference, names, dark, plane);
         }
         Readings readings = Readings.read(reference, shown.subList(2, shown.size()), exposed, plane);
         PictureCheck check = new PictureCheck(readings, names, true);
-        check.requirePairs();
+        check.requirePairs(code);
         check.requireWords(code);
         return readings;
     }

@@ -46,10 +46,10 @@ final class Sequences {
                             + " is missing",
                     "take it again with the camera where it was, or take all of them again");
         }
-        Plane dark = new Plane(new PictureSize(plane.width, plane.height));
+        Plane dark = new Plane(plane.size);
         pictures.read(0, dark.codes);
         pictures.read(1, plane.codes);
-        Reference reference = Reference.of(new PictureSize(plane.width, plane.height), dark, plane, Integer.MAX_VALUE);
+        Reference reference = Reference.of(plane.size, dark, plane, Integer.MAX_VALUE);
         List<int[]> rest = new ArrayList<>();
         for (int picture = 2; picture < pictures.count(); picture++) {
             rest.add(new int[] {picture});

@@ -125,7 +125,6 @@ final class Unmixer {
                 blob.x = sumX / flux;
                 blob.y = sumY / flux;
                 blob.flux = flux;
-                blob.peak = peak;
             }
         }
     }

@@ -89,12 +89,10 @@ final class WordReader {
         for (int bit = 0; bit < code.bits(); bit++) {
             float one = readings.one(bit, dot);
             float zero = readings.zero(bit, dot);
-            boolean burnt = lit > BURNT_LIGHT || one > BURNT_LIGHT || zero > BURNT_LIGHT;
+            boolean burnt = lit > Plane.BURNT_LIGHT || one > Plane.BURNT_LIGHT || zero > Plane.BURNT_LIGHT;
             double miss = burnt ? Math.abs(Math.max(one, zero) - lit) : Math.abs(one + zero - lit - dark);
             misses += miss > tolerance ? 1 : 0;
         }
         return misses <= 1;
     }
-
-    private static final float BURNT_LIGHT = Plane.light((byte) Plane.BURNT);
 }

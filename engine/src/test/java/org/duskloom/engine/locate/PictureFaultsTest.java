@@ -14,6 +14,7 @@ import org.duskloom.engine.camera.Lighting;
 import org.duskloom.engine.find.FindRun;
 import org.duskloom.engine.map.PixelMap;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -89,7 +90,10 @@ class PictureFaultsTest {
             value = {
                 "0 | 1 | photo-1.jpg should be dark, but shows more light than photo-2.jpg, in which all should be lit",
                 "6 | 7 | photo-7.jpg and photo-8.jpg seem to be exchanged",
-                "6 | 11 | photo-7.jpg and photo-12.jpg seem to be exchanged"
+                "6 | 11 | photo-7.jpg and photo-12.jpg seem to be exchanged",
+                "6 | 10 | photo-7.jpg and photo-11.jpg seem to be exchanged",
+                "7 | 11 | photo-8.jpg and photo-12.jpg seem to be exchanged",
+                "7 | 10 | photo-8.jpg and photo-11.jpg seem to be exchanged"
             })
     void twoPhotosAreSwapped(int one, int other, String said) {
         assertThat(refusal(exposures -> Collections.swap(exposures, one, other)))
@@ -154,6 +158,18 @@ class PictureFaultsTest {
                     }
                 }))
                 .isEqualTo("no whole run of 50 pixels is seen in these 200 pictures");
+    }
+
+    /** Three pictures a step are a film, but its run would have to be held for longer. */
+    @Test
+    @Timeout(value = 60, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+    void aFilmIsTooShortForAnyRun() {
+        assertThat(refusal(exposures -> {
+                    for (int i = 24; i < 72; i++) {
+                        exposures.add(Exposure.of(i % 24));
+                    }
+                }))
+                .isEqualTo("no whole run of 50 pixels is seen in these 72 pictures");
     }
 
     private static Pictures changed(int changed, PictureSize size, boolean white) {
