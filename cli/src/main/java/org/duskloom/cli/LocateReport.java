@@ -1,11 +1,13 @@
 package org.duskloom.cli;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import org.duskloom.engine.locate.Located;
 import org.duskloom.engine.locate.Unseen;
 import org.duskloom.engine.locate.Unseen.Reason;
 import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.map.PixelSets;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.text.Counted;
 
@@ -34,7 +36,7 @@ final class LocateReport {
         LocateReport report = new LocateReport(located, map, places);
         StringBuilder text = new StringBuilder();
         text.append(located.seen().size() + " of " + Counted.of(map.pixelCount(), "pixel")
-                + " found; the places are those" + " in " + picture + ".\n");
+                + " found; the places are those in " + picture + ".\n");
         report.appendUnseen(text);
         report.appendBurnt(text);
         report.appendDoubts(text);
@@ -71,20 +73,10 @@ final class LocateReport {
         table.row(prop.name(), numbers(group, prop), why(group.get(0)));
     }
 
-    /** {@code 3, 7-9}. */
     private static String numbers(List<Unseen> group, Prop prop) {
-        List<String> runs = new ArrayList<>();
-        int first = group.get(0).pixel();
-        for (int i = 0; i < group.size(); i++) {
-            int pixel = group.get(i).pixel();
-            if (i + 1 == group.size() || group.get(i + 1).pixel() != pixel + 1) {
-                int from = first - prop.firstPixel() + 1;
-                int to = pixel - prop.firstPixel() + 1;
-                runs.add(from == to ? "" + from : from + "-" + to);
-                first = i + 1 < group.size() ? group.get(i + 1).pixel() : first;
-            }
-        }
-        return String.join(", ", runs);
+        BitSet pixels = new BitSet();
+        group.forEach(unseen -> pixels.set(unseen.pixel() - prop.firstPixel()));
+        return PixelSets.ranges(pixels, Integer.MAX_VALUE);
     }
 
     private String why(Unseen unseen) {

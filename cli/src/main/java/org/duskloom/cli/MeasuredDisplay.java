@@ -23,9 +23,6 @@ import org.duskloom.engine.survey.fit.Survey;
  * @param result how it was found
  */
 record MeasuredDisplay(LoadedDisplay display, SurveyResult result) {
-    /** The share of the pixels that has to agree with a photo before anything is made of it. */
-    private static final double LEAST_AGREEING = 1.0 / 3;
-
     /** Reads measurements; lists all problems. */
     static Optional<Measurements> read(Optional<LoadedDisplay> display, Path file, boolean photo, Streams streams) {
         Problems problems = new Problems();
@@ -77,8 +74,8 @@ record MeasuredDisplay(LoadedDisplay display, SurveyResult result) {
         }
         int pixels = result.measured().pixelCount();
         result.photo()
+                .filter(photo -> photo.isDoubtful(pixels))
                 .map(PhotoAlignment::agreeingPixels)
-                .filter(agreeing -> agreeing < LEAST_AGREEING * pixels)
                 .ifPresent(agreeing -> problems.error(
                         start,
                         "from nowhere a camera would see the display so: " + agreeing + " of " + pixels

@@ -20,7 +20,19 @@ public record PhotoAlignment(
         boolean countsDown,
         int agreeingPixels,
         Optional<CameraStand> camera) {
+    /** The share of the pixels that should agree at least. */
+    private static final double LEAST_AGREEING = 1.0 / 3;
+
     public PhotoAlignment {
         Objects.requireNonNull(camera, "camera");
+    }
+
+    /**
+     * Whether so few pixels agree that the picture may be of something else.
+     *
+     * @param pixels how many were measured
+     */
+    public boolean isDoubtful(int pixels) {
+        return agreeingPixels < LEAST_AGREEING * pixels;
     }
 }

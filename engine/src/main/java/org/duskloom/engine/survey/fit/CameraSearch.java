@@ -27,9 +27,6 @@ final class CameraSearch {
     private static final int LAST_ROUNDS = 60;
     private static final int STEPS_OF_ROUND = 3;
 
-    /** The first quartile of the length of a normal error in the plane, in standard deviations. */
-    private static final double QUARTILE_LENGTH = 0.7585276164409321;
-
     /** Beyond so many times what half of the pixels, and then a quarter of them, are off, the biweight leaves out. */
     private static final double FIRST_REACH = 4;
 
@@ -48,7 +45,6 @@ final class CameraSearch {
     private static final int STARTS_TRIED = 3;
     private static final long SEED = 20_26_06_21L;
     private static final double SURELY = 4;
-    private static final double AGREES = 3.5;
     private static final int STEPS = 40;
 
     private final Positions stage;
@@ -184,7 +180,7 @@ final class CameraSearch {
     }
 
     private static double quartile(double[] squares) {
-        return ofRank(squares, 4) / QUARTILE_LENGTH;
+        return ofRank(squares, 4) / PhotoFit.QUARTILE_LENGTH;
     }
 
     /** Fits to the pixels that agree, of all, and looks again which ones do, until they are the same. */
@@ -196,7 +192,7 @@ final class CameraSearch {
         int[] agreeing = {};
         double[] weights = {};
         for (int round = 0; round < ROUNDS; round++) {
-            double most = AGREES * Math.max(sigma, floor);
+            double most = PhotoFit.AGREES * Math.max(sigma, floor);
             double[] squares = everyOne.squares(camera);
             int[] inside =
                     Arrays.stream(all).filter(i -> squares[i] <= most * most).toArray();

@@ -8,9 +8,8 @@ import org.joml.Vector3d;
  * A camera to begin with: one of a direction, which a similarity lays on the picture.
  *
  * @param camera the camera
- * @param median the median of the squared misfits, in units of the picture; not a number before it is laid
  */
-record CameraStart(Frame stageFrame, Frame pictureFrame, double[] axes, double nearness, Camera camera, double median) {
+record CameraStart(Frame stageFrame, Frame pictureFrame, double[] axes, double nearness, Camera camera) {
     /**
      * A camera that looks at the middle of the display.
      *
@@ -34,7 +33,7 @@ record CameraStart(Frame stageFrame, Frame pictureFrame, double[] axes, double n
             cosAbove * cosAside
         };
         Camera camera = Camera.of(stageFrame, pictureFrame, axes, 0, 0, 1, nearness);
-        return new CameraStart(stageFrame, pictureFrame, axes, nearness, camera, Double.NaN);
+        return new CameraStart(stageFrame, pictureFrame, axes, nearness, camera);
     }
 
     /** Turned, moved and scaled in the picture so that most of the sample is seen where it was measured. */
@@ -63,6 +62,6 @@ record CameraStart(Frame stageFrame, Frame pictureFrame, double[] axes, double n
         double shiftX = (middle.x - middleX) / (scale * pictureFrame.size());
         double shiftY = -(middle.y - middleY) / (scale * pictureFrame.size());
         Camera start = Camera.of(stageFrame, pictureFrame, turned, shiftX, shiftY, scale, nearness);
-        return new CameraStart(stageFrame, pictureFrame, turned, nearness, start, laid.median());
+        return new CameraStart(stageFrame, pictureFrame, turned, nearness, start);
     }
 }

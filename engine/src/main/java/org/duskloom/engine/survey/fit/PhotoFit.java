@@ -25,12 +25,12 @@ final class PhotoFit implements LaidPhoto {
     static final int LEAST_PIXELS = 3;
 
     /** The first quartile of the length of a normal error in the plane, in standard deviations: sqrt(-2 ln 0.75). */
-    private static final double QUARTILE_LENGTH = 0.7585276164409321;
+    static final double QUARTILE_LENGTH = 0.7585276164409321;
 
     /**
      * A misfit beyond that, in standard deviations of a coordinate, does not agree; chance does that once in 450 times.
      */
-    private static final double AGREES = 3.5;
+    static final double AGREES = 3.5;
 
     /** An error of such a share of the display is no agreement at all. */
     static final double VAGUE = 0.03;

@@ -26,9 +26,6 @@ public final class SurveyReport {
     /** Standard deviations that a turn has to have to show. */
     private static final double SHOWS = 4;
 
-    /** The share of the pixels that should agree with a photo at least. */
-    private static final double FEW = 1.0 / 3;
-
     private final SurveyResult result;
     private final Wording wording;
     private final List<String> lines = new ArrayList<>();
@@ -84,7 +81,7 @@ public final class SurveyReport {
                 + Counted.of(pixels, "pixel") + " agree with that");
         photo.camera().ifPresent(camera -> lines.addAll(new CameraWording(wording).lines(camera)));
         lines.add("a photo does not show whether the whole display is moved, turned or of another size");
-        if (photo.agreeingPixels() < FEW * pixels) {
+        if (photo.isDoubtful(pixels)) {
             lines.add("that few pixels agree may mean that the picture is of another display, mirrored, or taken from"
                     + " behind: then nothing below is true");
         }
