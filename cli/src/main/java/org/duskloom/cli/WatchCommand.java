@@ -60,7 +60,7 @@ final class WatchCommand implements Callable<Integer> {
         NewsBoard board = new NewsBoard(pixels);
         try (WatchServer server = serve(board)) {
             WatchedShow watched = new WatchedShow(show.file(), pixels, board, streams);
-            if (!watched.isThere()) {
+            if (!watched.isMeant()) {
                 return ExitCode.BAD_INPUT;
             }
             streams.print(server.address() + System.lineSeparator());

@@ -3,8 +3,14 @@ package org.duskloom.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
+import java.util.regex.Pattern;
+import org.duskloom.engine.document.JsonReader;
+import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.plan.KernelShelf;
+import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.show.DocumentKind;
 
 /** A show that is read again whenever one of its files is saved; what comes of it is put up for the pages. */
 final class WatchedShow {
@@ -16,6 +22,9 @@ final class WatchedShow {
 
     /** A show with errors may be one that is half written: so long nothing is said of it. */
     private static final long DOUBT_MILLIS = 250;
+
+    /** How a text begins in which no object of JSON is begun. */
+    private static final Pattern NO_JSON = Pattern.compile("\\s*[^\\s{/]");
 
     private static final int PRACTICES = 5;
     private static final long MOST_PRACTICE_MILLIS = 2000;
@@ -51,9 +60,24 @@ final class WatchedShow {
         tell();
     }
 
-    /** Whether there is a file of that name: one that has errors can be mended, one that is not there was not meant. */
-    boolean isThere() {
-        return Files.isRegularFile(file) && Files.isReadable(file);
+    /**
+     * Whether the file may be what was meant: a show with errors can be mended while it is watched; a file that is not
+     * there, a table or a display will never become one.
+     */
+    boolean isMeant() {
+        if (!Files.isRegularFile(file) || !Files.isReadable(file)) {
+            return false;
+        }
+        Problems unheard = new Problems();
+        Optional<SourceText> text = SourceText.read(file, file.toString(), unheard);
+        if (text.isEmpty() || text.get().text().isBlank()) {
+            return true;
+        }
+        if (NO_JSON.matcher(text.get().text()).lookingAt()) {
+            return false;
+        }
+        Optional<DocumentKind> kind = JsonReader.read(text.get(), unheard).flatMap(DocumentKind::of);
+        return kind.isEmpty() || kind.get() == DocumentKind.TIMELINE;
     }
 
     /** Goes on until the thread is interrupted. */
@@ -68,6 +92,7 @@ final class WatchedShow {
             reading = read();
             if (!reading.isSameAs(before)) {
                 tell();
+                tellIfMended(before);
             }
         }
     }
@@ -97,6 +122,13 @@ final class WatchedShow {
             }
         }
         return next;
+    }
+
+    /** Whoever mends by what the terminal lists would look there for more otherwise. */
+    private void tellIfMended(ShowReading before) {
+        if (before.isBroken() && !reading.isBroken()) {
+            streams.tell(file + " has no errors any more");
+        }
     }
 
     private void tell() {

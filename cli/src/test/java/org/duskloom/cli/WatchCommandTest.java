@@ -45,6 +45,23 @@ class WatchCommandTest {
         assertThat(Ran.with("watch", folder).code()).isEqualTo(3);
     }
 
+    /** A show that is half written may become one, these will not. */
+    @Test
+    void whatIsNoShowWasNotMeant() throws IOException {
+        Path display = Path.of("..", "demos", "garden", "display.json");
+        Ran ran = Ran.with("watch", display);
+        assertThat(ran.err())
+                .isEqualTo(display + ":4:15: error: this is a display, not a timeline; give a timeline that names it:"
+                        + " \"display\": \"display.json\"\n1 error\n");
+        assertThat(ran.code()).isEqualTo(3);
+        Path map = Files.writeString(folder.resolve("fence.csv"), "index,x,y\n0,1,2\n");
+        assertThat(Ran.with("watch", map).without(folder))
+                .isEqualTo(new Ran(
+                        3,
+                        "",
+                        "fence.csv:1:1: error: this is no JSON; a timeline or a display starts with {\n1 error\n"));
+    }
+
     @ParameterizedTest
     @CsvSource({
         "0, --port is 0; allowed: 1 to 65535",

@@ -128,7 +128,10 @@ class WatchedShowTest {
             Files.move(away, show);
             assertThat(watching.after(gone.number()).json()).contains("\"errors\": 0");
         }
-        assertThat(watching.said()).contains("map.csv").contains("1 error");
+        assertThat(watching.said())
+                .contains("map.csv")
+                .containsSubsequence("1 error", "no errors any more", "1 error")
+                .endsWith(show + " has no errors any more" + System.lineSeparator());
     }
 
     /** A file that the show names, and that is made later. */
