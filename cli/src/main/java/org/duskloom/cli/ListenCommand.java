@@ -14,7 +14,6 @@ import java.util.concurrent.Callable;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.duskloom.engine.file.OutputGroup;
-import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.preview.SongPicture;
@@ -110,13 +109,13 @@ final class ListenCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Wishes wishes = wishes();
         Optional<Path> picture = picture();
-        refuseSound();
         if (!isStandardInput()) {
             StagedFile.refuseInput(output, List.of(input));
             if (picture.isPresent()) {
                 StagedFile.refuseInput(picture.get(), List.of(input));
             }
         }
+        refuseSound();
         try (OutputGroup group = new OutputGroup(OutputNames.ifExists(force))) {
             // Begun first: whoever has waited for an hour of song is not told then that a file stands there.
             StagedFile track = picture.isEmpty() ? StagedFile.standardOutput() : group.open(output);
@@ -232,10 +231,10 @@ final class ListenCommand implements Callable<Integer> {
     }
 
     /** Whoever names a song after -o has mixed up two names, and {@code --force} would cost the song. */
-    private void refuseSound() throws OutputRefusedException {
+    private void refuseSound() {
         String name = String.valueOf(output.getFileName());
         if (SoundEndings.has(name)) {
-            throw new OutputRefusedException(
+            throw new MisuseException(
                     output + " has the name of a sound; -o names the label track, a text such as "
                             + output.resolveSibling(name.substring(0, name.lastIndexOf('.')) + ".txt"));
         }

@@ -62,6 +62,10 @@ final class SongReport {
 
     /** Where only the told tempo was tried, there is nothing to be sure of but whether the song goes along with it. */
     private static String tempoWord(Song.Pulse pulse) {
+        if (pulse.tempoUntold().isPresent()) {
+            return "by what was told; by the song alone "
+                    + bpm(pulse.tempoUntold().getAsDouble());
+        }
         if (!pulse.tempoTold()) {
             return sure(pulse.tempoConfidence());
         }

@@ -68,12 +68,27 @@ class ListenCommandTest {
         Path song = beaten();
         Path other = Files.writeString(folder.resolve("other.FLAC"), "mine");
         Ran ran = Ran.with("listen", song.toString(), "-o", other.toString(), "--force");
-        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err())
                 .contains("other.FLAC has the name of a sound; -o names the label track, a text such as ")
                 .contains(folder.resolve("other.txt").toString());
         assertThat(other).hasContent("mine");
         assertThat(folder.resolve("other.png")).doesNotExist();
+    }
+
+    /** A first beat that is none makes another tempo fit best: what the song says without it is told beside it. */
+    @Test
+    void whatIsToldAndDoesNotFitIsNotCalledSure() {
+        assertThat(toldOfTheEvening("--first", "350ms"))
+                .containsPattern("tempo +\\d+\\.\\d beats a minute, by what was told; by the song alone 112\\.0\n");
+        assertThat(toldOfTheEvening("--tempo", "60..80")).contains(", by what was told; by the song alone 112.");
+        assertThat(toldOfTheEvening("--first", "500ms")).containsPattern("tempo +112\\.0 beats a minute, sure");
+        assertThat(toldOfTheEvening("--tempo", "112")).contains("112.0 beats a minute, as told\n");
+    }
+
+    private String toldOfTheEvening(String option, String value) {
+        return Ran.with("listen", EVENING, "-o", folder.resolve("evening.txt"), "--force", option, value)
+                .out();
     }
 
     /** A pipe, as ffmpeg fills it: the track is the same as that of the file, and so is what is said. */

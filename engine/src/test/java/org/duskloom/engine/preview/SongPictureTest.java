@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.duskloom.engine.sound.LevelMeter;
 import org.duskloom.engine.sound.SoundFormat;
@@ -39,7 +40,7 @@ class SongPictureTest {
         for (int i = 0; i < 8; i++) {
             beats.add(new Song.Beat(1 + i, i % 4 == 0));
         }
-        Song.Pulse pulse = new Song.Pulse(beats, 60, 1, false, 1, 4, 1, List.of());
+        Song.Pulse pulse = new Song.Pulse(beats, 60, 1, false, OptionalDouble.empty(), 1, 4, 1, List.of());
         List<Section> sections = List.of(new Section("A", 0, 5, 1), new Section("B", 5, seconds, 1));
         return new Song(levels(seconds), Optional.of(pulse), sections);
     }

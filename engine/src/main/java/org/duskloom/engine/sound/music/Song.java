@@ -2,6 +2,7 @@ package org.duskloom.engine.sound.music;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.duskloom.engine.sound.SoundLevels;
 
 /**
@@ -24,6 +25,7 @@ public record Song(SoundLevels levels, Optional<Pulse> pulse, List<Section> sect
      * @param tempo beats a minute, the mean over the song
      * @param tempoConfidence 0 to 1: how far the next likely tempo is
      * @param tempoTold whether it is as it was told, so that no other was tried
+     * @param tempoUntold what would have been found if nothing had been told, if that is another tempo
      * @param steadiness 0 to 1: how well the song repeats from beat to beat
      * @param barBeats how many beats a bar has; where none of the beats starts one, this is a guess
      * @param barConfidence 0 to 1
@@ -34,6 +36,7 @@ public record Song(SoundLevels levels, Optional<Pulse> pulse, List<Section> sect
             double tempo,
             double tempoConfidence,
             boolean tempoTold,
+            OptionalDouble tempoUntold,
             double steadiness,
             int barBeats,
             double barConfidence,

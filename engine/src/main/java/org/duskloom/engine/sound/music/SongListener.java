@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CompletableFuture;
 import org.duskloom.engine.sound.LevelMeter;
 import org.duskloom.engine.sound.SoundBand;
@@ -57,7 +58,7 @@ public final class SongListener {
             return new Song(levels, Optional.empty(), List.of());
         }
         Onsets onsets = Onsets.of(spectra);
-        List<BeatFinder.Ranked> ranked = new BeatFinder(onsets, Tempogram.of(onsets), wishes).ranked();
+        List<BeatFinder.Ranked> ranked = ranked(onsets, wishes);
         boolean told = wishes.sayThereAreBeats();
         if (!ranked.isEmpty()) {
             BeatRow row = ranked.get(0).row();
@@ -70,6 +71,32 @@ public final class SongListener {
         double[] steps = steps(onsets);
         BeatFeatures features = BeatFeatures.of(spectra, steps);
         return new Song(levels, Optional.empty(), sections(features, steps, new Bars(4, 0, 0), levels, onsets));
+    }
+
+    private static List<BeatFinder.Ranked> ranked(Onsets onsets, Wishes wishes) {
+        return new BeatFinder(onsets, Tempogram.of(onsets), wishes).ranked();
+    }
+
+    /** What is told binds, but may be a slip: then the song alone says something else. */
+    private OptionalDouble tempoUntold(Onsets onsets, BeatRow chosen) {
+        if (!wishes.sayThereAreBeats()) {
+            return OptionalDouble.empty();
+        }
+        return ranked(onsets, Wishes.NONE).stream()
+                .limit(1)
+                .map(BeatFinder.Ranked::row)
+                .filter(row -> isSteady(row, onsets) && !isSameTempo(row.periodSeconds(), chosen.periodSeconds()))
+                .mapToDouble(row -> meanTempo(row.frames(), onsets))
+                .findFirst();
+    }
+
+    /** Beats a minute. */
+    private static double meanTempo(double[] frames, Onsets onsets) {
+        return 60 * (frames.length - 1) / (seconds(frames[frames.length - 1], onsets) - seconds(frames[0], onsets));
+    }
+
+    private static boolean isSameTempo(double one, double other) {
+        return Math.abs(StrictMath.log(one / other)) <= SAME_TEMPO;
     }
 
     private static boolean isSteady(BeatRow row, Onsets onsets) {
@@ -100,9 +127,10 @@ public final class SongListener {
                 Math.max(0, Math.min(1, best.repeats() / LEAST_STEADINESS)) * Math.min(1, onsets.rise() / LEAST_RISE);
         Song.Pulse pulse = new Song.Pulse(
                 beats,
-                60 * (beats.size() - 1) / (seconds(frames[frames.length - 1], onsets) - seconds(frames[0], onsets)),
+                meanTempo(frames, onsets),
                 steady * likely.get(0).likelihood(),
                 wishes.sayOneTempo(),
+                tempoUntold(onsets, best),
                 Math.max(0, Math.min(1, best.repeats())),
                 bars.beats(),
                 steady * bars.confidence(),
@@ -141,8 +169,7 @@ public final class SongListener {
             double weight = StrictMath.exp(row.score() - best);
             sum += weight;
             int same = 0;
-            while (same < weighed.size()
-                    && Math.abs(StrictMath.log(weighed.get(same).tempo() / tempo)) > SAME_TEMPO) {
+            while (same < weighed.size() && !isSameTempo(weighed.get(same).tempo(), tempo)) {
                 same++;
             }
             if (same < weighed.size()) {
