@@ -234,9 +234,8 @@ final class ListenCommand implements Callable<Integer> {
     private void refuseSound() {
         String name = String.valueOf(output.getFileName());
         if (SoundEndings.has(name)) {
-            throw new MisuseException(
-                    output + " has the name of a sound; -o names the label track, a text such as "
-                            + output.resolveSibling(name.substring(0, name.lastIndexOf('.')) + ".txt"));
+            throw new MisuseException(output + " has the name of a sound; -o names the label track, a text such as "
+                    + output.resolveSibling(name.substring(0, name.lastIndexOf('.')) + ".txt"));
         }
     }
 

@@ -49,11 +49,11 @@ public record FilmSize(int width, int height) {
     }
 
     /**
-     * The largest even size with the proportions of a display that fits a bound; a line is not drawn narrower than a
-     * tenth.
+     * The largest even size with the proportions of a display that fits a bound. A single prop may be a mere line: no
+     * picture is narrower than half its height, or lower than a quarter of its width.
      */
     static FilmSize fitting(PreviewScene scene, FilmSize bound) {
-        double aspect = Math.max(0.1, Math.min(10, SceneDrawing.aspect(scene)));
+        double aspect = Math.max(0.5, Math.min(4, SceneDrawing.aspect(scene)));
         double width = Math.min(bound.width, bound.height * aspect);
         return new FilmSize(even(width), even(width / aspect));
     }

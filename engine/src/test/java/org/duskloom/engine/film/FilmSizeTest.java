@@ -43,8 +43,8 @@ class FilmSizeTest {
 
     @Test
     void fillsABoundWithEvenSides() {
-        assertThat(fitting(400, 0)).isEqualTo(new FilmSize(1280, 128));
-        assertThat(fitting(0, 400)).isEqualTo(new FilmSize(72, 720));
+        assertThat(fitting(400, 0)).isEqualTo(new FilmSize(1280, 320));
+        assertThat(fitting(0, 400)).isEqualTo(new FilmSize(360, 720));
         assertThat(fitting(100, 100)).isEqualTo(new FilmSize(720, 720));
         assertThat(fitting(317, 200).isEven()).isTrue();
         assertThat(fitting(0, 0)).isEqualTo(new FilmSize(720, 720));
