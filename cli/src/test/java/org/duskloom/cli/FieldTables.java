@@ -58,7 +58,7 @@ final class FieldTables {
 
                 Every field of a timeline, a display and the `frames.json` beside finished frames, and every column of a pixel map, of the
                 pixels of a shape and of measurements, made from the declarations by which the program reads them. JSON may have comments (`//` and `/* */`) and commas before a closing bracket. What a page
-                of the guides says at more length stands in the [README](../../README.md); the settings of effects stand in
+                of the guides says at more length stands in the [handbook](handbook.md); the settings of effects stand in
                 the [gallery](../gallery/README.md).
 
                 """ + sections;

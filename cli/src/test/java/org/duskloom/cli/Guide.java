@@ -16,7 +16,6 @@ import java.util.stream.Stream;
  */
 record Guide(String name, String text) {
     private static final Pattern FENCED = Pattern.compile("^```(\\w+)\n(.*?)^```$", Pattern.MULTILINE | Pattern.DOTALL);
-    private static final Pattern IN_LINE = Pattern.compile("`(mvn [^`]+)`");
 
     /**
      * A fenced block.
@@ -39,6 +38,12 @@ record Guide(String name, String text) {
     }
 
     List<Block> blocks(String language) {
+        return blocks().stream()
+                .filter(block -> block.language.equals(language))
+                .toList();
+    }
+
+    List<Block> blocks() {
         List<Block> blocks = new ArrayList<>();
         Matcher fenced = FENCED.matcher(text);
         int end = 0;
@@ -46,7 +51,7 @@ record Guide(String name, String text) {
             blocks.add(new Block(fenced.group(1), text.substring(end, fenced.start()), fenced.group(2)));
             end = fenced.end();
         }
-        return blocks.stream().filter(block -> block.language.equals(language)).toList();
+        return blocks;
     }
 
     /** All lines to be typed into a shell. */
@@ -59,9 +64,16 @@ record Guide(String name, String text) {
 
     /** Everything to be typed that begins with the name of the build tool, fenced or not. */
     List<String> mavenLines() {
-        return Stream.concat(
-                        shellLines().stream().filter(line -> line.startsWith("mvn")),
-                        IN_LINE.matcher(text).results().map(found -> found.group(1)))
+        return Stream.concat(shellLines().stream().filter(line -> line.startsWith("mvn")), inLine("mvn").stream())
+                .toList();
+    }
+
+    /** Every command in the prose that begins with a word: between backticks, in one line. */
+    List<String> inLine(String word) {
+        return Pattern.compile("`(" + Pattern.quote(word) + " [^`\n]+)`")
+                .matcher(text)
+                .results()
+                .map(found -> found.group(1))
                 .toList();
     }
 }

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -17,6 +18,10 @@ import java.util.stream.Stream;
 final class GuidePages {
     /** What of the project comes along in a download, by their beginnings; a link to anything else is only a word. */
     private static final Set<String> ALONG = Set.of("README.md", "LICENSE", "demos/");
+
+    /** What is only for those who have the sources, such as how the program is built. */
+    private static final Pattern AMONG_THE_SOURCES =
+            Pattern.compile("<!-- among the sources -->\n.*?<!-- end -->\n", Pattern.DOTALL);
 
     private GuidePages() {}
 
@@ -43,9 +48,14 @@ final class GuidePages {
         for (String name : along) {
             if (name.endsWith(".md")) {
                 GuidePage page = new GuidePage(name, along);
-                pages.put(GuidePage.asPage(name), page.html(Files.readString(project.resolve(name))));
+                pages.put(GuidePage.asPage(name), page.html(inDownload(Files.readString(project.resolve(name)))));
             }
         }
         return pages;
+    }
+
+    /** The guide without what stands between the marks. */
+    static String inDownload(String markdown) {
+        return AMONG_THE_SOURCES.matcher(markdown).replaceAll("");
     }
 }

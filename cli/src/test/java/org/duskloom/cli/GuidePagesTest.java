@@ -83,6 +83,20 @@ class GuidePagesTest {
         return (name.equals("LICENSE") || name.startsWith("demos/")) && Files.exists(Project.file(name));
     }
 
+    /** Whoever has a download has no Maven, no sources, and no page for developers. */
+    @Test
+    void leavesOutWhatIsForTheSources() throws IOException {
+        assertThat(GuidePages.inDownload("a\n<!-- among the sources -->\nb\n\n<!-- end -->\nc\n"
+                        + "<!-- among the sources -->\nd\n<!-- end -->\n"))
+                .isEqualTo("a\nc\n");
+        Map<String, String> pages = GuidePages.of(Project.ROOT);
+        assertThat(pages.get("README.html"))
+                .contains("render demos/garden/show.json", "adoptium.net", "duskloom_VERSION_all.deb")
+                .doesNotContain("Maven", "has to be built", "DEVELOPERS");
+        assertThat(pages.values())
+                .allSatisfy(page -> assertThat(page).doesNotContain("mvn ", "among the sources", "<!-- end -->"));
+    }
+
     @Test
     void writesThemAll() throws IOException {
         GuidePages.main(new String[] {

@@ -17,8 +17,8 @@ import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * What the README says of playing frames in other programs, line by line in a shell; lines whose program is missing are
- * left out.
+ * What the handbook says of playing frames in other programs, line by line in a shell; lines whose program is missing
+ * are left out.
  */
 class PlayItTest {
     private static final String HEADING = "\n## Play it\n";
@@ -38,11 +38,11 @@ class PlayItTest {
 
     @TestFactory
     Stream<DynamicTest> everyLineRuns() throws IOException {
-        String readme = Guide.of("README.md").text();
-        int start = readme.indexOf(HEADING);
+        String handbook = Guide.of("demos/reference/handbook.md").text() + "\n## ";
+        int start = handbook.indexOf(HEADING);
         assertThat(start).isPositive();
-        String part = readme.substring(start + 1, readme.indexOf("\n## ", start + HEADING.length()));
-        List<String> lines = new Guide("README.md", part).shellLines();
+        String part = handbook.substring(start + 1, handbook.indexOf("\n## ", start + HEADING.length()));
+        List<String> lines = new Guide("handbook.md", part).shellLines();
         assertThat(lines.stream().filter(line -> line.contains("ffmpeg "))).hasSize(2);
         assertThat(lines.stream().filter(line -> line.startsWith("python3 "))).hasSize(1);
         List<DynamicTest> tests = new ArrayList<>();

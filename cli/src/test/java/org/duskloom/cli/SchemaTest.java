@@ -36,6 +36,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -130,9 +131,10 @@ class SchemaTest {
         }
     }
 
-    @Test
-    void everyFileOfTheReadmePasses() throws IOException {
-        List<Guide.Block> blocks = Guide.of("README.md").blocks("json").stream()
+    @ParameterizedTest
+    @ValueSource(strings = {"README.md", "demos/reference/handbook.md"})
+    void everyFileOfTheGuidesPasses(String page) throws IOException {
+        List<Guide.Block> blocks = Guide.of(page).blocks("json").stream()
                 .filter(block -> block.text().contains("\"duskloom\":"))
                 .toList();
         assertThat(blocks).isNotEmpty();
