@@ -14,7 +14,6 @@ import org.duskloom.engine.effect.Effect;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.file.OutputGroup;
-import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.preview.ContactStripKind;
@@ -59,10 +58,7 @@ final class Gallery implements AutoCloseable {
             shows.put(effect.name(), new String(copy(file), StandardCharsets.UTF_8));
             drawStrip(scratch.resolve(file), folder.resolve(effect.name() + ".png"), streams);
         }
-        byte[] page = GalleryPage.of(effects.effects(), shows).getBytes(StandardCharsets.UTF_8);
-        StagedFile file = group.open(folder.resolve("README.md"));
-        file.write(page, 0, page.length);
-        file.finish();
+        group.open(folder.resolve("README.md")).writeWhole(GalleryPage.of(effects.effects(), shows));
         group.publish();
     }
 

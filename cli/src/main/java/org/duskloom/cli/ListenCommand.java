@@ -3,7 +3,6 @@ package org.duskloom.cli;
 import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -140,9 +139,7 @@ final class ListenCommand implements Callable<Integer> {
     }
 
     private void write(Song song, StagedFile track, Optional<StagedFile> drawing) throws IOException {
-        byte[] text = SongLabels.of(song).text().getBytes(StandardCharsets.UTF_8);
-        track.write(text, 0, text.length);
-        track.finish();
+        track.writeWhole(SongLabels.of(song).text());
         if (drawing.isPresent()) {
             SongPicture.draw(song, shownName(), SongReport.shortly(song)).writePng(drawing.get());
         }

@@ -164,9 +164,7 @@ final class LocateCommand implements Callable<Integer> {
                 parent == null ? Path.of("") : parent,
                 OutputNames.ifExists(force),
                 target -> StagedFile.refuseInput(target, photos.files()))) {
-            StagedFile table = folder.open(output.getFileName().toString());
-            table.write(csv, 0, csv.length);
-            table.finish();
+            folder.open(output.getFileName().toString()).writeWhole(csv);
             picture.writePng(folder.open(PICTURE));
             folder.publish();
         }

@@ -1,7 +1,6 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -100,10 +99,8 @@ final class MapCommand implements Callable<Integer> {
         if (measured != null) {
             InputNames.refuseAsOutput(output, measured);
         }
-        byte[] bytes = csv.toString().getBytes(StandardCharsets.UTF_8);
         try (StagedFile file = StagedFile.open(output, OutputNames.ifExists(force))) {
-            file.write(bytes, 0, bytes.length);
-            file.finish();
+            file.writeWhole(csv.toString());
         }
         streams.tell(output + ": " + Counted.of(map.pixelCount(), "pixel") + " in "
                 + Counted.of(map.props().size(), "prop")

@@ -136,8 +136,7 @@ final class NewCommand implements Callable<Integer> {
         try (OutputGroup group = new OutputGroup(IfExists.REFUSE)) {
             for (Map.Entry<String, byte[]> each : files.entrySet()) {
                 try (StagedFile file = group.open(folder.resolve(each.getKey()))) {
-                    file.write(each.getValue(), 0, each.getValue().length);
-                    file.finish();
+                    file.writeWhole(each.getValue());
                 }
             }
             group.publish();

@@ -1,7 +1,6 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -63,24 +62,18 @@ final class ReportFiles implements AutoCloseable {
     /** Writes all of them and gives them their names. */
     void write(Report report) throws IOException {
         if (page.isPresent()) {
-            finish(page.get(), ReportPage.of(report));
+            page.get().writeWhole(ReportPage.of(report));
         }
         if (json.isPresent()) {
-            finish(json.get(), ReportJson.of(report));
+            json.get().writeWhole(ReportJson.of(report));
         }
         if (!tables.isEmpty()) {
             Map<String, String> texts = ReportTables.of(report, show.show().map());
             for (int i = 0; i < tables.size(); i++) {
-                finish(tables.get(i), texts.get(ReportTables.NAMES.get(i)));
+                tables.get(i).writeWhole(texts.get(ReportTables.NAMES.get(i)));
             }
         }
         group.publish();
-    }
-
-    private static void finish(StagedFile file, String text) throws IOException {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        file.write(bytes, 0, bytes.length);
-        file.finish();
     }
 
     @Override

@@ -1,11 +1,9 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import org.duskloom.engine.file.IfExists;
-import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.format.OutputFolder;
 import org.duskloom.engine.sheet.Drawing;
 import org.duskloom.engine.sheet.PlaceTables;
@@ -76,10 +74,7 @@ final class SheetOutputs implements AutoCloseable {
     }
 
     private void write(String name, String text) throws IOException {
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        StagedFile file = folder.open(name);
-        file.write(bytes, 0, bytes.length);
-        file.finish();
+        folder.open(name).writeWhole(text);
         files++;
     }
 

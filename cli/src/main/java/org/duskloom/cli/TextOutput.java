@@ -29,10 +29,8 @@ final class TextOutput {
             streams.print(text, StandardCharsets.UTF_8);
             return;
         }
-        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         try (StagedFile file = StagedFile.open(output, OutputNames.ifExists(force))) {
-            file.write(bytes, 0, bytes.length);
-            file.finish();
+            file.writeWhole(text);
         }
         streams.tell(output + ": " + what);
     }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collection;
@@ -102,6 +103,21 @@ public final class StagedFile implements Closeable {
             buffer.put(bytes, offset, length);
         }
         bytesTaken += length;
+    }
+
+    /**
+     * Writes a text as UTF-8 and finishes the file.
+     *
+     * @throws IOException if that fails; the file is then abandoned
+     */
+    public void writeWhole(String text) throws IOException {
+        writeWhole(text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The same with bytes. */
+    public void writeWhole(byte[] bytes) throws IOException {
+        write(bytes, 0, bytes.length);
+        finish();
     }
 
     /** The same as a stream. Flushing or closing it does not finish the file. */

@@ -1,7 +1,6 @@
 package org.duskloom.engine.format;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -98,9 +97,7 @@ public record FrameManifest(RunInfo run, String sha256Hex, List<WrittenFile> fil
      */
     public void writeTo(StagedFile file) throws IOException {
         try (file) {
-            byte[] bytes = json().getBytes(StandardCharsets.UTF_8);
-            file.write(bytes, 0, bytes.length);
-            file.finish();
+            file.writeWhole(json());
         }
     }
 

@@ -1,7 +1,6 @@
 package org.duskloom.engine.proof;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.find.FindRun;
@@ -65,9 +64,7 @@ public final class StepsKind implements StreamKind {
 
             @Override
             public void finish() throws IOException {
-                byte[] lines = text.lines().getBytes(StandardCharsets.UTF_8);
-                file.write(lines, 0, lines.length);
-                file.finish();
+                file.writeWhole(text.lines());
             }
 
             @Override

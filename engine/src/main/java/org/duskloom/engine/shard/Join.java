@@ -220,8 +220,7 @@ public final class Join implements Closeable {
         byte[] bytes = Files.readAllBytes(first);
         StagedFile file = folder.open(name);
         begun.add(file);
-        file.write(bytes, 0, bytes.length);
-        file.finish();
+        file.writeWhole(bytes);
         written.add(new WrittenFile(name, bytes.length));
     }
 

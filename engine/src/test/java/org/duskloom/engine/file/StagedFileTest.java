@@ -34,6 +34,17 @@ class StagedFileTest {
     }
 
     @Test
+    void takesATextAsAWhole() throws IOException {
+        Path target = folder.resolve("flower.txt");
+        try (StagedFile file = StagedFile.open(target, IfExists.REFUSE)) {
+            file.writeWhole("Gänseblümchen \uD83C\uDF3C\n");
+        }
+        assertThat(target).hasContent("Gänseblümchen \uD83C\uDF3C\n");
+        // U+00E4, U+00FC: two bytes each, U+1F33C: four (RFC 3629).
+        assertThat(target).hasSize(12 + 4 + 1 + 4);
+    }
+
+    @Test
     void leavesNothingWhenClosedUnfinished() throws IOException {
         try (StagedFile file = StagedFile.open(folder.resolve("a/b/frames.rgb"), IfExists.REFUSE)) {
             write(file, "dusk");
