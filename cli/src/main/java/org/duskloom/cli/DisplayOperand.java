@@ -12,6 +12,11 @@ final class DisplayOperand {
 
     DisplayOperand() {}
 
+    /** As the user named it. */
+    Path file() {
+        return file;
+    }
+
     /** Reads the display, and lists all problems; nothing if one of them is an error. */
     Optional<LoadedDisplay> load(Streams streams) {
         Problems problems = new Problems();

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.find.FindRun;
@@ -113,7 +115,9 @@ final class LocateCommand implements Callable<Integer> {
         boolean places = loaded.flatMap(LoadedPixels::display).isPresent();
         FindRun run = new FindRun(map.pixelCount(), Math.min(FindOptions.rounds(apart), map.pixelCount()));
         try {
-            List<Path> files = PictureNames.files(pictures);
+            Problems leftOut = new Problems();
+            List<Path> files = PictureNames.files(pictures, Set.of(output, located()), leftOut);
+            ProblemPrinter.print(leftOut, streams);
             return ProgressBar.<PicturesRefusedException>during(
                             streams, "picture", progress -> locate(files, progress, run, map, places))
                     ? ExitCode.DONE
@@ -159,7 +163,7 @@ final class LocateCommand implements Callable<Integer> {
     }
 
     private void write(byte[] csv, Raster picture, Photos photos) throws IOException {
-        Path parent = output.getParent();
+        Path parent = located().getParent();
         try (OutputFolder folder = new OutputFolder(
                 parent == null ? Path.of("") : parent,
                 OutputNames.ifExists(force),
@@ -170,17 +174,37 @@ final class LocateCommand implements Callable<Integer> {
         }
     }
 
-    private void requireOneSource() {
+    /** The picture stands beside the table. */
+    private Path located() {
+        return output.resolveSibling(PICTURE);
+    }
+
+    private void requireOneSource() throws IOException {
         if (display == null && pixels == null) {
             throw new MisuseException(
-                    "whose pixels? name the display with --display, or say how many there are with --pixels");
+                    "whose pixels? name the display with --display, or say how many there are with --pixels"
+                            + countsOfPixels());
         }
         if (display != null && pixels != null) {
             throw new MisuseException("--pixels takes the place of --display; leave out one of them");
         }
         FindOptions.checkPixels(pixels);
-        if (output.getFileName() != null && output.getFileName().toString().equals(PICTURE)) {
-            throw new MisuseException("-o " + output + ": that is the name of the picture; name the CSV otherwise");
+        String name = output.toString().toLowerCase(Locale.ROOT);
+        if (name.endsWith(".png") || name.endsWith(".jpg") || name.endsWith(".jpeg")) {
+            throw new MisuseException("-o " + output + ": that is the name of a picture; name the table, as in -o"
+                    + " measured.csv, and " + PICTURE + " is written beside it");
+        }
+    }
+
+    /** For how many pixels a run has as many pictures as are handed over. */
+    private String countsOfPixels() throws IOException {
+        try {
+            int count = PictureNames.files(pictures, Set.of(), new Problems()).size();
+            return FindRun.pixelsWithPictures(count)
+                    .map(sizes -> "; " + count + " photos are the run of " + sizes)
+                    .orElse("");
+        } catch (PicturesRefusedException none) {
+            return "";
         }
     }
 

@@ -80,6 +80,9 @@ final class MapCommand implements Callable<Integer> {
         if (photo && measured == null) {
             throw new MisuseException("--photo says what --from holds, which is not given");
         }
+        if (measured != null) {
+            MeasuredDisplay.refuseExchanged(display.file(), measured, "map %s --from %s -o " + output);
+        }
         Optional<LoadedDisplay> loaded = display.load(streams);
         Optional<MeasuredDisplay> found = measured == null
                 ? Optional.empty()

@@ -2,6 +2,7 @@ package org.duskloom.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.duskloom.engine.document.SourceText;
@@ -23,9 +24,33 @@ import org.duskloom.engine.survey.fit.Survey;
  * @param result how it was found
  */
 record MeasuredDisplay(LoadedDisplay display, SurveyResult result) {
+    /**
+     * Refuses a table in the place of the display, and the display in that of the table.
+     *
+     * @param right how it is typed, with the two as they should be
+     */
+    static void refuseExchanged(Path display, Path measured, String right) {
+        if (ends(display, ".csv") && ends(measured, ".json")) {
+            throw new MisuseException("the display and the measurements are exchanged; type: duskloom "
+                    + String.format(right, measured, display));
+        }
+    }
+
+    private static boolean ends(Path file, String ending) {
+        return file.toString().toLowerCase(Locale.ROOT).endsWith(ending);
+    }
+
     /** Reads measurements; lists all problems. */
     static Optional<Measurements> read(Optional<LoadedDisplay> display, Path file, boolean photo, Streams streams) {
         Problems problems = new Problems();
+        if (PhotoFormat.isPicture(file)) {
+            problems.error(
+                    Location.ofFile(file.toString()),
+                    "is a picture; a table of places is wanted here",
+                    "'duskloom locate' finds the places of the lights in pictures, and writes the table");
+            ProblemPrinter.print(problems, streams);
+            return Optional.empty();
+        }
         Optional<SourceText> source = SourceText.read(file, file.toString(), problems);
         Optional<Measurements> measurements = display.flatMap(
                 read -> source.flatMap(text -> MeasurementReader.read(text, read.map(), photo, problems)));

@@ -46,6 +46,9 @@ final class PhotoFile {
      */
     static PhotoFile open(Path file) throws IOException, PicturesRefusedException {
         PhotoFormat format = PhotoFormat.of(file);
+        if (!format.isRead()) {
+            throw format.refusal(file);
+        }
         return new PhotoFile(file, format, format == PhotoFormat.JPEG ? orientation(file) : Orientation.TOP_LEFT);
     }
 
@@ -67,7 +70,7 @@ final class PhotoFile {
 
     /** Reads its brightness, as it stands upright. */
     void read(byte[] codes) throws IOException, PicturesRefusedException {
-        if (format == PhotoFormat.JPEG && !PhotoFormat.hasJpegEnd(file)) {
+        if (format == PhotoFormat.JPEG && !JpegEnd.isThere(file)) {
             throw damaged("it ends before its end mark");
         }
         BufferedImage image = reading(reader -> reader.read(0));

@@ -2,7 +2,6 @@ package org.duskloom.cli;
 
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,32 +9,32 @@ import java.util.List;
 import java.util.Locale;
 import org.duskloom.engine.locate.PicturesRefusedException;
 
-/** What a picture is written as, by its first bytes; whatever else is handed over is told how to convert. */
+/** What a file is that is handed over as a picture, by its first bytes; what is not read is told how to convert. */
 enum PhotoFormat {
-    JPEG,
-    PNG;
+    JPEG("is a JPEG"),
+    PNG("is a PNG"),
+    HEIC("is a HEIC picture"),
+    RAW("is the raw data of a camera"),
+    FILM("is a film"),
+    TEXT("is text or a table"),
+    EMPTY("is empty"),
+    OTHER("is neither JPEG nor PNG");
 
     private static final int HEAD = 32;
 
-    /**
-     * A small film or a second picture may stand behind the end mark, and ends with one of its own or in other bytes.
-     */
-    private static final int TAIL = 16_000_000;
-
-    private static final List<String> RAW = List.of(
+    private static final List<String> RAW_ENDINGS = List.of(
             ".arw", ".cr2", ".cr3", ".dng", ".nef", ".nrw", ".orf", ".pef", ".raf", ".raw", ".rw2", ".srw", ".x3f");
 
-    /** By which the JDK knows it. */
-    String readerName() {
-        return name().toLowerCase(Locale.ROOT);
+    private static final List<String> TEXT_ENDINGS = List.of(".csv", ".json", ".txt");
+
+    private final String what;
+
+    PhotoFormat(String what) {
+        this.what = what;
     }
 
-    /**
-     * Looks at the start of a file.
-     *
-     * @throws PicturesRefusedException if it is neither
-     */
-    static PhotoFormat of(Path file) throws IOException, PicturesRefusedException {
+    /** Looks at the start of a file. */
+    static PhotoFormat of(Path file) throws IOException {
         byte[] head;
         try (InputStream in = Files.newInputStream(file)) {
             head = in.readNBytes(HEAD);
@@ -46,43 +45,88 @@ enum PhotoFormat {
         if (begins(head, 0, "\u0089PNG\r\n\u001A\n")) {
             return PNG;
         }
-        throw refused(file, head);
+        return ofOther(head, ending(file));
     }
 
-    private static PicturesRefusedException refused(Path file, byte[] head) {
-        String name = file.getFileName().toString();
-        String base = name.contains(".") ? name.substring(0, name.lastIndexOf('.')) : name;
-        String ending = name.substring(base.length()).toLowerCase(Locale.ROOT);
+    private static PhotoFormat ofOther(byte[] head, String ending) {
         if (begins(head, 4, "ftyphe") || begins(head, 4, "ftypmif1") || begins(head, 4, "ftypmsf1")) {
-            return refused(
-                    file,
-                    "is a HEIC picture; JPEG and PNG are read",
-                    "convert it, each into another file: heif-convert -q 95 " + name + " " + base
-                            + ".jpg; on a Mac: sips -s" + " format jpeg " + name + " --out " + base + ".jpg");
+            return HEIC;
         }
-        if (RAW.contains(ending) || begins(head, 4, "ftypcrx") || begins(head, 0, "FUJIFILMCCD-RAW")) {
-            return refused(
-                    file,
-                    "is the raw data of a camera; JPEG and PNG are read",
-                    "convert it, all with the same settings: dcraw -c -W " + name + " | pnmtopng > " + base + ".png");
+        if (RAW_ENDINGS.contains(ending) || begins(head, 4, "ftypcrx") || begins(head, 0, "FUJIFILMCCD-RAW")) {
+            return RAW;
         }
         if (begins(head, 4, "ftyp") || begins(head, 0, "\u001AE\u00DF\u00A3") || begins(head, 8, "AVI ")) {
-            return refused(
-                    file,
-                    "is a film; its pictures are read",
-                    "take them out of it: ffmpeg -i " + name + " -fps_mode passthrough -q:v 2 " + base + "-%05d.jpg");
+            return FILM;
         }
         if (head.length == 0) {
-            return refused(file, "is empty", "copy it from the camera again");
+            return EMPTY;
         }
-        return refused(
-                file,
-                "is neither JPEG nor PNG",
-                "convert it: ffmpeg -i " + name + " " + base + ".png; or leave it out if it is no picture of the run");
+        return TEXT_ENDINGS.contains(ending) ? TEXT : OTHER;
     }
 
-    private static PicturesRefusedException refused(Path file, String message, String hint) {
-        return new PicturesRefusedException(file.toString(), message, hint);
+    /** Whether it is a picture that is read; false if it is not there or cannot be read, too. */
+    static boolean isPicture(Path file) {
+        try {
+            return Files.isRegularFile(file) && of(file).isRead();
+        } catch (IOException unreadable) {
+            return false;
+        }
+    }
+
+    /** Whether it is read. */
+    boolean isRead() {
+        return this == JPEG || this == PNG;
+    }
+
+    /** What it is, in words that follow the name of the file. */
+    String what() {
+        return what;
+    }
+
+    /** By which the JDK knows it. */
+    String readerName() {
+        return name().toLowerCase(Locale.ROOT);
+    }
+
+    /** Refuses a file of this format. */
+    PicturesRefusedException refusal(Path file) {
+        String suffix = switch (this) {
+            case HEIC, RAW -> "; JPEG and PNG are read";
+            case FILM -> "; its pictures are read";
+            case TEXT -> ", and no picture";
+            default -> "";
+        };
+        return new PicturesRefusedException(file.toString(), what + suffix, hint(file));
+    }
+
+    private String hint(Path file) {
+        String name = file.getFileName().toString();
+        String base = base(file);
+        return switch (this) {
+            case HEIC ->
+                "convert it, each into another file: heif-convert -q 95 " + name + " " + base
+                        + ".jpg; on a Mac: sips -s format jpeg " + name + " --out " + base + ".jpg";
+            case RAW ->
+                "convert it, all with the same settings: dcraw -c -W " + name + " | pnmtopng > " + base + ".png";
+            case FILM ->
+                "take them out of it: ffmpeg -i " + name + " -fps_mode passthrough -q:v 2 " + base + "-%05d.jpg";
+            case TEXT ->
+                "the pictures come first, the display behind --display, and -o names the table to be written:"
+                        + " duskloom locate photos -o measured.csv --display display.json";
+            case EMPTY -> "copy it from the camera again";
+            default ->
+                "convert it: ffmpeg -i " + name + " " + base + ".png; or leave it out if it is no picture of the run";
+        };
+    }
+
+    /** The name of a file without its ending. */
+    static String base(Path file) {
+        String name = file.getFileName().toString();
+        return name.contains(".") ? name.substring(0, name.lastIndexOf('.')) : name;
+    }
+
+    private static String ending(Path file) {
+        return file.getFileName().toString().substring(base(file).length()).toLowerCase(Locale.ROOT);
     }
 
     private static boolean begins(byte[] head, int at, String signs) {
@@ -96,21 +140,5 @@ enum PhotoFormat {
             }
         }
         return true;
-    }
-
-    /** Whether a JPEG has its end mark: a decoder fills up with grey what is missing. */
-    static boolean hasJpegEnd(Path file) throws IOException {
-        try (RandomAccessFile in = new RandomAccessFile(file.toFile(), "r")) {
-            int length = (int) Math.min(TAIL, in.length());
-            byte[] tail = new byte[length];
-            in.seek(in.length() - length);
-            in.readFully(tail);
-            for (int at = length - 2; at >= 0; at--) {
-                if ((tail[at] & 0xFF) == 0xFF && (tail[at + 1] & 0xFF) == 0xD9) {
-                    return true;
-                }
-            }
-            return false;
-        }
     }
 }

@@ -75,6 +75,7 @@ final class SurveyCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         OptionalDouble allowed = tolerance();
+        MeasuredDisplay.refuseExchanged(display.file(), measured, "survey %s %s");
         Optional<LoadedDisplay> loaded = display.load(streams);
         Optional<Measurements> measurements = MeasuredDisplay.read(loaded, measured, photo, streams);
         if (measurements.isEmpty()) {

@@ -10,8 +10,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.duskloom.engine.find.FindRun;
 import org.junit.jupiter.api.Test;
@@ -188,18 +190,105 @@ class LocateCommandTest {
         assertThat(ran.out()).isEmpty();
         assertThat(ran.err())
                 .isEqualTo("photos: error: 17 pictures, but a run of 12 pixels has 18: the one that belongs to"
-                        + " photos/IMG_10.png is missing, picture 9 or 10 of steps.txt; take it again with the camera"
-                        + " where it was, or take all of them again\n1 error\n");
+                        + " photos/IMG_10.png is missing, picture 9 or 10 of steps.txt; take what is missing again with"
+                        + " the camera where it was, or take all of them again\n1 error\n");
         assertThat(folder.resolve("measured.csv")).doesNotExist();
         assertThat(folder.resolve("located.png")).doesNotExist();
     }
 
+    /** Systems leave files in folders, cameras write raw data and small films beside pictures, people their notes. */
     @Test
-    void aPhotoThatIsCutOffIsNamed() throws IOException {
+    void whatIsNoPictureInTheFolderIsLeftOut() throws IOException {
+        Path photos = photos("png");
+        byte[] film = HexFormat.of().parseHex("00000014667479707174202000000000");
+        for (String name : List.of("Thumbs.db", "desktop.ini", ".DS_Store", "._IMG_3.png")) {
+            Files.write(photos.resolve(name), film);
+        }
+        Files.createDirectories(photos.resolve("older"));
+        Files.writeString(photos.resolve("steps.txt"), "3 s lit");
+        Files.write(photos.resolve("IMG_4.MOV"), film);
+        Files.write(photos.resolve("IMG_4.DNG"), film);
+        Files.writeString(photos.resolve("IMG_4.AAE"), "<xml/>");
+        List<Object> args = new ArrayList<>(List.of("locate", photos, "--display", map()));
+        args.addAll(List.of("-o", photos.resolve("measured.csv")));
+        Ran ran = Ran.with(args.toArray()).without(folder);
+        assertThat(ran.err())
+                .isEqualTo("photos/IMG_4.AAE: warning: is neither JPEG nor PNG, and is left out\n"
+                        + "photos/IMG_4.DNG: warning: is the raw data of a camera, and is left out\n"
+                        + "photos/IMG_4.MOV: warning: is a film, and is left out\n"
+                        + "photos/steps.txt: warning: is text or a table, and is left out\n4 warnings\n");
+        assertThat(ran.code()).isZero();
+        // What it has written itself is no picture of the run either.
+        assertThat(photos.resolve("located.png")).exists();
+        args.add("--force");
+        assertThat(Ran.with(args.toArray()).code()).isZero();
+    }
+
+    /** A pattern of names, which a shell fills in, takes what systems leave as well. */
+    @Test
+    void whatSystemsLeaveMayBeNamed() throws IOException {
+        Path photos = photos("png");
+        Files.writeString(photos.resolve("Thumbs.db"), "thumbs");
+        List<Object> args = new ArrayList<>();
+        try (Stream<Path> all = Files.list(photos)) {
+            all.forEach(args::add);
+        }
+        args.addAll(List.of("--display", map()));
+        assertThat(locate(args.toArray()).code()).isZero();
+    }
+
+    /** It may be one of the run, other than what stands beside its picture. */
+    @Test
+    void aHeicAmongPhotosIsNotLeftOut() throws IOException {
+        Path photos = photos("jpg");
+        Files.delete(photos.resolve("IMG_4.jpg"));
+        Files.write(photos.resolve("IMG_4.HEIC"), HexFormat.of().parseHex("00000018667479706865696300000000"));
+        Ran ran = locate(photos, "--display", map());
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err()).startsWith("photos/IMG_4.HEIC: error: is a HEIC picture; JPEG and PNG are read");
+    }
+
+    @Test
+    void aFolderMustHoldPictures() throws IOException {
+        Path empty = Files.createDirectories(folder.resolve("photos"));
+        assertThat(locate(empty, "--pixels", 12).err()).startsWith("photos: error: holds no picture; name pictures");
+        Files.writeString(empty.resolve("steps.txt"), "3 s lit");
+        assertThat(locate(empty, "--pixels", 12).err()).startsWith("photos: error: holds no picture; name pictures");
+    }
+
+    @Test
+    void aTableIsNoPicture() throws IOException {
+        Ran ran = locate(map(), "--pixels", 12);
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err())
+                .startsWith("map.csv: error: is text or a table, and no picture; the pictures come first, the display"
+                        + " behind --display, and -o names the table to be written");
+    }
+
+    /** As many photos as there are tell about how many pixels there are, from which the user knows how many. */
+    @Test
+    void withoutADisplayTheNumberOfPhotosSaysSomething() throws IOException {
+        Ran ran = locate(photos("png"));
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .contains("whose pixels? name the display with --display, or say how many there are with --pixels;"
+                        + " 18 photos are the run of 9 to 16 pixels");
+    }
+
+    /** Most photos hold a small one, with an end mark of its own, before the scan. */
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void aPhotoThatIsCutOffIsNamed(boolean hasThumbnail) throws IOException {
         Path photos = photos("jpg");
         Path cut = photos.resolve("IMG_7.jpg");
-        byte[] whole = Files.readAllBytes(cut);
-        Files.write(cut, java.util.Arrays.copyOf(whole, whole.length / 2));
+        ByteArrayOutputStream whole = new ByteArrayOutputStream();
+        byte[] plain = Files.readAllBytes(cut);
+        whole.write(plain, 0, 2);
+        if (hasThumbnail) {
+            whole.write(HexFormat.of().parseHex("ffe1000a457869660000ffd9"));
+        }
+        whole.write(plain, 2, plain.length - 2);
+        Files.write(cut, Arrays.copyOf(whole.toByteArray(), whole.size() / 2));
         Ran ran = locate(photos, "--display", map());
         assertThat(ran.code()).isEqualTo(3);
         assertThat(ran.err())
@@ -236,11 +325,18 @@ class LocateCommandTest {
                 "PHOTOS | whose pixels? name the display with --display, or say how many there are with --pixels",
                 "PHOTOS --pixels 12 --display MAP | --pixels takes the place of --display; leave out one of them",
                 "PHOTOS --pixels 0 | --pixels is 0; allowed: 1 to 1000000",
-                "PHOTOS --pixels 12 --apart 1 | --apart is 1; allowed: 2 to 16"
+                "PHOTOS --pixels 12 --apart 1 | --apart is 1; allowed: 2 to 16",
+                "PHOTOS --pixels 12 -o map.JPG | -o map.JPG: that is the name of a picture; name the table, as in -o"
+                        + " measured.csv, and located.png is written beside it"
             })
     void wrongUseIsTold(String words, String said) throws IOException {
         String typed = words.replace("MAP", map().toString()).replace("PHOTOS", folder.toString());
-        Ran ran = locate((Object[]) typed.split(" "));
+        List<Object> args = new ArrayList<>(List.of("locate"));
+        args.addAll(List.of(typed.split(" ")));
+        if (!words.contains("-o ")) {
+            args.addAll(List.of("-o", folder.resolve("measured.csv")));
+        }
+        Ran ran = Ran.with(args.toArray()).without(folder);
         assertThat(ran.code()).isEqualTo(2);
         assertThat(ran.err()).contains(said);
     }

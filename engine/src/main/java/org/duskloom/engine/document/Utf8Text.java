@@ -28,6 +28,13 @@ final class Utf8Text {
                     "save it in the spreadsheet as CSV, file type \"CSV UTF-8\", and name that file");
             return Optional.empty();
         }
+        if (isPicture(bytes)) {
+            problems.error(
+                    new Location(shownName, 1, 1),
+                    "this is no text, it is a picture",
+                    "is it the right file? a timeline and a display are JSON, a pixel map and measurements are CSV");
+            return Optional.empty();
+        }
         Optional<String> other = otherEncoding(bytes);
         if (other.isPresent()) {
             problems.error(
@@ -49,6 +56,11 @@ final class Utf8Text {
      */
     private static boolean isWorkbook(byte[] bytes) {
         return startsWith(bytes, 'P', 'K', 3, 4) || startsWith(bytes, 0xD0, 0xCF, 0x11, 0xE0, 0xA1, 0xB1, 0x1A, 0xE1);
+    }
+
+    /** Whether it begins as PNG (W3C, PNG, section 5.2) or as JPEG (ITU-T T.81, annex B). */
+    private static boolean isPicture(byte[] bytes) {
+        return startsWith(bytes, 0x89, 'P', 'N', 'G', '\r', '\n', 0x1A, '\n') || startsWith(bytes, 0xFF, 0xD8, 0xFF);
     }
 
     private static boolean hasBom(byte[] bytes) {

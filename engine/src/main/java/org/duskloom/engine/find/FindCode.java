@@ -10,13 +10,16 @@ public final class FindCode {
     /** At how many bits two words differ at least. */
     public static final int LEAST_DISTANCE = 4;
 
+    /** How many pixels may have words at most. */
+    static final int MOST_PIXELS = 1 << 24;
+
     private final int pixelCount;
     private final int numberBits;
     private final int remainderBits;
 
     /** @throws IllegalArgumentException unless there are 1 to 2^24 pixels */
     public FindCode(int pixelCount) {
-        if (pixelCount < 1 || pixelCount > 1 << 24) {
+        if (pixelCount < 1 || pixelCount > MOST_PIXELS) {
             throw new IllegalArgumentException(pixelCount + " pixels");
         }
         this.pixelCount = pixelCount;

@@ -2,6 +2,7 @@ package org.duskloom.engine.find;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.duskloom.engine.find.FindStep.Kind;
 
 /**
@@ -31,6 +32,22 @@ public final class FindRun {
         this.apart = apart;
         this.steps = steps(code.bits(), apart);
         this.pictures = steps.stream().filter(FindStep::isPicture).toList();
+    }
+
+    /**
+     * For how many pixels a run of one round has so many pictures.
+     *
+     * @return in words, "9 to 16 pixels"; nothing if there is no such run
+     */
+    public static Optional<String> pixelsWithPictures(int pictures) {
+        int least = 1;
+        for (int most = 2; most <= FindCode.MOST_PIXELS; most *= 2) {
+            if (2 + 2 * new FindCode(most).bits() == pictures) {
+                return Optional.of(least + " to " + most + " pixels");
+            }
+            least = most + 1;
+        }
+        return Optional.empty();
     }
 
     private static List<FindStep> steps(int bits, int rounds) {
@@ -79,6 +96,29 @@ public final class FindRun {
     /** The steps of which pictures are read, in order: 2 + 2 times the bits for each round. */
     public List<FindStep> pictures() {
         return pictures;
+    }
+
+    /**
+     * What people call a step: "blink 1", "dark", "bit 3", "check 1 turned round", with its round where there are
+     * several.
+     */
+    public String name(FindStep step) {
+        String name = switch (step.kind()) {
+            case BLINK -> "blink " + (step.bit() + 1);
+            case PAUSE -> "pause " + (step.bit() + 1);
+            case DARK -> "dark";
+            case LIT -> "lit";
+            case ONES -> bitName(step.bit());
+            case ZEROS -> bitName(step.bit()) + " turned round";
+        };
+        return apart == 1 ? name : "round " + (step.round() + 1) + ": " + name;
+    }
+
+    private String bitName(int bit) {
+        if (bit < code.numberBits()) {
+            return "bit " + (bit + 1);
+        }
+        return bit < code.bits() - 1 ? "check " + (bit - code.numberBits() + 1) : "parity";
     }
 
     /** How long all steps take together, in halves of the time for which a step is held. */

@@ -28,9 +28,10 @@ final class RoundReader {
             throw refused(reference, names, dark, plane);
         }
         Readings readings = Readings.read(reference, shown.subList(2, shown.size()), exposed, plane);
-        PictureCheck check = new PictureCheck(readings, names, true);
-        check.requirePairs(code);
-        check.requireWords(code);
+        LightShares shares = LightShares.ofPairs(readings);
+        RoundPictures known = new RoundPictures(sequence.run(), round, names);
+        PairCheck.require(shares, known);
+        WordCheck.require(shares, known);
         return readings;
     }
 

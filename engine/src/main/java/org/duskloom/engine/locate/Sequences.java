@@ -11,6 +11,9 @@ final class Sequences {
     /** From so many times the number of photos on it is a film. */
     private static final int FILM = 3;
 
+    /** So many photos that are missing or too many are looked for. */
+    private static final int FEW = 3;
+
     private Sequences() {}
 
     /** @param plane is written over */
@@ -24,27 +27,36 @@ final class Sequences {
         }
         String said = Counted.of(pictures.count(), "picture") + ", but a run of "
                 + Counted.of(run.code().pixelCount(), "pixel") + " has " + expected;
-        if (run.apart() == 1 && Math.abs(pictures.count() - expected) == 1) {
-            throw miscounted(said, expected, pictures, plane);
+        if (run.apart() == 1 && Math.abs(pictures.count() - expected) <= FEW) {
+            throw miscounted(said, run, pictures, plane);
         }
         throw new PicturesRefusedException(
                 "",
-                said,
+                said
+                        + FindRun.pixelsWithPictures(pictures.count())
+                                .map(pixels -> "; as many as for " + pixels)
+                                .orElse(""),
                 "hand over one photo for each step that steps.txt calls a picture, or the pictures of a film, at least"
                         + " six for each step");
     }
 
-    private static PicturesRefusedException miscounted(String said, int expected, Pictures pictures, Plane plane)
+    private static PicturesRefusedException miscounted(String said, FindRun run, Pictures pictures, Plane plane)
             throws IOException, PicturesRefusedException {
         Overview overview = Overview.of(pictures, plane);
         int brightest = brightest(overview);
-        if (pictures.count() < expected && brightest != 1) {
+        if (pictures.count() < run.pictures().size() && brightest != 1) {
             boolean first = brightest == 0 && overview.lit(0) > 1.4 * overview.lit(1);
             return new PicturesRefusedException(
                     "",
                     said + ": " + (first ? "the dark one, the first," : "the one in which all are lit, the second,")
                             + " is missing",
                     "take it again with the camera where it was, or take all of them again");
+        }
+        if (brightest > 1 && 4 * overview.lit(1) < overview.lit(brightest)) {
+            return new PicturesRefusedException(
+                    "",
+                    said + ": " + pictures.name(1) + " is dark, as " + pictures.name(0) + " is",
+                    "leave one of the two out");
         }
         Plane dark = new Plane(plane.size);
         pictures.read(0, dark.codes);
@@ -54,8 +66,9 @@ final class Sequences {
         for (int picture = 2; picture < pictures.count(); picture++) {
             rest.add(new int[] {picture});
         }
-        Readings readings = Readings.read(reference, rest, pictures, plane);
-        return new PictureCheck(readings, pictures::name, false).miscounted(expected, said);
+        LightShares shares = LightShares.ofAny(Readings.read(reference, rest, pictures, plane));
+        Miscount miscount = Miscount.of(shares, new RoundPictures(run, 0, pictures::name));
+        return miscount.isSure() ? miscount.refusal(said + ": ") : RoundPictures.order("", said);
     }
 
     private static int brightest(Overview overview) {

@@ -3,7 +3,6 @@ package org.duskloom.engine.proof;
 import java.util.List;
 import java.util.stream.Stream;
 import org.duskloom.engine.color.SrgbEncoder;
-import org.duskloom.engine.find.FindCode;
 import org.duskloom.engine.find.FindRun;
 import org.duskloom.engine.find.FindStep;
 
@@ -26,7 +25,7 @@ final class FindSteps {
 
     private ProofStep step(FindStep step) {
         return new ProofStep(
-                caption(step), sight(step), step.halves() * holdFrames / 2, (share, light) -> paint(step, light));
+                run.name(step), sight(step), step.halves() * holdFrames / 2, (share, light) -> paint(step, light));
     }
 
     private void paint(FindStep step, ProofLight light) {
@@ -35,26 +34,6 @@ final class FindSteps {
                 light.set(pixel, white);
             }
         }
-    }
-
-    private String caption(FindStep step) {
-        String round = run.apart() == 1 ? "" : "round " + (step.round() + 1) + ": ";
-        return switch (step.kind()) {
-            case BLINK -> round + "blink " + (step.bit() + 1);
-            case PAUSE -> round + "pause " + (step.bit() + 1);
-            case DARK -> round + "dark";
-            case LIT -> round + "lit";
-            case ONES -> round + bit(step.bit());
-            case ZEROS -> round + bit(step.bit()) + " turned round";
-        };
-    }
-
-    private String bit(int bit) {
-        FindCode code = run.code();
-        if (bit < code.numberBits()) {
-            return "bit " + (bit + 1);
-        }
-        return bit < code.bits() - 1 ? "check " + (bit - code.numberBits() + 1) : "parity";
     }
 
     private String sight(FindStep step) {

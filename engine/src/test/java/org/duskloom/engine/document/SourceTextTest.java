@@ -188,6 +188,16 @@ class SourceTextTest {
                                 + " file");
     }
 
+    /** The marks of PNG (W3C, Portable Network Graphics, section 5.2) and of JPEG (ITU-T T.81, annex B). */
+    @ParameterizedTest
+    @ValueSource(strings = {"89504E47 0D0A1A0A 0000000D", "FFD8FFE0 0010"})
+    void recognisesPictures(String bytes) {
+        assertThat(of(Inputs.hex(bytes))).isEmpty();
+        assertThat(Inputs.shown(problems))
+                .containsExactly("garden.csv:1:1: error: this is no text, it is a picture; is it the right file? a"
+                        + " timeline and a display are JSON, a pixel map and measurements are CSV");
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"a\nb\nc", "a\rb\rc", "a\r\nb\r\nc", "a\nb\rc", "a\r\nb\nc", "a\rb\r\nc"})
     void countsLinesWithAnyLineEnds(String text) {

@@ -9,6 +9,7 @@ import org.duskloom.engine.find.FindStep.Kind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class FindRunTest {
     /** 11 bits of the number, 4 of the remainder, 1 of parity: 16 pairs, dark and lit. */
@@ -96,5 +97,30 @@ class FindRunTest {
                 .filter(step -> step.round() == round && step.kind() == kind && step.bit() == bit)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    @Test
+    void namesItsSteps() {
+        FindRun run = new FindRun(12, 1);
+        List<String> names = run.steps().stream().map(run::name).toList();
+        assertThat(names)
+                .startsWith("blink 1", "pause 1", "blink 2", "pause 2", "blink 3", "pause 3", "dark", "lit", "bit 1")
+                .contains("bit 4 turned round", "check 1", "check 3 turned round", "parity")
+                .doesNotHaveDuplicates();
+        FindRun inTurns = new FindRun(12, 4);
+        assertThat(inTurns.name(inTurns.pictures().get(1))).isEqualTo("round 1: lit");
+        assertThat(inTurns.steps().stream().map(inTurns::name)).doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 50, 64, 1288, 2048, 2049, 5000})
+    void knowsForHowManyPixelsARunHasSoManyPictures(int pixels) {
+        int pictures = new FindRun(pixels, 1).pictures().size();
+        String[] words = FindRun.pixelsWithPictures(pictures).orElseThrow().split(" ");
+        assertThat(pixels).isBetween(Integer.parseInt(words[0]), Integer.parseInt(words[2]));
+        assertThat(new FindRun(Integer.parseInt(words[0]), 1).pictures()).hasSize(pictures);
+        assertThat(new FindRun(Integer.parseInt(words[2]), 1).pictures()).hasSize(pictures);
+        assertThat(new FindRun(Integer.parseInt(words[2]) + 1, 1).pictures()).hasSizeGreaterThan(pictures);
+        assertThat(FindRun.pixelsWithPictures(pictures + 1)).isEmpty();
     }
 }

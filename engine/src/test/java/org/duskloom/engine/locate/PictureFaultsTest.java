@@ -70,6 +70,24 @@ class PictureFaultsTest {
     }
 
     @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "5 | 14 | the one that belongs to photo-5.jpg is missing, picture 5 or 6 of steps.txt, and the one that"
+                        + " belongs to photo-14.jpg is missing, picture 15 or 16 of steps.txt",
+                "6 | 7 | pictures 7 and 8 of steps.txt are missing",
+                "22 | 23 | pictures 23 and 24 of steps.txt are missing",
+                "0 | 9 | the dark one, the first, is missing"
+            })
+    void twoPhotosAreMissed(int one, int other, String said) {
+        assertThat(refusal(exposures -> {
+                    exposures.remove(other);
+                    exposures.remove(one);
+                }))
+                .isEqualTo("22 pictures, but a run of 50 pixels has 24: " + said);
+    }
+
+    @ParameterizedTest
     @CsvSource({"2, 4, 3", "10, 12, 11", "23, 25, 24"})
     void aPhotoIsDoubled(int doubled, int second, int first) {
         assertThat(refusal(exposures -> exposures.add(doubled, exposures.get(doubled))))
@@ -84,16 +102,57 @@ class PictureFaultsTest {
                 .isEqualTo("photo-8.jpg shows the same as photo-7.jpg; the step between two others is missing");
     }
 
+    @Test
+    void theDarkOrTheLitPhotoIsDoubled() {
+        assertThat(refusal(exposures -> exposures.add(0, exposures.get(0))))
+                .isEqualTo("25 pictures, but a run of 50 pixels has 24: photo-2.jpg is dark, as photo-1.jpg is");
+        assertThat(refusal(exposures -> exposures.add(1, exposures.get(1))))
+                .isEqualTo(
+                        "25 pictures, but a run of 50 pixels has 24: photo-3.jpg shows all lights, as photo-2.jpg does");
+    }
+
+    /** As a copy that a browser or a telephone has made, with a name that sorts elsewhere. */
+    @Test
+    void aPhotoIsDoubledFarFromWhereItBelongs() {
+        assertThat(refusal(exposures -> exposures.add(17, exposures.get(4))))
+                .isEqualTo("25 pictures, but a run of 50 pixels has 24: photo-18.jpg shows the same as photo-5.jpg");
+        assertThat(refusal(exposures -> exposures.set(17, exposures.get(4))))
+                .isEqualTo("photo-18.jpg shows the same as photo-5.jpg, and not the step \"check 2 turned round\"");
+    }
+
+    /** All between is where something else should be. */
+    @Test
+    void aPhotoIsMissedAndAnotherDoubledLater() {
+        assertThat(refusal(exposures -> {
+                    exposures.add(19, exposures.get(18));
+                    exposures.remove(5);
+                }))
+                .isEqualTo("photo-19.jpg shows the same as photo-18.jpg, and the one that belongs to photo-5.jpg is"
+                        + " missing, picture 5 or 6 of steps.txt");
+    }
+
+    /** Of a blink, for instance. */
+    @Test
+    void aPhotoIsOfNoStep() {
+        assertThat(refusal(exposures -> exposures.add(9, exposures.get(1))))
+                .isEqualTo("25 pictures, but a run of 50 pixels has 24: photo-10.jpg shows all lights, as photo-2.jpg"
+                        + " does");
+        assertThat(refusal(exposures -> exposures.add(9, DARK)))
+                .isEqualTo("25 pictures, but a run of 50 pixels has 24: photo-10.jpg shows no light");
+        assertThat(refusal(exposures -> exposures.set(9, exposures.get(1))))
+                .isEqualTo("photo-10.jpg shows all lights, as photo-2.jpg does");
+    }
+
     @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
                 "0 | 1 | photo-1.jpg should be dark, but shows more light than photo-2.jpg, in which all should be lit",
-                "6 | 7 | photo-7.jpg and photo-8.jpg seem to be exchanged",
-                "6 | 11 | photo-7.jpg and photo-12.jpg seem to be exchanged",
-                "6 | 10 | photo-7.jpg and photo-11.jpg seem to be exchanged",
-                "7 | 11 | photo-8.jpg and photo-12.jpg seem to be exchanged",
-                "7 | 10 | photo-8.jpg and photo-11.jpg seem to be exchanged"
+                "6 | 7 | photo-7.jpg seems to be exchanged with photo-8.jpg",
+                "6 | 11 | photo-7.jpg seems to be exchanged with photo-12.jpg",
+                "6 | 10 | photo-7.jpg seems to be exchanged with photo-11.jpg",
+                "7 | 11 | photo-8.jpg seems to be exchanged with photo-12.jpg",
+                "7 | 10 | photo-8.jpg seems to be exchanged with photo-11.jpg"
             })
     void twoPhotosAreSwapped(int one, int other, String said) {
         assertThat(refusal(exposures -> Collections.swap(exposures, one, other)))
@@ -146,6 +205,8 @@ class PictureFaultsTest {
     void thereAreFarTooFew() {
         assertThat(refusal(exposures -> exposures.subList(3, 24).clear()))
                 .isEqualTo("3 pictures, but a run of 50 pixels has 24");
+        assertThat(refusal(exposures -> exposures.subList(18, 24).clear()))
+                .isEqualTo("18 pictures, but a run of 50 pixels has 24; as many as for 9 to 16 pixels");
     }
 
     /** Pictures in an order that no run has. */

@@ -1,0 +1,66 @@
+package org.duskloom.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HexFormat;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** {@code survey} and {@code map --from} with one file in the place of another. */
+class MistakenFilesTest {
+    private static final Path DISPLAY = Project.file("demos/garden/display.json");
+
+    @TempDir
+    private Path folder;
+
+    private Path picture;
+    private Path table;
+
+    @BeforeEach
+    void makeFiles() throws IOException {
+        picture =
+                Files.write(folder.resolve("located.png"), HexFormat.of().parseHex("89504e470d0a1a0a0000000d49484452"));
+        table = Files.writeString(folder.resolve("measured.csv"), "prop,pixel,x,y,sure\ndaisy-1,1,3,4,0.9\n");
+    }
+
+    private Ran run(Object... args) {
+        return Ran.with(args).without(folder);
+    }
+
+    @Test
+    void aPictureIsNoTable() {
+        String said = "located.png: error: is a picture; a table of places is wanted here; 'duskloom locate' finds the"
+                + " places of the lights in pictures, and writes the table\n1 error\n";
+        Ran survey = run("survey", DISPLAY, picture, "--photo");
+        assertThat(survey.code()).isEqualTo(3);
+        assertThat(survey.err()).isEqualTo(said);
+        Ran map = run("map", DISPLAY, "--from", picture, "-o", folder.resolve("map.csv"));
+        assertThat(map.code()).isEqualTo(3);
+        assertThat(map.err()).isEqualTo(said);
+        assertThat(folder.resolve("map.csv")).doesNotExist();
+    }
+
+    @Test
+    void aPictureIsNoDisplay() {
+        Ran survey = run("survey", picture, table, "--photo");
+        assertThat(survey.code()).isEqualTo(3);
+        assertThat(survey.err())
+                .startsWith("located.png:1:1: error: this is no text, it is a picture; is it the right file?");
+    }
+
+    @Test
+    void theDisplayAndTheTableAreExchanged() {
+        Ran survey = run("survey", table, DISPLAY, "--photo");
+        assertThat(survey.code()).isEqualTo(2);
+        assertThat(survey.err())
+                .startsWith("duskloom survey: the display and the measurements are exchanged; type: duskloom survey "
+                        + DISPLAY + " measured.csv\n");
+        Ran map = run("map", table, "--from", DISPLAY, "-o", "-");
+        assertThat(map.code()).isEqualTo(2);
+        assertThat(map.err()).contains("; type: duskloom map " + DISPLAY + " --from measured.csv -o -\n");
+    }
+}

@@ -1,0 +1,74 @@
+package org.duskloom.engine.locate;
+
+import java.util.stream.IntStream;
+import org.duskloom.engine.find.FindCode;
+
+/**
+ * Finds out whether what lights say is words; if not, pairs are in the wrong order, or the pictures of one are.
+ */
+final class WordCheck {
+    /** Of the dots whose bits are all clear, this share must say words. */
+    static final double MOST_WORDS = 0.8;
+
+    private final int[] words;
+    private final RoundPictures pictures;
+    private final FindCode code;
+
+    private WordCheck(LightShares shares, RoundPictures pictures) {
+        this.pictures = pictures;
+        this.code = pictures.code();
+        this.words = shares.words(code, IntStream.range(0, shares.readings()).toArray());
+    }
+
+    static void require(LightShares shares, RoundPictures pictures) throws PicturesRefusedException {
+        WordCheck check = new WordCheck(shares, pictures);
+        long right = IntStream.of(check.words)
+                .filter(word -> check.code.pixel(word) >= 0)
+                .count();
+        if (right < MOST_WORDS * check.words.length) {
+            check.refuseTurned();
+            check.refuseExchanged();
+            throw RoundPictures.order(
+                    "", "what the lights blink are not the numbers of " + check.code.pixelCount() + " pixels");
+        }
+    }
+
+    private void refuseTurned() throws PicturesRefusedException {
+        int[] wrong = new int[code.bits()];
+        for (int word : words) {
+            int bit = code.wrongBit(word);
+            if (bit >= 0) {
+                wrong[bit]++;
+            }
+        }
+        for (int bit = 0; bit < wrong.length; bit++) {
+            if (wrong[bit] > words.length / 2) {
+                throw RoundPictures.order(
+                        pictures.name(2 * bit), "seems to be exchanged with " + pictures.name(2 * bit + 1));
+            }
+        }
+    }
+
+    private void refuseExchanged() throws PicturesRefusedException {
+        for (int a = 0; a < code.bits(); a++) {
+            for (int b = a + 1; b < code.bits(); b++) {
+                if (rightWithExchanged(a, b) > MOST_WORDS * words.length) {
+                    throw RoundPictures.order("", both(a) + " seem to be exchanged with " + both(b));
+                }
+            }
+        }
+    }
+
+    private String both(int bit) {
+        return pictures.name(2 * bit) + " and " + pictures.name(2 * bit + 1);
+    }
+
+    private int rightWithExchanged(int a, int b) {
+        int right = 0;
+        for (int word : words) {
+            int differ = (word >>> a ^ word >>> b) & 1;
+            right += code.pixel(word ^ (differ << a | differ << b)) >= 0 ? 1 : 0;
+        }
+        return right;
+    }
+}
