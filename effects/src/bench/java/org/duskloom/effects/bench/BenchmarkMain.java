@@ -8,7 +8,8 @@ import org.openjdk.jmh.runner.options.CommandLineOptionException;
 import org.openjdk.jmh.runner.options.CommandLineOptions;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 
-/** Runs JMH with the options of its command line, over every installed effect unless these name some. */
+/** Runs JMH with the options of its command line, over every installed effect, and every setting that moves, unless these name
+ * some. */
 public final class BenchmarkMain {
     private BenchmarkMain() {}
 
@@ -18,6 +19,9 @@ public final class BenchmarkMain {
         ChainedOptionsBuilder options = new OptionsBuilder().parent(given);
         if (!given.getParameter("effect").hasValue()) {
             options.param("effect", EffectRegistry.installed().names().toArray(String[]::new));
+        }
+        if (!given.getParameter("moving").hasValue()) {
+            options.param("moving", MovingLook.names());
         }
         new Runner(options.build()).run();
     }

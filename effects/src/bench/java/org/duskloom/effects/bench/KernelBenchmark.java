@@ -4,9 +4,6 @@ import java.util.Arrays;
 import org.duskloom.effects.Canvases;
 import org.duskloom.effects.Look;
 import org.duskloom.engine.color.ColorMix;
-import org.duskloom.engine.effect.Brush;
-import org.duskloom.engine.effect.CueTime;
-import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.effect.SettingException;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Fork;
@@ -48,9 +45,7 @@ public class KernelBenchmark {
     @Param("0.25")
     public double soft;
 
-    private final Patch patch = new Patch();
-    private final CueTime time = new CueTime();
-    private Brush brush;
+    private KernelFrames frames;
     private int frame;
 
     /** Compiles the effect. */
@@ -62,21 +57,13 @@ public class KernelBenchmark {
             String[] first = Arrays.copyOf(palette, colors);
             look.withIfThere("palette", Look.evenly(ColorMix.OKLAB, first));
         }
-        brush = look.on(Canvases.of(Canvases.scattered(pixels))).open();
+        frames = new KernelFrames(look.on(Canvases.of(Canvases.scattered(pixels))), pixels);
     }
 
     /** One frame after the other. */
     @Benchmark
     public float frame(PixelFrames counter) {
-        brush.begin(time.set(frame++ / RATE, 1e6));
-        float sum = 0;
-        for (int first = 0; first < pixels; first += Patch.CAPACITY) {
-            patch.reset(0, Math.min(Patch.CAPACITY, pixels - first));
-            brush.paint(first, patch);
-            patch.fill();
-            sum += patch.red[0];
-        }
         counter.pixelFrames += pixels;
-        return sum;
+        return frames.paint(frame++ / RATE, 1e6);
     }
 }
