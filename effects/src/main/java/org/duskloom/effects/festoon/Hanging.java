@@ -38,6 +38,12 @@ final class Hanging implements SharePlane {
     private final double[] up;
     /** Of each member: least along, least up, greatest along, greatest up. */
     private final double[] extents;
+    /** Of each member: how wide a swag is, and how many of them a unit is. */
+    private final double[] spans;
+
+    private final double[] perUnit;
+
+    private double turnedDegrees = Double.NaN;
 
     private final float[] distances;
     private final float[] shares;
@@ -55,6 +61,8 @@ final class Hanging implements SharePlane {
         along = new double[canvas.pixelCount()];
         up = new double[canvas.pixelCount()];
         extents = new double[4 * canvas.memberCount()];
+        spans = new double[canvas.memberCount()];
+        perUnit = new double[canvas.memberCount()];
         distances = new float[canvas.pixelCount()];
         shares = new float[canvas.pixelCount()];
         measure(new CueTime(), thickness.ceiling() / 2);
@@ -98,12 +106,18 @@ final class Hanging implements SharePlane {
         turn(toward.at(time));
         int count = (int) swags.at(time);
         int rowCount = (int) rows.at(time);
+        for (int member = 0; member < spans.length; member++) {
+            spans[member] = (extents[4 * member + 2] - extents[4 * member]) / count;
+            perUnit[member] = 1 / spans[member];
+        }
+        double firstEnd = height.at(time);
+        double gap = rowGap.at(time);
         for (int pixel = 0; pixel < along.length; pixel++) {
             distances[pixel] = FAR;
             shares[pixel] = 0;
             double nearest = reach;
             for (int row = 0; row < rowCount; row++) {
-                nearest = hang(pixel, height.at(time) - row * rowGap.at(time), count, nearest);
+                nearest = hang(pixel, firstEnd - row * gap, count, nearest);
             }
         }
     }
@@ -114,14 +128,24 @@ final class Hanging implements SharePlane {
      * @param end where the first end of the row is, share of the member's height
      */
     private double hang(int pixel, double end, int count, double reach) {
-        int at = 4 * canvas.memberOf()[pixel];
-        double span = (extents[at + 2] - extents[at]) / count;
+        int member = canvas.memberOf()[pixel];
+        int at = 4 * member;
+        double span = spans[member];
+        double fromStart = along[pixel] - extents[at];
         double above = up[pixel] - (extents[at + 1] + end * (extents[at + 3] - extents[at + 1]));
-        if (span > NOTHING) {
-            return span * hang(pixel, (along[pixel] - extents[at]) / span, above / span, count, reach / span, span);
+        if (!(span > NOTHING)) {
+            distances[pixel] = (float) Math.min(distances[pixel], Math.abs(above));
+            return reach;
         }
-        distances[pixel] = (float) Math.min(distances[pixel], Math.abs(above));
-        return reach;
+        if (isFar(fromStart * perUnit[member], above * perUnit[member], count, reach * perUnit[member])) {
+            return reach;
+        }
+        return span * hang(pixel, fromStart / span, above / span, count, reach / span, span);
+    }
+
+    private boolean isFar(double x, double y, int count, double reach) {
+        int own = Math.min(count - 1, (int) x);
+        return swag.isFar(x - own, y - own * swag.rise(), reach);
     }
 
     /** Hangs a pixel on its own swag of a row or one of the two beside it. */
@@ -144,23 +168,44 @@ final class Hanging implements SharePlane {
     }
 
     private void turn(double towardDegrees) {
+        if (towardDegrees == turnedDegrees) {
+            return;
+        }
+        turnedDegrees = towardDegrees;
         double cosine = Degrees.cosine(towardDegrees);
         double sine = Degrees.sine(towardDegrees);
+        double[] x = canvas.x();
+        double[] y = canvas.y();
+        for (int pixel = 0; pixel < along.length; pixel++) {
+            along[pixel] = x[pixel] * cosine + y[pixel] * sine;
+            up[pixel] = y[pixel] * cosine - x[pixel] * sine;
+        }
+        measureExtents();
+    }
+
+    private void measureExtents() {
         Arrays.fill(extents, Double.POSITIVE_INFINITY);
         for (int member = 0; member < canvas.memberCount(); member++) {
             Arrays.fill(extents, 4 * member + 2, 4 * member + 4, Double.NEGATIVE_INFINITY);
         }
         int[] memberOf = canvas.memberOf();
         for (int pixel = 0; pixel < along.length; pixel++) {
-            double right = canvas.x()[pixel];
-            double above = canvas.y()[pixel];
-            along[pixel] = right * cosine + above * sine;
-            up[pixel] = above * cosine - right * sine;
             int at = 4 * memberOf[pixel];
-            extents[at] = Math.min(extents[at], along[pixel]);
-            extents[at + 1] = Math.min(extents[at + 1], up[pixel]);
-            extents[at + 2] = Math.max(extents[at + 2], along[pixel]);
-            extents[at + 3] = Math.max(extents[at + 3], up[pixel]);
+            double right = along[pixel];
+            double above = up[pixel];
+            // Hardly ever true, so cheaper than the functions for it.
+            if (right < extents[at]) {
+                extents[at] = right;
+            }
+            if (above < extents[at + 1]) {
+                extents[at + 1] = above;
+            }
+            if (right > extents[at + 2]) {
+                extents[at + 2] = right;
+            }
+            if (above > extents[at + 3]) {
+                extents[at + 3] = above;
+            }
         }
     }
 }

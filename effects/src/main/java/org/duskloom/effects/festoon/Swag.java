@@ -7,11 +7,26 @@ package org.duskloom.effects.festoon;
 final class Swag {
     static final int PIECES = 128;
 
+    /** Covers what rounding does: a share of a distance, or spans. */
+    private static final double ROUNDING = 1e-9;
+
     private final Catenary chain = new Catenary();
     private final double[] x = new double[PIECES + 1];
     private final double[] y = new double[PIECES + 1];
+    /** How much each piece rises for a unit of span. */
+    private final double[] slope = new double[PIECES];
+    /** Where the middle of each piece is. */
+    private final double[] middleX = new double[PIECES];
+
+    private final double[] middleY = new double[PIECES];
+    /** No piece is longer than twice this. */
+    private double half;
     /** The piece where each of so many equal parts of the span begins. */
     private final int[] pieceOfCell = new int[PIECES + 1];
+    /** The height in the middle of each of these parts. */
+    private final double[] heightOfCell = new double[PIECES];
+    /** How much higher or lower it is at most within the part. */
+    private double unevenness;
 
     /**
      * How many times as far a point may lie above or below the swag as from it: the steepest piece is the hypotenuse
@@ -45,17 +60,39 @@ final class Swag {
             }
             pieceOfCell[cell] = piece;
         }
-        steepness = Math.max(steepness(0), steepness(PIECES - 1)) * (1 + 1e-9);
+        prepareToLook();
     }
 
-    private double steepness(int piece) {
-        double slope = (y[piece + 1] - y[piece]) / (x[piece + 1] - x[piece]);
-        return Math.sqrt(1 + slope * slope);
+    private void prepareToLook() {
+        for (int i = 0; i < PIECES; i++) {
+            slope[i] = (y[i + 1] - y[i]) / (x[i + 1] - x[i]);
+            middleX[i] = (x[i] + x[i + 1]) / 2;
+            middleY[i] = (y[i] + y[i + 1]) / 2;
+        }
+        for (int cell = 0; cell < PIECES; cell++) {
+            double middle = (cell + 0.5) / PIECES;
+            heightOfCell[cell] = height(pieceAt(middle), middle);
+        }
+        half = chain.length() / PIECES / 2 + ROUNDING;
+        double steepest = Math.max(Math.abs(slope[0]), Math.abs(slope[PIECES - 1]));
+        unevenness = steepest / PIECES / 2 + ROUNDING;
+        steepness = Math.sqrt(1 + steepest * steepest) * (1 + ROUNDING);
     }
 
     /** How much higher the second end is than the first. */
     double rise() {
         return rise;
+    }
+
+    /**
+     * Whether a point is so far above or below the swag that none of it is within reach, nor any of another that hangs
+     * beside it; there may be none within reach anyway.
+     *
+     * @param atX in [0, 1]
+     */
+    boolean isFar(double atX, double atY, double reach) {
+        int cell = Math.min(PIECES - 1, (int) (atX * PIECES));
+        return Math.abs(atY - heightOfCell[cell]) > reach * steepness + unevenness;
     }
 
     /**
@@ -70,16 +107,25 @@ final class Swag {
             return false;
         }
         int above = pieceAt(atX);
-        if (atX >= 0 && atX <= 1 && Math.abs(atY - heightOf(above, atX)) > reach * steepness) {
-            return false;
+        double enough = Math.min(reach, distanceOfFoot(above, atX, atY)) + ROUNDING;
+        double ofMiddle = (enough + half) * (enough + half);
+        for (int i = above; i < PIECES && x[i] < atX + enough; i++) {
+            measure(i, atX, atY, ofMiddle);
         }
-        for (int i = above; i < PIECES && x[i] < atX + distance; i++) {
-            measure(i, atX, atY);
-        }
-        for (int i = above - 1; i >= 0 && x[i + 1] > atX - distance; i--) {
-            measure(i, atX, atY);
+        for (int i = above - 1; i >= 0 && x[i + 1] > atX - enough; i--) {
+            measure(i, atX, atY, ofMiddle);
         }
         return distance < reach;
+    }
+
+    /** How far it is to a corner near where the piece above or below would be met at a right angle if it went on. */
+    private double distanceOfFoot(int above, double atX, double atY) {
+        double gap = atY - height(above, atX);
+        double footX = atX + gap * slope[above] / (1 + slope[above] * slope[above]);
+        int corner = pieceOfCell[cell(footX)];
+        double fromX = atX - x[corner];
+        double fromY = atY - y[corner];
+        return Math.sqrt(fromX * fromX + fromY * fromY);
     }
 
     double distance() {
@@ -90,7 +136,17 @@ final class Swag {
         return share;
     }
 
-    private void measure(int piece, double atX, double atY) {
+    /**
+     * Measures a piece if it can be the nearest.
+     *
+     * @param ofMiddle how far its middle is at most then, squared
+     */
+    private void measure(int piece, double atX, double atY, double ofMiddle) {
+        double fromX = atX - middleX[piece];
+        double fromY = atY - middleY[piece];
+        if (fromX * fromX + fromY * fromY > ofMiddle) {
+            return;
+        }
         double wayX = x[piece + 1] - x[piece];
         double wayY = y[piece + 1] - y[piece];
         double along = ((atX - x[piece]) * wayX + (atY - y[piece]) * wayY) / (wayX * wayX + wayY * wayY);
@@ -106,14 +162,18 @@ final class Swag {
 
     /** The piece over or under a place along the span; the first or the last one beyond the ends. */
     private int pieceAt(double atX) {
-        int piece = pieceOfCell[(int) (Math.min(1, Math.max(0, atX)) * PIECES)];
+        int piece = pieceOfCell[cell(atX)];
         while (piece < PIECES - 1 && x[piece + 1] < atX) {
             piece++;
         }
         return piece;
     }
 
-    private double heightOf(int piece, double atX) {
-        return y[piece] + (y[piece + 1] - y[piece]) * (atX - x[piece]) / (x[piece + 1] - x[piece]);
+    private static int cell(double atX) {
+        return (int) (Math.min(1, Math.max(0, atX)) * PIECES);
+    }
+
+    private double height(int piece, double atX) {
+        return y[piece] + slope[piece] * (atX - x[piece]);
     }
 }
