@@ -51,9 +51,12 @@ final class AreaMean {
         double x = repeats ? Motion.fraction(shareX) : shareX;
         double y = repeats ? Motion.fraction(shareY) : shareY;
         double covered = repeats ? 1 : across.covered(x) * down.covered(y);
-        Arrays.fill(sums, 0);
         double all = covered > NOTHING ? sum(picture, x, y) : 0;
         double share = all > 0 ? covered / all : 0;
+        if (share == 0) {
+            Arrays.fill(target, 0, CHANNELS, 0f);
+            return;
+        }
         for (int channel = 0; channel < CHANNELS - 1; channel++) {
             target[channel] = (float) Math.min(1, sums[channel] * share);
         }
@@ -61,10 +64,9 @@ final class AreaMean {
     }
 
     private double sum(SummedLight picture, double x, double y) {
-        int width = picture.width();
-        int height = picture.height();
-        return picture.add(
-                across.low(x, width), down.low(y, height), across.high(x, width), down.high(y, height), sums);
+        across.turnTo(picture.width());
+        down.turnTo(picture.height());
+        return picture.add(across.low(x), down.low(y), across.high(x), down.high(y), sums);
     }
 
     /** One side of the picture. */
@@ -76,6 +78,10 @@ final class AreaMean {
         /** Half a cell, as a share of the picture. */
         private double cellReach;
 
+        private int length;
+        /** Half a box, in pixels of the picture, which may be reduced. */
+        private double reachInPicture;
+
         Axis(int sourceLength, boolean repeats) {
             this.sourceLength = sourceLength;
             this.repeats = repeats;
@@ -84,6 +90,7 @@ final class AreaMean {
         void begin(double box, double cell) {
             reach = (repeats ? Math.min(box, sourceLength) : box) / 2;
             cellReach = cell / sourceLength / 2;
+            length = 0;
         }
 
         /** How much of the cell lies on the picture. */
@@ -92,14 +99,22 @@ final class AreaMean {
             return Math.min(1, Math.max(0, overlap / (2 * cellReach)));
         }
 
-        /** Where the box begins, in pixels of a picture of a length. */
-        double low(double share, int length) {
-            double low = share * length - reach * ((double) length / sourceLength);
+        /** Goes to a picture of a length, which may be reduced. */
+        void turnTo(int pictureLength) {
+            if (length != pictureLength) {
+                length = pictureLength;
+                reachInPicture = reach * ((double) length / sourceLength);
+            }
+        }
+
+        /** Where the box begins, in pixels of the picture. */
+        double low(double share) {
+            double low = share * length - reachInPicture;
             return repeats ? low : Math.max(0, low);
         }
 
-        double high(double share, int length) {
-            double high = share * length + reach * ((double) length / sourceLength);
+        double high(double share) {
+            double high = share * length + reachInPicture;
             return repeats ? high : Math.min(length, high);
         }
     }

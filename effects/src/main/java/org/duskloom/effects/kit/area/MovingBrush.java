@@ -29,10 +29,17 @@ final class MovingBrush implements Brush {
     @Override
     public void paint(int firstPixel, Patch patch) {
         Canvas canvas = light.canvas();
-        int pixel = firstPixel;
-        for (int cell = patch.from(); cell < patch.to(); cell++, pixel++) {
-            int member = canvas.memberOf()[pixel];
-            sights[member].paint(light.picture(member, image), canvas.x()[pixel], canvas.y()[pixel], cell, patch);
+        int[] memberOf = canvas.memberOf();
+        int ahead = firstPixel - patch.from();
+        for (int from = patch.from(); from < patch.to(); ) {
+            int member = memberOf[ahead + from];
+            int to = from + 1;
+            while (to < patch.to() && memberOf[ahead + to] == member) {
+                to++;
+            }
+            SummedLight picture = light.picture(member, image);
+            sights[member].paint(picture, canvas.x(), canvas.y(), ahead + from, from, to, patch);
+            from = to;
         }
         if (light.isOpaque()) {
             patch.makeOpaque();

@@ -31,18 +31,23 @@ final class Sight {
     }
 
     /**
-     * Paints a cell of a patch with what the light at a place sees, and leaves in the plane {@code first} where in the
-     * picture that is, as a share of its width in [0, 1].
+     * Paints cells of a patch with what the lights at some places see, and leaves in the plane {@code first} where in
+     * the picture that is, as a share of its width in [0, 1].
+     *
+     * @param x of all pixels of the canvas
+     * @param pixel the one in the first cell
      */
-    void paint(SummedLight picture, double x, double y, int cell, Patch patch) {
-        double right = x - field.centreX();
-        double up = y - field.centreY();
-        double shareX = mapping.shareX(right, up);
-        mean.light(picture, shareX, mapping.shareY(right, up), light);
-        patch.red[cell] = light[0];
-        patch.green[cell] = light[1];
-        patch.blue[cell] = light[2];
-        patch.alpha[cell] = light[3];
-        patch.first[cell] = (float) (style.repeats() ? Motion.fraction(shareX) : Math.min(1, Math.max(0, shareX)));
+    void paint(SummedLight picture, double[] x, double[] y, int pixel, int from, int to, Patch patch) {
+        for (int cell = from; cell < to; cell++) {
+            double right = x[pixel - from + cell] - field.centreX();
+            double up = y[pixel - from + cell] - field.centreY();
+            double shareX = mapping.shareX(right, up);
+            mean.light(picture, shareX, mapping.shareY(right, up), light);
+            patch.red[cell] = light[0];
+            patch.green[cell] = light[1];
+            patch.blue[cell] = light[2];
+            patch.alpha[cell] = light[3];
+            patch.first[cell] = (float) (style.repeats() ? Motion.fraction(shareX) : Math.min(1, Math.max(0, shareX)));
+        }
     }
 }

@@ -65,15 +65,18 @@ final class SummedLight {
      *
      * @param left in pixels from the left edge
      * @param top in pixels from the upper edge
-     * @param light takes the sums, which are not below 0; must be 0 before
+     * @param light takes the sums, which are not below 0
      * @return how many pixels the box has
      */
     double add(double left, double top, double right, double bottom, double[] light) {
-        int columns = (int) (Math.ceil(right) - Math.floor(left));
-        int rows = (int) (Math.ceil(bottom) - Math.floor(top));
+        int firstColumn = (int) Math.floor(left);
+        int firstRow = (int) Math.floor(top);
+        int columns = (int) Math.ceil(right) - firstColumn;
+        int rows = (int) Math.ceil(bottom) - firstRow;
         if (sums == null || (long) columns * rows <= FEW_PIXELS) {
-            return addUp(left, top, right, bottom, light);
+            return addUp(firstColumn, firstRow, left, top, right, bottom, light);
         }
+        Arrays.fill(light, 0);
         addTiles(left, top, right, bottom, light);
         for (int channel = 0; channel < CHANNELS; channel++) {
             light[channel] = Math.max(0, light[channel]);
@@ -81,21 +84,37 @@ final class SummedLight {
         return (right - left) * (bottom - top);
     }
 
-    private double addUp(double left, double top, double right, double bottom, double[] light) {
+    private double addUp(
+            int firstColumn, int firstRow, double left, double top, double right, double bottom, double[] light) {
+        float[] pixels = image.light();
+        double red = 0;
+        double green = 0;
+        double blue = 0;
+        double alpha = 0;
         double all = 0;
-        for (int row = (int) Math.floor(top); row < bottom; row++) {
+        for (int row = firstRow; row < bottom; row++) {
             double rowShare = Math.min(bottom, row + 1.0) - Math.max(top, row);
-            int first = (repeats ? Math.floorMod(row, image.height()) : row) * image.width();
-            for (int column = (int) Math.floor(left); column < right; column++) {
+            int rowStart = within(row, image.height()) * image.width();
+            for (int column = firstColumn; column < right; column++) {
                 double share = rowShare * (Math.min(right, column + 1.0) - Math.max(left, column));
-                int pixel = first + (repeats ? Math.floorMod(column, image.width()) : column);
-                for (int channel = 0; channel < CHANNELS; channel++) {
-                    light[channel] += share * image.light()[pixel * CHANNELS + channel];
-                }
+                int pixel = (rowStart + within(column, image.width())) * CHANNELS;
+                red += share * pixels[pixel];
+                green += share * pixels[pixel + 1];
+                blue += share * pixels[pixel + 2];
+                alpha += share * pixels[pixel + 3];
                 all += share;
             }
         }
+        light[0] = red;
+        light[1] = green;
+        light[2] = blue;
+        light[3] = alpha;
         return all;
+    }
+
+    /** Where a row or a column lies in a picture that goes on beyond its edges; the same if it lies within. */
+    private static int within(int place, int length) {
+        return place >= 0 && place < length ? place : Math.floorMod(place, length);
     }
 
     /** Adds what of the box lies on each repetition of the picture. */
