@@ -1,7 +1,9 @@
 package org.duskloom.effects.morph;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -10,8 +12,6 @@ import java.util.stream.Stream;
 import org.duskloom.effects.assign.EvenPairing;
 import org.duskloom.effects.assign.Pairs;
 import org.duskloom.effects.assign.Points;
-import org.duskloom.engine.color.LinearColor;
-import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.ColorTracks;
 import org.duskloom.engine.effect.PaletteTrack;
@@ -68,18 +68,35 @@ final class DotMaker {
     /** The ways of the colours of all dots made so far; a thread at a time takes one. */
     Supplier<ColorWays> ways() {
         if (moving) {
-            ColorTracks starts = startPalette.picked(
-                    palette -> picked(palette, placesOfWays.stream().map(Places::start)));
-            ColorTracks ends = endPalette.picked(
-                    palette -> picked(palette, placesOfWays.stream().map(Places::end)));
-            return () -> new MovingWays(starts, ends);
+            return movingWays();
         }
         ColorWays ways = new FixedWays(placesOfWays.stream().map(this::ends).toList());
         return () -> ways;
     }
 
-    private static List<LinearColor> picked(Palette palette, Stream<Double> places) {
-        return places.map(palette::at).toList();
+    /** Where the two palettes are one, ways that start or end at the same place of it share a colour. */
+    private Supplier<ColorWays> movingWays() {
+        Map<Double, Integer> starts = new LinkedHashMap<>();
+        Map<Double, Integer> ends = startPalette == endPalette ? starts : new LinkedHashMap<>();
+        int[] startOf = numbers(starts, placesOfWays.stream().map(Places::start));
+        int[] endOf = numbers(ends, placesOfWays.stream().map(Places::end));
+        ColorTracks startTracks = picked(startPalette, starts.keySet());
+        ColorTracks endTracks = starts == ends ? startTracks : picked(endPalette, ends.keySet());
+        return () -> {
+            LiveColors startColors = new LiveColors(startTracks);
+            LiveColors endColors = starts == ends ? startColors : new LiveColors(endTracks);
+            return new MovingWays(startColors, endColors, startOf, endOf);
+        };
+    }
+
+    /** Numbers values in the order in which they come first; gives the number of each. */
+    private static int[] numbers(Map<Double, Integer> numberOf, Stream<Double> values) {
+        return values.mapToInt(value -> numberOf.computeIfAbsent(value, key -> numberOf.size()))
+                .toArray();
+    }
+
+    private static ColorTracks picked(PaletteTrack track, Collection<Double> places) {
+        return track.picked(palette -> places.stream().map(palette::at).toList());
     }
 
     private FixedWays.Ends ends(Places places) {

@@ -4,42 +4,57 @@ import org.duskloom.engine.color.LiveMix;
 import org.duskloom.engine.effect.ColorTracks;
 
 /**
- * Ways between colours that move. A frame costs the mixes of two palettes and six cube roots for each way. For one
- * thread.
+ * Ways between colours that move. A frame costs a mix of palettes and three cube roots for each colour at which ways
+ * start or end, and a mix for each way. For one thread.
  */
 final class MovingWays implements ColorWays {
-    private final ColorTracks starts;
-    private final ColorTracks ends;
-    private final float[] startColors;
-    private final float[] endColors;
+    private final LiveColors starts;
+    private final LiveColors ends;
+    private final int[] startOf;
+    private final int[] endOf;
+    private final float[] mixed = new float[ColorTracks.CHANNELS];
 
     /**
-     * @param starts where each way starts
-     * @param ends where it ends
+     * Ways between some colours.
+     *
+     * @param starts colours at which ways start
+     * @param ends colours at which they end; may be the same
+     * @param startOf among the starts, that of each way
+     * @param endOf among the ends, that of each way
      */
-    MovingWays(ColorTracks starts, ColorTracks ends) {
+    MovingWays(LiveColors starts, LiveColors ends, int[] startOf, int[] endOf) {
         this.starts = starts;
         this.ends = ends;
-        startColors = new float[starts.count() * ColorTracks.CHANNELS];
-        endColors = new float[startColors.length];
+        this.startOf = startOf;
+        this.endOf = endOf;
     }
 
     @Override
     public int count() {
-        return starts.count();
+        return startOf.length;
     }
 
     @Override
     public void fill(double seconds, float share, Colors colors) {
-        starts.fill(seconds, startColors);
-        ends.fill(seconds, endColors);
-        for (int way = 0; way < starts.count(); way++) {
-            int at = way * ColorTracks.CHANNELS;
-            LiveMix.fill(startColors, endColors, at, share, startColors);
-            float alpha = startColors[at + 3];
-            colors.red[way] = startColors[at] * alpha;
-            colors.green[way] = startColors[at + 1] * alpha;
-            colors.blue[way] = startColors[at + 2] * alpha;
+        starts.begin(seconds);
+        ends.begin(seconds);
+        double left = 1 - (double) share;
+        for (int way = 0; way < startOf.length; way++) {
+            int start = startOf[way];
+            int end = endOf[way];
+            LiveMix.fill(
+                    starts.roots(),
+                    start * LiveMix.ROOTS,
+                    starts.alpha(start) * left,
+                    ends.roots(),
+                    end * LiveMix.ROOTS,
+                    ends.alpha(end) * (double) share,
+                    mixed,
+                    0);
+            float alpha = mixed[3];
+            colors.red[way] = mixed[0] * alpha;
+            colors.green[way] = mixed[1] * alpha;
+            colors.blue[way] = mixed[2] * alpha;
             colors.alpha[way] = alpha;
         }
     }

@@ -3,46 +3,61 @@ package org.duskloom.engine.color;
 /**
  * Mixes colours that are not known beforehand in OKLab, without allocating. OKLab is a linear map of the cube roots of
  * the cone responses (B. Ottosson, "A perceptual color space for image processing", 2020), so a straight line in the
- * one is a straight line in the other, and the roots are mixed. A mix takes six cube roots; where both colours stay,
- * {@link MixPath} is cheaper.
+ * one is a straight line in the other, and the roots are mixed. Each colour takes three cube roots, however many mixes
+ * it is in; where both colours stay, {@link MixPath} is cheaper.
  */
 public final class LiveMix {
+    /** Cube roots of a colour. */
+    public static final int ROOTS = 3;
+
     private LiveMix() {}
+
+    /**
+     * Writes the cube roots of a colour's cone responses.
+     *
+     * @param colors red, green and blue, not multiplied by alpha
+     * @param offset where the three floats begin
+     * @param at where the three roots are written
+     */
+    public static void fillRoots(float[] colors, int offset, double[] roots, int at) {
+        Matrix3 cones = OkMatrices.CONES_FROM_RGB;
+        double red = colors[offset];
+        double green = colors[offset + 1];
+        double blue = colors[offset + 2];
+        roots[at] = StrictMath.cbrt(cones.first(red, green, blue));
+        roots[at + 1] = StrictMath.cbrt(cones.second(red, green, blue));
+        roots[at + 2] = StrictMath.cbrt(cones.third(red, green, blue));
+    }
 
     /**
      * Mixes a colour with another; multiplied by alpha first and divided after, as {@link ColorMix} says.
      *
-     * @param from red, green, blue and alpha, the light not multiplied by alpha
-     * @param to likewise
-     * @param offset where the four floats begin, in all three arrays
-     * @param share how much of {@code to}, in [0, 1]
-     * @param target receives the mix; may be one of the others
+     * @param fromRoots what {@link #fillRoots} wrote of the one
+     * @param from where its roots begin
+     * @param fromPart how much there is of it: its alpha times its share
+     * @param toRoots the same of the other
+     * @param to the same of the other
+     * @param toPart the same of the other
+     * @param target receives red, green, blue and alpha, the light not multiplied by alpha
+     * @param offset where the four floats begin
      */
-    public static void fill(float[] from, float[] to, int offset, double share, float[] target) {
-        double fromPart = from[offset + 3] * (1 - share);
-        double toPart = to[offset + 3] * share;
+    public static void fill(
+            double[] fromRoots,
+            int from,
+            double fromPart,
+            double[] toRoots,
+            int to,
+            double toPart,
+            float[] target,
+            int offset) {
         double alpha = fromPart + toPart;
         double ofFrom = alpha > 0 ? fromPart / alpha : 0;
         double ofTo = alpha > 0 ? toPart / alpha : 0;
-        Matrix3 cones = OkMatrices.CONES_FROM_RGB;
-        double fromRed = from[offset];
-        double fromGreen = from[offset + 1];
-        double fromBlue = from[offset + 2];
-        double toRed = to[offset];
-        double toGreen = to[offset + 1];
-        double toBlue = to[offset + 2];
-        double l = root(cones.first(fromRed, fromGreen, fromBlue)) * ofFrom
-                + root(cones.first(toRed, toGreen, toBlue)) * ofTo;
-        double m = root(cones.second(fromRed, fromGreen, fromBlue)) * ofFrom
-                + root(cones.second(toRed, toGreen, toBlue)) * ofTo;
-        double s = root(cones.third(fromRed, fromGreen, fromBlue)) * ofFrom
-                + root(cones.third(toRed, toGreen, toBlue)) * ofTo;
+        double l = fromRoots[from] * ofFrom + toRoots[to] * ofTo;
+        double m = fromRoots[from + 1] * ofFrom + toRoots[to + 1] * ofTo;
+        double s = fromRoots[from + 2] * ofFrom + toRoots[to + 2] * ofTo;
         put(l * l * l, m * m * m, s * s * s, target, offset);
         target[offset + 3] = LinearColor.share(alpha);
-    }
-
-    private static double root(double value) {
-        return StrictMath.cbrt(value);
     }
 
     private static void put(double l, double m, double s, float[] target, int offset) {

@@ -8,8 +8,8 @@ public final class MixPath {
     private final ColorMix mix;
     private final LinearColor start;
     private final LinearColor end;
-    private final MixPoint startPoint;
-    private final MixPoint endPoint;
+    private final boolean still;
+    private final MixLine line;
 
     /** The way from a start to an end through the space of a mix. */
     public MixPath(ColorMix mix, LinearColor start, LinearColor end) {
@@ -18,13 +18,15 @@ public final class MixPath {
         this.end = end;
         OkLch startLch = OkLch.of(OkLab.of(start));
         OkLch endLch = OkLch.of(OkLab.of(end));
-        startPoint = point(mix, start, withHueOf(startLch, endLch));
-        endPoint = point(mix, end, onShorterWay(withHueOf(endLch, startLch), startPoint.third()));
+        MixPoint startPoint = point(mix, start, withHueOf(startLch, endLch));
+        MixPoint endPoint = point(mix, end, onShorterWay(withHueOf(endLch, startLch), startPoint.third()));
+        still = start.equals(end);
+        line = new MixLine(startPoint, endPoint, mix == ColorMix.OKLCH);
     }
 
     /** The colour at a share of the way, as {@link ColorMix#mix} has it. */
     public LinearColor at(double share) {
-        if (share == 0 || start.equals(end)) {
+        if (share == 0 || still) {
             return start;
         }
         if (share == 1) {
@@ -42,7 +44,7 @@ public final class MixPath {
      * @param offset where the four floats begin
      */
     public void fill(double share, float[] target, int offset) {
-        if (share == 0 || start.equals(end)) {
+        if (share == 0 || still) {
             put(start, target, offset);
         } else if (share == 1) {
             put(end, target, offset);
@@ -52,14 +54,14 @@ public final class MixPath {
     }
 
     private void fillBetween(double share, float[] target, int offset) {
-        double alpha = startPoint.alphaTowards(endPoint, share);
+        double alpha = line.alphaAt(share);
         if (!(alpha > 0)) {
             put(LinearColor.TRANSPARENT, target, offset);
             return;
         }
-        double first = startPoint.firstTowards(endPoint, share, alpha);
-        double second = startPoint.secondTowards(endPoint, share, alpha);
-        double third = startPoint.thirdTowards(endPoint, share, alpha, mix == ColorMix.OKLCH);
+        double first = line.firstAt(share, alpha);
+        double second = line.secondAt(share, alpha);
+        double third = line.thirdAt(share, alpha);
         switch (mix) {
             case OKLAB -> OkLab.fillLinear(first, second, third, target, offset);
             case OKLCH -> fillFromHue(first, second, third, target, offset);

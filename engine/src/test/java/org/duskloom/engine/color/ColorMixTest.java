@@ -165,12 +165,9 @@ final class ColorMixTest {
     }
 
     private static MixPoint towards(MixPoint start, MixPoint end, double share, boolean thirdIsHue) {
-        double alpha = start.alphaTowards(end, share);
-        return new MixPoint(
-                start.firstTowards(end, share, alpha),
-                start.secondTowards(end, share, alpha),
-                start.thirdTowards(end, share, alpha, thirdIsHue),
-                alpha);
+        MixLine line = new MixLine(start, end, thirdIsHue);
+        double alpha = line.alphaAt(share);
+        return new MixPoint(line.firstAt(share, alpha), line.secondAt(share, alpha), line.thirdAt(share, alpha), alpha);
     }
 
     private static void assertPoint(MixPoint point, double first, double second, double third, double alpha) {

@@ -27,7 +27,10 @@ class LiveMixTest {
         float[] others = new float[12];
         put(Codes.css(to), others);
 
-        LiveMix.fill(colors, others, 4, share, colors);
+        double[] roots = new double[2 * LiveMix.ROOTS];
+        LiveMix.fillRoots(colors, 4, roots, 0);
+        LiveMix.fillRoots(others, 4, roots, LiveMix.ROOTS);
+        LiveMix.fill(roots, 0, colors[7] * (1 - share), roots, LiveMix.ROOTS, others[7] * share, colors, 4);
 
         LinearColor wanted = ColorMix.OKLAB.mix(Codes.css(from), Codes.css(to), share);
         float[] wantedFloats = new float[12];
