@@ -18,7 +18,7 @@ import org.junit.jupiter.api.Test;
  */
 class WindowsLauncherTest {
     /** Expansions that give a path; {@code %*} and {@code %errorlevel%} do not. */
-    private static final Pattern PATH = Pattern.compile("%~dp0|%[A-Z_]+%|%%~\\$PATH:J");
+    private static final Pattern PATH = Pattern.compile("%~(dp)?0|%[A-Z_]+%|%%~\\$PATH:J");
 
     private final String text = read();
     private final List<String> commands = text.lines()
@@ -96,7 +96,7 @@ class WindowsLauncherTest {
                         "if exist \"%JAR%\" goto run",
                         "if not exist \"%~dp0pom.xml\" goto nojar",
                         "call mvn -q -B -DskipTests -pl cli -am package 1>&2",
-                        "\"%JAVA%\" -XX:+UseSerialGC -XX:-UsePerfData -jar \"%JAR%\" %*",
+                        "\"%JAVA%\" -XX:+UseSerialGC -XX:-UsePerfData \"-Dduskloom.command=%~0\" -jar \"%JAR%\" %*",
                         "exit /b %errorlevel%");
     }
 
