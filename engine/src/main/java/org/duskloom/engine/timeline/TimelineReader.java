@@ -71,9 +71,7 @@ public final class TimelineReader {
         MusicReader music = new MusicReader(fields, plain, tracks, problems);
         Optional<SoundSource> sound = music.sound();
         ExactTime soundStarts = sound.map(SoundSource::starts).orElse(ExactTime.ZERO);
-        TimeContext times = music.beats(soundStarts)
-                .map(plain::withBeats)
-                .orElseGet(() -> music.saysBeats() ? plain.withFaultyBeats() : plain);
+        TimeContext times = inBeats(plain, music, soundStarts);
         ExactTime length = length(fields, rate, times);
         long seed = fields.value(TimelineFields.SEED);
         Map<String, NamedPalette> palettes = palettes(fields);
@@ -88,10 +86,7 @@ public final class TimelineReader {
                 SceneNesting.workOut(book.read(looks, times, problems, empty), read.layers(), problems);
         looks.checkUntaken(problems);
         if (problems.errorCount() == errorsBefore) {
-            looks.warnOfUnused(problems);
-            book.warnOfUnused(problems);
-            empty.forEach(layer ->
-                    problems.warn(layer.location(), layer.what() + " has no cues", "remove it, or put cues in it"));
+            warnOfIdle(looks, book, empty);
         }
         return pixels.map(source -> new Timeline(
                 title,
@@ -106,6 +101,20 @@ public final class TimelineReader {
                 read.layers(),
                 looks.untakenSettings(),
                 times.withMarks(read.named())));
+    }
+
+    /** With the beats of the music, if it has any. */
+    private static TimeContext inBeats(TimeContext plain, MusicReader music, ExactTime soundStarts) {
+        return music.beats(soundStarts)
+                .map(plain::withBeats)
+                .orElseGet(() -> music.saysBeats() ? plain.withFaultyBeats() : plain);
+    }
+
+    private void warnOfIdle(LookBook looks, SceneBook book, List<Fields> emptyLayers) {
+        looks.warnOfUnused(problems);
+        book.warnOfUnused(problems);
+        emptyLayers.forEach(layer ->
+                problems.warn(layer.location(), layer.what() + " has no cues", "remove it, or put cues in it"));
     }
 
     private ExactTime length(Fields fields, FrameRate rate, TimeContext times) {

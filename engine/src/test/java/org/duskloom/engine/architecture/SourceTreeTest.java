@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -85,6 +86,51 @@ class SourceTreeTest {
         }
         found.remove(Path.of("Counted.java"));
         assertThat(found).isEmpty();
+    }
+
+    /** What is read at one sitting: small files, and methods that are seen at once. */
+    @ParameterizedTest
+    @ValueSource(strings = {"engine", "effects", "cli"})
+    void filesAndMethodsStaySmall(String module) throws IOException {
+        List<Path> files = sources(module, "main");
+        List<Path> large = new ArrayList<>();
+        int small = 0;
+        for (Path file : files) {
+            int lines = Files.readAllLines(file).size();
+            small += lines <= 150 ? 1 : 0;
+            if (lines > 400) {
+                large.add(file);
+            }
+        }
+        assertThat(large).as("files of more than 400 lines").hasSizeLessThanOrEqualTo(1);
+        assertThat(small).as("files of at most 150 lines").isGreaterThan(files.size() * 3 / 4);
+
+        Map<String, Integer> methods = MethodLengths.of(files);
+        assertThat(methods).hasSizeGreaterThan(files.size());
+        long short20 = methods.values().stream().filter(lines -> lines <= 20).count();
+        assertThat(short20).as("methods of at most 20 lines").isGreaterThan(methods.size() * 19L / 20);
+        methods.values().removeIf(lines -> lines <= 40);
+        assertThat(methods).as("methods of more than 40 lines").isEmpty();
+    }
+
+    @Test
+    void methodsAreMeasuredBetweenTheirBrackets(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("A.java"), """
+                class A {
+                    A() {}
+
+                    abstract int none();
+
+                    int two(
+                            int a) {
+                        Runnable inner = new Runnable() { public void run() {
+                        } };
+                        return a;
+                    }
+                }
+                """);
+        assertThat(MethodLengths.of(List.of(file)))
+                .containsExactlyInAnyOrderEntriesOf(Map.of("A.java:2 <init>", 0, "A.java:7 two", 3, "A.java:8 run", 0));
     }
 
     private static boolean isComment(String line) {
