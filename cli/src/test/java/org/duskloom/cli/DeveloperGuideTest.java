@@ -27,6 +27,13 @@ class DeveloperGuideTest {
     private static final List<String> PHASES =
             List.of("clean", "validate", "compile", "test-compile", "test", "package", "verify", "install");
 
+    private static final Pattern TYPE = Pattern.compile("`([A-Z][a-z]+[A-Za-z0-9]*)(?:\\.[A-Za-z]+)?(?:\\(\\))?`");
+    private static final Pattern DECLARED = Pattern.compile("\\b(?:class|record|interface|enum) ([A-Z]\\w*)");
+
+    /** Types of the JDK, a field of HTTP, and the effect that somebody may add. */
+    private static final List<String> OF_OTHERS =
+            List.of("BigInteger", "Host", "Math", "Ripple", "StrictMath", "WatchService");
+
     @TempDir
     private Path folder;
 
@@ -42,6 +49,28 @@ class DeveloperGuideTest {
         Set<String> shared = new TreeSet<>(packages("effects/src/main/java/org/duskloom/effects"));
         shared.removeAll(EffectRegistry.installed().names());
         assertThat(firstCells(guide, "| effects package |")).containsExactlyInAnyOrderElementsOf(shared);
+    }
+
+    /** A type that was renamed or taken out is named no more. */
+    @Test
+    void everyTypeThatIsNamedIsThere() throws IOException {
+        Set<String> named = new TreeSet<>();
+        TYPE.matcher(Guide.of("DEVELOPERS.md").text()).results().forEach(found -> named.add(found.group(1)));
+        assertThat(named).hasSizeGreaterThan(100).contains("ShowReader", "PortEncoder");
+        StringBuilder types = new StringBuilder();
+        for (String module : List.of("engine", "effects", "cli")) {
+            try (Stream<Path> files = Files.walk(Project.file(module + "/src"))) {
+                for (Path file :
+                        files.filter(file -> file.toString().endsWith(".java")).toList()) {
+                    DECLARED.matcher(Files.readString(file))
+                            .results()
+                            .forEach(found ->
+                                    types.append(' ').append(found.group(1)).append(' '));
+                }
+            }
+        }
+        named.removeIf(name -> types.indexOf(" " + name + " ") >= 0);
+        assertThat(named).as("of others").containsExactlyInAnyOrderElementsOf(OF_OTHERS);
     }
 
     private static List<String> firstCells(String text, String header) {

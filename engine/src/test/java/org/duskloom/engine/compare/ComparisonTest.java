@@ -66,7 +66,8 @@ class ComparisonTest {
         RunInfo second = GARDEN.only(FrameList.of(new FrameSpan(40, 100)));
         Comparison comparison = Comparison.of(first, second);
         assertThat(comparison.frames()).isEqualTo(new FrameSpan(40, 60));
-        assertThat(Painted.words(comparison.contrasts())).containsExactly("frames there: frames 0..60 / frames 40..100");
+        assertThat(Painted.words(comparison.contrasts()))
+                .containsExactly("frames there: frames 0..60 / frames 40..100");
         RunInfo longer = Painted.run(40, 101, new PropSpan("fence", 0, 5), new PropSpan("gate", 5, 3));
         assertThat(Painted.words(Comparison.of(GARDEN, longer).contrasts()))
                 .containsExactly("length: 100 frames / 101 frames", "frames there: frames 0..100 / frames 0..101");

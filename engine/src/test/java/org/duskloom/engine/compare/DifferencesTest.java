@@ -44,9 +44,8 @@ class DifferencesTest {
     void framesAndTheLargestDifferenceAreKept() throws IOException {
         Painted changed = new Painted(
                 50,
-                (frame, index) -> index == 10 && (frame == 3 || frame == 4 || frame == 9)
-                        ? 100 - (frame == 4 ? 60 : 7)
-                        : 100,
+                (frame, index) ->
+                        index == 10 && (frame == 3 || frame == 4 || frame == 9) ? 100 - (frame == 4 ? 60 : 7) : 100,
                 FENCE,
                 GATE);
         Differences found = between(even(50), changed);
@@ -80,8 +79,8 @@ class DifferencesTest {
     @Test
     void pixelsAreThoseOfTheSameProp() throws IOException {
         Painted first = new Painted(2, (frame, index) -> index, FENCE, GATE);
-        Painted second =
-                new Painted(2, (frame, index) -> (index + 6) % 12, new PropSpan("gate", 0, 2), new PropSpan("fence", 2, 2));
+        Painted second = new Painted(
+                2, (frame, index) -> (index + 6) % 12, new PropSpan("gate", 0, 2), new PropSpan("fence", 2, 2));
         assertThat(between(first, second).frames()).isZero();
     }
 

@@ -40,8 +40,7 @@ final class Painted implements FrameSource {
 
     static List<String> words(List<Comparison.Contrast> contrasts) {
         List<String> words = new ArrayList<>();
-        contrasts.forEach(contrast ->
-                words.add(contrast.what() + ": " + contrast.first() + " / " + contrast.second()));
+        contrasts.forEach(contrast -> words.add(contrast.what() + ": " + contrast.first() + " / " + contrast.second()));
         return words;
     }
 

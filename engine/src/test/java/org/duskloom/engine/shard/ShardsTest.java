@@ -25,8 +25,8 @@ import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.frame.FrameReader;
 import org.duskloom.engine.frame.FrameRun;
 import org.duskloom.engine.frame.FrameSource;
-import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.frame.Progress;
+import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.FrameRate;
@@ -41,8 +41,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ShardsTest {
     private static final OutputRegistry KINDS =
             new OutputRegistry(List.of(new RgbKind(), new NpyKind(), new SinglesKind()));
-    private static final Origin ORIGIN =
-            new Origin("9.9", List.of(new Origin.Input("show.json", "ab".repeat(32))));
+    private static final Origin ORIGIN = new Origin("9.9", List.of(new Origin.Input("show.json", "ab".repeat(32))));
 
     @TempDir
     private Path folder;
@@ -128,7 +127,9 @@ class ShardsTest {
         Shards shards = together(
                         render("c", second, 30, kinds), render("a", 0, first, kinds), render("b", first, second, kinds))
                 .orElseThrow();
-        assertThat(shards.shards()).extracting(shard -> shard.folder().getFileName().toString()).containsExactly("a", "b", "c");
+        assertThat(shards.shards())
+                .extracting(shard -> shard.folder().getFileName().toString())
+                .containsExactly("a", "b", "c");
         assertThat(shards.frameCount()).isEqualTo(30);
         assertThat(shards.bytes()).isEqualTo(3 * 30 * 6 + 3 * 128);
         List<Long> done = new ArrayList<>();
@@ -257,8 +258,7 @@ class ShardsTest {
         bytes[60] ^= 1;
         Files.write(a.resolve("frames.npy"), bytes);
         assertThat(join(together(a).orElseThrow(), Progress.SILENT)).isFalse();
-        assertThat(told())
-                .anyMatch(line -> line.contains("it does not begin as such a file of these frames does"));
+        assertThat(told()).anyMatch(line -> line.contains("it does not begin as such a file of these frames does"));
         assertThat(namesIn("joined")).isEmpty();
     }
 
