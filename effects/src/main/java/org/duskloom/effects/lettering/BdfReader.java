@@ -112,7 +112,7 @@ final class BdfReader {
                     encoding =
                             lines.numbers(1, "a number, or -1").map(n -> n[0]).orElse(-1);
                 case "DWIDTH" -> advance = firstOf(lines.numbers(2, "two whole numbers: the way to the next letter"));
-                case "BBX" -> own = readBox();
+                case "BBX" -> own = drawn ? lateBox() : readBox();
                 case "BITMAP" -> ink = own.isPresent() ? readBitmap(own.get()) : skipBitmap(boxed);
                 default -> {
                     // Widths on paper and the like do not matter here.
@@ -128,6 +128,11 @@ final class BdfReader {
         keep(encoding, advance, own, ink);
     }
 
+    private Optional<BdfBox> lateBox() {
+        lines.error("BBX stands behind BITMAP", "it says how many rows and columns BITMAP has, so it comes before");
+        return Optional.empty();
+    }
+
     /** Whether a letter is over without its end. */
     private boolean isCut() {
         return lines.is("") || lines.is("STARTCHAR") || lines.is("ENDFONT");
@@ -138,9 +143,9 @@ final class BdfReader {
     }
 
     private void keep(int encoding, OptionalInt advance, Optional<BdfBox> own, Optional<BitSet> ink) {
-        if (ink.isPresent() && encoding >= 0) {
-            int width = own.orElseThrow().width();
-            glyphs.putIfAbsent(encoding, new BdfGlyph(advance.orElse(width), own.orElseThrow(), ink.get()));
+        if (own.isPresent() && ink.isPresent() && encoding >= 0) {
+            int width = own.get().width();
+            glyphs.putIfAbsent(encoding, new BdfGlyph(advance.orElse(width), own.get(), ink.get()));
         }
     }
 

@@ -121,7 +121,8 @@ class BdfReaderTest {
                 "F0|FG|27|a row of 4 dots has \"FG\"",
                 "FFC0|FF|69|a row of 10 dots has \"FF\"",
                 "ENDFONT||71|ends without ENDFONT",
-                "F0\\n90\\n90\\nENDCHAR|F0\\n90\\n90|30|does not end with ENDCHAR"
+                "F0\\n90\\n90\\nENDCHAR|F0\\n90\\n90|30|does not end with ENDCHAR",
+                "F0\\n90\\n90\\nENDCHAR|F0\\n90\\n90\\nBBX 4 4 0 0\\nENDCHAR|30|BBX stands behind BITMAP"
             })
     void saysWhatIsWrongAndWhere(String text, String replacement, int line, String message) {
         String changed = twigText()
