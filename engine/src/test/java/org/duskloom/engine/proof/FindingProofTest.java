@@ -47,7 +47,9 @@ class FindingProofTest {
     }
 
     private static List<Step> pictures(List<Step> steps) {
-        return steps.stream().filter(step -> step.sight().startsWith("picture ")).toList();
+        return steps.stream()
+                .filter(step -> step.sight().startsWith("picture "))
+                .toList();
     }
 
     /**
