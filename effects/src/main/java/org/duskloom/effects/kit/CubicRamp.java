@@ -14,6 +14,8 @@ final class CubicRamp extends Ramp {
 
     private static final double NO_JUMP = 1e-6;
 
+    private static final int CHANNELS = 3;
+
     private final float[] starts;
     private final float[] widths;
     /** Which pieces add anything on the way. */
@@ -21,11 +23,10 @@ final class CubicRamp extends Ramp {
     /** Which pieces begin with another colour than the piece before ends with. */
     private final int[] jumping;
 
-    private final CubicChannel red;
-    private final CubicChannel green;
-    private final CubicChannel blue;
+    /** Red, green and blue. */
+    private final CubicChannel[] channels;
 
-    private CubicRamp(List<PalettePiece> pieces, List<List<Cubic>> channels, int[] moving, int[] jumping) {
+    private CubicRamp(List<PalettePiece> pieces, List<List<Cubic>> cubics, int[] moving, int[] jumping) {
         this.moving = moving;
         this.jumping = jumping;
         double[] exactWidths = pieces.stream().mapToDouble(PalettePiece::width).toArray();
@@ -35,9 +36,9 @@ final class CubicRamp extends Ramp {
             starts[i] = pieces.get(i).firstFloat();
             widths[i] = (float) exactWidths[i];
         }
-        red = new CubicChannel(channels.get(0), exactWidths);
-        green = new CubicChannel(channels.get(1), exactWidths);
-        blue = new CubicChannel(channels.get(2), exactWidths);
+        channels = cubics.stream()
+                .map(cubic -> new CubicChannel(cubic, exactWidths))
+                .toArray(CubicChannel[]::new);
     }
 
     /** The ramp of these pieces; empty where they are not cubic, or too many. */
@@ -45,7 +46,7 @@ final class CubicRamp extends Ramp {
         if (pieces.stream().anyMatch(piece -> piece.cubics().isEmpty())) {
             return Optional.empty();
         }
-        List<List<Cubic>> channels = IntStream.range(0, 3)
+        List<List<Cubic>> channels = IntStream.range(0, CHANNELS)
                 .mapToObj(channel -> pieces.stream()
                         .map(piece -> Cubic.of(piece.cubics().orElseThrow()[channel]))
                         .toList())
@@ -72,6 +73,10 @@ final class CubicRamp extends Ramp {
         return true;
     }
 
+    /**
+     * The channels go through a loop of three rather than three calls: compilers copy what is called into each call,
+     * loops and all, and take their time for every copy.
+     */
     @Override
     void fillLight(float[] places, int from, int to, float[] reds, float[] greens, float[] blues, float[] alphas) {
         if (jumping.length == 0 && moving.length > 0 && moving.length <= 2) {
@@ -79,14 +84,16 @@ final class CubicRamp extends Ramp {
             return;
         }
         if (moving.length == 1 && widths[moving[0]] == 1) {
-            begin(moving[0], places, from, to, reds, greens, blues);
+            for (int channel = 0; channel < CHANNELS; channel++) {
+                channels[channel].begin(moving[0], places, plane(channel, reds, greens, blues), from, to);
+            }
         } else {
             addUp(places, from, to, reds, greens, blues, alphas);
         }
         addJumps(places, from, to, reds, greens, blues, alphas);
-        red.finish(reds, from, to);
-        green.finish(greens, from, to);
-        blue.finish(blues, from, to);
+        for (int channel = 0; channel < CHANNELS; channel++) {
+            channels[channel].finish(plane(channel, reds, greens, blues), from, to);
+        }
     }
 
     /** The usual palettes, of one piece or two, in fewer loops. */
@@ -98,36 +105,32 @@ final class CubicRamp extends Ramp {
             waysInto(places, starts[piece], widths[piece], from, to, ways);
         }
         if (moving.length == 1) {
-            red.fill(piece, ways, reds, from, to);
-            green.fill(piece, ways, greens, from, to);
-            blue.fill(piece, ways, blues, from, to);
+            for (int channel = 0; channel < CHANNELS; channel++) {
+                channels[channel].fill(piece, ways, plane(channel, reds, greens, blues), from, to);
+            }
         } else {
             int next = moving[1];
             // The plane of blue is the last to be filled; until then it holds the ways into the second piece.
             waysInto(places, starts[next], widths[next], from, to, blues);
-            red.fill(piece, ways, next, blues, reds, from, to);
-            green.fill(piece, ways, next, blues, greens, from, to);
-            blue.fill(piece, ways, next, blues, blues, from, to);
+            for (int channel = 0; channel < CHANNELS; channel++) {
+                channels[channel].fill(piece, ways, next, blues, plane(channel, reds, greens, blues), from, to);
+            }
         }
-    }
-
-    /** Begins with what a piece adds to what there is at place 0. */
-    private void begin(int piece, float[] ways, int from, int to, float[] reds, float[] greens, float[] blues) {
-        red.begin(piece, ways, reds, from, to);
-        green.begin(piece, ways, greens, from, to);
-        blue.begin(piece, ways, blues, from, to);
     }
 
     private void addUp(float[] places, int from, int to, float[] reds, float[] greens, float[] blues, float[] scratch) {
         int first = moving.length == 0 ? 0 : moving[0];
-        waysInto(places, starts[first], widths[first], from, to, scratch);
-        begin(first, scratch, from, to, reds, greens, blues);
-        for (int i = 1; i < moving.length; i++) {
-            int piece = moving[i];
+        for (int i = 0; i < Math.max(1, moving.length); i++) {
+            int piece = i == 0 ? first : moving[i];
             waysInto(places, starts[piece], widths[piece], from, to, scratch);
-            red.add(piece, scratch, reds, from, to);
-            green.add(piece, scratch, greens, from, to);
-            blue.add(piece, scratch, blues, from, to);
+            for (int channel = 0; channel < CHANNELS; channel++) {
+                float[] plane = plane(channel, reds, greens, blues);
+                if (i == 0) {
+                    channels[channel].begin(piece, scratch, plane, from, to);
+                } else {
+                    channels[channel].add(piece, scratch, plane, from, to);
+                }
+            }
         }
     }
 
@@ -135,10 +138,14 @@ final class CubicRamp extends Ramp {
             float[] places, int from, int to, float[] reds, float[] greens, float[] blues, float[] scratch) {
         for (int piece : jumping) {
             StepRamp.reached(places, starts[piece], from, to, scratch);
-            red.addJump(piece, scratch, reds, from, to);
-            green.addJump(piece, scratch, greens, from, to);
-            blue.addJump(piece, scratch, blues, from, to);
+            for (int channel = 0; channel < CHANNELS; channel++) {
+                channels[channel].addJump(piece, scratch, plane(channel, reds, greens, blues), from, to);
+            }
         }
+    }
+
+    private static float[] plane(int channel, float[] reds, float[] greens, float[] blues) {
+        return channel == 0 ? reds : channel == 1 ? greens : blues;
     }
 
     /**

@@ -129,7 +129,7 @@ class PaletteDialTest {
         assertThat(dial.isSingle()).isTrue();
         assertThat(dial.isConstant()).isFalse();
         assertThat(patch.isFlat()).isTrue();
-        assertThat((double) patch.flatRed()).isCloseTo(0.125, within(1e-5));
+        assertThat((double) patch.flat(0)).isCloseTo(0.125, within(1e-5));
         assertThat(patch.alpha[0]).isEqualTo(0.5f);
     }
 

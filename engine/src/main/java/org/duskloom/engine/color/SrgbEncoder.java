@@ -57,10 +57,11 @@ public final class SrgbEncoder {
      * @throws IndexOutOfBoundsException if an array is too short, or this encoder is for fewer pixels
      */
     public void encode(float[] red, float[] green, float[] blue, int pixelCount, byte[] rgb, int rgbOffset) {
-        // One loop for each channel: a loop over all three costs more.
-        encode(red, pixelCount, rgb, rgbOffset);
-        encode(green, pixelCount, rgb, rgbOffset + 1);
-        encode(blue, pixelCount, rgb, rgbOffset + 2);
+        // One loop of pixels for each channel: one over all three costs more.
+        for (int channel = 0; channel < 3; channel++) {
+            float[] values = channel == 0 ? red : channel == 1 ? green : blue;
+            encode(values, pixelCount, rgb, rgbOffset + channel);
+        }
     }
 
     private void encode(float[] values, int pixelCount, byte[] rgb, int rgbOffset) {

@@ -12,6 +12,9 @@ public final class Patch {
     /** How many pixels a patch can hold. Chosen by measurement: large enough to hide the cost of starting a loop. */
     public static final int CAPACITY = 2048;
 
+    /** How many channels a colour has without alpha: red, green, blue. */
+    public static final int CHANNELS = 3;
+
     public final float[] red = new float[CAPACITY];
     public final float[] green = new float[CAPACITY];
     public final float[] blue = new float[CAPACITY];
@@ -104,22 +107,20 @@ public final class Patch {
     /** Fills the planes where they do not show the patch yet: then the four channels are all there is. */
     public void fill() {
         if (black) {
-            Arrays.fill(red, from, to, 0f);
-            Arrays.fill(green, from, to, 0f);
-            Arrays.fill(blue, from, to, 0f);
+            darken();
         }
         if (opaque) {
             Arrays.fill(alpha, from, to, 1f);
         }
         if (flat) {
-            scaled(alpha, flatRed, from, to, red);
-            scaled(alpha, flatGreen, from, to, green);
-            scaled(alpha, flatBlue, from, to, blue);
+            for (int channel = 0; channel < CHANNELS; channel++) {
+                scaled(alpha, flat(channel), from, to, plane(channel));
+            }
         }
         if (level != null) {
-            multiply(red, level, from, to);
-            multiply(green, level, from, to);
-            multiply(blue, level, from, to);
+            for (int channel = 0; channel < CHANNELS; channel++) {
+                multiply(plane(channel), level, from, to);
+            }
             multiply(alpha, level, from, to);
             opaque = false;
         }
@@ -131,10 +132,14 @@ public final class Patch {
     /** Makes every cell transparent black. */
     public void clear() {
         showPlanes();
-        Arrays.fill(red, from, to, 0f);
-        Arrays.fill(green, from, to, 0f);
-        Arrays.fill(blue, from, to, 0f);
+        darken();
         Arrays.fill(alpha, from, to, 0f);
+    }
+
+    private void darken() {
+        for (int channel = 0; channel < CHANNELS; channel++) {
+            Arrays.fill(plane(channel), from, to, 0f);
+        }
     }
 
     private void showPlanes() {
@@ -164,19 +169,18 @@ public final class Patch {
         return flat;
     }
 
-    /** Red of a flat patch, not multiplied by alpha. */
-    public float flatRed() {
-        return flatRed;
+    /**
+     * A channel of colour, for loops over all three: compilers copy what three calls call three times, loops and all.
+     *
+     * @param channel 0 for red, 1 for green, 2 for blue
+     */
+    public float[] plane(int channel) {
+        return channel == 0 ? red : channel == 1 ? green : blue;
     }
 
-    /** Green of a flat patch, not multiplied by alpha. */
-    public float flatGreen() {
-        return flatGreen;
-    }
-
-    /** Blue of a flat patch, not multiplied by alpha. */
-    public float flatBlue() {
-        return flatBlue;
+    /** A channel of the one colour of a flat patch, not multiplied by alpha; numbered as in {@link #plane}. */
+    public float flat(int channel) {
+        return channel == 0 ? flatRed : channel == 1 ? flatGreen : flatBlue;
     }
 
     /** Whether the four channels are still to be multiplied by {@link #level}. */

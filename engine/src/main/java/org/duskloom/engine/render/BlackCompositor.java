@@ -22,18 +22,16 @@ final class BlackCompositor {
     static void paint(Patch source, float opacity, Patch backdrop) {
         int from = source.from();
         int to = source.to();
-        if (source.isFlat()) {
-            product(source.alpha, source.flatRed(), opacity, from, to, backdrop.red);
-            product(source.alpha, source.flatGreen(), opacity, from, to, backdrop.green);
-            product(source.alpha, source.flatBlue(), opacity, from, to, backdrop.blue);
-        } else if (source.isDimmed()) {
-            product(source.red, source.level(), opacity, from, to, backdrop.red);
-            product(source.green, source.level(), opacity, from, to, backdrop.green);
-            product(source.blue, source.level(), opacity, from, to, backdrop.blue);
-        } else {
-            product(source.red, opacity, from, to, backdrop.red);
-            product(source.green, opacity, from, to, backdrop.green);
-            product(source.blue, opacity, from, to, backdrop.blue);
+        for (int channel = 0; channel < Patch.CHANNELS; channel++) {
+            float[] light = source.plane(channel);
+            float[] target = backdrop.plane(channel);
+            if (source.isFlat()) {
+                product(source.alpha, source.flat(channel), opacity, from, to, target);
+            } else if (source.isDimmed()) {
+                product(light, source.level(), opacity, from, to, target);
+            } else {
+                product(light, opacity, from, to, target);
+            }
         }
         backdrop.showColors();
     }

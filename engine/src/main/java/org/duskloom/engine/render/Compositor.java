@@ -46,20 +46,22 @@ final class Compositor {
         int from = source.from();
         int to = source.to();
         if (backdrop.isOpaque() && source.isOpaque() && !source.isDimmed() && mode == BlendMode.NORMAL) {
-            opaque(source.red, opacity, backdrop.red, from, to);
-            opaque(source.green, opacity, backdrop.green, from, to);
-            opaque(source.blue, opacity, backdrop.blue, from, to);
+            for (int channel = 0; channel < Patch.CHANNELS; channel++) {
+                opaque(source.plane(channel), opacity, backdrop.plane(channel), from, to);
+            }
             return;
         }
         source.fill();
-        if (backdrop.isOpaque()) {
-            overOpaque(mode, source.red, source.alpha, opacity, backdrop.red, from, to);
-            overOpaque(mode, source.green, source.alpha, opacity, backdrop.green, from, to);
-            overOpaque(mode, source.blue, source.alpha, opacity, backdrop.blue, from, to);
-        } else {
-            over(mode, source.red, source.alpha, opacity, backdrop.red, backdrop.alpha, from, to);
-            over(mode, source.green, source.alpha, opacity, backdrop.green, backdrop.alpha, from, to);
-            over(mode, source.blue, source.alpha, opacity, backdrop.blue, backdrop.alpha, from, to);
+        for (int channel = 0; channel < Patch.CHANNELS; channel++) {
+            float[] light = source.plane(channel);
+            float[] under = backdrop.plane(channel);
+            if (backdrop.isOpaque()) {
+                overOpaque(mode, light, source.alpha, opacity, under, from, to);
+            } else {
+                over(mode, light, source.alpha, opacity, under, backdrop.alpha, from, to);
+            }
+        }
+        if (!backdrop.isOpaque()) {
             alpha(mode, source.alpha, opacity, backdrop.alpha, from, to);
         }
     }
@@ -75,9 +77,9 @@ final class Compositor {
         int to = mask.to();
         luminance(mask.red, mask.green, mask.blue, mask.alpha, from, to);
         gates(mask.alpha, reach, opacity, from, to);
-        multiply(mask.alpha, backdrop.red, from, to);
-        multiply(mask.alpha, backdrop.green, from, to);
-        multiply(mask.alpha, backdrop.blue, from, to);
+        for (int channel = 0; channel < Patch.CHANNELS; channel++) {
+            multiply(mask.alpha, backdrop.plane(channel), from, to);
+        }
     }
 
     /** The same where the backdrop is a group, of which less is seen then: its alpha is multiplied too. */

@@ -19,14 +19,13 @@ final class DimmedCompositor {
     static void paint(BlendMode mode, Patch source, float opacity, Patch backdrop) {
         int from = source.from();
         int to = source.to();
-        if (source.isOpaque()) {
-            opaque(mode, source.red, source.level(), opacity, backdrop.red, from, to);
-            opaque(mode, source.green, source.level(), opacity, backdrop.green, from, to);
-            opaque(mode, source.blue, source.level(), opacity, backdrop.blue, from, to);
-        } else {
-            translucent(mode, source.red, source.alpha, source.level(), opacity, backdrop.red, from, to);
-            translucent(mode, source.green, source.alpha, source.level(), opacity, backdrop.green, from, to);
-            translucent(mode, source.blue, source.alpha, source.level(), opacity, backdrop.blue, from, to);
+        for (int channel = 0; channel < Patch.CHANNELS; channel++) {
+            float[] light = source.plane(channel);
+            if (source.isOpaque()) {
+                opaque(mode, light, source.level(), opacity, backdrop.plane(channel), from, to);
+            } else {
+                translucent(mode, light, source.alpha, source.level(), opacity, backdrop.plane(channel), from, to);
+            }
         }
     }
 

@@ -22,9 +22,9 @@ final class FlatCompositor {
     static void paint(BlendMode mode, Patch source, float opacity, Patch backdrop) {
         int from = source.from();
         int to = source.to();
-        paint(mode, source.alpha, source.flatRed(), opacity, backdrop.red, from, to);
-        paint(mode, source.alpha, source.flatGreen(), opacity, backdrop.green, from, to);
-        paint(mode, source.alpha, source.flatBlue(), opacity, backdrop.blue, from, to);
+        for (int channel = 0; channel < Patch.CHANNELS; channel++) {
+            paint(mode, source.alpha, source.flat(channel), opacity, backdrop.plane(channel), from, to);
+        }
     }
 
     private static void paint(
