@@ -34,8 +34,8 @@ import picocli.CommandLine.Option;
         description = {
             "",
             "A contact strip shows moments side by side, every pixel as a glowing dot where it hangs. A time strip has"
-                    + " a row for each pixel in wiring order and a column for each frame. Only the frames that are"
-                    + " shown are rendered.",
+                    + " a row for each pixel in wiring order and a column for each frame; of more than 65,535 pixels a row"
+                    + " for every n-th, unless --pixel-size is given. Only the frames that are shown are rendered.",
             ""
         },
         footer = {

@@ -8,7 +8,7 @@ import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
 
-/** {@code time.png}: a {@link TimeStrip} of a run. */
+/** {@code time.png}: a {@link TimeStrip} of a run; of every n-th pixel of displays with more than 65,535. */
 public final class TimeStripKind implements StreamKind {
     private final OptionalInt pixelSize;
     private final int mostColumns;
@@ -16,7 +16,8 @@ public final class TimeStripKind implements StreamKind {
     /**
      * A kind of strip.
      *
-     * @param pixelSize width and height of a cell; when empty, a size that suits a screen
+     * @param pixelSize width and height of a cell; when empty, a size that suits a screen, and
+     *     fewer pixels where there are very many
      * @param mostColumns how many columns there are at most, fewer where there are many pixels
      */
     public TimeStripKind(OptionalInt pixelSize, int mostColumns) {
@@ -50,11 +51,14 @@ public final class TimeStripKind implements StreamKind {
     }
 
     /** Frames of a run are as far from each other as its first two. */
-    private TimeStrip strip(StagedFile file, RunInfo run) throws OutputRefusedException {
+    private FrameSink strip(StagedFile file, RunInfo run) throws OutputRefusedException {
         FrameList frames = run.frames();
-        PreviewScene scene = PreviewScene.of(run);
+        PreviewScene all = PreviewScene.of(run);
+        int distance = ThinnedStrip.distance(all, pixelSize.isPresent());
+        PreviewScene scene = distance == 1 ? all : ThinnedStrip.thinned(all, distance);
         long apart = frames.count() > 1 ? frames.frame(1) - frames.frame(0) : 1;
         long framesPerColumn = apart * ShownFrames.framesPerColumn(scene, frames, mostColumns);
-        return new TimeStrip(file, scene, frames.first(), frames.last() + 1, framesPerColumn, pixelSize);
+        TimeStrip strip = new TimeStrip(file, scene, frames.first(), frames.last() + 1, framesPerColumn, pixelSize);
+        return distance == 1 ? strip : new ThinnedStrip(strip, distance, all.pixelCount());
     }
 }

@@ -165,6 +165,35 @@ class TimeStripTest {
     @Test
     void noColumnFitsTooManyPixels() {
         assertThat(TimeStrip.mostColumns(scene(1_000_000))).isZero();
+        assertThat(ThinnedStrip.distance(scene(1_000_000), true)).isEqualTo(62);
+        assertThat(ThinnedStrip.distance(scene(250_000), true)).isEqualTo(1);
+        assertThat(ThinnedStrip.distance(scene(250_000), false)).isEqualTo(16);
+        assertThat(ThinnedStrip.distance(scene(65_535), false)).isEqualTo(1);
+    }
+
+    /** Of ten pixels every fourth: 0, 4 and 8. The hedge has 0 to 4, the gate 5 to 9. */
+    @Test
+    void showsEveryFourthPixel() throws IOException {
+        PreviewScene some = ThinnedStrip.thinned(scene(10), 4);
+        assertThat(some.title()).isEqualTo("Test, one pixel in 4");
+        assertThat(some.props()).containsExactly(new PropSpan("hedge", 0, 2), new PropSpan("gate", 2, 1));
+        byte[][] sent = noise(10, 20);
+        Path target = folder.resolve("strip.png");
+        TimeStrip strip = new TimeStrip(StagedFile.open(target, IfExists.REFUSE), some, 0, 20, OptionalInt.of(1));
+        try (ThinnedStrip thinned = new ThinnedStrip(strip, 4, 10)) {
+            for (int frame = 0; frame < 20; frame++) {
+                thinned.frame(frame, sent[frame]);
+            }
+            thinned.finish();
+        }
+        BufferedImage picture = ImageIO.read(target.toFile());
+        int left = TimeStripLayout.of(some, 0, 20, 1, OptionalInt.of(1)).fieldLeft();
+        int top = picture.getHeight() - TimeStripLayout.PADDING - 3;
+        for (int row = 0; row < 3; row++) {
+            for (int frame = 0; frame < 20; frame++) {
+                assertThat(picture.getRGB(left + frame, top + row) & 0xFFFFFF).isEqualTo(colour(sent[frame], 4 * row));
+            }
+        }
     }
 
     private String refusal(PreviewScene scene, long frames, int cell) throws IOException {
