@@ -74,6 +74,47 @@ class GaugeTest {
         assertThat(light(rising, 4)).containsExactly(1, 1, 1, 1, 1);
     }
 
+    /** With w = 1/2 the end goes from 0 to 3/2: at 1 s of 4 it is at 3/8, so x is 3/4, 1/4 and below 0. */
+    @Test
+    void theEdgeStaysAsSoftWhileItRises() throws SettingException {
+        Look rising = gauge().with("soft", 0.5).moving("amount", 0, 1, 4);
+        assertThat(light(rising, 1)).containsExactly(new float[] {smooth(0.75f), smooth(0.25f), 0, 0, 0}, ROUNDING);
+        assertThat(light(rising, 0)).containsOnly(0f);
+    }
+
+    /** CSS and shader languages call it smoothstep: x²(3 - 2x) (Khronos, GLSL 4.60, 8.3). */
+    private static float smooth(float x) {
+        return x * x * (3 - 2 * x);
+    }
+
+    /** From hard at 0 s to soft at 2 s: the end of a = 1/2 goes from 1/2 to 1. */
+    @Test
+    void theEdgeMayGrowSofter() throws SettingException {
+        Look softer = gauge().with("amount", 0.5).moving("soft", 0, 1, 2);
+        assertThat(light(softer, 0)).containsExactly(1, 1, 0, 0, 0);
+        assertThat(light(softer, 2))
+                .containsExactly(new float[] {1, smooth(0.75f), smooth(0.5f), smooth(0.25f), 0}, ROUNDING);
+    }
+
+    @Test
+    void whatIsLeftAboveMayMove() throws SettingException {
+        Look dawn = gauge().with("soft", 0).with("amount", 0.5).moving("low", 0, 1, 4);
+        assertThat(light(dawn, 1)).containsExactly(new float[] {1, 1, 0.25f, 0.25f, 0.25f}, ROUNDING);
+        assertThat(light(dawn, 4)).containsOnly(1f);
+    }
+
+    /** Two masts, one twice as high and with the order of its pixels turned round: each is filled by itself. */
+    @Test
+    void everyMemberIsFilledByItself() throws SettingException {
+        Canvas two = new Canvases()
+                .member("low", new double[] {-0.5, -1}, new double[] {-0.5, -0.5}, new double[] {-0.5, 0})
+                .member("high", new double[] {0.5, 1}, new double[] {0.5, 0}, new double[] {0.5, -1})
+                .build();
+        Look half = gauge().with("soft", 0).with("amount", 0.6);
+        assertThat(Painting.of(half, two, 0).alpha()).containsExactly(1, 1, 0, 0, 1, 1);
+        assertThat(Painting.of(half.with("from", "order"), two, 0).alpha()).containsExactly(1, 1, 0, 1, 1, 0);
+    }
+
     /** Down the mast; from its middle, where the distances are 1, 1/2, 0, 1/2 and 1; along the wiring: 0.1 to 0.9. */
     @Test
     void risesTowardAnythingAndFromTheMiddleAndAlongTheOrder() throws SettingException {

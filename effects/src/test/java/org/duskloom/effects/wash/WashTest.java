@@ -10,6 +10,8 @@ import org.duskloom.effects.Canvases;
 import org.duskloom.effects.Look;
 import org.duskloom.effects.Painting;
 import org.duskloom.engine.color.ColorMix;
+import org.duskloom.engine.color.Palette;
+import org.duskloom.engine.color.PaletteStyle;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.ColorKey;
 import org.duskloom.engine.effect.ColorTrack;
@@ -88,6 +90,72 @@ class WashTest {
         ColorTrack glass = ColorTrack.constant(Look.color("red").withAlpha(0.5f));
         assertThat(Painting.of(Look.of("wash").with("color", glass), ROW, 0).red())
                 .containsOnly(0.5f);
+    }
+
+    /** The share along 45 degrees of a square's corners: lower left 0, upper right 1, the others half of the way. */
+    @Test
+    void runsTowardAnyDirection() throws SettingException {
+        Canvas square =
+                Canvases.of(new double[] {-1, -1}, new double[] {1, -1}, new double[] {-1, 1}, new double[] {1, 1});
+        Look wash = Look.of("wash").palette("red", "blue");
+        assertThat(Painting.of(wash.with("toward", 45), square, 0).blue())
+                .containsExactly(new float[] {0, 0.5f, 0.5f, 1}, ROUNDING);
+        assertThat(Painting.of(wash.with("toward", 270), square, 0).blue())
+                .containsExactly(new float[] {1, 1, 0, 0}, ROUNDING);
+        assertThat(Painting.of(wash.with("toward", 45 - 360), square, 0).blue())
+                .containsExactly(new float[] {0, 0.5f, 0.5f, 1}, ROUNDING);
+    }
+
+    /** Each member has a gradient of its own, however long it is and wherever it hangs. */
+    @Test
+    void everyMemberHasTheWholeGradient() throws SettingException {
+        Canvas two = new Canvases()
+                .member("near", new double[] {-1, 0}, new double[] {-0.9, 0}, new double[] {-0.8, 0})
+                .member("far", new double[] {0, 0.5}, new double[] {0.5, 0.5}, new double[] {1, 0.5})
+                .build();
+        assertThat(Painting.of(Look.of("wash").palette("red", "blue"), two, 0).blue())
+                .containsExactly(new float[] {0, 0.5f, 1, 0, 0.5f, 1}, within(1e-4f));
+    }
+
+    /** W3C Compositing: light is multiplied by its alpha; half of the way from glass to red are 3/4 of red. */
+    @Test
+    void glassLetsLightThrough() throws SettingException {
+        Palette glass = Palette.evenly(
+                List.of(Look.color("red").withAlpha(0.5f), Look.color("red")),
+                new PaletteStyle(ColorMix.LINEAR, false, false));
+        for (String from : List.of("edge", "centre")) {
+            Painting painting =
+                    Painting.of(Look.of("wash").with("palette", glass).with("from", from), ROW, 3);
+            assertThat(painting.red()).containsExactly(painting.alpha(), ROUNDING);
+            assertThat(painting.blue()).containsOnly(0f);
+        }
+        assertThat(Painting.of(Look.of("wash").with("palette", glass), ROW, 3).alpha())
+                .containsExactly(new float[] {0.5f, 0.625f, 0.75f, 0.875f, 1}, ROUNDING);
+    }
+
+    /** What stays is computed once and copied, what moves is computed in each frame: at rest they are the same. */
+    @Test
+    void aPaletteThatMovesIsWhatItIsAtThatTime() throws SettingException {
+        Palette warm = Look.evenly(ColorMix.LINEAR, "red", "blue");
+        Palette cold = Look.evenly(ColorMix.LINEAR, "lime", "white");
+        Look moving = Look.of("wash").movingPalettes(warm, cold, warm);
+        Painting first = Painting.of(moving, ROW, 0);
+        assertThat(first.red())
+                .containsExactly(
+                        Painting.of(Look.of("wash").with("palette", warm), ROW, 9)
+                                .red(),
+                        within(1e-4f));
+        assertThat(first.green()).containsOnly(0f);
+    }
+
+    /** Any three patches of it together are the whole. */
+    @Test
+    void patchesFitTogether() throws SettingException {
+        Canvas grid = Canvases.of(Canvases.grid(7, 5));
+        Look wash = Look.of("wash").palette("red", "blue").with("from", "centre");
+        Painting whole = Painting.of(wash, grid, 0);
+        assertThat(Painting.of(wash.on(grid).open(), grid, 0, 12, 3).isSame(whole))
+                .isTrue();
     }
 
     @Test

@@ -47,10 +47,9 @@ class CapturedShowTest {
     /** The offsets of Table 4-1 of ANSI E1.31-2018 stand behind the 16 bytes of a record and the 42 of its headers. */
     private static final int PACKET = 24 + 16 + 42;
 
-    private static final StreamSource SOURCE = new StreamSource(
-            UUID.fromString("00112233-4455-6677-8899-aabbccddeeff"), "garden of Zoë", 150, 0);
-    private static final RunInfo RUN =
-            RunInfo.ofWhole("garden", FrameRate.of(40), FRAMES, FramePixels.unnamed(PIXELS));
+    private static final StreamSource SOURCE =
+            new StreamSource(UUID.fromString("00112233-4455-6677-8899-aabbccddeeff"), "garden of Zoë", 150, 0);
+    private static final RunInfo RUN = RunInfo.ofWhole("garden", FrameRate.of(40), FRAMES, FramePixels.unnamed(PIXELS));
 
     @TempDir
     private Path folder;
@@ -158,16 +157,21 @@ class CapturedShowTest {
 
     @Test
     void noFileIsSaidToBeMissing() throws IOException {
-        assertThat(CapturedShow.open(folder.resolve("none.pcap"), RUN, problems)).isEmpty();
+        assertThat(CapturedShow.open(folder.resolve("none.pcap"), RUN, problems))
+                .isEmpty();
         assertThat(CapturedShow.open(folder, RUN, problems)).isEmpty();
-        assertThat(problems.inFileOrder()).hasSize(2).allMatch(problem -> problem.message().equals("there is no such file"));
+        assertThat(problems.inFileOrder())
+                .hasSize(2)
+                .allMatch(problem -> problem.message().equals("there is no such file"));
     }
 
     /** Cut anywhere, or longer by a byte: it is told, and nothing is thrown. */
     @Test
     void anotherLengthIsRefused() throws IOException {
         for (int length = 0; length < whole.length; length += length < 1600 ? 1 : 997) {
-            assertThat(opens(Arrays.copyOf(whole, length))).as("%s bytes", length).isFalse();
+            assertThat(opens(Arrays.copyOf(whole, length)))
+                    .as("%s bytes", length)
+                    .isFalse();
         }
         assertThat(opens(Arrays.copyOf(whole, whole.length + 1))).isFalse();
         assertThat(told()).contains("it was cut short or belongs to another rendering");
