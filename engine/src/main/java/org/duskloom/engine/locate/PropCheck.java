@@ -1,7 +1,6 @@
 package org.duskloom.engine.locate;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.stream.IntStream;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
@@ -20,6 +19,12 @@ final class PropCheck {
 
     /** Below so many dots nothing is far. */
     private static final double LEAST_DOTS = 4;
+
+    /**
+     * By how many steps, from it to the nearest pixel on its prop, a pixel may be off where the others would have it:
+     * two pixels that changed places are seen so.
+     */
+    private static final double STEPS = 1.5;
 
     private final Candidates candidates;
     private final Positions own;
@@ -44,42 +49,63 @@ final class PropCheck {
     private void check(int[] found) {
         int[][] near =
                 Arrays.stream(found).mapToObj(pixel -> nearest(pixel, found)).toArray(int[][]::new);
-        double[] stretches = IntStream.range(0, found.length)
+        if (near[0].length == 0) {
+            // All of the prop at one place: nothing is near or far on it.
+            return;
+        }
+        PropView view = PropView.of(found, candidates, own);
+        double[] stretched = IntStream.range(0, found.length)
                 .mapToDouble(i -> stretch(found[i], near[i]))
-                .sorted()
                 .toArray();
-        // Seen from aside a prop is narrower than high, so most of the greater ones are usual too.
-        double usual = stretches[stretches.length * 3 / 4];
+        double[] strayed = IntStream.range(0, found.length)
+                .mapToDouble(i -> view.strayed(found[i], near[i]))
+                .toArray();
+        double usualStretch = usual(stretched);
+        double usualStray = usual(strayed);
         for (int i = 0; i < found.length; i++) {
-            if (near[i].length == 0) {
-                // All of the prop at one place: nothing is near or far on it.
-                continue;
-            }
             double tolerance = LEAST_DOTS / own.distance(found[i], near[i][near[i].length / 2]);
-            if (stretch(found[i], near[i]) > FAR * usual + tolerance) {
+            double step = usualStretch * own.distance(found[i], near[i][0]);
+            if (stretched[i] > FAR * usualStretch + tolerance
+                    || strayed[i] > Math.max(LEAST_DOTS + STEPS * step, FAR * usualStray)) {
                 candidates.refuse(found[i]);
             }
         }
     }
 
+    /** Seen from aside a prop is narrower than high, so most of the greater ones are usual too. */
+    private static double usual(double[] values) {
+        return Arrays.stream(values).sorted().toArray()[values.length * 3 / 4];
+    }
+
+    /** The nearest one first; of those that are as near the first in wiring order. */
     private int[] nearest(int pixel, int[] found) {
-        return Arrays.stream(found)
-                .filter(other -> other != pixel && own.distance(pixel, other) > 0)
-                .boxed()
-                .sorted(Comparator.comparingDouble(other -> own.distance(pixel, other)))
-                .limit(NEAREST)
-                .mapToInt(Integer::intValue)
-                .toArray();
+        int[] near = new int[NEAREST];
+        double[] distances = new double[NEAREST];
+        int count = 0;
+        for (int other : found) {
+            double distance = own.distance(pixel, other);
+            if (other == pixel || distance == 0 || count == NEAREST && distance >= distances[count - 1]) {
+                continue;
+            }
+            count = Math.min(NEAREST, count + 1);
+            int at = count - 1;
+            for (; at > 0 && distances[at - 1] > distance; at--) {
+                near[at] = near[at - 1];
+                distances[at] = distances[at - 1];
+            }
+            near[at] = other;
+            distances[at] = distance;
+        }
+        return Arrays.copyOf(near, count);
     }
 
     /** How many dots a unit is, by the median of the near pixels. */
     private double stretch(int pixel, int[] near) {
         double[] stretches = Arrays.stream(near)
-                .filter(candidates::has)
                 .mapToDouble(
                         other -> candidates.of(pixel).distanceTo(candidates.of(other)) / own.distance(pixel, other))
                 .sorted()
                 .toArray();
-        return stretches.length == 0 ? 0 : stretches[stretches.length / 2];
+        return stretches[stretches.length / 2];
     }
 }

@@ -73,7 +73,7 @@ final class Unmixer {
         }
     }
 
-    /** Normal equations, by elimination; their matrix is positive definite. */
+    /** By least squares. */
     private double[] solve(int[] near, double[] differences) {
         int n = near.length;
         double[][] rows = new double[n][n + 1];
@@ -86,23 +86,7 @@ final class Unmixer {
                 rows[i][n] += (words[near[i]] >>> bit & 1) == 1 ? differences[bit] : -differences[bit];
             }
         }
-        for (int pivot = 0; pivot < n; pivot++) {
-            for (int row = pivot + 1; row < n; row++) {
-                double factor = rows[row][pivot] / rows[pivot][pivot];
-                for (int column = pivot; column <= n; column++) {
-                    rows[row][column] -= factor * rows[pivot][column];
-                }
-            }
-        }
-        double[] own = new double[n];
-        for (int row = n - 1; row >= 0; row--) {
-            double rest = rows[row][n];
-            for (int column = row + 1; column < n; column++) {
-                rest -= rows[row][column] * own[column];
-            }
-            own[row] = rest / rows[row][row];
-        }
-        return own;
+        return Elimination.solve(rows);
     }
 
     private void move() {
