@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.FileImageInputStream;
 import javax.imageio.stream.ImageInputStream;
@@ -32,6 +33,11 @@ final class PhotoFile {
     private final Path file;
     private final PhotoFormat format;
     private final Orientation orientation;
+
+    /** Where photos of one size are read into, one after the other, as each is tens of megabytes. */
+    static final class Room {
+        private BufferedImage image;
+    }
 
     private PhotoFile(Path file, PhotoFormat format, Orientation orientation) {
         this.file = file;
@@ -68,12 +74,22 @@ final class PhotoFile {
         return reading(reader -> orientation.upright(reader.getWidth(0), reader.getHeight(0)));
     }
 
-    /** Reads its brightness, as it stands upright. */
-    void read(byte[] codes) throws IOException, PicturesRefusedException {
+    /**
+     * Reads its brightness, as it stands upright.
+     *
+     * @param room is written over
+     */
+    void read(byte[] codes, Room room) throws IOException, PicturesRefusedException {
         if (format == PhotoFormat.JPEG && !JpegEnd.isThere(file)) {
             throw damaged("it ends before its end mark");
         }
-        BufferedImage image = reading(reader -> reader.read(0));
+        BufferedImage image = reading(reader -> {
+            ImageReadParam into = reader.getDefaultReadParam();
+            if (room.image != null && fits(room.image, reader)) {
+                into.setDestination(room.image);
+            }
+            return reader.read(0, into);
+        });
         if (image.getWidth() * image.getHeight() != codes.length) {
             throw damaged("it has changed while it was read");
         }
@@ -82,6 +98,14 @@ final class PhotoFile {
         } else {
             takeColours(image, codes);
         }
+        room.image = image;
+    }
+
+    private static boolean fits(BufferedImage room, ImageReader reader) throws IOException {
+        return room.getWidth() == reader.getWidth(0)
+                && room.getHeight() == reader.getHeight(0)
+                && isPlainBytes(room)
+                && reader.getImageTypes(0).next().getBufferedImageType() == room.getType();
     }
 
     private interface Reading<T> {

@@ -19,6 +19,7 @@ final class Photos implements Pictures {
     private final List<PhotoFile> photos = new ArrayList<>();
     private final List<Path> files;
     private final Progress progress;
+    private final PhotoFile.Room room = new PhotoFile.Room();
     private long read;
 
     private Photos(List<Path> files, Progress progress) {
@@ -84,7 +85,7 @@ final class Photos implements Pictures {
 
     @Override
     public void read(int picture, byte[] codes) throws IOException, PicturesRefusedException {
-        photos.get(picture).read(codes);
+        photos.get(picture).read(codes, room);
         progress.at(Math.min(++read, count()), count());
     }
 }

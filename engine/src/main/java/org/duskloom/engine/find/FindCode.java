@@ -7,9 +7,6 @@ package org.duskloom.engine.find;
  * are always noticed. Immutable.
  */
 public final class FindCode {
-    /** At how many bits two words differ at least. */
-    public static final int LEAST_DISTANCE = 4;
-
     /** How many pixels may have words at most. */
     static final int MOST_PIXELS = 1 << 24;
 
@@ -39,11 +36,6 @@ public final class FindCode {
     /** How many bits of a word hold the number. */
     public int numberBits() {
         return numberBits;
-    }
-
-    /** How many bits of a word hold the remainder. */
-    public int remainderBits() {
-        return remainderBits;
     }
 
     /** How many bits a word has. */

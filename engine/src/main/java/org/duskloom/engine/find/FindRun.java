@@ -3,6 +3,7 @@ package org.duskloom.engine.find;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.duskloom.engine.find.FindStep.Kind;
 
 /**
@@ -18,6 +19,7 @@ public final class FindRun {
     private final int apart;
     private final List<FindStep> steps;
     private final List<FindStep> pictures;
+    private final int[] words;
 
     /**
      * @param pixelCount how many pixels there are
@@ -32,6 +34,8 @@ public final class FindRun {
         this.apart = apart;
         this.steps = steps(code.bits(), apart);
         this.pictures = steps.stream().filter(FindStep::isPicture).toList();
+        // Asked for in every frame.
+        this.words = IntStream.range(0, pixelCount).map(code::word).toArray();
     }
 
     /**
@@ -148,6 +152,6 @@ public final class FindRun {
     }
 
     private int bit(FindStep step, int pixel) {
-        return code.word(pixel) >>> step.bit() & 1;
+        return words[pixel] >>> step.bit() & 1;
     }
 }

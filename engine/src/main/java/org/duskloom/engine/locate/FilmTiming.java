@@ -26,8 +26,11 @@ final class FilmTiming {
     private final int[] litPixels;
     private final int pictures;
 
-    /** @param lit how much is lit in each picture, in any unit */
-    private FilmTiming(FindRun run, double[] lit) {
+    /**
+     * @param litPixels how many pixels are lit in each step
+     * @param lit how much is lit in each picture, in any unit
+     */
+    private FilmTiming(FindRun run, int[] litPixels, double[] lit) {
         this.run = run;
         this.pictures = lit.length;
         this.sums = new double[lit.length + 1];
@@ -36,7 +39,12 @@ final class FilmTiming {
             sums[i + 1] = sums[i] + lit[i];
             squares[i + 1] = squares[i] + lit[i] * lit[i];
         }
-        this.litPixels = run.steps().stream()
+        this.litPixels = litPixels;
+    }
+
+    /** How many pixels are lit in each step. */
+    private static int[] litPixels(FindRun run) {
+        return run.steps().stream()
                 .mapToInt(step -> (int) IntStream.range(0, run.code().pixelCount())
                         .filter(pixel -> run.isLit(step, pixel))
                         .count())
@@ -57,12 +65,13 @@ final class FilmTiming {
     }
 
     static Sequence find(FindRun run, Overview overview) throws PicturesRefusedException {
-        FilmTiming film = new FilmTiming(run, lit(overview));
+        int[] litPixels = litPixels(run);
+        FilmTiming film = new FilmTiming(run, litPixels, lit(overview));
         Timing timing = film.timing();
         if (timing.hold > 0) {
             // By now it is known when all is lit and when nothing is: dots that do not follow that are no lights.
             overview.keepFollowing(film.shownIn(timing, true), film.shownIn(timing, false));
-            film = new FilmTiming(run, lit(overview));
+            film = new FilmTiming(run, litPixels, lit(overview));
             timing = film.timing();
         }
         if (timing.correlation < LEAST_CORRELATION) {

@@ -53,7 +53,7 @@ public final class Locator {
         if (run.apart() > 1) {
             Rounds.join(blobs, map.pixelCount(), run.apart());
         }
-        return located(size, sequence.middle(1), blobs, references);
+        return located(size, Sequence.middle(sequence.shown().get(1)), blobs, references);
     }
 
     private Located located(PictureSize size, int picture, List<Blob> blobs, List<Reference> references) {

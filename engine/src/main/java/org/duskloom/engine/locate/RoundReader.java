@@ -17,11 +17,11 @@ final class RoundReader {
             throws IOException, PicturesRefusedException {
         FindCode code = sequence.run().code();
         List<int[]> shown = sequence.round(round);
-        IntFunction<String> names = step -> pictures.name(middle(shown.get(step)));
+        IntFunction<String> names = step -> pictures.name(Sequence.middle(shown.get(step)));
         Pictures exposed = new ExposedPictures(pictures);
         Plane dark = new Plane(plane.size);
-        exposed.read(middle(shown.get(0)), dark.codes);
-        exposed.read(middle(shown.get(1)), plane.codes);
+        exposed.read(Sequence.middle(shown.get(0)), dark.codes);
+        exposed.read(Sequence.middle(shown.get(1)), plane.codes);
         int lights = 1 + (code.pixelCount() - 1) / sequence.run().apart();
         Reference reference = Reference.of(plane.size, dark, plane, lights);
         if (20 * reference.peaks < lights) {
@@ -33,10 +33,6 @@ final class RoundReader {
         PairCheck.require(shares, known);
         WordCheck.require(shares, known);
         return readings;
-    }
-
-    private static int middle(int[] shown) {
-        return shown[shown.length / 2];
     }
 
     private static PicturesRefusedException refused(

@@ -20,10 +20,9 @@ record Sequence(FindRun run, List<int[]> shown) {
                         .toList());
     }
 
-    /** Of the pictures that show a picture of the run, counted from 0, the one in the middle. */
-    int middle(int picture) {
-        int[] all = shown.get(picture);
-        return all[all.length / 2];
+    /** Of the pictures that show a step the one in the middle. */
+    static int middle(int[] shown) {
+        return shown[shown.length / 2];
     }
 
     /** The pictures of a round: dark, lit, the first bit's ones, its zeros, and so on. */

@@ -43,7 +43,6 @@ class PropViewTest {
     @Test
     void mostNeighboursDecide() {
         Positions own = new Positions(X, Y, new double[9]);
-        assertThat(view(seen(1, 3), own).strayed(4, new int[] {0, 1, 2, 3, 5}))
-                .isLessThan(1);
+        assertThat(view(seen(1, 3), own).strayed(4, new int[] {0, 1, 2, 3, 5})).isLessThan(1);
     }
 }

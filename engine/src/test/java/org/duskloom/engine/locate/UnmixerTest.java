@@ -81,7 +81,8 @@ class UnmixerTest {
     private static double[][] places(double apart) {
         double[][] places = new double[16][];
         for (int pixel = 0; pixel < places.length; pixel++) {
-            places[pixel] = new double[] {12 + 37 * (pixel % 5) + 0.3 * pixel, 12 + 21 * (pixel / 5) + 1.7 * (pixel % 3)};
+            places[pixel] =
+                    new double[] {12 + 37 * (pixel % 5) + 0.3 * pixel, 12 + 21 * (pixel / 5) + 1.7 * (pixel % 3)};
         }
         places[6] = new double[] {places[5][0] + apart, places[5][1] + 0.4};
         places[7] = new double[] {places[5][0] + 2 * apart, places[5][1] - 1};
@@ -89,7 +90,9 @@ class UnmixerTest {
     }
 
     private static double[] light() {
-        return IntStream.range(0, 16).mapToDouble(pixel -> 0.3 + 0.1 * (pixel % 3)).toArray();
+        return IntStream.range(0, 16)
+                .mapToDouble(pixel -> 0.3 + 0.1 * (pixel % 3))
+                .toArray();
     }
 
     /** The spots of lights that touch run into each other, until their light is told apart. */
@@ -98,9 +101,9 @@ class UnmixerTest {
     void placesOfLightsThatTouchAreTheirOwn(double apart) throws IOException {
         double[][] places = places(apart);
         List<Blob> blobs = found(places, light(), true);
-        assertThat(blobs).extracting(blob -> blob.pixel).containsExactlyElementsOf(IntStream.range(0, 16)
-                .boxed()
-                .toList());
+        assertThat(blobs)
+                .extracting(blob -> blob.pixel)
+                .containsExactlyElementsOf(IntStream.range(0, 16).boxed().toList());
         for (int pixel = 0; pixel < 16; pixel++) {
             assertThat(blobs.get(pixel).x).as("%s", pixel).isCloseTo(places[pixel][0], within(0.15));
             assertThat(blobs.get(pixel).y).as("%s", pixel).isCloseTo(places[pixel][1], within(0.15));

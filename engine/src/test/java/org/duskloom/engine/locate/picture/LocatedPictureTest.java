@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.duskloom.engine.find.FindRun;
 import org.duskloom.engine.locate.Located;
 import org.duskloom.engine.locate.Locator;
 import org.duskloom.engine.locate.PictureSize;
 import org.duskloom.engine.locate.Pictures;
-import org.duskloom.engine.find.FindRun;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.map.Prop;
