@@ -59,10 +59,7 @@ final class LocateCommand implements Callable<Integer> {
 
     private final Streams streams;
 
-    @Parameters(
-            arity = "1..*",
-            paramLabel = "PICTURE",
-            description = "The pictures, JPEG or PNG, or folders that hold nothing else.")
+    @Parameters(arity = "1..*", paramLabel = "PICTURE", description = "The pictures, JPEG or PNG, or their folders.")
     private List<Path> pictures;
 
     @Option(

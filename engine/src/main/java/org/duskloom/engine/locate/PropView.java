@@ -68,7 +68,7 @@ final class PropView {
             x[i] = candidates.of(near[i]).x + along(across, near[i], pixel);
             y[i] = candidates.of(near[i]).y + along(down, near[i], pixel);
         }
-        return Math.hypot(candidates.of(pixel).x - median(x), candidates.of(pixel).y - median(y));
+        return StrictMath.hypot(candidates.of(pixel).x - median(x), candidates.of(pixel).y - median(y));
     }
 
     private double along(double[] axes, int from, int to) {
