@@ -15,12 +15,28 @@ public final class PortCurrents {
     private static final int CODES = 256;
     private static final double MILLI = 1e-3;
 
+    /** Linear light by code. Compilers know how long it is, so that no index is checked. */
+    private static final double[] LIGHT = new double[CODES];
+
+    static {
+        for (int code = 0; code < CODES; code++) {
+            LIGHT[code] = Srgb.decode(code / 255.0);
+        }
+    }
+
     private final int pixelCount;
     private final double idleAmps;
     private final double fullAmps;
 
     /** The pixels that are lit. */
     private final Run[] runs;
+
+    /** Whether red, green and blue draw in proportion to their light, without a white light; by how much then. */
+    private final boolean isPlain;
+
+    private final double redAmps;
+    private final double greenAmps;
+    private final double blueAmps;
 
     /** Amperes by code of red, green and blue; by least code and code where a white light makes that differ. */
     private final double[] red;
@@ -70,9 +86,13 @@ public final class PortCurrents {
         this.fullAmps = kind.fullAmps();
         this.runs = runs(pixels);
         Signal signal = port.signal();
+        this.isPlain = !signal.colors().hasWhite() && !(signal.curve() instanceof Curve.Gamma);
         this.red = table(signal, kind, Channel.RED);
         this.green = table(signal, kind, Channel.GREEN);
         this.blue = table(signal, kind, Channel.BLUE);
+        this.redAmps = red[CODES - 1];
+        this.greenAmps = green[CODES - 1];
+        this.blueAmps = blue[CODES - 1];
         this.white = signal.colors().hasWhite() ? white(signal, kind) : new double[0];
     }
 
@@ -97,7 +117,7 @@ public final class PortCurrents {
         double[] table = new double[isTwofold(signal) ? CODES * CODES : CODES];
         for (int least = 0; least < table.length / CODES; least++) {
             for (int code = least; code < CODES; code++) {
-                double light = light(code) - light(least);
+                double light = LIGHT[code] - LIGHT[least];
                 table[least * CODES + code] = amps * duty(signal, channel, light);
             }
         }
@@ -108,7 +128,7 @@ public final class PortCurrents {
     private static double[] white(Signal signal, PixelKind kind) {
         double[] table = new double[CODES];
         for (int least = 0; least < CODES; least++) {
-            double light = light(least);
+            double light = LIGHT[least];
             table[least] = amps(signal, kind, Channel.WHITE) * duty(signal, Channel.WHITE, light);
             for (Channel channel : isTwofold(signal) ? List.<Channel>of() : ColorOrder.RGB.channels()) {
                 table[least] -= amps(signal, kind, channel) * duty(signal, channel, light);
@@ -125,10 +145,6 @@ public final class PortCurrents {
     private static double amps(Signal signal, PixelKind kind, Channel channel) {
         int index = signal.colors().channels().indexOf(channel);
         return index < 0 ? 0 : kind.milliamps().get(index) * MILLI;
-    }
-
-    private static double light(int code) {
-        return Srgb.decode(code / 255.0);
     }
 
     /** For how much of the time a colour is on. A receiver of codes makes of them the light they stand for. */
@@ -176,7 +192,7 @@ public final class PortCurrents {
      */
     public void fill(byte[] rgb, int offset, double[] amps) {
         for (Run run : runs) {
-            if (white.length == 0 && run.step == 3) {
+            if (isPlain && run.step == 3) {
                 fillForward(rgb, offset + run.source, run, amps);
             } else if (white.length == 0) {
                 fillPlain(rgb, offset + run.source, run, amps);
@@ -190,7 +206,10 @@ public final class PortCurrents {
     private void fillForward(byte[] rgb, int first, Run run, double[] amps) {
         for (int i = 0; i < run.count; i++) {
             int at = first + 3 * i;
-            amps[run.place + i] = idleAmps + red[rgb[at] & 0xFF] + green[rgb[at + 1] & 0xFF] + blue[rgb[at + 2] & 0xFF];
+            amps[run.place + i] = idleAmps
+                    + redAmps * LIGHT[rgb[at] & 0xFF]
+                    + greenAmps * LIGHT[rgb[at + 1] & 0xFF]
+                    + blueAmps * LIGHT[rgb[at + 2] & 0xFF];
         }
     }
 

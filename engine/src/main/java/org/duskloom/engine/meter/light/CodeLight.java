@@ -9,8 +9,11 @@ import org.duskloom.engine.color.Srgb;
  * three quarters of R for a saturated red.
  */
 final class CodeLight {
-    /** Full light. */
-    static final int ONE = 1 << 25;
+    /**
+     * Full light: as fine as the sums of a group of pixels leave room for, of which R - G - B may come to -2 each. What
+     * is told is right to 0.3 millionths of full light, and of a grey to 0.06.
+     */
+    static final int ONE = 1 << 23;
 
     private static final double RED_WEIGHT = 0.2126;
     private static final double GREEN_WEIGHT = 0.7152;
@@ -33,17 +36,20 @@ final class CodeLight {
     static {
         for (int code = 0; code < CODES; code++) {
             LINEAR[code] = Srgb.decode(code / 255.0);
-            RED_ALONE[code] = units(LINEAR[code]);
-            RED[code] = pair(RED_WEIGHT * LINEAR[code], LINEAR[code]);
-            GREEN[code] = pair(GREEN_WEIGHT * LINEAR[code], -LINEAR[code]);
-            BLUE[code] = pair(BLUE_WEIGHT * LINEAR[code], -LINEAR[code]);
+            int all = units(LINEAR[code]);
+            RED_ALONE[code] = all;
+            int red = units(RED_WEIGHT * LINEAR[code]);
+            int green = units(GREEN_WEIGHT * LINEAR[code]);
+            RED[code] = pair(red, all);
+            GREEN[code] = pair(green, -all);
+            BLUE[code] = pair(all - red - green, -all);
         }
     }
 
     private CodeLight() {}
 
-    private static long pair(double luminance, double excess) {
-        return ((long) units(excess) << HALF) + units(luminance);
+    private static long pair(int luminance, int excess) {
+        return ((long) excess << HALF) + luminance;
     }
 
     /** Light as a whole number. */

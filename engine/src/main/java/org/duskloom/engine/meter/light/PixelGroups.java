@@ -23,7 +23,7 @@ final class PixelGroups {
     /** Of each group: luminance, R - G - B and red, as {@link CodeLight} tells them. */
     private final long[] sums;
 
-    private final int[] noted = new int[PixelScan.MOST + 1];
+    private final int[] noted = new int[PixelScan.MOST];
     private final boolean[] isLit;
     private final boolean[] everLit;
 

@@ -39,18 +39,25 @@ final class RedSwings {
 
     /**
      * Finds colours that have to be looked at, of signals that stand in a row: what may be a saturated red, and what
-     * signals that are watched show.
+     * signals that are watched show. Of a saturated red the others have a quarter of red at most, so R - G - B is three
+     * quarters of it or more, and the luminance at most (0.2126 + 0.7152 / 4) R, which is 0.522 of R - G - B; what has
+     * no more than 17/32 of that is looked at, which some pinks are that need not be.
      *
-     * @param excess R - G - B of each, in the units of {@link CodeLight}
-     * @param red red of each
+     * @param luminance of each, in the units of {@link CodeLight}
+     * @param excess R - G - B of each
      * @param reddish becomes below 0 where {@link #step} is to be called
+     * @return whether it is to be called of any
      */
-    void sift(int first, int end, int[] excess, int[] red, int[] reddish) {
+    boolean sift(int first, int end, int[] luminance, int[] excess, int[] reddish) {
+        int any = 0;
         for (int i = first; i < end; i++) {
             int more = excess[i];
-            int saturation = 4 * more - 3 * red[i] + SATURATION_MARGIN;
-            reddish[i] = (calmUpTo[i] - more) | (more - calmFrom[i]) | ~(saturation | (more - LEAST_EXCESS));
+            int saturation = (more >> 1) + (more >> 5) - luminance[i] + SATURATION_MARGIN;
+            int found = (calmUpTo[i] - more) | (more - calmFrom[i]) | ~(saturation | (more - LEAST_EXCESS));
+            reddish[i] = found;
+            any |= found;
         }
+        return any < 0;
     }
 
     /**

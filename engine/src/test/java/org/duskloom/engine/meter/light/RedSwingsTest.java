@@ -83,6 +83,36 @@ class RedSwingsTest {
         assertThat(count(steps("0d0000", "000000"), RedSwings.BY_CHROMATICITY)).isEqualTo(1);
     }
 
+    /** Whatever is a saturated red is looked at, also of a signal that nobody watches any more. */
+    @Test
+    void overlooksNoSaturatedRed() {
+        PastColors past = new PastColors(SignalLayout.of(FramePixels.unnamed(1)), 2);
+        RedSwings swings = new RedSwings(2, past);
+        List<String> colors = List.of("000000", "ff0000", "000000", "000000", "000000", "000000");
+        for (int place = 0; place < colors.size(); place++) {
+            byte[] rgb = new byte[3];
+            setCodes(rgb, 0, colors.get(place));
+            past.keep(place, rgb, 0);
+            swings.step(0, place, CodeLight.redExcess(CodeLight.of(rgb, 0)));
+        }
+        int[] reddish = new int[1];
+
+        int overlooked = 0;
+        int calm = 0;
+        for (int code = 0; code < 1 << 24; code += 1 + code % 3) {
+            byte[] rgb = {(byte) (code >> 16), (byte) (code >> 8), (byte) code};
+            long light = CodeLight.of(rgb, 0);
+            boolean found = swings.sift(
+                    0, 1, new int[] {CodeLight.luminance(light)}, new int[] {CodeLight.redExcess(light)}, reddish);
+            assertThat(found).isEqualTo(reddish[0] < 0);
+            calm += found ? 0 : 1;
+            overlooked += !found && Chroma.isSaturatedRed(PlainFlashes.linear(code)) ? 1 : 0;
+        }
+
+        assertThat(overlooked).isZero();
+        assertThat(calm).as("colours that need no look").isGreaterThan(6_000_000);
+    }
+
     private static long count(List<Integer> found, int rule) {
         return found.stream().filter(bits -> (bits & rule) != 0).count();
     }
@@ -93,13 +123,17 @@ class RedSwingsTest {
         List<Integer> found = new ArrayList<>();
         for (int place = 0; place < colors.length; place++) {
             byte[] rgb = new byte[9];
-            for (int i = 0; i < 3; i++) {
-                rgb[3 + i] = (byte) Integer.parseInt(colors[place].substring(2 * i, 2 * i + 2), 16);
-            }
+            setCodes(rgb, 3, colors[place]);
             past.keep(place, rgb, 0);
             found.add(swings.step(1, place, CodeLight.redExcess(CodeLight.of(rgb, 3))));
         }
         return found;
+    }
+
+    private static void setCodes(byte[] rgb, int at, String hex) {
+        for (int i = 0; i < 3; i++) {
+            rgb[at + i] = (byte) Integer.parseInt(hex.substring(2 * i, 2 * i + 2), 16);
+        }
     }
 
     private static double[] light(String hex) {
