@@ -188,18 +188,14 @@ final class RenderCommand implements Callable<Integer> {
         figures.forEach(streams::tell);
     }
 
-    /** Hands the frames to sinks, and of a display with ports to meters too; gives what these have to say. */
+    /** Hands the frames to sinks and to meters; gives what these have to say. */
     private List<String> measured(LoadedShow loaded, Rendering rendering, List<FrameSink> sinks)
             throws IOException, InterruptedException {
-        if (loaded.wiring().isEmpty()) {
-            rendering.into(sinks, streams);
-            return List.of();
-        }
         ShowMeters meters = ShowMeters.usual(loaded);
         List<FrameSink> all = new ArrayList<>(sinks);
-        all.addAll(meters.sinks());
+        all.addAll(meters.sinks(rendering.info()));
         rendering.into(all, streams);
-        return ReportWords.brief(meters.report(rendering.info(), false), meters.flashes(loaded.frames()));
+        return ReportWords.brief(meters.report(rendering.info(), false), meters.flashes(rendering.info()));
     }
 
     private List<OutputKind> kinds() {

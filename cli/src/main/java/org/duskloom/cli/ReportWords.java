@@ -3,6 +3,7 @@ package org.duskloom.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.duskloom.engine.meter.LeadFigures;
 import org.duskloom.engine.meter.PortFigures;
@@ -62,9 +63,12 @@ final class ReportWords {
     }
 
     /** Some lines for the end of a rendering. */
-    static List<String> brief(Report report, FlashFigures flashes) {
-        return List.of(
-                briefPower(report), briefData(report), briefFlashes(report, flashes), "caution: " + Caution.SHORT);
+    static List<String> brief(Report report, Optional<FlashFigures> flashes) {
+        String flashing = flashes.map(found -> briefFlashes(report, found))
+                .orElse("flashing: not looked at with so many pixels; 'duskloom report' does");
+        return report.power().ports().isEmpty()
+                ? List.of(flashing)
+                : List.of(briefPower(report), briefData(report), flashing, "caution: " + Caution.SHORT);
     }
 
     private static String briefFlashes(Report report, FlashFigures flashes) {

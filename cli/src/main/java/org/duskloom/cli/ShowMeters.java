@@ -1,6 +1,7 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.display.Display;
@@ -21,6 +22,9 @@ import org.duskloom.engine.wire.Ports;
 
 /** The meters of a show, and the report of what they have seen. */
 final class ShowMeters {
+    /** What a rendering gives for telling of flashes, unasked: enough for 170,000 pixels at 40 frames a second. */
+    private static final long MOST_BYTES = 64_000_000;
+
     private final LoadedShow show;
     private final double copperCelsius;
     private final PowerMeter power;
@@ -43,9 +47,27 @@ final class ShowMeters {
         this.power = new PowerMeter(show.show().display().map(Display::ports).orElse(Ports.NONE), copperCelsius);
     }
 
-    /** What sees the frames of a run, each on a thread of its own. */
-    List<FrameSink> sinks() {
-        return List.of(new MeterSink(List.of(power)), new MeterSink(List.of(light)));
+    /**
+     * What sees the frames of a run beside the rendering, each on a thread of its own: currents where there are ports,
+     * and flashes where {@link LightMeter} has room for them.
+     */
+    List<FrameSink> sinks(RunInfo run) {
+        List<FrameSink> sinks = new ArrayList<>();
+        if (hasPorts()) {
+            sinks.add(new MeterSink(List.of(power)));
+        }
+        if (hasRoom(run)) {
+            sinks.add(new MeterSink(List.of(light)));
+        }
+        return sinks;
+    }
+
+    private boolean hasPorts() {
+        return show.wiring().isPresent();
+    }
+
+    private static boolean hasRoom(RunInfo run) {
+        return LightMeter.bytes(run) <= MOST_BYTES;
     }
 
     /** Sees all frames of the show. */
@@ -53,7 +75,7 @@ final class ShowMeters {
         FrameSource source = show.frames();
         RunInfo info = source.info();
         Rendering rendering = new Rendering(source, info.frames());
-        rendering.into(sinks(), streams);
+        rendering.into(List.of(new MeterSink(List.of(power)), new MeterSink(List.of(light))), streams);
         PlayingCues playing = playing();
         return report(rendering.info(), false)
                 .with(LightReport.of(light, source, show.show().map(), playing));
@@ -76,9 +98,9 @@ final class ShowMeters {
         return Report.of(subject, display, power.figures(), playing());
     }
 
-    /** How often it flashed in a run of these frames. */
-    FlashFigures flashes(FrameSource frames) throws IOException {
-        return light.flashes(frames);
+    /** How often it flashed in a run; nothing where that was not looked at. */
+    Optional<FlashFigures> flashes(RunInfo run) throws IOException {
+        return hasRoom(run) ? Optional.of(light.flashes(show.frames())) : Optional.empty();
     }
 
     private PlayingCues playing() {

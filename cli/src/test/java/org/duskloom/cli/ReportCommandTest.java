@@ -231,10 +231,46 @@ class ReportCommandTest {
         assertThat(ran.out()).doesNotContain("caution");
     }
 
+    /** Without ports nothing is known of power; flashes are told all the same, and what a file holds stays as it is. */
     @Test
     void renderOfAMapSaysNothingOfPower() throws IOException {
         Ran ran = Ran.with("render", Garden.in(folder.resolve("map")), "-o", folder.resolve("out"));
         assertThat(ran.err()).doesNotContain("power").doesNotContain("caution");
+        assertThat(ran.err().lines().skip(1)).hasSize(1).allMatch(line -> line.startsWith("flashing: ")
+                && line.endsWith("; no guarantee for anyone"));
+        assertThat(ran.out()).isEmpty();
+    }
+
+    /** A wash that turns on and off ten times a second, on a map, is told of in a pipe too. */
+    @Test
+    void renderOfAMapTellsOfFlashes() throws IOException {
+        Path map = Garden.in(folder.resolve("map"));
+        Files.writeString(map, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "2s", "layers": [{"cues": [
+                  {"at": "0s", "for": "50ms", "on": "*", "effect": "wash", "repeat": {"count": 20, "every": "100ms"}}]}]}
+                """);
+        Ran ran = Ran.with("render", map, "-o", "-");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.err()).startsWith("flashing: TOO OFTEN, 20 changes of light in the second from ");
+        assertThat(ran.out()).doesNotContain("flashing");
+    }
+
+    /** A picture of a million lights at 40 a second would take 300 MB for a second of frames: that is left to a report. */
+    @Test
+    void renderLeavesFlashesOfGreatDisplaysToTheReport() throws IOException {
+        Path show = folder.resolve("great.json");
+        Files.writeString(folder.resolve("great-display.json"), """
+                {"duskloom": "display/1", "units": "mm",
+                 "shapes": {"net": {"build": [{"grid": {"columns": 1000, "rows": 260, "spacing": [10, 10], "corner": "bottom-left", "path": "serpentine"}}]}},
+                 "props": [{"name": "net", "shape": "net", "at": [0, 0]}]}
+                """);
+        Files.writeString(show, """
+                {"duskloom": "timeline/1", "display": "great-display.json", "rate": 40, "length": "50ms", "layers": [
+                  {"cues": [{"at": "0s", "for": "50ms", "on": "*", "effect": "wash"}]}]}
+                """);
+        Ran ran = Ran.with("render", show, "-o", folder.resolve("great"));
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.err()).contains("flashing: not looked at with so many pixels; 'duskloom report' does");
     }
 
     /** Music tempts to flash with every drum; the demo keeps a third under what is allowed. */

@@ -18,6 +18,9 @@ import org.duskloom.engine.meter.Meter;
  * second of frames.
  */
 public final class LightMeter implements Meter {
+    /** What is kept of a pixel beside its second: some thirty numbers of four bytes each, and a few single ones. */
+    private static final int BYTES_OF_PIXEL = 150;
+
     private final Supplier<FlashField> field;
     private final OptionalDouble seenFromMetres;
     private SignalLayout layout;
@@ -58,6 +61,18 @@ public final class LightMeter implements Meter {
         return new LightMeter(() -> new TenDegreeField(stage, metresPerUnit, metres), OptionalDouble.of(metres));
     }
 
+    /** About how much memory it takes for a run, most of it for a second of frames and the changes within. */
+    public static long bytes(RunInfo run) {
+        long frames = framesOfSecond(run);
+        long countsBytes = 3 * Long.BYTES * ((frames + Long.SIZE - 1) / Long.SIZE);
+        return run.pixelCount() * (3 * frames + countsBytes + BYTES_OF_PIXEL);
+    }
+
+    private static int framesOfSecond(RunInfo run) {
+        return (run.rate().numerator() + run.rate().denominator() - 1)
+                / run.rate().denominator();
+    }
+
     /** @throws IllegalArgumentException if the run leaves out frames between its first and its last */
     @Override
     public void begin(RunInfo run) {
@@ -69,8 +84,7 @@ public final class LightMeter implements Meter {
         frameCount = run.frames().count();
         firstFrame = frameCount == 0 ? 0 : run.frames().first();
         isWholeShow = frameCount == run.showFrames();
-        framesOfSecond = (run.rate().numerator() + run.rate().denominator() - 1)
-                / run.rate().denominator();
+        framesOfSecond = framesOfSecond(run);
         past = new PastColors(layout, framesOfSecond);
         counter = new FlashCounter(layout, past, framesOfSecond, field);
         groups = new PixelGroups(layout, past, counter);
