@@ -30,8 +30,9 @@ class RenderCommandTest {
         Ran ran = Ran.with("render", show, "-o", out);
         assertThat(ran.code()).isZero();
         assertThat(ran.out()).isEmpty();
-        assertThat(ran.err()).matches("\\Q" + out + ": 80 frames, 20 pixels, \\E\\d+\\.\\d s\n"
-                + "flashing: [^\n]*; no guarantee for anyone\n");
+        assertThat(ran.err())
+                .matches("\\Q" + out + ": 80 frames, 20 pixels, \\E\\d+\\.\\d s\n"
+                        + "flashing: [^\n]*; no guarantee for anyone\n");
         assertThat(namesIn(out)).containsExactly("frames.json", "frames.rgb");
         byte[] frames = Files.readAllBytes(out.resolve("frames.rgb"));
         assertThat(frames).hasSize(Garden.FRAMES * Garden.PIXELS * 3);

@@ -236,8 +236,9 @@ class ReportCommandTest {
     void renderOfAMapSaysNothingOfPower() throws IOException {
         Ran ran = Ran.with("render", Garden.in(folder.resolve("map")), "-o", folder.resolve("out"));
         assertThat(ran.err()).doesNotContain("power").doesNotContain("caution");
-        assertThat(ran.err().lines().skip(1)).hasSize(1).allMatch(line -> line.startsWith("flashing: ")
-                && line.endsWith("; no guarantee for anyone"));
+        assertThat(ran.err().lines().skip(1))
+                .hasSize(1)
+                .allMatch(line -> line.startsWith("flashing: ") && line.endsWith("; no guarantee for anyone"));
         assertThat(ran.out()).isEmpty();
     }
 
@@ -255,7 +256,7 @@ class ReportCommandTest {
         assertThat(ran.out()).doesNotContain("flashing");
     }
 
-    /** A picture of a million lights at 40 a second would take 300 MB for a second of frames: that is left to a report. */
+    /** A second of frames of 260,000 lights takes more room than a rendering gives unasked. */
     @Test
     void renderLeavesFlashesOfGreatDisplaysToTheReport() throws IOException {
         Path show = folder.resolve("great.json");

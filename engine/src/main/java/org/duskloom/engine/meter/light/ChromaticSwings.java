@@ -6,7 +6,13 @@ import java.util.Arrays;
  * Finds the changes to and from saturated red of many signals by the rule of WCAG 2.2: one of the two colours is a
  * saturated red, and their chromaticities differ by more than 0.2 in CIE 1976 u'v'. A colour is compared with every
  * colour since the last change, as far as they lie within one second: so colours that follow each other are compared,
- * and fades too. What takes longer than a second is no part of more than three flashes in one.
+ * and fades too.
+ *
+ * <p>That a change must take less than a second is a reading of our own. WCAG 2.2 limits flashes "in any one second
+ * period" and names a flash a pair of opposing changes; a change of which one end lies outside of every second that
+ * holds the other is no part of a pair within one. Read otherwise, a change that has gone on for longer would count in
+ * the second in which it ends: one change at most, the first of that second, as all others lie between two of it. So
+ * what has six here and has come slowly to or from red before may have seven.
  *
  * <p>Exact, and yet quick: no two saturated reds are as far from each other as that, so only a signal that is red, or
  * was within the second, is looked at. What it was before is read from {@link PastColors} when it becomes red.

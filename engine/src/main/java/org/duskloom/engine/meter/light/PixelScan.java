@@ -86,7 +86,7 @@ final class PixelScan {
         return anyReddish ? found(reddish, first, end, noted) : 0;
     }
 
-    /** The numbers of those that are below 0. Most have none among {@value #TOGETHER}, so that is what is asked first. */
+    /** The numbers of those that are below 0: none, mostly, of {@value #TOGETHER}, so that is asked first. */
     private static int found(int[] belowZero, int first, int end, int[] noted) {
         int found = 0;
         int start = first;
