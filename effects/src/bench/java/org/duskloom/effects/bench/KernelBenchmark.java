@@ -45,6 +45,10 @@ public class KernelBenchmark {
     @Param("0.25")
     public double soft;
 
+    /** Another number to set, such as {@code size=3}. */
+    @Param("")
+    public String given;
+
     private KernelFrames frames;
     private int frame;
 
@@ -56,6 +60,10 @@ public class KernelBenchmark {
         if (colors > 0) {
             String[] first = Arrays.copyOf(palette, colors);
             look.withIfThere("palette", Look.evenly(ColorMix.OKLAB, first));
+        }
+        if (!given.isEmpty()) {
+            String[] parts = given.split("=", 2);
+            look.with(parts[0], Double.parseDouble(parts[1]));
         }
         frames = new KernelFrames(look.on(Canvases.of(Canvases.scattered(pixels))), pixels);
     }

@@ -32,8 +32,9 @@ import org.duskloom.engine.effect.Settings;
  * <p>Settings: {@code palette}; {@code scale} (cells, 0.01 to 100, default 4); {@code octaves} (whole, 1 to 6, default
  * 2); {@code roughness} (share, 0 to 1, default 0.5); {@code contrast} (palette lengths, 0 to 20, default 1.5); {@code
  * wind} (share, 0 to 1, default 0); {@code toward} (degrees, default 0); those of {@link Motion}. Where {@code scale},
- * {@code wind} or {@code toward} move, all the noise is new in every frame, which takes some twenty times as long: four
- * gradients for each pixel and octave, where otherwise few pixels have come to another cell since the frame before.
+ * {@code wind} or {@code toward} move, all the noise is new in every frame, which takes some fourteen times as long:
+ * sixteen products with gradients for each pixel and octave, where otherwise few pixels have come to another cell since
+ * the frame before.
  */
 public final class Drift implements Effect {
     static final PaletteSetting PALETTE = PaletteSetting.of(

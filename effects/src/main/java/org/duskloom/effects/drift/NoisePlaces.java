@@ -19,6 +19,8 @@ final class NoisePlaces {
     private final double[] x;
     private final double[] y;
     private final double[] z;
+    /** All pixels, near ones after each other, if the places move, else null. */
+    private final int[] nearOrder;
 
     private NoisePlaces(Canvas canvas, Dial scale, Dial wind, Dial toward) {
         this.canvas = canvas;
@@ -28,6 +30,7 @@ final class NoisePlaces {
         x = new double[canvas.pixelCount()];
         y = new double[canvas.pixelCount()];
         z = new double[canvas.pixelCount()];
+        nearOrder = isConstant() ? null : NearOrder.of(canvas);
         measure(new CueTime());
     }
 
@@ -50,14 +53,31 @@ final class NoisePlaces {
         double sliding = wind.at(time);
         double changing = Math.sqrt(1 - sliding * sliding);
         double cellsPerUnit = scale.at(time) / 2;
+        double[] canvasX = canvas.x();
+        double[] canvasY = canvas.y();
         for (int pixel = 0; pixel < x.length; pixel++) {
-            double right = canvas.x()[pixel] * cellsPerUnit;
-            double up = canvas.y()[pixel] * cellsPerUnit;
+            double right = canvasX[pixel] * cellsPerUnit;
+            double up = canvasY[pixel] * cellsPerUnit;
             double along = right * cosine + up * sine;
             x[pixel] = along * changing;
             y[pixel] = up * cosine - right * sine;
             z[pixel] = -along * sliding;
         }
+    }
+
+    /** Of all pixels. */
+    double[] x() {
+        return x;
+    }
+
+    /** Of all pixels. */
+    double[] y() {
+        return y;
+    }
+
+    /** Of all pixels. */
+    double[] z() {
+        return z;
     }
 
     double x(int pixel) {
@@ -70,6 +90,11 @@ final class NoisePlaces {
 
     double z(int pixel) {
         return z[pixel];
+    }
+
+    /** All pixels, near ones after each other; of places that move. */
+    int[] nearOrder() {
+        return nearOrder;
     }
 
     int pixelCount() {

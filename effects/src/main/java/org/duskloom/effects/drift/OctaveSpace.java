@@ -56,6 +56,23 @@ final class OctaveSpace {
         noiseOfMember[memberOf[pixel]].plane(x, y, plane, pixel, values, slopes);
     }
 
+    int[] memberOf() {
+        return memberOf;
+    }
+
+    NoisePlaces places() {
+        return places;
+    }
+
+    GradientNoise noiseOf(int member) {
+        return noiseOfMember[member];
+    }
+
+    /** How far the noise of a member is moved along an axis. */
+    double offset(int member, int axis) {
+        return offsetOfMember[3 * member + axis];
+    }
+
     private double place(int axis, double coarse, int pixel) {
         return coarse * fineness + offsetOfMember[3 * memberOf[pixel] + axis];
     }

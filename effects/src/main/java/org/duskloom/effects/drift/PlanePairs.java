@@ -1,7 +1,10 @@
 package org.duskloom.effects.drift;
 
 import org.duskloom.effects.kit.Fractions;
+import org.duskloom.effects.kit.SharePlane;
 import org.duskloom.effects.kit.WindowOffsets;
+import org.duskloom.engine.random.GradientNoise;
+import org.duskloom.engine.random.NoiseCell;
 
 /**
  * The two planes of whole z that each pixel is between. They are computed anew only for pixels that have come to the
@@ -18,6 +21,7 @@ final class PlanePairs {
     private final float[] nextValues;
     private final float[] nextSlopes;
 
+    private final NoiseCell cell = new NoiseCell();
     private boolean known;
     private long begun;
 
@@ -34,10 +38,38 @@ final class PlanePairs {
 
     /** Goes to an instant with places that have moved since the last one. */
     void compute(long wholePasses, float passFraction) {
-        for (int pixel = 0; pixel < starts.length; pixel++) {
-            starts[pixel] = space.start(pixel);
-            goneBy[pixel] = (int) wholePasses + Fractions.wholeOfSum(starts[pixel], passFraction);
-            fillBoth(pixel);
+        int[] order = space.places().nearOrder();
+        int[] memberOf = space.memberOf();
+        for (int from = 0; from < order.length; ) {
+            int member = memberOf[order[from]];
+            int to = from + 1;
+            while (to < order.length && memberOf[order[to]] == member) {
+                to++;
+            }
+            compute(order, from, to, member, wholePasses, passFraction);
+            from = to;
+        }
+    }
+
+    private void compute(int[] order, int from, int to, int member, long wholePasses, float passFraction) {
+        double fineness = space.fineness();
+        double[] placesX = space.places().x();
+        double[] placesY = space.places().y();
+        double[] placesZ = space.places().z();
+        double offsetX = space.offset(member, 0);
+        double offsetY = space.offset(member, 1);
+        double offsetZ = space.offset(member, 2);
+        GradientNoise noise = space.noiseOf(member);
+        for (int i = from; i < to; i++) {
+            int pixel = order[i];
+            double z = placesZ[pixel] * fineness + offsetZ;
+            double floorZ = Math.floor(z);
+            float start = Math.min(SharePlane.LAST, (float) (z - floorZ));
+            starts[pixel] = start;
+            long plane = (long) floorZ + (int) wholePasses + Fractions.wholeOfSum(start, passFraction);
+            cell.go(noise, placesX[pixel] * fineness + offsetX, placesY[pixel] * fineness + offsetY, plane);
+            cell.near(pixel, values, slopes);
+            cell.next(pixel, nextValues, nextSlopes);
         }
     }
 

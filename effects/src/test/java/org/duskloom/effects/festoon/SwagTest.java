@@ -99,4 +99,51 @@ class SwagTest {
         chain.hang(rise, sag);
         return chain;
     }
+
+    /**
+     * Against places close together all along the curve, which {@link Catenary} is checked for: nothing that is near is
+     * missed. The swag is of straight pieces, so it strays from the curve by a thousandth or two.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 0.3", "0.4, 0.3", "-1.5, 0.1", "0, 2", "2, 2", "0.2, 0"})
+    void missesNothing(double rise, double sag) {
+        Swag swag = swag(rise, sag);
+        double[][] curve = curve(rise, sag);
+        double reach = 0.11;
+        for (double x = 0; x <= 1; x += 1 / 32.0) {
+            for (double y = -2.5; y <= 2.5; y += 1 / 32.0) {
+                double least = leastDistance(curve, x, y);
+                boolean found = swag.nearest(x, y, reach);
+                if (least < reach - 2e-3) {
+                    assertThat(swag.isFar(x, y, reach)).isFalse();
+                    assertThat(found).isTrue();
+                    assertThat(swag.distance()).isCloseTo(least, within(2e-3));
+                }
+                if (swag.isFar(x, y, reach)) {
+                    assertThat(found).isFalse();
+                }
+            }
+        }
+    }
+
+    private static double[][] curve(double rise, double sag) {
+        Catenary chain = new Catenary();
+        chain.hang(rise, sag);
+        double[][] places = new double[1001][];
+        for (int i = 0; i < places.length; i++) {
+            double x = chain.xAtArc(chain.length() * i / (places.length - 1));
+            places[i] = new double[] {x, chain.heightAt(x)};
+        }
+        return places;
+    }
+
+    private static double leastDistance(double[][] curve, double x, double y) {
+        double least = Double.POSITIVE_INFINITY;
+        for (double[] place : curve) {
+            double dx = x - place[0];
+            double dy = y - place[1];
+            least = Math.min(least, dx * dx + dy * dy);
+        }
+        return Math.sqrt(least);
+    }
 }

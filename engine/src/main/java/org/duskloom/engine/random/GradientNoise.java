@@ -6,10 +6,6 @@ package org.duskloom.engine.random;
  */
 public final class GradientNoise {
     private static final int PERIOD_MASK = 255;
-    private static final double[] GRADIENT_X = NoiseTable.gradientsAlong(0);
-    private static final double[] GRADIENT_Y = NoiseTable.gradientsAlong(1);
-    private static final double[] GRADIENT_Z = NoiseTable.gradientsAlong(2);
-
     private final int offsetX;
     private final int offsetY;
     private final int offsetZ;
@@ -77,14 +73,35 @@ public final class GradientNoise {
                 fadeY,
                 between(fadeX, flat(lowLeft, inX, inY), flat(lowRight, inX - 1, inY)),
                 between(fadeX, flat(highLeft, inX, inY - 1), flat(highRight, inX - 1, inY - 1)));
+        double[] alongZ = NoiseTable.GRADIENT_Z;
         slopes[index] = (float) between(
                 fadeY,
-                between(fadeX, GRADIENT_Z[lowLeft & 15], GRADIENT_Z[lowRight & 15]),
-                between(fadeX, GRADIENT_Z[highLeft & 15], GRADIENT_Z[highRight & 15]));
+                between(fadeX, alongZ[lowLeft & 15], alongZ[lowRight & 15]),
+                between(fadeX, alongZ[highLeft & 15], alongZ[highRight & 15]));
+    }
+
+    /** Looks up the gradients of a cell, in the plane below and in the one above. */
+    void lookUp(double floorX, double floorY, long wholeZ, NoiseCell.Face near, NoiseCell.Face next) {
+        int left = NoiseTable.permuted(lattice(floorX, offsetX)) + lattice(floorY, offsetY);
+        int right = NoiseTable.permuted(lattice(floorX, offsetX) + 1) + lattice(floorY, offsetY);
+        int lowLeft = NoiseTable.permuted(left);
+        int lowRight = NoiseTable.permuted(right);
+        int highLeft = NoiseTable.permuted(left + 1);
+        int highRight = NoiseTable.permuted(right + 1);
+        set(near, lowLeft, lowRight, highLeft, highRight, (int) (wholeZ + offsetZ & PERIOD_MASK));
+        set(next, lowLeft, lowRight, highLeft, highRight, (int) (wholeZ + 1 + offsetZ & PERIOD_MASK));
+    }
+
+    private static void set(NoiseCell.Face face, int lowLeft, int lowRight, int highLeft, int highRight, int latticeZ) {
+        face.set(
+                NoiseTable.permuted(lowLeft + latticeZ),
+                NoiseTable.permuted(lowRight + latticeZ),
+                NoiseTable.permuted(highLeft + latticeZ),
+                NoiseTable.permuted(highRight + latticeZ));
     }
 
     private static double flat(int hash, double x, double y) {
-        return GRADIENT_X[hash & 15] * x + GRADIENT_Y[hash & 15] * y;
+        return NoiseTable.GRADIENT_X[hash & 15] * x + NoiseTable.GRADIENT_Y[hash & 15] * y;
     }
 
     static double fade(double t) {

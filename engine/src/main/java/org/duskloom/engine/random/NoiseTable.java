@@ -24,6 +24,12 @@ final class NoiseTable {
         1, 1, 0, 0, -1, 1, -1, 1, 0, 0, -1, -1
     };
 
+    /** How much of each gradient lies along x. */
+    static final double[] GRADIENT_X = gradientsAlong(0);
+
+    static final double[] GRADIENT_Y = gradientsAlong(1);
+    static final double[] GRADIENT_Z = gradientsAlong(2);
+
     private NoiseTable() {}
 
     /** The table's entry; it repeats every 256. */
@@ -37,8 +43,7 @@ final class NoiseTable {
         return GRADIENTS[at] * x + GRADIENTS[at + 1] * y + GRADIENTS[at + 2] * z;
     }
 
-    /** How much of the gradient that the hash chooses lies along an axis: 0 is x, 1 is y, 2 is z. */
-    static double[] gradientsAlong(int axis) {
+    private static double[] gradientsAlong(int axis) {
         double[] parts = new double[16];
         for (int hash = 0; hash < parts.length; hash++) {
             parts[hash] = GRADIENTS[hash * 3 + axis];
