@@ -176,4 +176,32 @@ class LabelPlacesTest {
             assertThat(Math.abs(place.orElseThrow().area().centreY()) < 1e-6).isEqualTo(gap > 0);
         }
     }
+
+    /**
+     * Small letters slip through nowhere: a line as long as you like, one shorter than a letter, level, upright and at
+     * a slant, far from the zero point and across it, from its first point to its last.
+     */
+    @ParameterizedTest
+    @CsvSource({"-30, 10, 30, 10", "5, -30, 5, 30", "0, 0, 0.2, 0", "100, 100, 130, 140", "-3, -2, 3, 2", "7, 7, 7, 7"})
+    void noLabelSlipsThroughALine(double fromX, double fromY, double toX, double toY) {
+        double size = 0.4;
+        double length = Math.hypot(toX - fromX, toY - fromY);
+        for (int i = 0; i <= 400; i++) {
+            double x = fromX + (toX - fromX) * i / 400;
+            double y = fromY + (toY - fromY) * i / 400;
+            LabelFinder finder = new LabelFinder(field(x, y - 3 * size), 0.1, size);
+            finder.takeLine(fromX, fromY, toX, toY);
+            Area area = finder.beside(new LabelWish(Span.of(0), size, size, 2.5 * size, 0.25))
+                    .orElseThrow()
+                    .area();
+            for (int k = 0; k <= 10 * length; k++) {
+                double share = length == 0 ? 0 : Math.min(1, k / (10 * length));
+                double lineX = fromX + (toX - fromX) * share;
+                double lineY = fromY + (toY - fromY) * share;
+                assertThat(area.distanceTo(lineX, lineY))
+                        .as("%s from %s, %s", area, lineX, lineY)
+                        .isPositive();
+            }
+        }
+    }
 }
