@@ -74,6 +74,11 @@ public final class FramePainter {
         leftOut = cues;
     }
 
+    /** Adds the cues of a layer that are seen in a frame, in the order of painting. */
+    void addSeen(int layer, long frame, List<PlannedCue> seen) {
+        activeCues.get(layer).addTo(seen, frame);
+    }
+
     /**
      * Renders one frame.
      *

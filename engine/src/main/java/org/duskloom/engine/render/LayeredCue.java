@@ -1,8 +1,5 @@
 package org.duskloom.engine.render;
 
-import java.util.LinkedHashSet;
-import java.util.List;
-import java.util.Set;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlannedCanvas;
 import org.duskloom.engine.plan.PlannedCue;
@@ -34,24 +31,5 @@ record LayeredCue(Plan plan, int layerIndex, PlannedCue cue) {
 
     long frameCount() {
         return Math.max(0, cue.endFrameExclusive() - cue.firstFrame());
-    }
-
-    /** The cues that are painted over it in a frame, in the order of painting. */
-    Set<PlannedCue> above(long frame) {
-        Set<PlannedCue> above = new LinkedHashSet<>();
-        List<PlannedCue> beside = layer().cues();
-        addSeen(beside.subList(beside.indexOf(cue) + 1, beside.size()), frame, above);
-        for (int i = layerIndex + 1; i < plan.layers().size(); i++) {
-            addSeen(plan.layers().get(i).cues(), frame, above);
-        }
-        return above;
-    }
-
-    private static void addSeen(List<PlannedCue> cues, long frame, Set<PlannedCue> above) {
-        for (PlannedCue cue : cues) {
-            if (frame >= cue.firstFrame() && frame < cue.endFrameExclusive()) {
-                above.add(cue);
-            }
-        }
     }
 }
