@@ -23,8 +23,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The launcher with a Java and a Maven that only say how they were called. All folders have a blank in their names. */
 @DisabledOnOs(OS.WINDOWS)
 class LauncherTest {
-    private static final String OPTIONS = "-XX:+UseSerialGC|-Xms64m|-XX:-UsePerfData|-Dduskloom.terminals=|"
+    private static final String PAINTING = "-XX:+UseSerialGC|-Xms64m|-XX:-UsePerfData|-Dduskloom.terminals=|"
             + "-Xlog:disable|-Xlog:all=error:stderr|-Xlog:cds=off:stderr|-jar|";
+
+    private static final String OPTIONS = PAINTING.replace("terminals=|", "terminals=|-XX:TieredStopAtLevel=1|");
 
     @TempDir
     private Path temp;
@@ -51,7 +53,22 @@ class LauncherTest {
     @Test
     void passesArgumentsOn() throws Exception {
         assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString()), "render", "two words", "", "$x*"))
-                .isEqualTo("0: " + OPTIONS + jar + "|render|two words||$x*|");
+                .isEqualTo("0: " + PAINTING + jar + "|render|two words||$x*|");
+    }
+
+    /** The second compiler pays for itself where whole shows are painted. Whoever chooses another way is left alone. */
+    @Test
+    void leavesTheSecondCompilerOutForShortJobs() throws Exception {
+        Map<String, String> environment = Map.of("JAVA_HOME", javaHome.toString());
+        for (String painting : List.of("render", "film", "watch", "report", "send")) {
+            assertThat(run(launcher, environment, painting)).isEqualTo("0: " + PAINTING + jar + "|" + painting + "|");
+        }
+        for (String brief : List.of("check", "strip", "effects", "--version")) {
+            assertThat(run(launcher, environment, brief)).isEqualTo("0: " + OPTIONS + jar + "|" + brief + "|");
+        }
+        Map<String, String> chosen =
+                Map.of("JAVA_HOME", javaHome.toString(), "JAVA_TOOL_OPTIONS", "-XX:-TieredCompilation");
+        assertThat(run(launcher, chosen, "check")).isEqualTo("0: " + PAINTING + jar + "|check|");
     }
 
     /** What is to be typed next is what was typed: the path to the launcher, or its name where the shell found it. */
@@ -295,7 +312,7 @@ class LauncherTest {
     }
 
     private void addSample() throws IOException {
-        Path sample = project.resolve("demos/firsts/sweep.json");
+        Path sample = project.resolve("demos/garden/show.json");
         Files.createDirectories(sample.getParent());
         Files.writeString(sample, "{}");
         Files.setLastModifiedTime(sample, FileTime.fromMillis(0));
