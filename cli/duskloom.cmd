@@ -16,7 +16,7 @@ popd
 if not exist "%JAR%" goto notbuilt
 
 :run
-"%JAVA%" -XX:+UseSerialGC -Xms64m -XX:-UsePerfData "-Dduskloom.command=%~0" -jar "%JAR%" %*
+"%JAVA%" -XX:+UseSerialGC -Xms64m -XX:+IgnoreUnrecognizedVMOptions -XX:InlineSmallCode=1000 -XX:-UsePerfData "-Dduskloom.command=%~0" -jar "%JAR%" %*
 exit /b %errorlevel%
 
 :nojava

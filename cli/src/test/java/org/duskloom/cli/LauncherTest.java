@@ -23,7 +23,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The launcher with a Java and a Maven that only say how they were called. All folders have a blank in their names. */
 @DisabledOnOs(OS.WINDOWS)
 class LauncherTest {
-    private static final String PAINTING = "-XX:+UseSerialGC|-Xms64m|-XX:-UsePerfData|-Dduskloom.terminals=|"
+    private static final String PAINTING = "-XX:+UseSerialGC|-Xms64m|-XX:+IgnoreUnrecognizedVMOptions"
+            + "|-XX:InlineSmallCode=1000|-XX:-UsePerfData|-Dduskloom.terminals=|"
             + "-Xlog:disable|-Xlog:all=error:stderr|-Xlog:cds=off:stderr|-jar|";
 
     private static final String OPTIONS = PAINTING.replace("terminals=|", "terminals=|-XX:TieredStopAtLevel=1|");

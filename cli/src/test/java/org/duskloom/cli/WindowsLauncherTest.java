@@ -96,7 +96,8 @@ class WindowsLauncherTest {
                         "if exist \"%JAR%\" goto run",
                         "if not exist \"%~dp0pom.xml\" goto nojar",
                         "call mvn -q -B -DskipTests -pl cli -am package 1>&2",
-                        "\"%JAVA%\" -XX:+UseSerialGC -Xms64m -XX:-UsePerfData \"-Dduskloom.command=%~0\" -jar \"%JAR%\" %*",
+                        "\"%JAVA%\" -XX:+UseSerialGC -Xms64m -XX:+IgnoreUnrecognizedVMOptions -XX:InlineSmallCode=1000"
+                                + " -XX:-UsePerfData \"-Dduskloom.command=%~0\" -jar \"%JAR%\" %*",
                         "exit /b %errorlevel%");
     }
 
