@@ -142,7 +142,7 @@ final class LocateCommand implements Callable<Integer> {
                 places);
         if (OutputNames.isStandardOutput(output)) {
             streams.print(new String(csv, StandardCharsets.UTF_8));
-            streams.tell(report.stripTrailing());
+            report.lines().forEach(streams::tell);
             return true;
         }
         write(csv, raster(photos, located, map), photos);
@@ -176,11 +176,13 @@ final class LocateCommand implements Callable<Integer> {
         return output.resolveSibling(PICTURE);
     }
 
-    private void requireOneSource() throws IOException {
+    private void requireOneSource() {
         if (display == null && pixels == null) {
-            throw new MisuseException(
-                    "whose pixels? name the display with --display, or say how many there are with --pixels"
-                            + countsOfPixels());
+            throw new MisuseException("whose pixels? "
+                    + displayAmongPictures()
+                            .map(file -> "put --display before " + file + ", if that is the display")
+                            .orElseGet(() -> "name the display with --display, or say how many there are with --pixels"
+                                    + countsOfPixels()));
         }
         if (display != null && pixels != null) {
             throw new MisuseException("--pixels takes the place of --display; leave out one of them");
@@ -193,14 +195,20 @@ final class LocateCommand implements Callable<Integer> {
         }
     }
 
+    private Optional<Path> displayAmongPictures() {
+        return pictures.stream()
+                .filter(file -> file.toString().toLowerCase(Locale.ROOT).endsWith(".json"))
+                .findFirst();
+    }
+
     /** For how many pixels a run has as many pictures as are handed over. */
-    private String countsOfPixels() throws IOException {
+    private String countsOfPixels() {
         try {
             int count = PictureNames.files(pictures, Set.of(), new Problems()).size();
             return FindRun.pixelsWithPictures(count)
                     .map(sizes -> "; " + count + " photos are the run of " + sizes)
                     .orElse("");
-        } catch (PicturesRefusedException none) {
+        } catch (IOException | PicturesRefusedException none) {
             return "";
         }
     }

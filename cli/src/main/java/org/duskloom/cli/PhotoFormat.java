@@ -18,12 +18,19 @@ enum PhotoFormat {
     FILM("is a film"),
     TEXT("is text or a table"),
     EMPTY("is empty"),
+    /** By its name it is a picture. */
+    UNREAD("is neither JPEG nor PNG"),
     OTHER("is neither JPEG nor PNG");
 
     private static final int HEAD = 32;
 
     private static final List<String> RAW_ENDINGS = List.of(
             ".arw", ".cr2", ".cr3", ".dng", ".nef", ".nrw", ".orf", ".pef", ".raf", ".raw", ".rw2", ".srw", ".x3f");
+
+    private static final List<String> READ_ENDINGS = List.of(".jpg", ".jpeg", ".png");
+
+    private static final List<String> UNREAD_ENDINGS =
+            List.of(".avif", ".bmp", ".gif", ".jxl", ".tif", ".tiff", ".webp");
 
     private static final List<String> TEXT_ENDINGS = List.of(".csv", ".json", ".txt");
 
@@ -61,6 +68,9 @@ enum PhotoFormat {
         if (head.length == 0) {
             return EMPTY;
         }
+        if (READ_ENDINGS.contains(ending) || UNREAD_ENDINGS.contains(ending)) {
+            return UNREAD;
+        }
         return TEXT_ENDINGS.contains(ending) ? TEXT : OTHER;
     }
 
@@ -76,6 +86,11 @@ enum PhotoFormat {
     /** Whether it is read. */
     boolean isRead() {
         return this == JPEG || this == PNG;
+    }
+
+    /** Whether nothing in it or in its name speaks of pictures. */
+    boolean isNoPicture() {
+        return this == TEXT || this == OTHER;
     }
 
     /** What it is, in words that follow the name of the file. */
@@ -100,23 +115,33 @@ enum PhotoFormat {
     }
 
     private String hint(Path file) {
-        String name = file.getFileName().toString();
-        String base = base(file);
+        String name = typed(file, file.getFileName().toString());
         return switch (this) {
             case HEIC ->
-                "convert it, each into another file: heif-convert -q 95 " + name + " " + base
-                        + ".jpg; on a Mac: sips -s format jpeg " + name + " --out " + base + ".jpg";
+                "convert it and all of its kind: heif-convert -q 95 " + name + " " + typed(file, base(file) + ".jpg")
+                        + "; on a Mac: sips -s format jpeg " + name + " --out " + typed(file, base(file) + ".jpg");
             case RAW ->
-                "convert it, all with the same settings: dcraw -c -W " + name + " | pnmtopng > " + base + ".png";
+                "convert it and all of its kind, with the same settings: dcraw -c -W " + name + " | pnmtopng > "
+                        + typed(file, base(file) + ".png");
             case FILM ->
-                "take them out of it: ffmpeg -i " + name + " -fps_mode passthrough -q:v 2 " + base + "-%05d.jpg";
+                "take them out of it, into a folder of their own: ffmpeg -i " + name
+                        + " -fps_mode passthrough -q:v 2 film/%05d.jpg";
             case TEXT ->
                 "the pictures come first, the display behind --display, and -o names the table to be written:"
                         + " duskloom locate photos -o measured.csv --display display.json";
             case EMPTY -> "copy it from the camera again";
             default ->
-                "convert it: ffmpeg -i " + name + " " + base + ".png; or leave it out if it is no picture of the run";
+                READ_ENDINGS.contains(ending(file))
+                        ? "copy it from the camera again"
+                        : "convert it: ffmpeg -i " + name + " " + typed(file, base(file) + ".png")
+                                + "; or leave it out if it is no picture of the run";
         };
+    }
+
+    /** How a file beside another one is typed in a command. */
+    private static String typed(Path file, String name) {
+        String path = file.resolveSibling(name).toString();
+        return path.indexOf(' ') < 0 ? path : '"' + path + '"';
     }
 
     /** The name of a file without its ending. */

@@ -11,9 +11,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.duskloom.engine.document.NearbyFile;
 import org.duskloom.engine.locate.PicturesRefusedException;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Which files pictures are read from. */
 final class PictureNames {
@@ -46,10 +48,16 @@ final class PictureNames {
             } else if (Files.isRegularFile(name)) {
                 names.addNamed(name);
             } else {
-                throw refused(name, "is no file", "name pictures, or a folder that holds them");
+                throw refused(name, "is neither a file nor a folder", missingHint(name));
             }
         }
         return names.files;
+    }
+
+    private static String missingHint(Path name) {
+        return NearbyFile.orFolder(name)
+                .map(near -> "did you mean " + Quoted.of(near) + "?")
+                .orElse("name pictures, or a folder that holds them");
     }
 
     private static PicturesRefusedException refused(Path file, String message, String hint) {
@@ -78,7 +86,7 @@ final class PictureNames {
                 }
             }
         }
-        if (inside.values().stream().allMatch(format -> format == PhotoFormat.TEXT)) {
+        if (inside.values().stream().allMatch(PhotoFormat::isNoPicture)) {
             throw refused(folder, "holds no picture", "name pictures, or the folder that holds them");
         }
         boolean hasPictures = inside.values().stream().anyMatch(PhotoFormat::isRead);
@@ -106,7 +114,7 @@ final class PictureNames {
     private static boolean isNoPictureOfTheRun(PhotoFormat format, boolean hasTwin) {
         return switch (format) {
             case JPEG, PNG, EMPTY -> false;
-            case HEIC, RAW -> hasTwin;
+            case HEIC, RAW, UNREAD -> hasTwin;
             case FILM, TEXT, OTHER -> true;
         };
     }

@@ -134,7 +134,8 @@ class LocateCommandTest {
         assertThat(ran.out())
                 .startsWith("# Places in a picture of 240 x 100 dots: ")
                 .contains("\nrose,1,20.3");
-        assertThat(ran.err()).startsWith("12 of 12 pixels found");
+        assertThat(ran.err())
+                .startsWith("12 of 12 pixels found; the places are those in IMG_2.png.\n\nWithout --display nothing");
         assertThat(folder.resolve("located.png")).doesNotExist();
     }
 
@@ -248,11 +249,24 @@ class LocateCommandTest {
         assertThat(ran.err()).startsWith("photos/IMG_4.HEIC: error: is a HEIC picture; JPEG and PNG are read");
     }
 
+    /** A name that speaks of a picture may be one of the run, whatever is in the file. */
+    @Test
+    void aPictureThatIsNoneIsNotLeftOut() throws IOException {
+        Path photos = photos("jpg");
+        Files.writeString(photos.resolve("IMG_4.jpg"), "<html>");
+        Ran ran = locate(photos, "--display", map());
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err())
+                .isEqualTo("photos/IMG_4.jpg: error: is neither JPEG nor PNG; copy it from the camera again\n1 error\n");
+    }
+
     @Test
     void aFolderMustHoldPictures() throws IOException {
         Path empty = Files.createDirectories(folder.resolve("photos"));
         assertThat(locate(empty, "--pixels", 12).err()).startsWith("photos: error: holds no picture; name pictures");
         Files.writeString(empty.resolve("steps.txt"), "3 s lit");
+        assertThat(locate(empty, "--pixels", 12).err()).startsWith("photos: error: holds no picture; name pictures");
+        Files.writeString(empty.resolve("song.wav"), "RIFF");
         assertThat(locate(empty, "--pixels", 12).err()).startsWith("photos: error: holds no picture; name pictures");
     }
 
@@ -300,19 +314,25 @@ class LocateCommandTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "IMG_1.HEIC | 00000018667479706865696300000000 | is a HEIC picture; JPEG and PNG are read; convert it, each"
-                        + " into another file: heif-convert -q 95 IMG_1.HEIC IMG_1.jpg;",
-                "IMG_1.DNG | 49492a0008000000 | is the raw data of a camera; JPEG and PNG are read; convert it, all with"
-                        + " the same settings: dcraw -c -W IMG_1.DNG | pnmtopng > IMG_1.png",
-                "film.mp4 | 0000001c667479706d70343200000000 | is a film; its pictures are read; take them out of it:"
-                        + " ffmpeg -i film.mp4 -fps_mode passthrough -q:v 2 film-%05d.jpg",
+                "IMG_1.HEIC | 00000018667479706865696300000000 | is a HEIC picture; JPEG and PNG are read; convert it and"
+                        + " all of its kind: heif-convert -q 95 IMG_1.HEIC IMG_1.jpg; on a Mac: sips -s format jpeg"
+                        + " IMG_1.HEIC --out IMG_1.jpg",
+                "of May/IMG_1.HEIC | 00000018667479706865696300000000 | heif-convert -q 95 \"of May/IMG_1.HEIC\""
+                        + " \"of May/IMG_1.jpg\"",
+                "IMG_1.DNG | 49492a0008000000 | is the raw data of a camera; JPEG and PNG are read; convert it and all of"
+                        + " its kind, with the same settings: dcraw -c -W IMG_1.DNG | pnmtopng > IMG_1.png",
+                "film.mp4 | 0000001c667479706d70343200000000 | is a film; its pictures are read; take them out of it,"
+                        + " into a folder of their own: ffmpeg -i film.mp4 -fps_mode passthrough -q:v 2 film/%05d.jpg",
                 "film.webm | 1a45dfa3 | is a film; its pictures are read",
                 "IMG_1.webp | 524946460000000057454250 | is neither JPEG nor PNG; convert it: ffmpeg -i IMG_1.webp"
                         + " IMG_1.png",
+                "IMG_1.jpg | 3c68746d6c3e | is neither JPEG nor PNG; copy it from the camera again",
                 "IMG_1.jpg | '' | is empty; copy it from the camera again"
             })
     void otherFilesAreToldHowToConvert(String name, String bytes, String said) throws IOException {
-        Path file = Files.write(folder.resolve(name), HexFormat.of().parseHex(bytes));
+        Path file = folder.resolve(name);
+        Files.createDirectories(file.getParent());
+        Files.write(file, HexFormat.of().parseHex(bytes));
         Ran ran = locate(file, "--display", map());
         assertThat(ran.code()).isEqualTo(3);
         assertThat(ran.err()).startsWith(name + ": error: ").contains(said);
@@ -323,6 +343,8 @@ class LocateCommandTest {
             delimiter = '|',
             value = {
                 "PHOTOS | whose pixels? name the display with --display, or say how many there are with --pixels",
+                "PHOTOS garden/display.json | whose pixels? put --display before garden/display.json, if that is the"
+                        + " display",
                 "PHOTOS --pixels 12 --display MAP | --pixels takes the place of --display; leave out one of them",
                 "PHOTOS --pixels 0 | --pixels is 0; allowed: 1 to 1000000",
                 "PHOTOS --pixels 12 --apart 1 | --apart is 1; allowed: 2 to 16",
@@ -356,8 +378,10 @@ class LocateCommandTest {
     void missingAndDoubledNamesAreTold() throws IOException {
         Ran missing = locate(folder.resolve("none.jpg"), "--pixels", "12");
         assertThat(missing.code()).isEqualTo(3);
-        assertThat(missing.err()).startsWith("none.jpg: error: is no file");
+        assertThat(missing.err()).startsWith("none.jpg: error: is neither a file nor a folder; name pictures, or a folder");
         Path photos = photos("png");
+        assertThat(locate(folder.resolve("photo"), "--pixels", "12").err())
+                .startsWith("photo: error: is neither a file nor a folder; did you mean \"photos\"?");
         Ran doubled = locate(photos, photos.resolve("IMG_3.png"), "--pixels", "12");
         assertThat(doubled.code()).isEqualTo(3);
         assertThat(doubled.err()).startsWith("photos/IMG_3.png: error: is named twice");

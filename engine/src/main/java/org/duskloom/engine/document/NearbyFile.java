@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.duskloom.engine.problem.NearestName;
 
@@ -22,15 +23,31 @@ public final class NearbyFile {
      * @return a name without its folder; nothing if no name is near, or the folder cannot be looked into
      */
     public static Optional<String> of(Path missing) {
-        Path name = missing.getFileName();
-        Path parent = missing.toAbsolutePath().getParent();
-        return name == null || parent == null ? Optional.empty() : NearestName.of(name.toString(), filesIn(parent));
+        return nearest(missing, entry -> !Files.isDirectory(entry));
     }
 
-    private static List<String> filesIn(Path folder) {
+    /**
+     * The name of a file or folder beside a missing one that is near to its name.
+     *
+     * @param missing where there is neither a file nor a folder
+     * @return a name without its folder; nothing if no name is near, or the folder cannot be looked into
+     */
+    public static Optional<String> orFolder(Path missing) {
+        return nearest(missing, entry -> true);
+    }
+
+    private static Optional<String> nearest(Path missing, Predicate<Path> isMeant) {
+        Path name = missing.getFileName();
+        Path parent = missing.toAbsolutePath().getParent();
+        return name == null || parent == null
+                ? Optional.empty()
+                : NearestName.of(name.toString(), namesIn(parent, isMeant));
+    }
+
+    private static List<String> namesIn(Path folder, Predicate<Path> isMeant) {
         try (Stream<Path> entries = Files.list(folder)) {
             return entries.limit(MOST_ENTRIES)
-                    .filter(entry -> !Files.isDirectory(entry))
+                    .filter(isMeant)
                     .map(entry -> entry.getFileName().toString())
                     .sorted()
                     .toList();
