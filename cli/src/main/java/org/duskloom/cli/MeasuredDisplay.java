@@ -1,5 +1,6 @@
 package org.duskloom.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -43,10 +44,11 @@ record MeasuredDisplay(LoadedDisplay display, SurveyResult result) {
     /** Reads measurements; lists all problems. */
     static Optional<Measurements> read(Optional<LoadedDisplay> display, Path file, boolean photo, Streams streams) {
         Problems problems = new Problems();
-        if (PhotoFormat.isPicture(file)) {
+        boolean isFolder = Files.isDirectory(file);
+        if (isFolder || PhotoFormat.isPicture(file)) {
             problems.error(
                     Location.ofFile(file.toString()),
-                    "is a picture; a table of places is wanted here",
+                    "is a " + (isFolder ? "folder" : "picture") + "; a table of places is wanted here",
                     "'duskloom locate' finds the places of the lights in pictures, and writes the table");
             ProblemPrinter.print(problems, streams);
             return Optional.empty();

@@ -1,6 +1,7 @@
 package org.duskloom.engine.map;
 
 import java.util.Optional;
+import org.duskloom.engine.document.Cell;
 import org.duskloom.engine.document.CsvTable;
 import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.problem.Problems;
@@ -8,7 +9,7 @@ import org.duskloom.engine.problem.Problems;
 /** Where the columns of a pixel map stand, from 0; -1 where one is absent. */
 record MapColumns(int prop, int pixel, int x, int y, int z, int part, int ownX, int ownY, int ownZ) {
     static Optional<MapColumns> ofMap(CsvTable table, Problems problems) {
-        if (!table.expectColumns(MapFields.MAP)) {
+        if (holdsPlacesInPicture(table, problems) || !table.expectColumns(MapFields.MAP)) {
             return Optional.empty();
         }
         boolean hasOwnX = table.column(MapFields.OWN_X).isPresent();
@@ -23,8 +24,24 @@ record MapColumns(int prop, int pixel, int x, int y, int z, int part, int ownX, 
         return Optional.of(of(table));
     }
 
-    static Optional<MapColumns> ofShape(CsvTable table) {
-        return table.expectColumns(MapFields.SHAPE) ? Optional.of(of(table)) : Optional.empty();
+    static Optional<MapColumns> ofShape(CsvTable table, Problems problems) {
+        return !holdsPlacesInPicture(table, problems) && table.expectColumns(MapFields.SHAPE)
+                ? Optional.of(of(table))
+                : Optional.empty();
+    }
+
+    /** Such a table has all columns of a map, and is upside down. */
+    private static boolean holdsPlacesInPicture(CsvTable table, Problems problems) {
+        Optional<Cell> sure = table.header().stream()
+                .filter(cell -> cell.text().equalsIgnoreCase("sure"))
+                .findFirst();
+        sure.ifPresent(cell -> problems.error(
+                cell.location(),
+                "the column \"sure\" says that these are places in a picture, as \"duskloom locate\" writes them, and"
+                        + " not on the stage",
+                "\"duskloom map DISPLAY.json --from\" makes a pixel map of them; without a display leave out the column,"
+                        + " and change the sign of every y, which counts down in a picture"));
+        return sure.isPresent();
     }
 
     boolean hasOwn() {

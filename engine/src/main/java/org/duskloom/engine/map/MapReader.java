@@ -84,7 +84,7 @@ public final class MapReader {
      */
     public static Optional<PixelMap> readShape(SourceText source, String name, Problems problems) {
         return CsvReader.read(source, problems)
-                .flatMap(table -> MapColumns.ofShape(table)
+                .flatMap(table -> MapColumns.ofShape(table, problems)
                         .flatMap(columns -> new MapReader(table, columns, name, problems).map(source)));
     }
 
