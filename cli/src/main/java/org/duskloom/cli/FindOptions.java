@@ -15,9 +15,6 @@ final class FindOptions {
     private static final ExactTime SHORTEST_HOLD = ExactTime.ofMilliseconds(500);
     private static final ExactTime LONGEST_HOLD = ExactTime.ofSeconds(60);
 
-    /** In how many rounds pixels may take turns. */
-    private static final int MOST_ROUNDS = 16;
-
     @Option(
             names = "--find",
             description =
@@ -71,8 +68,8 @@ final class FindOptions {
      * @throws MisuseException if it is out of range
      */
     static int rounds(Integer apart) {
-        if (apart != null && (apart < 2 || apart > MOST_ROUNDS)) {
-            throw new MisuseException("--apart is " + apart + "; allowed: 2 to " + MOST_ROUNDS);
+        if (apart != null && (apart < 2 || apart > FindRun.MOST_APART)) {
+            throw new MisuseException("--apart is " + apart + "; allowed: 2 to " + FindRun.MOST_APART);
         }
         return apart == null ? 1 : apart;
     }

@@ -257,7 +257,8 @@ class LocateCommandTest {
         Ran ran = locate(photos, "--display", map());
         assertThat(ran.code()).isEqualTo(3);
         assertThat(ran.err())
-                .isEqualTo("photos/IMG_4.jpg: error: is neither JPEG nor PNG; copy it from the camera again\n1 error\n");
+                .isEqualTo(
+                        "photos/IMG_4.jpg: error: is neither JPEG nor PNG; copy it from the camera again\n1 error\n");
     }
 
     @Test
@@ -378,7 +379,8 @@ class LocateCommandTest {
     void missingAndDoubledNamesAreTold() throws IOException {
         Ran missing = locate(folder.resolve("none.jpg"), "--pixels", "12");
         assertThat(missing.code()).isEqualTo(3);
-        assertThat(missing.err()).startsWith("none.jpg: error: is neither a file nor a folder; name pictures, or a folder");
+        assertThat(missing.err())
+                .startsWith("none.jpg: error: is neither a file nor a folder; name pictures, or a folder");
         Path photos = photos("png");
         assertThat(locate(folder.resolve("photo"), "--pixels", "12").err())
                 .startsWith("photo: error: is neither a file nor a folder; did you mean \"photos\"?");

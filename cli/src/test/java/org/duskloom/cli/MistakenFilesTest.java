@@ -48,14 +48,16 @@ class MistakenFilesTest {
     void aFolderOfPicturesIsNoTable() {
         Ran survey = run("survey", DISPLAY, folder, "--photo");
         assertThat(survey.code()).isEqualTo(3);
-        assertThat(survey.err()).contains("error: is a folder; a table of places is wanted here; 'duskloom locate' finds");
+        assertThat(survey.err())
+                .contains("error: is a folder; a table of places is wanted here; 'duskloom locate' finds");
     }
 
     /** It has all columns of a pixel map, too, but its y counts down. */
     @Test
     void placesInAPictureAreNoPixelMap() {
-        String said = "measured.csv:1:16: error: the column \"sure\" says that these are places in a picture, as \"duskloom"
-                + " locate\" writes them, and not on the stage; \"duskloom map DISPLAY.json --from\" makes a pixel map";
+        String said =
+                "measured.csv:1:16: error: the column \"sure\" says that these are places in a picture, as \"duskloom"
+                        + " locate\" writes them, and not on the stage; \"duskloom map DISPLAY.json --from\" makes a pixel map";
         Ran locate = run("locate", picture, "--display", table, "-o", "-");
         assertThat(locate.code()).isEqualTo(3);
         assertThat(locate.err()).startsWith(said);

@@ -15,6 +15,9 @@ public final class FindRun {
     /** How many blinks come before a round and after the last. */
     public static final int BLINKS = 3;
 
+    /** The most rounds that people are offered: what is farther apart than this is told apart by any camera. */
+    public static final int MOST_APART = 16;
+
     private final FindCode code;
     private final int apart;
     private final List<FindStep> steps;

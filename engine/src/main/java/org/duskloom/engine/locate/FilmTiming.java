@@ -78,7 +78,7 @@ final class FilmTiming {
             throw new PicturesRefusedException(
                     "",
                     "no whole run of " + run.code().pixelCount() + " pixels is seen in these " + film.pictures
-                            + " pictures",
+                            + " pictures" + Sequences.otherRounds(run, film.pictures),
                     "take the pictures of a film that begins before the first blink and ends after the last, at least"
                             + " six for each step, at a steady rate");
         }

@@ -8,20 +8,34 @@ final class PictureSizes {
 
     static PictureSize requireAlike(Pictures pictures) throws IOException, PicturesRefusedException {
         PictureSize usual = usual(pictures);
-        for (int picture = 0; picture < pictures.count(); picture++) {
-            PictureSize size = pictures.size(picture);
-            if (!size.equals(usual)) {
-                boolean turned = size.isUpright() != usual.isUpright();
-                throw new PicturesRefusedException(
-                        pictures.name(picture),
-                        turned
-                                ? "is " + shape(size) + ", and the others are " + shape(usual)
-                                : "has " + size + " dots, and the others " + usual,
-                        "all pictures of a run are taken with one camera that nobody touches; take it again, or leave"
-                                + " out what is no picture of the run");
-            }
+        int odd = -1;
+        int others = 0;
+        for (int picture = pictures.count() - 1; picture >= 0; picture--) {
+            boolean isUsual = pictures.size(picture).equals(usual);
+            odd = isUsual ? odd : picture;
+            others += isUsual ? 1 : 0;
         }
-        return usual;
+        if (odd < 0) {
+            return usual;
+        }
+        if (2 * others < pictures.count()) {
+            throw new PicturesRefusedException(
+                    pictures.name(odd),
+                    "has " + pictures.size(odd) + " dots, and hardly two of the pictures are of one size",
+                    "is it the folder with the photos of the run? they are taken with one camera that nobody touches");
+        }
+        throw oneOdd(pictures.name(odd), pictures.size(odd), usual);
+    }
+
+    private static PicturesRefusedException oneOdd(String name, PictureSize size, PictureSize usual) {
+        boolean turned = size.isUpright() != usual.isUpright();
+        return new PicturesRefusedException(
+                name,
+                turned
+                        ? "is " + shape(size) + ", and the others are " + shape(usual)
+                        : "has " + size + " dots, and the others " + usual,
+                "all pictures of a run are taken with one camera that nobody touches; take it again, or leave out what"
+                        + " is no picture of the run");
     }
 
     private static String shape(PictureSize size) {

@@ -26,18 +26,42 @@ final class Sequences {
             return FilmTiming.find(run, Overview.of(pictures, plane));
         }
         String said = Counted.of(pictures.count(), "picture") + ", but a run of "
-                + Counted.of(run.code().pixelCount(), "pixel") + " has " + expected;
+                + Counted.of(run.code().pixelCount(), "pixel") + rounds(run) + " has " + expected;
         if (run.apart() == 1 && Math.abs(pictures.count() - expected) <= FEW) {
             throw miscounted(said, run, pictures, plane);
         }
         throw new PicturesRefusedException(
                 "",
-                said
-                        + FindRun.pixelsWithPictures(pictures.count())
-                                .map(pixels -> "; as many as for " + pixels)
-                                .orElse(""),
+                said + sameNumber(run, pictures.count()),
                 "hand over one photo for each step that steps.txt calls a picture, or the pictures of a film, at least"
                         + " six for each step");
+    }
+
+    private static String rounds(FindRun run) {
+        return run.apart() == 1 ? "" : " with --apart " + run.apart();
+    }
+
+    /** Which other run has so many pictures: first of all one of the same pixels. */
+    private static String sameNumber(FindRun run, int count) {
+        String otherRounds = otherRounds(run, count);
+        return otherRounds.isEmpty()
+                ? FindRun.pixelsWithPictures(count)
+                        .map(pixels -> "; as many as for " + pixels)
+                        .orElse("")
+                : otherRounds;
+    }
+
+    /** What the end of a sentence says, if so many photos are those of a run of the same pixels in other rounds. */
+    static String otherRounds(FindRun run, int count) {
+        int ofOneRound = run.pictures().size() / run.apart();
+        int rounds = count / ofOneRound;
+        if (count == 0
+                || count % ofOneRound != 0
+                || rounds == run.apart()
+                || rounds > Math.min(FindRun.MOST_APART, run.code().pixelCount())) {
+            return "";
+        }
+        return "; as many as " + (rounds == 1 ? "without --apart" : "with --apart " + rounds);
     }
 
     private static PicturesRefusedException miscounted(String said, FindRun run, Pictures pictures, Plane plane)

@@ -1,6 +1,7 @@
 package org.duskloom.engine.locate;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.ArrayList;
@@ -209,6 +210,15 @@ class PictureFaultsTest {
                 .isEqualTo("18 pictures, but a run of 50 pixels has 24; as many as for 9 to 16 pixels");
     }
 
+    /** Two rounds of 24 photos, or one where there should be two. */
+    @Test
+    void theRoundsAreOthers() {
+        assertThat(refusal(exposures -> exposures.addAll(List.copyOf(exposures))))
+                .isEqualTo("48 pictures, but a run of 50 pixels has 24; as many as with --apart 2");
+        assertThatThrownBy(() -> new Locator(shots(Exposure.photos(24)), new FindRun(50, 2), MAP, true).locate())
+                .hasMessage("24 pictures, but a run of 50 pixels with --apart 2 has 48; as many as without --apart");
+    }
+
     /** Pictures in an order that no run has. */
     @Test
     void noRunIsInTheFilm() {
@@ -230,7 +240,7 @@ class PictureFaultsTest {
                         exposures.add(Exposure.of(i % 24));
                     }
                 }))
-                .isEqualTo("no whole run of 50 pixels is seen in these 72 pictures");
+                .isEqualTo("no whole run of 50 pixels is seen in these 72 pictures; as many as with --apart 3");
     }
 
     private static Pictures changed(int changed, PictureSize size, boolean white) {
@@ -265,6 +275,33 @@ class PictureFaultsTest {
     @CsvSource({"0", "1", "12"})
     void aPhotoIsWhite(int white) {
         assertThat(refusal(changed(white, null, true))).isEqualTo("photo-" + (white + 1) + ".jpg is white all over");
+    }
+
+    /** A folder of pictures that have nothing to do with each other. */
+    @Test
+    void allPhotosHaveOtherSizes() {
+        assertThat(refusal(new Pictures() {
+                    @Override
+                    public int count() {
+                        return 3;
+                    }
+
+                    @Override
+                    public String name(int picture) {
+                        return "picture-" + picture + ".png";
+                    }
+
+                    @Override
+                    public PictureSize size(int picture) {
+                        return new PictureSize(48 + picture, 36);
+                    }
+
+                    @Override
+                    public void read(int picture, byte[] codes) {
+                        throw new AssertionError("sizes are looked at first");
+                    }
+                }))
+                .isEqualTo("picture-1.png has 49 x 36 dots, and hardly two of the pictures are of one size");
     }
 
     @Test
