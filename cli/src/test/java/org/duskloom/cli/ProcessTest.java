@@ -81,20 +81,34 @@ class ProcessTest {
         assertThat(namesIn(out)).containsExactly("frames.npy");
     }
 
+    /** Nothing but frames comes out of the standard output, whatever there is to say of them. */
     @Test
     void poursFramesIntoTheStandardOutput() throws Exception {
         Path show = Garden.in(folder);
-        assertThat(Ran.with("render", show, "-o", folder.resolve("out"), "--frames", "7..60")
+        assertThat(poured(show, "7..60")).matches("flashing: [^\n]*; no guarantee for anyone\n");
+    }
+
+    @Test
+    void poursFramesOfPortsAndSaysTheirFiguresBeside() throws Exception {
+        Path show = WiredGarden.show(folder, 100, 40, "{\"name\": \"left\", \"chain\": [\"fence\"]}");
+        assertThat(poured(show, "0..5").lines().map(line -> line.replaceAll(":.*", "")))
+                .containsExactly("power", "data", "flashing", "caution");
+    }
+
+    /** What is said beside frames that are the same in a pipe and in a folder. */
+    private String poured(Path show, String frames) throws Exception {
+        assertThat(Ran.with("render", show, "-o", folder.resolve("out"), "--frames", frames)
                         .code())
                 .isZero();
         File poured = folder.resolve("poured").toFile();
-        Process run = ProgramProcess.of("render", show, "-o", "-", "--frames", "7..60")
+        Process run = ProgramProcess.of("render", show, "-o", "-", "--frames", frames)
                 .redirectOutput(poured)
                 .start();
-        assertThat(run.getErrorStream().readAllBytes()).isEmpty();
+        String said = new String(run.getErrorStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(run.waitFor()).isZero();
         assertThat(poured)
                 .hasSameBinaryContentAs(folder.resolve("out/frames.rgb").toFile());
+        return said;
     }
 
     /** More than a pipe and the buffers before it hold, so that writing meets the closed end. */
