@@ -126,7 +126,8 @@ public final class PortReader {
                 kind,
                 line,
                 name.get().location());
-        return universes.claim(port, place) ? Optional.of(port) : Optional.empty();
+        boolean ofWrongKind = fields.has(PortFields.KIND) && kind.isEmpty();
+        return universes.claim(port, place) && !ofWrongKind ? Optional.of(port) : Optional.empty();
     }
 
     private boolean fits(Fields fields, Packing packing, int first, int pixels, int bytesPerPixel, Location place) {

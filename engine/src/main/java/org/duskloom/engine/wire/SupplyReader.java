@@ -6,11 +6,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 import java.util.Set;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
+import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.Names;
@@ -116,7 +118,8 @@ final class SupplyReader {
             return List.of();
         }
         Optional<Port> port = port(name.get());
-        if (port.isEmpty() || !claim(name.get(), supply)) {
+        boolean claimed = !writtenPorts.contains(name.get().value()) || claim(name.get(), supply);
+        if (port.isEmpty() || !claimed) {
             return List.of();
         }
         volts.ifPresent(given -> checkVolts(port.get(), given, supply));
@@ -174,21 +177,25 @@ final class SupplyReader {
         }
         List<Integer> places = new ArrayList<>();
         for (Node item : fields.given(PowerFields.AT).map(ListNode::items).orElse(List.of())) {
-            String what = "an item of " + fields.label(PowerFields.AT);
-            Expected.whole(item, what, Integer.MIN_VALUE, Integer.MAX_VALUE, problems)
-                    .ifPresent(place -> {
-                        if (place < 1 || place > port.pixelCount()) {
-                            problems.error(
-                                    item.location(),
-                                    what + " is " + place + ", and the chain of port " + Quoted.of(port.name())
-                                            + " has " + Counted.of(port.pixelCount(), "pixel"),
-                                    "allowed: 1 to " + port.pixelCount());
-                        } else {
-                            places.add((int) place - 1);
-                        }
-                    });
+            place(item, "an item of " + fields.label(PowerFields.AT), port)
+                    .ifPresent(place -> places.add((int) place - 1));
         }
         return places;
+    }
+
+    private OptionalLong place(Node item, String what, Port port) {
+        int pixels = port.pixelCount();
+        if (item instanceof NumberNode number
+                && number.value() == Math.rint(number.value())
+                && (number.value() < 1 || number.value() > pixels)) {
+            problems.error(
+                    item.location(),
+                    what + " is " + number.written() + ", and the chain of port " + Quoted.of(port.name()) + " has "
+                            + Counted.of(pixels, "pixel"),
+                    "allowed: 1 to " + pixels);
+            return OptionalLong.empty();
+        }
+        return Expected.whole(item, what, 1, pixels, problems);
     }
 
     private void refuseTwice(List<Feed> feeds, Fields fields) {

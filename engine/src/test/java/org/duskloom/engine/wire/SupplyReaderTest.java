@@ -176,6 +176,7 @@ class SupplyReaderTest {
             "volts": 5, "amps": 9        | {"port": "left"} | supply "shed" gives 5 V to port "left", whose pixels of kind "bullet" are made for 12 V | give the port
             "volts": 12, "amps": 9       | {"port": "left", "at": [6]} | is 6, and the chain of port "left" has 5 pixels | allowed: 1 to 5
             "volts": 12, "amps": 9       | {"port": "left", "at": [0]} | is 0, and the chain of port "left" has 5 pixels | allowed: 1 to 5
+            "volts": 12, "amps": 9       | {"port": "left", "at": [1.5]} | "at" of a feed of supply "shed" is 1.5 | allowed: a whole number from 1 to 5
             "volts": 12, "amps": 9       | {"port": "left", "at": [2, 2]} | supply "shed" feeds pixel 2 of port "left" twice | add the "mm2"
             "volts": 12, "amps": 9       | {"port": "left", "at": 1} | "at" of a feed of supply "shed" must be a list | put it in brackets
             "volts": 12, "amps": 9       | {"port": "left", "lead": {"length": 800}} | has neither "awg" nor "mm2" | its size stands in
@@ -248,6 +249,20 @@ class SupplyReaderTest {
                 .startsWith("in.json:2:1: ")
                 .contains("no port is of the kind \"bare\"");
         assertThat(problems.errorCount()).isZero();
+    }
+
+    /** A port of a wrong kind is not taken for one that says no kind; what else is wrong with it is told. */
+    @Test
+    void whatIsWrongWithAKindIsToldOnce() {
+        String fed = "\"volts\": 12, \"amps\": 9, \"feeds\": [{\"port\": \"left\"}]}";
+        Ports read = read(
+                "\"bullet\": {\"volts\": 0, \"milliamps\": [1, 1, 1]}",
+                LEFT,
+                "{\"name\": \"shed\", " + fed + ", {\"name\": \"barn\", " + fed);
+        assertThat(read.ports()).isEmpty();
+        assertThat(Inputs.shown(problems)).hasSize(2);
+        assertThat(Inputs.shown(problems).get(0)).contains("\"volts\" of kind \"bullet\" is 0");
+        assertThat(Inputs.shown(problems).get(1)).contains("port \"left\" is fed by two supplies");
     }
 
     /** Nothing is said of a port that has an error of its own. */
