@@ -14,6 +14,7 @@ import org.duskloom.engine.report.LightReport;
 import org.duskloom.engine.report.NeverLit;
 import org.duskloom.engine.report.Report;
 import org.duskloom.engine.report.WorstSecond;
+import org.duskloom.engine.text.Counted;
 
 /** Flashes, and how much of the display is used. */
 final class LightSection {
@@ -127,7 +128,7 @@ final class LightSection {
             html.raw("</div>\n");
         }
         html.raw("</div>\n");
-        more(use.props().size(), "props");
+        more(use.props().size(), "prop");
     }
 
     void use() {
@@ -144,7 +145,7 @@ final class LightSection {
                         Figures.percent(prop.meanLight()),
                         prop.neverLit().length == 0 ? "" : String.valueOf(prop.neverLit().length))));
         html.table(rows);
-        more(use.props().size(), "props");
+        more(use.props().size(), "prop");
         for (NeverLit dark : light.neverLit()) {
             html.element("p", "Never lit of " + dark.prop() + ": " + dark.which() + ".");
         }
@@ -176,7 +177,7 @@ final class LightSection {
                 .limit(MOST_CUES)
                 .forEach(cue -> cues.add(List.of(cue.cue(), cue.layer(), meanOf(cue), Figures.percent(cue.share()))));
         html.table(cues);
-        more(light.cues().size(), MOST_CUES, "cues");
+        more(light.cues().size(), MOST_CUES, "cue");
         List<List<String>> layers = new ArrayList<>();
         layers.add(List.of("layer", "mean light over the whole show"));
         light.layers().forEach(layer -> layers.add(List.of(layer.layer(), Figures.percent(layer.meanLight()))));
@@ -193,7 +194,8 @@ final class LightSection {
 
     private void more(int all, int shown, String what) {
         if (all > shown) {
-            html.element("p", "And " + (all - shown) + " more " + what + "; the tables of --csv have them all.");
+            html.element(
+                    "p", "And " + Counted.of(all - shown, "more " + what) + "; the tables of --csv have them all.");
         }
     }
 }

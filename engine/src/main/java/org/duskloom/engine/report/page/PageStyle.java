@@ -43,9 +43,7 @@ final class PageStyle {
             .y, .limit { position: absolute; left: .3rem; font-size: .75rem; line-height: 1.2; padding: 0 .25rem;
               background: rgba(255, 255, 255, .8); }
             .y.low { bottom: 0; }
-            .limit { left: auto; right: .3rem; color: var(--brick); }
-            .limit.over { transform: translateY(-105%); }
-            .limit.under { transform: translateY(10%); }
+            .limit { left: auto; right: .3rem; color: var(--brick); transform: translateY(-105%); }
             .x { display: flex; justify-content: space-between; font-size: .75rem; color: var(--quiet); }
             .rows { border-top: 1px solid var(--line); }
             .row { display: grid; grid-template-columns: minmax(4rem, 9rem) 1fr; gap: .6rem; align-items: center;

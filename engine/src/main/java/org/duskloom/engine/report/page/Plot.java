@@ -1,6 +1,7 @@
 package org.duskloom.engine.report.page;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 
@@ -11,6 +12,9 @@ import java.util.Locale;
 final class Plot {
     private static final int WIDTH = 600;
     private static final int HEIGHT = 100;
+
+    /** What a label takes of the height on paper, where a plot is lowest, with a gap: see {@link PageStyle}. */
+    private static final double LABEL_HEIGHT = 10;
 
     private final double[] values;
     private final double low;
@@ -73,15 +77,27 @@ final class Plot {
         html.raw("</svg>\n");
         html.element("span class=\"y\" style=\"top:0\"", highLabel);
         html.element("span class=\"y low\"", lowLabel);
-        for (Limit limit : limits) {
-            double top = y(limit.value);
-            String side = top < 22 ? "under" : "over";
-            html.element("span class=\"limit " + side + "\" style=\"top:" + number(top) + "%\"", limit.label);
-        }
+        labels(html);
         html.raw("</div><div class=\"x\">")
                 .element("span", left)
                 .element("span", right)
                 .raw("</div>\n");
+    }
+
+    /** Each label stands on its line; where lines are close to each other or to the upper edge, one below the other. */
+    private void labels(Html html) {
+        List<Limit> fromTop = limits.stream()
+                .sorted(Comparator.comparingDouble(limit -> y(limit.value)))
+                .toList();
+        double[] bottoms = fromTop.stream().mapToDouble(limit -> y(limit.value)).toArray();
+        for (int i = bottoms.length - 2; i >= 0; i--) {
+            bottoms[i] = Math.min(bottoms[i], bottoms[i + 1] - LABEL_HEIGHT);
+        }
+        for (int i = 0; i < bottoms.length; i++) {
+            double least = LABEL_HEIGHT + (i == 0 ? 0 : bottoms[i - 1]);
+            bottoms[i] = Math.max(bottoms[i], least);
+            html.element("span class=\"limit\" style=\"top:" + number(bottoms[i]) + "%\"", fromTop.get(i).label);
+        }
     }
 
     private String steps() {

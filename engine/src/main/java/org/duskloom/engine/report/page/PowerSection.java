@@ -11,7 +11,7 @@ import org.duskloom.engine.report.Report;
 
 /** Current of the supplies over time, and voltage along the lines. */
 final class PowerSection {
-    private static final double HEADROOM = 1.1;
+    private static final double HEADROOM = 1.12;
     private static final int ROWS_OF_NUMBERS = 12;
 
     private final Report report;
@@ -149,7 +149,9 @@ final class PowerSection {
                         "Port " + port.port().name() + ": the least voltage of each pixel in the chain. "
                                 + Figures.volts(volts.least()) + " at pixel " + (volts.leastPixel() + 1) + ", "
                                 + Figures.time(report.secondsOf(volts.leastFrame())) + ". Fed at " + fed + " (ticks).");
-        Plot plot = new Plot(least, low, volts.sourceVolts());
+        // The line of what is needed stands above the supply's where that gives too little.
+        double high = Math.max(volts.sourceVolts(), volts.promised().orElse(0));
+        Plot plot = new Plot(least, low, high);
         volts.promised().ifPresent(needed -> plot.limit(needed, "needs " + Figures.volts(needed), false));
         volts.leads().forEach(lead -> plot.mark((lead.feed().pixel() + 0.5) / least.length));
         plot.draw(
@@ -157,7 +159,7 @@ final class PowerSection {
                 "Least voltage along port " + port.port().name() + ", from " + Figures.volts(volts.sourceVolts())
                         + " of its supply down to " + Figures.volts(volts.least()),
                 Figures.volts(low),
-                Figures.volts(volts.sourceVolts()),
+                Figures.volts(high),
                 "pixel 1",
                 "pixel " + least.length);
         html.raw("</figure>\n");

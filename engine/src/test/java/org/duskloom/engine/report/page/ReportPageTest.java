@@ -2,23 +2,24 @@ package org.duskloom.engine.report.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import javax.xml.parsers.DocumentBuilderFactory;
+import java.util.Optional;
+import org.duskloom.engine.meter.PowerFigures;
 import org.duskloom.engine.report.Caution;
+import org.duskloom.engine.report.DataFigures;
 import org.duskloom.engine.report.FlashWords;
+import org.duskloom.engine.report.PartLine;
+import org.duskloom.engine.report.PortTiming;
 import org.duskloom.engine.report.Report;
 import org.duskloom.engine.report.ReportSubject;
 import org.duskloom.engine.report.Reported;
+import org.duskloom.engine.time.FrameRate;
+import org.duskloom.engine.wire.Ports;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.w3c.dom.Document;
-import org.w3c.dom.NodeList;
 
 /** The page as text: what stands in it, and that nothing of a show can break out of it. */
 class ReportPageTest {
@@ -117,6 +118,70 @@ class ReportPageTest {
                         "Caution");
     }
 
+    /** A show of no frame on a map of no pixel: whatever has nothing to tell is left out, and no figure is none. */
+    @Test
+    void anEmptyShowIsAPageToo() throws IOException {
+        Report show = report(9);
+        Report empty = new Report(
+                new ReportSubject("", FrameRate.of(40), 0, 0, 20, false),
+                new PowerFigures(List.of(), List.of()),
+                DataFigures.of(Ports.NONE, FrameRate.of(40)),
+                List.of(),
+                Optional.empty(),
+                show.cues());
+
+        String page = ReportPage.of(empty);
+
+        assertThat(page).doesNotContain("NaN", "Infinity", "null");
+        assertThat(texts(page, "h2")).containsExactly("Current", "Caution");
+        assertThat(texts(page, "p"))
+                .contains("0 frames at 40 a second, 0\u00a0s long, 0 pixels; wires at 20.0 \u00b0C.");
+    }
+
+    /**
+     * Cable that is rounded to the nearest tenth may be too short; 0.1 + 0.2 of floating point (IEEE 754) is no more
+     * than 0.3.
+     */
+    @Test
+    void whatIsCutIsRoundedUp() throws IOException {
+        Report show = report(9);
+        List<PartLine> parts = List.of(
+                new PartLine("supply wire", "long", 2.01, "m", ""),
+                new PartLine("supply wire", "even", 0.1 + 0.2, "m", "<there> & back"),
+                new PartLine("pixels", "bullet", 4, "pieces", ""));
+
+        List<List<String>> rows = Page.of(ReportPage.of(
+                        new Report(show.subject(), show.power(), show.data(), parts, show.light(), show.cues())))
+                .rows();
+
+        assertThat(rows)
+                .contains(List.of("supply wire", "long", "2.1\u00a0m", ""))
+                .contains(List.of("supply wire", "even", "0.3\u00a0m", "<there> & back"))
+                .contains(List.of("pixels", "bullet", "4\u00a0pieces", ""));
+    }
+
+    /**
+     * 20 frames a second are 50 ms each: a line that takes 10 us longer is too slow, and its rate is rounded down.
+     */
+    @Test
+    void judgesWhatALineCarries() throws IOException {
+        Report show = report(9);
+        PortTiming timing = show.data().ports().get(0);
+        PortTiming slow = new PortTiming(timing.port(), 50.01, 1000 / 50.01, 3, 5);
+        PortTiming enough = new PortTiming(timing.port(), 50, 20, 7, 7);
+        DataFigures data = new DataFigures(List.of(slow, enough), 3, 1_234_567, 512, 44.0995, 512);
+
+        Page page = Page.of(
+                ReportPage.of(new Report(show.subject(), show.power(), data, show.parts(), show.light(), show.cues())));
+
+        assertThat(page.rows())
+                .contains(List.of("left", "50.01\u00a0ms", "19.9", "3 to 5", "\u2717 too slow"))
+                .contains(List.of("left", "50.00\u00a0ms", "20.0", "7", "fast enough"));
+        assertThat(page.texts("p"))
+                .contains("As E1.31: 3 universes, 1.23 Mbit/s on the network. As DMX512: the fullest universe has 512"
+                        + " slots, 44.0 times a second at most; at 20 a second a line carries 512.");
+    }
+
     /** Values 0, 1, 1, 4 of 0 to 4 over a width of 600 and a height of 100. */
     @Test
     void plotsSteps() {
@@ -133,23 +198,7 @@ class ReportPageTest {
                 .contains("top:50%\">half &lt;here&gt;</span>");
     }
 
-    /** The page is XML too, so every element is closed and every attribute quoted. */
-    private static Document parsed(String page) {
-        try {
-            return DocumentBuilderFactory.newInstance()
-                    .newDocumentBuilder()
-                    .parse(new ByteArrayInputStream(page.getBytes(StandardCharsets.UTF_8)));
-        } catch (Exception fault) {
-            throw new AssertionError(fault.getMessage() + " in\n" + page, fault);
-        }
-    }
-
     private static List<String> texts(String page, String tag) {
-        NodeList nodes = parsed(page).getElementsByTagName(tag);
-        List<String> texts = new ArrayList<>();
-        for (int i = 0; i < nodes.getLength(); i++) {
-            texts.add(nodes.item(i).getTextContent());
-        }
-        return texts;
+        return Page.of(page).texts(tag);
     }
 }
