@@ -16,6 +16,12 @@ final class Reference {
     /** What is fainter than this share of a usual light is not near one. */
     private static final double LEAST_SHARE = 0.02;
 
+    /** From this share on it would be the lights themselves that are left out. */
+    private static final double MOST_SHARE = 0.2;
+
+    /** So many dots are kept at most: each takes as many numbers as there are readings, 34 of 1,288 pixels. */
+    private static final int MOST_KEPT = 2_000_000;
+
     /** How many dots more are kept on every side. */
     private static final int MARGIN = 2;
 
@@ -88,7 +94,14 @@ final class Reference {
         double noise = noise(dark, lit);
         double leastCodes = Math.max(LEAST_CODES, CLEAR_OF_NOISE * noise);
         Peaks peaks = peaks(dark, lit, leastCodes, lights);
-        return new Reference(size, kept(dark, lit, leastCodes, LEAST_SHARE * peaks.usual), dark, lit, noise, peaks);
+        double share = LEAST_SHARE;
+        KeptDots kept = kept(dark, lit, leastCodes, share * peaks.usual);
+        // A bright wall behind the lights is lit by them in all of the picture.
+        while (kept.count() > MOST_KEPT && share < MOST_SHARE) {
+            share *= 1.5;
+            kept = kept(dark, lit, leastCodes, share * peaks.usual);
+        }
+        return new Reference(size, kept, dark, lit, noise, peaks);
     }
 
     /**
