@@ -9,32 +9,53 @@ import org.duskloom.engine.find.FindCode;
 final class BlobFinder {
     private static final int LEAST_DOTS = 2;
 
+    /**
+     * For each dot that says a number, so many may be burnt out by several lights. In pictures with more than a quarter
+     * some lights were put more than half way to the next one; below, none were by more than that.
+     */
+    private static final double MOST_SMOTHERED = 0.2;
+
+    private final Reference reference;
     private final KeptDots dots;
     private final int[] pixel;
     private final float[] usual;
     private final float[] sure;
+    private int read;
+    private int smothered;
 
-    private BlobFinder(KeptDots dots) {
-        this.dots = dots;
+    private BlobFinder(Reference reference) {
+        this.reference = reference;
+        this.dots = reference.dots;
         this.pixel = new int[dots.count()];
         this.usual = new float[dots.count()];
         this.sure = new float[dots.count()];
     }
 
-    /** All blobs of two dots or more, in the order of their first dots. */
-    static List<Blob> find(Readings readings, FindCode code, int round, int rounds) {
-        BlobFinder finder = new BlobFinder(readings.reference.dots);
+    /** Reads the dots of a round. */
+    static BlobFinder read(Readings readings, FindCode code, int round, int rounds) {
+        BlobFinder finder = new BlobFinder(readings.reference);
         WordReader words = new WordReader(readings, code);
         for (int dot = 0; dot < finder.dots.count(); dot++) {
             int said = words.pixel(dot);
+            finder.read += said >= 0 ? 1 : 0;
+            finder.smothered += said < 0 && words.isSmothered(dot) ? 1 : 0;
             finder.pixel[dot] = said >= 0 && said % rounds == round ? said : -1;
             finder.usual[dot] = words.usual;
             finder.sure[dot] = words.sureness;
         }
-        return finder.gather(readings.reference);
+        return finder;
     }
 
-    private List<Blob> gather(Reference reference) {
+    /**
+     * Whether so much is burnt out by several lights at once that of many only the rim can be read, and places are
+     * wrong.
+     */
+    boolean isBurntTogether() {
+        return smothered > MOST_SMOTHERED * read;
+    }
+
+    /** All blobs of two dots or more, in the order of their first dots. */
+    List<Blob> blobs() {
         List<Blob> blobs = new ArrayList<>();
         boolean[] seen = new boolean[dots.count()];
         int[] stack = new int[dots.count()];
@@ -42,7 +63,7 @@ final class BlobFinder {
             if (!seen[first] && pixel[first] >= 0) {
                 int[] members = members(first, seen, stack);
                 if (members.length >= LEAST_DOTS) {
-                    blobs.add(blob(members, reference));
+                    blobs.add(blob(members));
                 }
             }
         }
@@ -69,7 +90,7 @@ final class BlobFinder {
         return Arrays.copyOf(stack, count);
     }
 
-    private Blob blob(int[] members, Reference reference) {
+    private Blob blob(int[] members) {
         Blob blob = new Blob(pixel[members[0]]);
         double peak = 0;
         double sumX = 0;

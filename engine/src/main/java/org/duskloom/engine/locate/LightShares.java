@@ -93,6 +93,11 @@ final class LightShares {
         return reference.lit[dot] >= Plane.BURNT_LIGHT;
     }
 
+    /** The share of the dots that are burnt out in the lit picture. */
+    double burnt() {
+        return ofDots(this::isBurnt);
+    }
+
     private double ofDots(IntPredicate which) {
         return (double) IntStream.of(dots).filter(which).count() / dots.length;
     }

@@ -45,7 +45,12 @@ public final class Locator {
         List<Blob> blobs = new ArrayList<>();
         for (int round = 0; round < run.apart(); round++) {
             Readings readings = RoundReader.read(pictures, sequence, round, plane);
-            List<Blob> found = BlobFinder.find(readings, run.code(), round, run.apart());
+            BlobFinder finder = BlobFinder.read(readings, run.code(), round, run.apart());
+            if (finder.isBurntTogether()) {
+                throw burntTogether(
+                        pictures.name(Sequence.middle(sequence.round(round).get(1))));
+            }
+            List<Blob> found = finder.blobs();
             Unmixer.refine(readings, run.code(), found);
             references.add(readings.reference);
             blobs.addAll(found);
@@ -54,6 +59,13 @@ public final class Locator {
             Rounds.join(blobs, map.pixelCount(), run.apart());
         }
         return located(size, Sequence.middle(sequence.shown().get(1)), blobs, references);
+    }
+
+    private static PicturesRefusedException burntTogether(String picture) {
+        return new PicturesRefusedException(
+                picture,
+                "shows lights that are burnt out and run into each other, so that places would be wrong",
+                "take all pictures again with a shorter exposure, set by hand, or with --light lower");
     }
 
     private Located located(PictureSize size, int picture, List<Blob> blobs, List<Reference> references) {

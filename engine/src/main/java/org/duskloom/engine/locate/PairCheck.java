@@ -12,6 +12,9 @@ final class PairCheck {
     /** Two steps that differ in less than this share of their pixels are not told apart by what they show. */
     private static final double TOO_ALIKE = 0.2;
 
+    /** Of lights that are burnt out together the dots round them do not add up. */
+    private static final double MOSTLY_BURNT = 0.25;
+
     private final LightShares shares;
     private final RoundPictures pictures;
 
@@ -147,6 +150,9 @@ final class PairCheck {
                 pictures.name(worst),
                 "does not give all lights together with " + pictures.name(worst ^ 1)
                         + ", as the two should: it was made too early, too late or with another exposure",
-                "take it again while nothing changes; --hold makes the steps longer");
+                "take it again while nothing changes; --hold makes the steps longer"
+                        + (shares.burnt() > MOSTLY_BURNT
+                                ? "; or all of them with a shorter exposure, as the lights are burnt out"
+                                : ""));
     }
 }

@@ -4,6 +4,9 @@ import java.io.IOException;
 
 /** All pictures of a run are of one size. */
 final class PictureSizes {
+    /** What cameras make is smaller; each dot of a picture takes some bytes while it is read. */
+    private static final long MOST_DOTS = 250_000_000;
+
     private PictureSizes() {}
 
     static PictureSize requireAlike(Pictures pictures) throws IOException, PicturesRefusedException {
@@ -16,6 +19,7 @@ final class PictureSizes {
             others += isUsual ? 1 : 0;
         }
         if (odd < 0) {
+            requireRoom(pictures.name(0), usual);
             return usual;
         }
         if (2 * others < pictures.count()) {
@@ -25,6 +29,15 @@ final class PictureSizes {
                     "is it the folder with the photos of the run? they are taken with one camera that nobody touches");
         }
         throw oneOdd(pictures.name(odd), pictures.size(odd), usual);
+    }
+
+    private static void requireRoom(String name, PictureSize size) throws PicturesRefusedException {
+        if ((long) size.width() * size.height() > MOST_DOTS) {
+            throw new PicturesRefusedException(
+                    name,
+                    "has " + size + " dots, more than 250 million",
+                    "make all pictures of the run smaller, by the same share");
+        }
     }
 
     private static PicturesRefusedException oneOdd(String name, PictureSize size, PictureSize usual) {

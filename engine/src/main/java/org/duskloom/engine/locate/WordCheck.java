@@ -2,6 +2,7 @@ package org.duskloom.engine.locate;
 
 import java.util.stream.IntStream;
 import org.duskloom.engine.find.FindCode;
+import org.duskloom.engine.text.Counted;
 
 /**
  * Finds out whether what lights say is words; if not, pairs are in the wrong order, or the pictures of one are.
@@ -22,6 +23,7 @@ final class WordCheck {
 
     static void require(LightShares shares, RoundPictures pictures) throws PicturesRefusedException {
         WordCheck check = new WordCheck(shares, pictures);
+        check.refuseOtherRun();
         long right = IntStream.of(check.words)
                 .filter(word -> check.code.pixel(word) >= 0)
                 .count();
@@ -30,6 +32,34 @@ final class WordCheck {
             check.refuseExchanged();
             throw RoundPictures.order(
                     "", "what the lights blink are not the numbers of " + check.code.pixelCount() + " pixels");
+        }
+    }
+
+    /**
+     * Lights blink numbers that the display does not have: the run was made for a longer one, whose pixels have other
+     * numbers from where it differs on. Fewer pixels cannot be told from dark ones.
+     */
+    private void refuseOtherRun() throws PicturesRefusedException {
+        FindCode all = new FindCode(1 << code.numberBits());
+        int[] numbers = IntStream.of(words)
+                .map(all::pixel)
+                .filter(pixel -> pixel >= 0)
+                .sorted()
+                .toArray();
+        int greatest = numbers.length - 1;
+        // Of a number that a single dot says it may have been read wrong.
+        while (greatest > 0 && numbers[greatest] != numbers[greatest - 1]) {
+            greatest--;
+        }
+        // Where less is words, pictures are in a wrong order.
+        boolean areWords = numbers.length > MOST_WORDS * words.length;
+        if (areWords && greatest > 0 && numbers[greatest] >= code.pixelCount()) {
+            throw new PicturesRefusedException(
+                    "",
+                    "lights blink numbers up to " + (numbers[greatest] + 1) + ", and there should be "
+                            + Counted.of(code.pixelCount(), "pixel"),
+                    "the run was made for another display, or for this one before it was changed: name that one, or"
+                            + " play the run of this one");
         }
     }
 

@@ -59,6 +59,16 @@ final class WordReader {
         return pixel(word, Math.max(noise, UNSURE * usual));
     }
 
+    /**
+     * Whether the last dot, which says no number, is burnt out by several lights at once: which of them are lit when
+     * cannot be seen there.
+     */
+    boolean isSmothered(int dot) {
+        return reference.lit[dot] >= Plane.BURNT_LIGHT
+                && !reference.nearLamp[dot]
+                && addsUp(dot, CLEAR_OF_NOISE * reference.noiseAt(1));
+    }
+
     private int pixel(int word, double sure) {
         int unsure = 0;
         int count = 0;

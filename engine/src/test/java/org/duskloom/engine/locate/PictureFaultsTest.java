@@ -28,15 +28,26 @@ class PictureFaultsTest {
     private static final Exposure DARK = Exposure.of(1000);
 
     private static CameraShots shots(List<Exposure> exposures) {
+        return shots(exposures, 0.8);
+    }
+
+    /** @param peak level of a light's middle; 1 burns out */
+    private static CameraShots shots(List<Exposure> exposures, double peak) {
         Lighting lighting = (step, pixel) ->
                 step < RUN.pictures().size() && RUN.isLit(RUN.pictures().get(step), pixel) ? 1 : 0;
-        Evening evening = new Evening(MAP.stage(), 3).aside(20).hideShare(0.05).near(8);
+        Evening evening =
+                new Evening(MAP.stage(), 3).aside(20).hideShare(0.05).near(8).peak(peak);
         return new CameraShots(evening.camera(), lighting, exposures);
     }
 
     private static String refusal(Pictures pictures) {
+        return refusal(pictures, MAP);
+    }
+
+    private static String refusal(Pictures pictures, PixelMap map) {
+        FindRun run = new FindRun(map.pixelCount(), 1);
         PicturesRefusedException refused = catchThrowableOfType(
-                PicturesRefusedException.class, () -> new Locator(pictures, RUN, MAP, true).locate());
+                PicturesRefusedException.class, () -> new Locator(pictures, run, map, true).locate());
         assertThat(refused).isNotNull();
         assertThat(refused.hint()).isNotEmpty();
         return (refused.picture().isEmpty() ? "" : refused.picture() + " ") + refused.getMessage();
@@ -243,6 +254,14 @@ class PictureFaultsTest {
                 .isEqualTo("no whole run of 50 pixels is seen in these 72 pictures; as many as with --apart 3");
     }
 
+    /** With 33 to 64 pixels a run has as many pictures; but where one was taken away, all behind it count anew. */
+    @ParameterizedTest
+    @CsvSource({"33", "40", "48", "49"})
+    void theRunIsThatOfALongerDisplay(int pixels) throws Exception {
+        assertThat(refusal(shots(Exposure.photos(24)), LocateTableTest.rings(pixels)))
+                .isEqualTo("lights blink numbers up to 50, and there should be " + pixels + " pixels");
+    }
+
     private static Pictures changed(int changed, PictureSize size, boolean white) {
         CameraShots shots = shots(Exposure.photos(24));
         return new Pictures() {
@@ -277,31 +296,28 @@ class PictureFaultsTest {
         assertThat(refusal(changed(white, null, true))).isEqualTo("photo-" + (white + 1) + ".jpg is white all over");
     }
 
-    /** A folder of pictures that have nothing to do with each other. */
+    /** As a phone exposes by itself: what can be read of a light is its rim, which is not where it is. */
+    @ParameterizedTest
+    @CsvSource({"60", "70"})
+    void lightsAreBurntOutTogether(double peak) {
+        String said = refusal(shots(Exposure.photos(24), peak));
+        assertThat(said)
+                .isEqualTo("photo-2.jpg shows lights that are burnt out and run into each other, so that places would"
+                        + " be wrong");
+    }
+
+    /** Dots that several of them light do not add up, which is no fault of the time. */
     @Test
-    void allPhotosHaveOtherSizes() {
-        assertThat(refusal(new Pictures() {
-                    @Override
-                    public int count() {
-                        return 3;
-                    }
-
-                    @Override
-                    public String name(int picture) {
-                        return "picture-" + picture + ".png";
-                    }
-
-                    @Override
-                    public PictureSize size(int picture) {
-                        return new PictureSize(48 + picture, 36);
-                    }
-
-                    @Override
-                    public void read(int picture, byte[] codes) {
-                        throw new AssertionError("sizes are looked at first");
-                    }
-                }))
-                .isEqualTo("picture-1.png has 49 x 36 dots, and hardly two of the pictures are of one size");
+    void lightsThatAreBurntOutArePutDownToTheExposure() {
+        Evening evening = new Evening(MAP.stage(), 3).aside(20).near(6).peak(25);
+        CameraShots burnt = CameraShots.photos(evening.camera(), RUN);
+        assertThatThrownBy(() -> new Locator(burnt, RUN, MAP, true).locate())
+                .isInstanceOfSatisfying(
+                        PicturesRefusedException.class,
+                        refused -> assertThat(refused.hint())
+                                .isEqualTo(
+                                        "take it again while nothing changes; --hold makes the steps longer; or all of them"
+                                                + " with a shorter exposure, as the lights are burnt out"));
     }
 
     @Test

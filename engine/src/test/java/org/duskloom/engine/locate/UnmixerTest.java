@@ -68,7 +68,7 @@ class UnmixerTest {
             throw new AssertionError(never);
         }
         FindCode code = run.code();
-        List<Blob> blobs = BlobFinder.find(readings, code, 0, 1);
+        List<Blob> blobs = BlobFinder.read(readings, code, 0, 1).blobs();
         if (refined) {
             Unmixer.refine(readings, code, blobs);
         }
