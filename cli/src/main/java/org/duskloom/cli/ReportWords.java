@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.duskloom.engine.meter.LeadFigures;
 import org.duskloom.engine.meter.PortFigures;
 import org.duskloom.engine.meter.SupplyFigures;
 import org.duskloom.engine.meter.VoltFigures;
@@ -18,6 +17,7 @@ import org.duskloom.engine.report.CapAdvice;
 import org.duskloom.engine.report.Caution;
 import org.duskloom.engine.report.CueUse;
 import org.duskloom.engine.report.DataFigures;
+import org.duskloom.engine.report.FeedWords;
 import org.duskloom.engine.report.FlashWords;
 import org.duskloom.engine.report.LightReport;
 import org.duskloom.engine.report.PartLine;
@@ -26,7 +26,6 @@ import org.duskloom.engine.report.Report;
 import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.text.ShortestDecimal;
-import org.duskloom.engine.wire.Lead;
 
 /** A report in words and tables, for a terminal. */
 final class ReportWords {
@@ -312,30 +311,14 @@ final class ReportWords {
                             .forEach(lead -> table.row(
                                     Quoted.plain(port.port().name()),
                                     String.valueOf(lead.feed().pixel() + 1),
-                                    lead.feed().lead().map(ReportWords::wire).orElse("not said"),
+                                    FeedWords.wire(lead),
                                     amps(lead.peakAmps()),
                                     watts(lead.peakAmps() * volts.sourceVolts()),
                                     amps(lead.fullAmps()),
-                                    limited(volts.sourceVolts(), lead))));
+                                    FeedWords.compared(volts.sourceVolts(), lead))));
         }
         text.append(table.text());
-        broken(
-                "To compare, not as advice: circuits whose power is limited are protected by 5 A at most up to 20 V, and by"
-                        + " 100 VA up to 30 V, as a note on UL 508 in a machine's manual says; at 12 V a fuse of 5 A lets 60 W pass. A"
-                        + " fuse has to open before its wire is overloaded. Which limits hold is for the local code.");
-    }
-
-    private static String wire(Lead lead) {
-        return lead.conductor().name() + String.format(Locale.ROOT, ", %.2f m", lead.metres());
-    }
-
-    private static String limited(double volts, LeadFigures lead) {
-        double limit = volts <= 20 ? 5 : volts <= 30 ? 100 / volts : 0;
-        if (limit == 0) {
-            return "";
-        }
-        String over = lead.peakAmps() > limit ? "more than " : "within ";
-        return over + amps(limit);
+        broken(FeedWords.CAUTION);
     }
 
     private void caps() {
@@ -406,8 +389,8 @@ final class ReportWords {
                     part.group(),
                     Quoted.plain(part.item()),
                     part.unit().equals("m")
-                            ? String.format(Locale.ROOT, "%.1f m", part.count())
-                            : String.valueOf(Math.round(part.count())),
+                            ? String.format(Locale.ROOT, "%.1f m", part.enough())
+                            : String.valueOf(Math.round(part.enough())),
                     part.note());
         }
         text.append(table.text());

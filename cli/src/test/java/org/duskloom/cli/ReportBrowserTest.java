@@ -74,6 +74,9 @@ class ReportBrowserTest {
         assertThat(browser.number(
                         "Math.min(...[...document.querySelectorAll('.moments img')].map((e) => e.clientWidth))"))
                 .isGreaterThanOrEqualTo(140);
+        // A note that wraps at every word would make a row of a table as high as a phone.
+        assertThat(browser.number("Math.max(...[...document.querySelectorAll('tr')].map((e) => e.clientHeight))"))
+                .isLessThan(130);
     }
 
     /** What is judged is said by words and marks: without any colour the same is read. */

@@ -24,4 +24,9 @@ public record PartLine(String group, String item, double count, String unit, Str
         Objects.requireNonNull(unit, "unit");
         Objects.requireNonNull(note, "note");
     }
+
+    /** The count for reading, metres to a tenth: rounded up, as too little cannot be made longer. */
+    public double enough() {
+        return unit.equals(METRES) ? Math.ceil(10 * count - 1e-9) / 10 : Math.rint(count);
+    }
 }

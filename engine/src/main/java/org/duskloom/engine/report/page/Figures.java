@@ -19,6 +19,10 @@ final class Figures {
         return volts < 0 ? "none" : String.format(Locale.ROOT, "%.2f" + GAP + "V", volts);
     }
 
+    static String watts(double watts) {
+        return String.format(Locale.ROOT, "%.0f" + GAP + "W", watts);
+    }
+
     static String wattHours(double wattHours) {
         return String.format(Locale.ROOT, "%.2f" + GAP + "Wh", wattHours);
     }

@@ -4,6 +4,9 @@ import java.util.List;
 
 /** HTML in the making. Whatever is handed over as text is escaped. */
 final class Html {
+    /** What is longer gets room, also where a table has to scroll: its row would be as high as a phone. */
+    private static final int NOTE = 40;
+
     private final StringBuilder html = new StringBuilder();
 
     /** Text as it may stand in HTML, between tags and in attributes. */
@@ -49,7 +52,8 @@ final class Html {
         raw("</tr></thead>\n<tbody>\n");
         for (List<String> row : rows.subList(1, rows.size())) {
             raw("<tr>").element("th scope=\"row\"", row.get(0));
-            row.subList(1, row.size()).forEach(cell -> element("td", cell));
+            row.subList(1, row.size())
+                    .forEach(cell -> element(cell.length() > NOTE ? "td class=\"note\"" : "td", cell));
             raw("</tr>\n");
         }
         return raw("</tbody></table></div>\n");

@@ -52,7 +52,8 @@ final class PageStyle {
             .light { fill: var(--blue); }
             summary { cursor: pointer; font-size: .85rem; color: var(--blue); }
             summary:focus-visible, .wide:focus-visible { outline: 3px solid var(--blue); outline-offset: 2px; }
-            @media (max-width: 30rem) { h1 { font-size: 1.6rem; } .row { grid-template-columns: 5.5rem 1fr; } }
+            @media (max-width: 30rem) { h1 { font-size: 1.6rem; } .row { grid-template-columns: 5.5rem 1fr; }
+              tbody th { white-space: normal; min-width: 5rem; } .note { min-width: 15rem; } }
             @page { size: A4; margin: 15mm; }
             @media print {
               body { background: #fff; font-size: 10.5pt; -webkit-print-color-adjust: exact; print-color-adjust: exact; }

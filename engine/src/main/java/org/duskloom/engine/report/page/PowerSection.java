@@ -7,6 +7,7 @@ import java.util.stream.Collectors;
 import org.duskloom.engine.meter.PortFigures;
 import org.duskloom.engine.meter.SupplyFigures;
 import org.duskloom.engine.meter.VoltFigures;
+import org.duskloom.engine.report.FeedWords;
 import org.duskloom.engine.report.Report;
 
 /** Current of the supplies over time, and voltage along the lines. */
@@ -37,8 +38,11 @@ final class PowerSection {
         html.element("h2", "Voltage along each line");
         if (report.power().ports().stream().allMatch(port -> port.volts().isEmpty())) {
             html.element("p", "Not known: no port has both a \"line\" and a supply that feeds it.");
+            return;
         }
         report.power().ports().forEach(port -> port.volts().ifPresent(volts -> volts(port, volts)));
+        html.element("h2", "Feeds");
+        feeds();
     }
 
     private void supplies() {
@@ -127,6 +131,27 @@ final class PowerSection {
                     port.volts().map(PowerSection::judged).orElse("")));
         }
         html.table(rows);
+    }
+
+    /** What flows through each cable, for its fuse. */
+    private void feeds() {
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(List.of("port", "pixel", "wire", "peak", "all on", "to compare"));
+        for (PortFigures port : report.power().ports()) {
+            port.volts()
+                    .ifPresent(volts -> volts.leads()
+                            .forEach(lead -> rows.add(List.of(
+                                    port.port().name(),
+                                    String.valueOf(lead.feed().pixel() + 1),
+                                    FeedWords.wire(lead),
+                                    Figures.amps(lead.peakAmps()) + ", "
+                                            + Figures.watts(lead.peakAmps() * volts.sourceVolts()),
+                                    Figures.amps(lead.fullAmps()) + ", "
+                                            + Figures.watts(lead.fullAmps() * volts.sourceVolts()),
+                                    FeedWords.compared(volts.sourceVolts(), lead)))));
+        }
+        html.table(rows);
+        html.element("p class=\"caution\"", FeedWords.CAUTION);
     }
 
     private static String judged(VoltFigures volts) {

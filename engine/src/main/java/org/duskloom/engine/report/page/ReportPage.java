@@ -130,11 +130,10 @@ public final class ReportPage {
         html.table(rows);
     }
 
-    /** Rounded up: too little cannot be made longer. */
     private static String amount(PartLine part) {
         return part.unit().equals("m")
-                ? Figures.oneDigit(Math.ceil(10 * part.count() - 1e-9) / 10) + "\u00a0m"
-                : Math.round(part.count()) + "\u00a0" + part.unit();
+                ? Figures.oneDigit(part.enough()) + "\u00a0m"
+                : Math.round(part.enough()) + "\u00a0" + part.unit();
     }
 
     private void foot() {

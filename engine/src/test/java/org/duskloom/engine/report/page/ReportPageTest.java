@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.duskloom.engine.meter.PowerFigures;
 import org.duskloom.engine.report.Caution;
 import org.duskloom.engine.report.DataFigures;
+import org.duskloom.engine.report.FeedWords;
 import org.duskloom.engine.report.FlashWords;
 import org.duskloom.engine.report.PartLine;
 import org.duskloom.engine.report.PortTiming;
@@ -62,6 +63,16 @@ class ReportPageTest {
         Caution.LINES.forEach(line -> assertThat(page).contains(Html.escaped(line)));
     }
 
+    /** Five pixels of 31 mA at most, white at last: the cable with less on its way gives more of it. */
+    @Test
+    void tellsWhatFlowsThroughEachCable() throws IOException {
+        String page = ReportPage.of(report(9));
+
+        assertThat(texts(page, "h2")).contains("Feeds");
+        assertThat(texts(page, "td")).contains("1.5 mm2, 2.00 m").contains("within 5.00 A");
+        assertThat(texts(page, "p")).contains(FeedWords.CAUTION);
+    }
+
     /** Of three seconds, dark, red and white, a fence is lit in two thirds, a post in one. Worked out by hand. */
     @Test
     void tellsUse() throws IOException {
@@ -112,6 +123,7 @@ class ReportPageTest {
                 .containsExactly(
                         "Current",
                         "Voltage along each line",
+                        "Feeds",
                         "Data",
                         "What to buy and to cut",
                         "Not said by the display",
