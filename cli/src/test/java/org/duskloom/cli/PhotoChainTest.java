@@ -2,11 +2,13 @@ package org.duskloom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
+import javax.imageio.ImageIO;
 import org.duskloom.engine.camera.Displays;
 import org.duskloom.engine.camera.Evening;
 import org.duskloom.engine.camera.Exposure;
@@ -17,6 +19,7 @@ import org.duskloom.engine.find.FindRun;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.map.Prop;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -127,5 +130,27 @@ class PhotoChainTest {
             double y = Double.parseDouble(cells[3]) - hung.y(pixel);
             assertThat(Math.hypot(x, y)).as(rows.get(pixel + 1)).isLessThan(10);
         }
+    }
+
+    /**
+     * The picture that the README shows is what is made of the photos beside it. Readers of JPEG may differ by a code,
+     * by which a place may come to lie in the next dot.
+     */
+    @Test
+    void theKeptPictureIsThatOfTheKeptPhotos() throws IOException {
+        Path measured = folder.resolve("measured.csv");
+        Ran located = Ran.with("locate", Project.file("demos/garden/photos"), "-o", measured, "--display", DISPLAY);
+        assertThat(located.code()).as(located.err()).isZero();
+        BufferedImage made = ImageIO.read(folder.resolve("located.png").toFile());
+        BufferedImage kept = ImageIO.read(Project.file("demos/garden/located.png").toFile());
+        assertThat(kept.getWidth()).isEqualTo(made.getWidth());
+        assertThat(kept.getHeight()).isEqualTo(made.getHeight());
+        int other = 0;
+        for (int y = 0; y < made.getHeight(); y++) {
+            for (int x = 0; x < made.getWidth(); x++) {
+                other += Math.abs((made.getRGB(x, y) >> 8 & 255) - (kept.getRGB(x, y) >> 8 & 255)) > 8 ? 1 : 0;
+            }
+        }
+        assertThat(other).isLessThan(made.getWidth() * made.getHeight() / 500);
     }
 }

@@ -28,6 +28,7 @@ public final class LocatedPicture {
     private static final int SCALE = 2;
     private static final int HEAD = 40;
     private static final int RING = 4;
+    private static final int SQUARE = RING + 2;
     private static final int[] COLOURS = {0xE0704A, 0x5AA9D6, 0x7FB069, 0xD9B84A, 0xC77DBB, 0x57C0B0};
 
     private final Located located;
@@ -39,16 +40,18 @@ public final class LocatedPicture {
         this.located = located;
         this.map = map;
         this.scale = Math.min(1, (double) WIDEST / located.size().width());
-        int width = Math.max(400, across(located.size().width()));
-        this.raster = new Raster(width, HEAD + Math.max(1, across(located.size().height())), NIGHT);
+        int width = (int) Math.max(400, StrictMath.rint(scale * located.size().width()));
+        int height = (int) Math.max(1, StrictMath.rint(scale * located.size().height()));
+        this.raster = new Raster(width, HEAD + height, NIGHT);
     }
 
-    private int across(double dots) {
-        return (int) (scale * dots);
+    /** The column in which a place lies; a whole number is the middle of a dot. */
+    private int across(double x) {
+        return (int) StrictMath.floor(scale * (x + 0.5));
     }
 
-    private int down(double dots) {
-        return HEAD + (int) (scale * dots);
+    private int down(double y) {
+        return HEAD + (int) StrictMath.floor(scale * (y + 0.5));
     }
 
     /** Draws it on black. */
@@ -102,15 +105,31 @@ public final class LocatedPicture {
     private void drawWires() {
         List<Sighting> seen = located.seen();
         for (int i = 0; i < seen.size(); i++) {
-            int prop = map.propIndexOf(seen.get(i).pixel());
-            int colour = COLOURS[prop % COLOURS.length];
-            boolean first = i == 0 || map.propIndexOf(seen.get(i - 1).pixel()) != prop;
             // A gap in the wire is a gap in the line.
-            if (!first && seen.get(i).pixel() == seen.get(i - 1).pixel() + 1) {
-                line(seen.get(i - 1), seen.get(i), colour);
+            if (!isFirstOfProp(i) && seen.get(i).pixel() == seen.get(i - 1).pixel() + 1) {
+                line(seen.get(i - 1), seen.get(i), colour(seen.get(i)));
             }
-            ring(seen.get(i), colour, first);
+            if (!isFirstOfProp(i)) {
+                ring(seen.get(i));
+            }
         }
+        // Over the rings, of which there may be many round about.
+        for (int i = 0; i < seen.size(); i++) {
+            if (isFirstOfProp(i)) {
+                square(seen.get(i));
+            }
+        }
+    }
+
+    private boolean isFirstOfProp(int index) {
+        List<Sighting> seen = located.seen();
+        return index == 0
+                || map.propIndexOf(seen.get(index - 1).pixel())
+                        != map.propIndexOf(seen.get(index).pixel());
+    }
+
+    private int colour(Sighting sighting) {
+        return COLOURS[map.propIndexOf(sighting.pixel()) % COLOURS.length];
     }
 
     private void line(Sighting from, Sighting to, int colour) {
@@ -124,19 +143,32 @@ public final class LocatedPicture {
         }
     }
 
-    private void ring(Sighting sighting, int colour, boolean square) {
-        int x = across(sighting.x());
-        int y = down(sighting.y());
-        int reach = square ? RING + 2 : RING;
-        for (int dy = -reach; dy <= reach; dy++) {
-            for (int dx = -reach; dx <= reach; dx++) {
-                int square2 = dx * dx + dy * dy;
-                boolean onRing = square2 >= (RING - 1) * (RING - 1) + 2 && square2 <= RING * RING + 1;
-                boolean onSquare = Math.max(Math.abs(dx), Math.abs(dy)) == reach;
-                if (square ? onSquare : onRing) {
-                    raster.dot(x + dx, y + dy, colour);
+    private void ring(Sighting sighting) {
+        for (int dy = -RING; dy <= RING; dy++) {
+            for (int dx = -RING; dx <= RING; dx++) {
+                int square = dx * dx + dy * dy;
+                if (square >= (RING - 1) * (RING - 1) + 2 && square <= RING * RING + 1) {
+                    raster.dot(across(sighting.x()) + dx, down(sighting.y()) + dy, colour(sighting));
                 }
             }
+        }
+    }
+
+    /** In the prop's colour, with a dark seam to either side, so that it is seen where the prop's rings are dense. */
+    private void square(Sighting sighting) {
+        frame(sighting, SQUARE - 1, NIGHT);
+        frame(sighting, SQUARE, colour(sighting));
+        frame(sighting, SQUARE + 1, NIGHT);
+    }
+
+    private void frame(Sighting sighting, int reach, int colour) {
+        int x = across(sighting.x());
+        int y = down(sighting.y());
+        for (int along = -reach; along <= reach; along++) {
+            raster.dot(x + along, y - reach, colour);
+            raster.dot(x + along, y + reach, colour);
+            raster.dot(x - reach, y + along, colour);
+            raster.dot(x + reach, y + along, colour);
         }
     }
 

@@ -1,6 +1,7 @@
 package org.duskloom.engine.locate.picture;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.IntStream;
@@ -9,6 +10,7 @@ import org.duskloom.engine.locate.Located;
 import org.duskloom.engine.locate.Locator;
 import org.duskloom.engine.locate.PictureSize;
 import org.duskloom.engine.locate.Pictures;
+import org.duskloom.engine.locate.Sighting;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.map.Prop;
@@ -85,7 +87,8 @@ class LocatedPictureTest {
         assertThat(raster.width()).isEqualTo(WIDTH);
         int middle = head(raster) + 60;
         for (int pixel = 0; pixel < PIXELS; pixel++) {
-            int shown = raster.colourAt(x(pixel), middle) & 0xFF;
+            // Beside the wire, which is drawn over the lights.
+            int shown = raster.colourAt(x(pixel), middle + 1) & 0xFF;
             assertThat(shown > 100).as("pixel %s", pixel).isEqualTo(pixel != 4);
         }
         // The wall is in all pictures, so it is no light.
@@ -107,13 +110,9 @@ class LocatedPictureTest {
         assertThat(behind(5, raster)).isEqualTo(NIGHT);
     }
 
-    /** The colour half way to the next pixel; the line is within a dot of where it should be. */
+    /** The colour half way to the next pixel. */
     private static int behind(int pixel, Raster raster) {
-        return IntStream.rangeClosed(59, 61)
-                .map(row -> raster.colourAt(x(pixel) + 18, head(raster) + row))
-                .filter(colour -> colour != NIGHT)
-                .findFirst()
-                .orElse(NIGHT);
+        return raster.colourAt(x(pixel) + 18, head(raster) + 60);
     }
 
     /** The corner of a square is round the first pixel of each prop alone. */
@@ -122,10 +121,62 @@ class LocatedPictureTest {
         Raster raster = LocatedPicture.draw(located(), map());
         int middle = head(raster) + 60;
         for (int pixel : new int[] {0, 1, 6, 7, 11}) {
-            boolean corner = IntStream.rangeClosed(-7, -6)
-                    .anyMatch(off -> raster.colourAt(x(pixel) + off, middle + off) != NIGHT);
+            boolean corner = raster.colourAt(x(pixel) - 6, middle - 6) != NIGHT;
             assertThat(corner).as("pixel %s", pixel).isEqualTo(pixel % 6 == 0);
         }
+    }
+
+    /** A place a little short of the middle of a dot is in that dot, as is one a little beyond it; so is its square. */
+    @Test
+    void marksStandInTheMiddle() throws Exception {
+        Located located = located();
+        assertThat(located.seen()).allSatisfy(at -> assertThat(at.x()).isCloseTo(x(at.pixel()), within(0.1)));
+        assertThat(located.seen()).anySatisfy(at -> assertThat(at.x()).isLessThan(x(at.pixel())));
+        Raster raster = LocatedPicture.draw(located, map());
+        for (int pixel : new int[] {0, 6}) {
+            for (int side : new int[] {-6, 6}) {
+                assertThat(raster.colourAt(x(pixel) + side, head(raster) + 60 + side)).isNotEqualTo(NIGHT);
+                assertThat(raster.colourAt(x(pixel) + side / 6 * 7, head(raster) + 60 + side)).isEqualTo(NIGHT);
+            }
+        }
+    }
+
+    /** Where lights are dense, no ring of another one is drawn over the square. */
+    @Test
+    void squaresLieOverRings() throws Exception {
+        Located found = located();
+        List<Sighting> dense = IntStream.range(0, 6)
+                .mapToObj(pixel -> new Sighting(pixel, 100 + 3 * pixel, 60, 1))
+                .toList();
+        Raster raster = LocatedPicture.draw(
+                new Located(found.size(), found.picture(), dense, List.of(), 0, found.spots()), map());
+        int corner = raster.colourAt(94, head(raster) + 54);
+        assertThat(corner).isNotEqualTo(NIGHT);
+        for (int along = -6; along <= 6; along++) {
+            assertThat(raster.colourAt(106, head(raster) + 60 + along)).isEqualTo(corner);
+            assertThat(raster.colourAt(107, head(raster) + 60 + along)).isEqualTo(NIGHT);
+        }
+    }
+
+    /** A picture that is too wide is drawn smaller, with every light where it is as a share of the width. */
+    @Test
+    void drawsWidePicturesSmaller() throws Exception {
+        Located small = located();
+        Located wide = new Located(
+                new PictureSize(10 * WIDTH, 10 * HEIGHT),
+                small.picture(),
+                small.seen().stream()
+                        .map(at -> new Sighting(at.pixel(), 10 * at.x() + 4.5, 10 * at.y() + 4.5, at.sure()))
+                        .toList(),
+                small.unseen(),
+                small.burnt(),
+                small.spots());
+        Raster raster = LocatedPicture.draw(wide, map());
+        assertThat(raster.width()).isEqualTo(2400);
+        int left = (int) (4.8 * (x(0) + 0.5)) - 6;
+        int top = raster.height() - 576 + (int) (4.8 * 60.5) - 6;
+        assertThat(raster.colourAt(left, top)).isNotEqualTo(NIGHT);
+        assertThat(raster.colourAt(left + 12, top + 12)).isNotEqualTo(NIGHT);
     }
 
     @Test
