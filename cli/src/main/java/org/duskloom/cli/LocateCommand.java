@@ -50,6 +50,7 @@ import picocli.CommandLine.Parameters;
             "",
             "Examples:",
             "  duskloom locate photos/*.jpg -o measured.csv --display garden/display.json",
+            "  mkdir film",
             "  ffmpeg -i film.mp4 -fps_mode passthrough -q:v 2 film/%%05d.jpg",
             "  duskloom locate film -o measured.csv --display garden/display.json",
             "      All pictures in the folder film, which were taken out of a film."

@@ -124,7 +124,7 @@ enum PhotoFormat {
                 "convert it and all of its kind, with the same settings: dcraw -c -W " + name + " | pnmtopng > "
                         + typed(file, base(file) + ".png");
             case FILM ->
-                "take them out of it, into a folder of their own: ffmpeg -i " + name
+                "take them out of it, into a folder of their own: mkdir film, then ffmpeg -i " + name
                         + " -fps_mode passthrough -q:v 2 film/%05d.jpg";
             case TEXT ->
                 "the pictures come first, the display behind --display, and -o names the table to be written:"

@@ -323,7 +323,7 @@ class LocateCommandTest {
                 "IMG_1.DNG | 49492a0008000000 | is the raw data of a camera; JPEG and PNG are read; convert it and all of"
                         + " its kind, with the same settings: dcraw -c -W IMG_1.DNG | pnmtopng > IMG_1.png",
                 "film.mp4 | 0000001c667479706d70343200000000 | is a film; its pictures are read; take them out of it,"
-                        + " into a folder of their own: ffmpeg -i film.mp4 -fps_mode passthrough -q:v 2 film/%05d.jpg",
+                        + " into a folder of their own: mkdir film, then ffmpeg -i film.mp4 -fps_mode passthrough -q:v 2 film/%05d.jpg",
                 "film.webm | 1a45dfa3 | is a film; its pictures are read",
                 "IMG_1.webp | 524946460000000057454250 | is neither JPEG nor PNG; convert it: ffmpeg -i IMG_1.webp"
                         + " IMG_1.png",

@@ -142,7 +142,8 @@ class PhotoChainTest {
         Ran located = Ran.with("locate", Project.file("demos/garden/photos"), "-o", measured, "--display", DISPLAY);
         assertThat(located.code()).as(located.err()).isZero();
         BufferedImage made = ImageIO.read(folder.resolve("located.png").toFile());
-        BufferedImage kept = ImageIO.read(Project.file("demos/garden/located.png").toFile());
+        BufferedImage kept =
+                ImageIO.read(Project.file("demos/garden/located.png").toFile());
         assertThat(kept.getWidth()).isEqualTo(made.getWidth());
         assertThat(kept.getHeight()).isEqualTo(made.getHeight());
         int other = 0;

@@ -135,8 +135,10 @@ class LocatedPictureTest {
         Raster raster = LocatedPicture.draw(located, map());
         for (int pixel : new int[] {0, 6}) {
             for (int side : new int[] {-6, 6}) {
-                assertThat(raster.colourAt(x(pixel) + side, head(raster) + 60 + side)).isNotEqualTo(NIGHT);
-                assertThat(raster.colourAt(x(pixel) + side / 6 * 7, head(raster) + 60 + side)).isEqualTo(NIGHT);
+                assertThat(raster.colourAt(x(pixel) + side, head(raster) + 60 + side))
+                        .isNotEqualTo(NIGHT);
+                assertThat(raster.colourAt(x(pixel) + side / 6 * 7, head(raster) + 60 + side))
+                        .isEqualTo(NIGHT);
             }
         }
     }
