@@ -77,7 +77,7 @@ final class StepsText {
                         + run.pixelCount() + " pixels white,\nwhere a receiver takes the codes for the duty.\n");
         lines.append(String.format(
                 Locale.ROOT,
-                "The most is %s of that, in \"%s\": wire, fuses and supplies must bear it.%s%n%n",
+                "The most is %s of that, in \"%s\": wire, fuses and supplies must bear it.%s\n\n",
                 share(brightest),
                 steps.get(brightest).caption(),
                 guide.isPresent() ? "" : " Nothing flashes."));
@@ -88,7 +88,7 @@ final class StepsText {
             }
             String time = TimeLabel.of(run.rate().secondsOf(step.firstFrame()));
             lines.append(String.format(
-                    Locale.ROOT, "%8s  %-30s %6d %6s  %s%n", time, step.caption(), mostLit[i], share(i), step.sight()));
+                    Locale.ROOT, "%8s  %-30s %6d %6s  %s\n", time, step.caption(), mostLit[i], share(i), step.sight()));
         }
         return lines.toString();
     }

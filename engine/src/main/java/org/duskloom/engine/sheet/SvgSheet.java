@@ -22,7 +22,7 @@ public final class SvgSheet {
         svg.append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         svg.append(String.format(
                 Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\">%n",
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%smm\" height=\"%smm\" viewBox=\"0 0 %s %s\">\n",
                 number(area.width()),
                 number(area.height()),
                 number(area.width()),
@@ -50,7 +50,7 @@ public final class SvgSheet {
         } else if (stroke instanceof Stroke.Line line) {
             svg.append(String.format(
                     Locale.ROOT,
-                    "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" stroke=\"%s\" stroke-width=\"%s\"/>%n",
+                    "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\" stroke=\"%s\" stroke-width=\"%s\"/>\n",
                     x(line.fromX()),
                     y(line.fromY()),
                     x(line.toX()),
@@ -71,7 +71,7 @@ public final class SvgSheet {
                 : "fill=\"" + color(circle.color()) + "\"";
         svg.append(String.format(
                 Locale.ROOT,
-                "<circle cx=\"%s\" cy=\"%s\" r=\"%s\" %s/>%n",
+                "<circle cx=\"%s\" cy=\"%s\" r=\"%s\" %s/>\n",
                 x(circle.x()),
                 y(circle.y()),
                 number(circle.radius()),
@@ -87,7 +87,7 @@ public final class SvgSheet {
         double sideY = arrow.directionX() * arrow.size() / 3;
         svg.append(String.format(
                 Locale.ROOT,
-                "<polygon points=\"%s,%s %s,%s %s,%s\" fill=\"%s\"/>%n",
+                "<polygon points=\"%s,%s %s,%s %s,%s\" fill=\"%s\"/>\n",
                 x(tipX),
                 y(tipY),
                 x(footX + sideX),
@@ -101,7 +101,7 @@ public final class SvgSheet {
         // Capitals of common fonts are a little over 0.7 of the font size high.
         svg.append(String.format(
                 Locale.ROOT,
-                "<text x=\"%s\" y=\"%s\" font-size=\"%s\" fill=\"%s\">%s</text>%n",
+                "<text x=\"%s\" y=\"%s\" font-size=\"%s\" fill=\"%s\">%s</text>\n",
                 x(text.x()),
                 y(text.y()),
                 number(text.height() / 0.72),

@@ -88,6 +88,21 @@ class SourceTreeTest {
         assertThat(found).isEmpty();
     }
 
+    /** A file has the same bytes on every system, so its lines end in a line feed, whatever those of the system do. */
+    @ParameterizedTest
+    @ValueSource(strings = {"engine", "effects"})
+    void linesDoNotEndAsTheSystemLikes(String module) throws IOException {
+        // In the words of java.util.Formatter this is the line end of the system.
+        String ofTheSystem = "%" + "n";
+        List<Path> found = new ArrayList<>();
+        for (Path file : sources(module, "main")) {
+            if (Files.readString(file).contains(ofTheSystem)) {
+                found.add(file.getFileName());
+            }
+        }
+        assertThat(found).isEmpty();
+    }
+
     /** What is read at one sitting: small files, and methods that are seen at once. */
     @ParameterizedTest
     @ValueSource(strings = {"engine", "effects", "cli"})
