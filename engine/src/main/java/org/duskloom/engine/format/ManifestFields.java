@@ -17,7 +17,7 @@ public final class ManifestFields {
     /** As many pixels as fit into an array of bytes. */
     private static final int MOST_PIXELS = (Integer.MAX_VALUE - 8) / 3;
 
-    static final long MOST_BYTES = 1L << 53;
+    static final long MOST_BYTES = (1L << 53) - 1;
 
     private static final ValueKind.Text SHA256_KIND = new ValueKind.Text("SHA-256, 64 hexadecimal digits");
     private static final ValueKind.Whole RATE_KIND = new ValueKind.Whole("", 1, Integer.MAX_VALUE);
