@@ -51,6 +51,50 @@ class FingerprintWriterTest {
                 .hasToString(HexFormat.of().formatHex(digest.digest()));
     }
 
+    /** Half of a letter has no UTF-8 (RFC 3629, section 3): such a text goes in by its UTF-16 units. */
+    @Test
+    void takesWhatIsNoUnicodeTextByItsUnits() throws Exception {
+        byte[] form = HexFormat.of().parseHex("7400000000" + "7500000004" + "0061d83c" + "7400000004" + "f09f8cbc");
+        assertThat(new FingerprintWriter("")
+                        .text("a\ud83c")
+                        .text("\ud83c\udf3c")
+                        .finish())
+                .hasToString(HexFormat.of()
+                        .formatHex(MessageDigest.getInstance("SHA-256").digest(form)));
+    }
+
+    /** A part goes in by its 32 bytes: of SHA-256 of nothing (NIST, SHA-2 short messages, Len = 0). */
+    @Test
+    void takesPartsByTheirBytes() throws Exception {
+        String ofNothing = "e3b0c44298fc1c149afbf4c8996fb92427ae41e4649b934ca495991b7852b855";
+        byte[] form = HexFormat.of().parseHex("7400000000" + "70" + ofNothing + "6601");
+        assertThat(new FingerprintWriter("")
+                        .part(new Fingerprint(ofNothing))
+                        .value(parts -> parts.flag(true))
+                        .finish())
+                .hasToString(HexFormat.of()
+                        .formatHex(MessageDigest.getInstance("SHA-256").digest(form)));
+    }
+
+    /** Whatever stands before it and however near the end of a buffer: each value goes in whole and once. */
+    @Test
+    void nothingIsLostWhereBuffersEnd() throws Exception {
+        for (int before = 0; before < 600; before++) {
+            FingerprintWriter writer = new FingerprintWriter("");
+            StringBuilder form = new StringBuilder("7400000000");
+            for (int i = 0; i < before; i++) {
+                writer.flag(true);
+                form.append("6601");
+            }
+            writer.whole(-2).number(1.5).wholes(new int[] {7}).text("z");
+            form.append("77fffffffffffffffe" + "6e3ff8000000000000" + "570000000100000007" + "74000000017a");
+            byte[] bytes = HexFormat.of().parseHex(form);
+            assertThat(writer.finish())
+                    .hasToString(HexFormat.of()
+                            .formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)));
+        }
+    }
+
     @Test
     void tellsDifferentValuesApart() {
         Fingerprint part = new FingerprintWriter("part").finish();

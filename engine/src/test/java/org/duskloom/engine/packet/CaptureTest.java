@@ -56,6 +56,27 @@ class CaptureTest {
         assertThat(hex(Arrays.copyOfRange(packet.bytes(), 56, 58))).isEqualTo("8e2d");
     }
 
+    /**
+     * RFC 768: a checksum that comes out as 0 is sent as FFFF, for 0 says that there is none. The word that is put into
+     * the first two slots is what makes the sum of all words FFFF.
+     */
+    @Test
+    void aChecksumOfZeroIsSentAsAllOnes() {
+        DataPacket packet = new DataPacket(PacketBytesTest.UNSYNCED, 1, 6, Capture.HEADER_BYTES);
+        Capture.address(packet);
+        Capture.seal(packet, FrameRate.of(40), 0);
+        System.arraycopy(packet.bytes(), 56, packet.bytes(), packet.firstSlotAt(), 2);
+        Capture.seal(packet, FrameRate.of(40), 0);
+        assertThat(hex(Arrays.copyOfRange(packet.bytes(), 56, 58))).isEqualTo("ffff");
+    }
+
+    /** Seconds are an unsigned number of 32 bits: the last that has room is 2^32 - 1. */
+    @Test
+    void stampsGoBeyondTheSignedNumbers() {
+        assertThat(stamp(FrameRate.of(1), 0x8000_0000L)).isEqualTo("00000080" + "00000000");
+        assertThat(stamp(FrameRate.of(1), 0xFFFF_FFFFL)).isEqualTo("ffffffff" + "00000000");
+    }
+
     /** SMPTE's rate of 30000/1001: frame 1000 is at 33.366666666 s, frame 30 at 1.001 s. */
     @Test
     void stampsAreTheExactTimesOfFrames() {

@@ -28,8 +28,7 @@ class HeightsTest {
                 + "pole,6,0,0\n");
 
         assertThat(painted(Heights.ofStage(map), 6, 0.5))
-                .containsExactly(
-                        DIM_AMBER, DIM_AMBER, ProofLight.WHITE, ProofLight.WHITE, DIM_BLUE, DIM_BLUE);
+                .containsExactly(DIM_AMBER, DIM_AMBER, ProofLight.WHITE, ProofLight.WHITE, DIM_BLUE, DIM_BLUE);
     }
 
     /** A level row has no height: it is met when the bar is half way, not never and not always. */

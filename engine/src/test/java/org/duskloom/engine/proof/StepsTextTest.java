@@ -55,7 +55,8 @@ class StepsTextTest {
 
     private static String line(String caption) throws IOException {
         return proof().lines()
-                .filter(line -> line.length() > 40 && line.substring(10, 40).strip().equals(caption))
+                .filter(line ->
+                        line.length() > 40 && line.substring(10, 40).strip().equals(caption))
                 .findFirst()
                 .orElseThrow();
     }
@@ -64,8 +65,9 @@ class StepsTextTest {
     @Test
     void tellsHowManyAreLitAndHowMuch() throws IOException {
         assertThat(line("first pixel"))
-                .isEqualTo("     0 s  first pixel                         7   42 %  on every prop the first pixel is white"
-                        + " and the last one red, all others are dim");
+                .isEqualTo(
+                        "     0 s  first pixel                         7   42 %  on every prop the first pixel is white"
+                                + " and the last one red, all others are dim");
     }
 
     /** The most of all frames, not of the last: the head goes on over 5 greens of 224, 2 * 765 + 5 * 224 = 2650. */
@@ -88,13 +90,15 @@ class StepsTextTest {
     void warnsAboveTheStepThatDrawsTheMost() throws IOException {
         List<String> lines = proof().lines().toList();
 
-        assertThat(lines).contains("The most is 74 % of that, in \"group both\": wire, fuses and supplies must bear it."
-                + " Nothing flashes.");
+        assertThat(lines)
+                .contains("The most is 74 % of that, in \"group both\": wire, fuses and supplies must bear it."
+                        + " Nothing flashes.");
         int brightest = lines.indexOf(line("group both"));
         assertThat(lines.get(brightest)).contains(" 7   74 %  ");
         assertThat(lines.get(brightest - 2)).startsWith("          * The next step draws the most current of all");
         assertThat(lines.get(brightest - 1)).contains("local codes and licensed practice");
-        assertThat(lines.stream().filter(line -> line.contains("The next step"))).hasSize(1);
+        assertThat(lines.stream().filter(line -> line.contains("The next step")))
+                .hasSize(1);
     }
 
     /** A strip of pictures is made only where it is known where pixels hang. */
@@ -112,8 +116,7 @@ class StepsTextTest {
     @Test
     void aGuideStandsFirst() throws IOException {
         FindRun run = new FindRun(4, 1);
-        String text = text(
-                Proof.ofFinding(run, 2, 1), FramePixels.unnamed(4), Optional.of(FindGuide.of(run)));
+        String text = text(Proof.ofFinding(run, 2, 1), FramePixels.unnamed(4), Optional.of(FindGuide.of(run)));
 
         assertThat(text)
                 .startsWith("How the lights tell a camera where they hang.\n")

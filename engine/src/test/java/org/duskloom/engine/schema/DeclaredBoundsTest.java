@@ -62,9 +62,7 @@ class DeclaredBoundsTest {
     }
 
     static List<ValueKind<?>> lists() {
-        return declared().stream()
-                .filter(ValueKind.Items.class::isInstance)
-                .toList();
+        return declared().stream().filter(ValueKind.Items.class::isInstance).toList();
     }
 
     @Test
@@ -80,17 +78,25 @@ class DeclaredBoundsTest {
         Optional<BigDecimal> maximum = number(kind, "maximum");
         boolean whole = kind instanceof ValueKind.Whole;
         minimum.ifPresent(bound -> {
-            assertThat(reads(kind, bound.toPlainString())).as("%s at %s", kind, bound).isTrue();
+            assertThat(reads(kind, bound.toPlainString()))
+                    .as("%s at %s", kind, bound)
+                    .isTrue();
             String beyond = below(bound, whole);
             assertThat(reads(kind, beyond)).as("%s below at %s", kind, beyond).isFalse();
         });
         maximum.ifPresent(bound -> {
-            assertThat(reads(kind, bound.toPlainString())).as("%s at %s", kind, bound).isTrue();
+            assertThat(reads(kind, bound.toPlainString()))
+                    .as("%s at %s", kind, bound)
+                    .isTrue();
             String beyond = negated(below(bound.negate(), whole));
             assertThat(reads(kind, beyond)).as("%s above at %s", kind, beyond).isFalse();
         });
-        assertThat(minimum.isPresent() || reads(kind, "-1e299")).as("%s without end below", kind).isTrue();
-        assertThat(maximum.isPresent() || reads(kind, "1e299")).as("%s without end above", kind).isTrue();
+        assertThat(minimum.isPresent() || reads(kind, "-1e299"))
+                .as("%s without end below", kind)
+                .isTrue();
+        assertThat(maximum.isPresent() || reads(kind, "1e299"))
+                .as("%s without end above", kind)
+                .isTrue();
     }
 
     /** The next whole number, or the next number that a double can be (IEEE 754). */
@@ -132,9 +138,11 @@ class DeclaredBoundsTest {
     }
 
     private static Optional<BigDecimal> number(ValueKind<?> kind, String keyword) {
-        Keywords keywords = new ObjectSchemas(new EffectSchemas(List.of())).kinds().of(kind);
+        Keywords keywords =
+                new ObjectSchemas(new EffectSchemas(List.of())).kinds().of(kind);
         String json = new JsonText().field("schema", keywords.json()).end();
-        ObjectNode schema = (ObjectNode) ((ObjectNode) Inputs.json(json)).value("schema").orElseThrow();
+        ObjectNode schema =
+                (ObjectNode) ((ObjectNode) Inputs.json(json)).value("schema").orElseThrow();
         return schema.value(keyword).map(value -> new BigDecimal(((NumberNode) value).written()));
     }
 }
