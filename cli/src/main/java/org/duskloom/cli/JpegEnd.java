@@ -47,6 +47,10 @@ final class JpegEnd {
             in.seek(2);
             while (true) {
                 int marker = in.readUnsignedShort();
+                // Any number of fill bytes may stand before a marker (B.1.1.2).
+                while (marker == 0xFFFF) {
+                    marker = 0xFF00 | in.readUnsignedByte();
+                }
                 if (marker >>> 8 != 0xFF || marker == 0xFFDA) {
                     return in.getFilePointer();
                 }

@@ -154,29 +154,52 @@ class LocateCommandTest {
         assertThat(drawn.getRGB(125, head + 90) & 0xFF).isGreaterThan(150);
     }
 
-    /** The header of CIPA DC-008 for a camera that was held so that the picture is to be turned by a quarter. */
-    @Test
-    void photosStandAsTheCameraWasHeld() throws IOException {
+    /**
+     * CIPA DC-008, tag 274, and TIFF 6.0: the upright dot (x, y) of a picture of w by h is stored where the value says.
+     */
+    private static int[] stored(int value, int x, int y, int w, int h) {
+        return switch (value) {
+            case 2 -> new int[] {w - 1 - x, y};
+            case 3 -> new int[] {w - 1 - x, h - 1 - y};
+            case 4 -> new int[] {x, h - 1 - y};
+            case 5 -> new int[] {y, x};
+            case 6 -> new int[] {y, w - 1 - x};
+            case 7 -> new int[] {h - 1 - y, w - 1 - x};
+            case 8 -> new int[] {h - 1 - y, x};
+            default -> new int[] {x, y};
+        };
+    }
+
+    /** Behind the note come two fill bytes (ITU-T T.81, B.1.1.2). */
+    private static byte[] noted(BufferedImage stored, int value) throws IOException {
+        ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
+        ImageIO.write(stored, "jpg", jpeg);
+        byte[] plain = jpeg.toByteArray();
+        ByteArrayOutputStream noted = new ByteArrayOutputStream();
+        noted.write(plain, 0, 2);
+        noted.write(HexFormat.of()
+                .parseHex("ffe10022457869660000" + "49492a0008000000010012010300010000000" + value
+                        + "00000000000000ffff"));
+        noted.write(plain, 2, plain.length - 2);
+        return noted.toByteArray();
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8})
+    void photosStandAsTheCameraWasHeld(int value) throws IOException {
         Path photos = Files.createDirectories(folder.resolve("photos"));
-        byte[] note = HexFormat.of()
-                .parseHex("ffe10022457869660000" + "49492a0008000000010012010300010000000600000000000000");
         for (int step = 0; step < RUN.pictures().size(); step++) {
             BufferedImage upright = picture(step);
-            BufferedImage stored = new BufferedImage(HEIGHT, WIDTH, BufferedImage.TYPE_3BYTE_BGR);
+            boolean isOnItsSide = value > 4;
+            BufferedImage stored = new BufferedImage(
+                    isOnItsSide ? HEIGHT : WIDTH, isOnItsSide ? WIDTH : HEIGHT, BufferedImage.TYPE_3BYTE_BGR);
             for (int row = 0; row < HEIGHT; row++) {
                 for (int column = 0; column < WIDTH; column++) {
-                    // Value 6: what is stored at (x, y) belongs to (H - 1 - y, x).
-                    stored.setRGB(row, WIDTH - 1 - column, upright.getRGB(column, row));
+                    int[] at = stored(value, column, row, WIDTH, HEIGHT);
+                    stored.setRGB(at[0], at[1], upright.getRGB(column, row));
                 }
             }
-            ByteArrayOutputStream jpeg = new ByteArrayOutputStream();
-            ImageIO.write(stored, "jpg", jpeg);
-            byte[] plain = jpeg.toByteArray();
-            ByteArrayOutputStream noted = new ByteArrayOutputStream();
-            noted.write(plain, 0, 2);
-            noted.write(note);
-            noted.write(plain, 2, plain.length - 2);
-            Files.write(photos.resolve("IMG_" + (step + 1) + ".jpg"), noted.toByteArray());
+            Files.write(photos.resolve("IMG_" + (step + 1) + ".jpg"), noted(stored, value));
         }
         assertThat(locate(photos, "--display", map()).code()).isZero();
         assertPlaces("rose", 6);

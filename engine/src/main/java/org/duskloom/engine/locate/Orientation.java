@@ -72,6 +72,10 @@ public enum Orientation {
             }
             while (true) {
                 int marker = in.readUnsignedShort();
+                // Any number of fill bytes may stand before a marker (ITU-T T.81, B.1.1.2).
+                while (marker == 0xFFFF) {
+                    marker = 0xFF00 | in.readUnsignedByte();
+                }
                 // What follows the start of scan is no segment any more.
                 if (marker >>> 8 != 0xFF || marker == 0xFFDA) {
                     return TOP_LEFT;

@@ -53,6 +53,15 @@ class OrientationTest {
         assertThat(of("ffd8" + "ffe000104a46494600010100000100010000" + app1)).isEqualTo(Orientation.RIGHT_TOP);
     }
 
+    /** ITU-T T.81, B.1.1.2: any marker may have fill bytes before it. */
+    @Test
+    void passesOverFillBytes() throws IOException {
+        String app1 = "ffe1002245786966000049492a00080000000100120103000100000003000000" + "00000000";
+        assertThat(of("ffd8" + "ff" + app1)).isEqualTo(Orientation.BOTTOM_RIGHT);
+        assertThat(of("ffd8" + "ffffffe00004" + "0000" + "ffff" + app1)).isEqualTo(Orientation.BOTTOM_RIGHT);
+        assertThat(of("ffd8" + "ffffffff")).isEqualTo(Orientation.TOP_LEFT);
+    }
+
     /** No Exif, cut off anywhere, a directory beyond the end, a value that is none: as stored. */
     @ParameterizedTest
     @ValueSource(
