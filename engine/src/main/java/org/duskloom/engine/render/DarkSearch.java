@@ -22,7 +22,8 @@ import org.duskloom.engine.text.Quoted;
  * Renders some frames of every cue, and warns of what stays dark: cues that paint nothing or are never seen, members
  * that a cue never lights, pixels that no cue lights. Of each cue at least {@value CueExam#LEAST} frames are looked at,
  * if it has as many and not everything is known earlier. Before something is called dark all are looked at, up to
- * {@value CueExam#MOST}, fewer on a stage of many pixels.
+ * {@value CueExam#MOST}, fewer on a stage of many pixels. Of cues among hundreds of others on the same pixels it may
+ * stay unsaid that they are hidden: see {@link HiddenCues}.
  */
 public final class DarkSearch {
     private static final String SEVERAL = "the cues over it";
@@ -39,7 +40,7 @@ public final class DarkSearch {
     private DarkSearch(Plan plan, Problems problems) {
         this.plan = plan;
         this.problems = problems;
-        this.hiddenCues = new HiddenCues(plan);
+        this.hiddenCues = new HiddenCues(plan, HiddenCues.MOST_WORK);
     }
 
     /**
@@ -74,6 +75,7 @@ public final class DarkSearch {
         PlayedPixels pixels = new PlayedPixels();
         plays.values().forEach(each -> exams.add(new CueExam(each, pixels.of(each))));
         for (int i = 0; i < exams.size(); i++) {
+            hiddenCues.turnTo(i, exams.size());
             exams.get(i).look(light, hiddenCues);
             progress.at((long) CueExam.LEAST * (i + 1), (long) CueExam.LEAST * exams.size());
         }

@@ -23,6 +23,9 @@ import org.duskloom.engine.plan.PlannedLayer;
  * tile's planes stay in the processor's nearest cache.
  */
 public final class FramePainter {
+    /** What a cue costs besides its pixels, in pixels. */
+    private static final int WORK_PER_CUE = 50;
+
     private final Plan plan;
     private final Brush[] brushes;
     /** What each brush was opened on. */
@@ -46,6 +49,10 @@ public final class FramePainter {
     private final List<ActiveCues> activeCues;
 
     private Set<PlannedCue> leftOut = Set.of();
+    /** Where pixels are asked for; null for all of the stage. */
+    private CueExtent asked;
+
+    private long work;
 
     /** A painter for one thread. */
     public FramePainter(Plan plan) {
@@ -74,6 +81,19 @@ public final class FramePainter {
         leftOut = cues;
     }
 
+    /** Renders from now on only pixels of this extent; others get any codes, or keep theirs. */
+    void askFor(CueExtent extent) {
+        asked = extent;
+    }
+
+    /**
+     * How much was done so far, in pixels that are painted by one cue; what a cue costs besides counts as some more.
+     * The same on every machine.
+     */
+    long work() {
+        return work;
+    }
+
     /** Adds the cues of a layer that are seen in a frame, in the order of painting. */
     void addSeen(int layer, long frame, List<PlannedCue> seen) {
         activeCues.get(layer).addTo(seen, frame);
@@ -90,16 +110,23 @@ public final class FramePainter {
         begin(frame);
         int tiles = PixelRuns.tileCount(plan.pixelCount());
         for (int tile = 0; tile < tiles; tile++) {
-            int firstPixel = tile * Patch.CAPACITY;
-            int cells = Math.min(Patch.CAPACITY, plan.pixelCount() - firstPixel);
-            stage.reset(0, cells);
-            stage.makeBlack();
-            for (int layer = 0; layer < active.size(); layer++) {
-                paintLayer(plan.layers().get(layer), active.get(layer), frame, tile, cells);
+            if (asked == null || asked.isIn(tile)) {
+                renderTile(tile, frame, rgb, offset);
             }
-            stage.fill();
-            encoder.encode(stage.red, stage.green, stage.blue, cells, rgb, offset + 3 * firstPixel);
         }
+    }
+
+    private void renderTile(int tile, long frame, byte[] rgb, int offset) {
+        int firstPixel = tile * Patch.CAPACITY;
+        int cells = Math.min(Patch.CAPACITY, plan.pixelCount() - firstPixel);
+        stage.reset(0, cells);
+        stage.makeBlack();
+        for (int layer = 0; layer < active.size(); layer++) {
+            paintLayer(plan.layers().get(layer), active.get(layer), frame, tile, cells);
+        }
+        stage.fill();
+        encoder.encode(stage.red, stage.green, stage.blue, cells, rgb, offset + 3 * firstPixel);
+        work += cells;
     }
 
     private void begin(long frame) {
@@ -107,6 +134,7 @@ public final class FramePainter {
             List<PlannedCue> seen = active.get(layer);
             seen.clear();
             activeCues.get(layer).addTo(seen, frame);
+            work += WORK_PER_CUE * (long) seen.size();
             if (!leftOut.isEmpty()) {
                 seen.removeIf(leftOut::contains);
             }
@@ -120,7 +148,8 @@ public final class FramePainter {
         for (int i = 0; i < cue.canvasCount(); i++) {
             PlannedCanvas canvas = cue.canvas(i);
             opacities[canvas.brush()] = cue.opacityAt(canvas, frame);
-            if (frame >= canvas.firstFrame()) {
+            if (frame >= canvas.firstFrame() && (asked == null || asked.meets(canvas.runs()))) {
+                work += WORK_PER_CUE;
                 brush(canvas).begin(canvas.at(frame, cue.lengthSeconds(), time));
             }
         }
@@ -231,8 +260,12 @@ public final class FramePainter {
             PixelRuns runs = canvas.runs();
             int firstRun = runs.firstRun(tile);
             int endRun = runs.endRun(tile);
-            if (opacity > 0 && firstRun < endRun && frame >= canvas.firstFrame()) {
+            if (opacity > 0
+                    && firstRun < endRun
+                    && frame >= canvas.firstFrame()
+                    && (asked == null || asked.meets(runs, tile))) {
                 Patch painted = painted(brushes[canvas.brush()], runs, firstRun, endRun);
+                work += WORK_PER_CUE + painted.to() - painted.from();
                 Compositor.paint(blend, painted, opacity, backdrop);
             }
         }

@@ -9,26 +9,50 @@ import java.util.Set;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlannedCue;
 
-/** Tells whether a cue is seen in a frame, by rendering them with it and without it. For one thread. */
+/**
+ * Tells whether a cue is seen in a frame, by rendering them with it and without it. Where hundreds of cues are seen at
+ * once that takes long: so much of it is allowed for a whole show, and what is not looked at for that is taken for
+ * seen. Half of it is there for all cues, and half in equal parts, so that it does not go to the first ones alone. What
+ * counts is work, not time: the same is told of a show on every machine. For one thread.
+ */
 final class HiddenCues {
     /** The least difference of codes that counts; one alone may be rounding, but for a light that is off without it. */
     private static final int LEAST = 2;
 
+    /** Some seconds of the work of {@link FramePainter#work}. */
+    static final long MOST_WORK = 200_000_000;
+
     private final Plan plan;
+    private final long mostWork;
+    private long allowed;
     private final FramePainter painter;
     private final byte[] with;
     private final byte[] without;
 
-    HiddenCues(Plan plan) {
+    /**
+     * @param mostWork how much of {@link FramePainter#work} is allowed
+     */
+    HiddenCues(Plan plan, long mostWork) {
         this.plan = plan;
+        this.mostWork = mostWork;
+        this.allowed = mostWork;
         painter = new FramePainter(plan);
         with = new byte[3 * plan.pixelCount()];
         without = new byte[3 * plan.pixelCount()];
     }
 
-    /** Whether a frame looks another way because of the cue. */
+    /** Turns to one of so many cues, counted from 0. */
+    void turnTo(int number, int count) {
+        allowed = mostWork / 2 + (long) ((double) mostWork / 2 * (number + 1) / count);
+    }
+
+    private boolean isExhausted() {
+        return painter.work() >= allowed;
+    }
+
+    /** Whether a frame looks another way because of the cue, or no more may be looked at. */
     boolean isSeen(PlannedCue cue, long frame) {
-        return isSeen(cue, frame, Set.of());
+        return isExhausted() || isSeen(cue, frame, Set.of());
     }
 
     /** Whether the frame would look another way because of the cue if nothing were painted over it. */
@@ -36,10 +60,11 @@ final class HiddenCues {
         return isSeen(play.cue(), frame, above(play, frame));
     }
 
-    /** The cue that covers another one, if it does so alone. */
+    /** The cue that covers another one, if it does so alone and as long as there may be looked for it. */
     Optional<PlannedCue> coveredBy(LayeredCue play, long frame) {
         Set<PlannedCue> above = above(play, frame);
         return above.stream()
+                .takeWhile(cover -> !isExhausted())
                 .filter(cover -> {
                     Set<PlannedCue> others = new HashSet<>(above);
                     others.remove(cover);
@@ -60,21 +85,32 @@ final class HiddenCues {
     }
 
     private boolean isSeen(PlannedCue cue, long frame, Set<PlannedCue> taken) {
+        CueExtent extent = CueExtent.of(cue, plan.pixelCount());
+        painter.askFor(extent);
         painter.leaveOut(taken);
         painter.render(frame, with, 0);
         Set<PlannedCue> more = new HashSet<>(taken);
         more.add(cue);
         painter.leaveOut(more);
         painter.render(frame, without, 0);
-        for (int i = 0; i < with.length; i++) {
-            if (with[i] != without[i] && differ(with[i] & 255, without[i] & 255)) {
+        for (int tile = 0; tile < extent.tileCount(); tile++) {
+            if (differ(3 * extent.firstPixel(tile), 3 * extent.endPixel(tile))) {
                 return true;
             }
         }
         return false;
     }
 
-    private static boolean differ(int code, int other) {
+    private boolean differ(int from, int to) {
+        for (int i = from; i < to; i++) {
+            if (with[i] != without[i] && differByLight(with[i] & 255, without[i] & 255)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean differByLight(int code, int other) {
         return Math.abs(code - other) >= LEAST || code == 0 || other == 0;
     }
 }
