@@ -2,6 +2,7 @@ package org.duskloom.engine.plan;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.function.Supplier;
 import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.digest.FingerprintWriter;
 import org.duskloom.engine.effect.Effect;
@@ -20,12 +21,33 @@ final class CueFingerprint {
 
     private CueFingerprint() {}
 
-    static Fingerprint of(Timeline timeline, CuePlay play, PlannedCue.CueSpan span, CanvasCompiler canvases) {
+    /**
+     * What a cue paints and when, put together when it is asked for: most that is rendered asks for none. Where beats
+     * are heard it is put together at once.
+     *
+     * @throws ArithmeticException if a beat under the cue cannot be counted exactly
+     */
+    static Supplier<Fingerprint> later(
+            Timeline timeline, CuePlay play, PlannedCue.CueSpan span, CanvasCompiler canvases) {
+        List<SharedKernels.Prepared> prepared = canvases.prepared(play.randomKey());
+        if (canvases.heardBeats().isEmpty()) {
+            return () -> print(timeline, play, span, canvases, prepared);
+        }
+        Fingerprint print = print(timeline, play, span, canvases, prepared);
+        return () -> print;
+    }
+
+    private static Fingerprint print(
+            Timeline timeline,
+            CuePlay play,
+            PlannedCue.CueSpan span,
+            CanvasCompiler canvases,
+            List<SharedKernels.Prepared> prepared) {
         CueFingerprint print = new CueFingerprint();
         print.parts.value(timeline.rate()).value(play.cue().at());
         print.parts.whole(span.frames().firstFrame()).whole(span.frames().endFrameExclusive());
         print.parts.number(span.lengthSeconds());
-        print.addPaint(canvases, play);
+        print.addPaint(canvases, prepared);
         canvases.heardBeats().ifPresent(beats -> print.addBeats(beats, play.cue()));
         print.addChance(canvases, timeline.seed(), play);
         return print.parts.finish();
@@ -35,7 +57,7 @@ final class CueFingerprint {
     static Fingerprint of(PlannedCue.Body body, List<PlannedGroup> groups) {
         PlannedFade fade = body.fade();
         FingerprintWriter parts =
-                new FingerprintWriter("seen/1").part(body.paint()).value(body.opacity());
+                new FingerprintWriter("seen/1").part(body.paint().get()).value(body.opacity());
         parts.number(fade.inSeconds()).number(fade.outSeconds());
         if (fade.inSeconds() > 0 || fade.outSeconds() > 0) {
             parts.value(fade.easing());
@@ -47,14 +69,14 @@ final class CueFingerprint {
         return parts.finish();
     }
 
-    private void addPaint(CanvasCompiler canvases, CuePlay play) {
+    private void addPaint(CanvasCompiler canvases, List<SharedKernels.Prepared> prepared) {
         Effect effect = canvases.effect();
         parts.text(effect.name()).part(canvases.settings());
         parts.part(canvases.geometry().places()).flag(effect.usesOrder());
         if (effect.usesOrder()) {
             parts.part(canvases.geometry().order());
         }
-        parts.list(canvases.prepared(play.randomKey()), (list, canvas) -> list.part(canvas.parts()));
+        parts.list(prepared, (list, canvas) -> list.part(canvas.parts()));
     }
 
     /** The beats under the cue, and where each is within its bar: from the last before it to the first after. */

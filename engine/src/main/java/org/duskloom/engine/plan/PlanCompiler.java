@@ -275,7 +275,7 @@ public final class PlanCompiler {
         }
         PlannedCue.Body body = new PlannedCue.Body(
                 play,
-                CueFingerprint.of(show.timeline(), play, span, compiler),
+                CueFingerprint.later(show.timeline(), play, span, compiler),
                 span,
                 opacity,
                 PlannedFade.of(cue.fade()),

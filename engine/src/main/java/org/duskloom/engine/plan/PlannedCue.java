@@ -2,6 +2,7 @@ package org.duskloom.engine.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Supplier;
 import org.duskloom.engine.color.BlendMode;
 import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.effect.NumberTrack;
@@ -10,13 +11,14 @@ import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.SceneCue;
 
-/** A cue as it runs: frame numbers, kernels and where they paint. Immutable. */
+/** A cue as it runs: frame numbers, kernels and where they paint. Immutable, as far as anybody sees. */
 public final class PlannedCue {
     private final Body body;
-    private final Fingerprint fingerprint;
     private final PlannedShare[] shares;
     private final PlannedGroup[] groups;
     private final PlannedCanvas[] canvases;
+    /** Null until it is asked for. Threads that ask at once get the same, each by itself. */
+    private Fingerprint fingerprint;
 
     /**
      * A cue of a plan.
@@ -25,7 +27,6 @@ public final class PlannedCue {
      */
     PlannedCue(Body body, List<PlannedGroup> groups) {
         this.body = body;
-        this.fingerprint = CueFingerprint.of(body, groups);
         this.shares = body.shares().toArray(PlannedShare[]::new);
         this.groups = groups.toArray(PlannedGroup[]::new);
         this.canvases = body.canvases().canvases().toArray(PlannedCanvas[]::new);
@@ -34,12 +35,12 @@ public final class PlannedCue {
     /**
      * What a cue is, but for the groups in which it stands.
      *
-     * @param paint what it paints and when, by value
+     * @param paint what it paints and when, by value; asked when somebody wants to know
      * @param shares how much is seen of what it is played with, besides its own opacity
      */
     record Body(
             CuePlay play,
-            Fingerprint paint,
+            Supplier<Fingerprint> paint,
             CueSpan span,
             NumberTrack opacity,
             PlannedFade fade,
@@ -71,6 +72,9 @@ public final class PlannedCue {
      * though it looks the same, where one writes a default and the other does not, or names a part by another name.
      */
     public Fingerprint fingerprint() {
+        if (fingerprint == null) {
+            fingerprint = CueFingerprint.of(body, List.of(groups));
+        }
         return fingerprint;
     }
 

@@ -20,14 +20,17 @@ class CueExtentTest {
 
     private static final PixelMap MAP = Maps.map("prop,pixel,x,y\n"
             + IntStream.range(0, ENDS[2])
-                    .mapToObj(i -> (i < ENDS[0] ? "a," + (i + 1) : i < ENDS[1] ? "b," + (i + 1 - ENDS[0]) : "c," + (i + 1 - ENDS[1]))
+                    .mapToObj(i -> (i < ENDS[0]
+                                    ? "a," + (i + 1)
+                                    : i < ENDS[1] ? "b," + (i + 1 - ENDS[0]) : "c," + (i + 1 - ENDS[1]))
                             + "," + i + ",0\n")
                     .collect(Collectors.joining()));
 
     private static PlannedCue cue(String on) {
         Plan plan = TestShow.of(
                         MAP,
-                        "\"layers\": [{\"cues\": [{\"on\": [" + on + "], \"spread\": \"each\", \"effect\": \"light\"}]}]")
+                        "\"layers\": [{\"cues\": [{\"on\": [" + on
+                                + "], \"spread\": \"each\", \"effect\": \"light\"}]}]")
                 .plan();
         return plan.layers().get(0).cues().get(0);
     }
@@ -55,7 +58,9 @@ class CueExtentTest {
         assertThat(extent("\"b\"").meets(cue("\"b\"").canvas(0).runs())).isTrue();
         assertThat(extent("\"b\"").meets(cue("\"c\"").canvas(0).runs())).isFalse();
         // It lies between the two, where nothing of them is: it is looked at all the same.
-        assertThat(extent("\"a\", \"c\"").meets(cue("\"b\"").canvas(0).runs(), 1)).isTrue();
-        assertThat(extent("\"a\", \"c\"").meets(cue("\"b\"").canvas(0).runs(), 0)).isFalse();
+        assertThat(extent("\"a\", \"c\"").meets(cue("\"b\"").canvas(0).runs(), 1))
+                .isTrue();
+        assertThat(extent("\"a\", \"c\"").meets(cue("\"b\"").canvas(0).runs(), 0))
+                .isFalse();
     }
 }
