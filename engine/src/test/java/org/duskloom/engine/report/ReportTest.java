@@ -15,6 +15,7 @@ import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.meter.PortFigures;
 import org.duskloom.engine.meter.SupplyFigures;
+import org.duskloom.engine.time.FrameRate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -75,6 +76,17 @@ class ReportTest {
         assertThat(data.ports().get(1).frameMillis()).isCloseTo(0.36, within(CLOSE));
         assertThat(data.universes()).isEqualTo(2);
         assertThat(data.ports()).allMatch(port -> port.carries(report.subject().rate()));
+    }
+
+    /** 512 pixels of 24 bits, and 280 us: 63.939 frames a second (by the bit times of the pixels' data sheets). */
+    @Test
+    void tooManyFramesAreNotCarried() throws IOException {
+        PortTiming some = both().report().data().ports().get(0);
+        PortTiming timing = new PortTiming(some.port(), 1000 / 63.939, 63.939, 1, 4);
+        assertThat(timing.carries(FrameRate.of(63))).isTrue();
+        assertThat(timing.carries(FrameRate.of(64))).isFalse();
+        assertThat(new PortTiming(some.port(), 25, 40, 1, 2).carries(FrameRate.of(40)))
+                .isTrue();
     }
 
     @Test
