@@ -22,8 +22,8 @@ import org.duskloom.engine.text.Quoted;
  * Renders some frames of every cue, and warns of what stays dark: cues that paint nothing or are never seen, members
  * that a cue never lights, pixels that no cue lights. Of each cue at least {@value CueExam#LEAST} frames are looked at,
  * if it has as many and not everything is known earlier. Before something is called dark all are looked at, up to
- * {@value CueExam#MOST}, fewer on a stage of many pixels. Of cues among hundreds of others on the same pixels it may
- * stay unsaid that they are hidden: see {@link HiddenCues}.
+ * {@value CueExam#MOST}, fewer on a stage of many pixels. Of cues among hundreds of others on the same pixels not all
+ * are asked whether they are hidden, which is said: see {@link HiddenCues}.
  */
 public final class DarkSearch {
     private static final String SEVERAL = "the cues over it";
@@ -37,10 +37,10 @@ public final class DarkSearch {
     /** A cue of the file: its scene may be played as a mask here, and to give light there. */
     private record Role(Location location, boolean mask) {}
 
-    private DarkSearch(Plan plan, Problems problems) {
+    private DarkSearch(Plan plan, Problems problems, long mostWork) {
         this.plan = plan;
         this.problems = problems;
-        this.hiddenCues = new HiddenCues(plan, HiddenCues.MOST_WORK);
+        this.hiddenCues = new HiddenCues(plan, mostWork);
     }
 
     /**
@@ -52,7 +52,13 @@ public final class DarkSearch {
      * @param progress is told of the frames that are looked at at least
      */
     public static void warn(Plan plan, PixelMap map, Location mapLocation, Problems problems, Progress progress) {
-        DarkSearch search = new DarkSearch(plan, problems);
+        warn(plan, map, mapLocation, problems, progress, HiddenCues.MOST_WORK);
+    }
+
+    /** The same with so much of {@link FramePainter#work} for cues that others hide. */
+    static void warn(
+            Plan plan, PixelMap map, Location mapLocation, Problems problems, Progress progress, long mostWork) {
+        DarkSearch search = new DarkSearch(plan, problems, mostWork);
         search.lookAtCues(progress);
         search.exams.forEach(search::warnOf);
         boolean complete = search.lookForDarkPixels();
@@ -74,11 +80,24 @@ public final class DarkSearch {
         }
         PlayedPixels pixels = new PlayedPixels();
         plays.values().forEach(each -> exams.add(new CueExam(each, pixels.of(each))));
+        List<CueExam> passedOver = new ArrayList<>();
         for (int i = 0; i < exams.size(); i++) {
             hiddenCues.turnTo(i, exams.size());
             exams.get(i).look(light, hiddenCues);
+            if (hiddenCues.hasPassedOver()) {
+                passedOver.add(exams.get(i));
+            }
             progress.at((long) CueExam.LEAST * (i + 1), (long) CueExam.LEAST * exams.size());
         }
+        passedOver.stream().findFirst().ifPresent(first -> warnOfHaste(first, passedOver.size()));
+    }
+
+    private void warnOfHaste(CueExam first, int count) {
+        String others = count == 1 ? "" : ", nor of " + Counted.of(count - 1, "other cue");
+        problems.warn(
+                first.plays().get(0).cue().cue().location(),
+                "so many cues play at once that it was not found out whether this one is hidden" + others,
+                "it is no error; look at a strip of these moments");
     }
 
     /** Looks longer at cues that may light what is dark so far; whether there is nothing more to be looked at. */

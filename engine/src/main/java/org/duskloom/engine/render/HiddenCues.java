@@ -25,6 +25,7 @@ final class HiddenCues {
     private final Plan plan;
     private final long mostWork;
     private long allowed;
+    private boolean passedOver;
     private final FramePainter painter;
     private final byte[] with;
     private final byte[] without;
@@ -43,6 +44,7 @@ final class HiddenCues {
 
     /** Turns to one of so many cues, counted from 0. */
     void turnTo(int number, int count) {
+        passedOver = false;
         allowed = mostWork / 2 + (long) ((double) mostWork / 2 * (number + 1) / count);
     }
 
@@ -52,7 +54,13 @@ final class HiddenCues {
 
     /** Whether a frame looks another way because of the cue, or no more may be looked at. */
     boolean isSeen(PlannedCue cue, long frame) {
+        passedOver |= isExhausted();
         return isExhausted() || isSeen(cue, frame, Set.of());
+    }
+
+    /** Whether the cue that was turned to last was taken for seen without a look at all that was asked for. */
+    boolean hasPassedOver() {
+        return passedOver;
     }
 
     /** Whether the frame would look another way because of the cue if nothing were painted over it. */

@@ -106,6 +106,19 @@ class DarkSearchTest {
                 .containsExactly(hidden);
     }
 
+    /** Nothing is painted for want of work: three cues are taken for seen, two of which are not. */
+    @Test
+    void tellsOfCuesThatWereNotAsked() {
+        TestShow show = TestShow.of(MAP, "\"layers\": [{\"cues\": [\n" + LIT + ",\n" + LIT + ",\n" + LIT + "]}]");
+        Problems problems = new Problems();
+        DarkSearch.warn(show.plan(), MAP, Location.ofFile("show.json"), problems, (done, all) -> {}, 0);
+        assertThat(Inputs.shown(problems))
+                .containsExactly(
+                        "show.json:3:1: warning: so many cues play at once that it was not found out whether this"
+                                + " one is hidden, nor of 2 other cues; it is no error; look at a strip of these moments");
+        assertThat(warnings(LIT + ",\n" + LIT + ",\n" + LIT)).noneMatch(warning -> warning.contains("so many"));
+    }
+
     /** Two that cover it together, each one half. */
     @Test
     void tellsOfCuesThatSeveralHide() {
