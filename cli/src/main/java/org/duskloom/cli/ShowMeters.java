@@ -22,8 +22,11 @@ import org.duskloom.engine.wire.Ports;
 
 /** The meters of a show, and the report of what they have seen. */
 final class ShowMeters {
-    /** What a rendering gives for telling of flashes, unasked: enough for 170,000 pixels at 40 frames a second. */
-    private static final long MOST_BYTES = 64_000_000;
+    /**
+     * What a rendering gives for telling of flashes where no ports say that it is about to be played: enough for 21,000
+     * pixels at 40 frames a second. Looking at 100,000 would take as long as rendering them.
+     */
+    private static final long MOST_BYTES = 8_000_000;
 
     private final LoadedShow show;
     private final double copperCelsius;
@@ -49,14 +52,14 @@ final class ShowMeters {
 
     /**
      * What sees the frames of a run beside the rendering, each on a thread of its own: currents where there are ports,
-     * and flashes where {@link LightMeter} has room for them.
+     * and flashes there and wherever the display is not too large for looking at it unasked.
      */
     List<FrameSink> sinks(RunInfo run) {
         List<FrameSink> sinks = new ArrayList<>();
         if (hasPorts()) {
             sinks.add(new MeterSink(List.of(power)));
         }
-        if (hasRoom(run)) {
+        if (looksForFlashes(run)) {
             sinks.add(new MeterSink(List.of(light)));
         }
         return sinks;
@@ -66,8 +69,8 @@ final class ShowMeters {
         return show.wiring().isPresent();
     }
 
-    private static boolean hasRoom(RunInfo run) {
-        return LightMeter.bytes(run) <= MOST_BYTES;
+    private boolean looksForFlashes(RunInfo run) {
+        return hasPorts() || LightMeter.bytes(run) <= MOST_BYTES;
     }
 
     /** Sees all frames of the show. */
@@ -100,7 +103,7 @@ final class ShowMeters {
 
     /** How often it flashed in a run; nothing where that was not looked at. */
     Optional<FlashFigures> flashes(RunInfo run) throws IOException {
-        return hasRoom(run) ? Optional.of(light.flashes(show.frames())) : Optional.empty();
+        return looksForFlashes(run) ? Optional.of(light.flashes(show.frames())) : Optional.empty();
     }
 
     private PlayingCues playing() {
