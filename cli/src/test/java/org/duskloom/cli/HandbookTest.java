@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.function.Predicate;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -44,11 +45,7 @@ class HandbookTest {
     /** Five pixels in a row: those that are seen are always the first ones, until after four seconds all are. */
     @Test
     void theMaskUncoversFromTheLeft() throws IOException {
-        String cue = Guide.of(HANDBOOK).blocks("json").stream()
-                .map(Guide.Block::text)
-                .filter(text -> text.contains("\"passes\": 0"))
-                .findFirst()
-                .orElseThrow();
+        String cue = pieceWith("\"passes\": 0");
         Files.writeString(reader.resolve("row.csv"), "prop,pixel,x,y\na,1,0,0\na,2,1,0\na,3,2,0\na,4,3,0\na,5,4,0\n");
         Path show = Files.writeString(reader.resolve("mask.json"), """
                 {"duskloom": "timeline/1", "map": "row.csv", "groups": {"garden": ["a"]}, "rate": 10, "length": "5s",
@@ -75,18 +72,8 @@ class HandbookTest {
     /** The music of the handbook under its cue that follows it: at 128 beats a minute a beat lasts 15/32 s. */
     @Test
     void theMusicIsCounted() throws IOException {
-        List<String> blocks = Guide.of(HANDBOOK).blocks("json").stream()
-                .map(Guide.Block::text)
-                .toList();
-        String music = blocks.stream()
-                .filter(text -> text.contains("\"tempo\": 128"))
-                .findFirst()
-                .orElseThrow()
-                .strip();
-        String cue = blocks.stream()
-                .filter(text -> text.contains("\"follow\": \"low\""))
-                .findFirst()
-                .orElseThrow();
+        String music = pieceWith("\"tempo\": 128").strip();
+        String cue = pieceWith("\"follow\": \"low\"");
         Files.writeString(reader.resolve("row.csv"), "prop,pixel,x,y\ntrellis,1,0,0\ntrellis,2,1,0\n");
         Files.write(reader.resolve("evening.wav"), HexFormat.of().parseHex(SILENCE));
         Path show = Files.writeString(
@@ -106,14 +93,7 @@ class HandbookTest {
     /** The ports of the guide in place of the garden's own. */
     @Test
     void thePortsFitTheGarden() throws IOException {
-        String ports = Guide.of(HANDBOOK).blocks("json").stream()
-                .map(Guide.Block::text)
-                .filter(text -> text.startsWith("\"ports\":"))
-                .findFirst()
-                .orElseThrow();
-        Path display = reader.resolve("demos/garden/display.json");
-        String garden = Files.readString(display);
-        Files.writeString(display, garden.substring(0, garden.indexOf("\"kinds\":")) + ports + "}");
+        Path display = gardenWiredBy("ports");
         Ran ran = Ran.with("check", display);
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.out()).contains("ports    2");
@@ -122,16 +102,30 @@ class HandbookTest {
     /** The kinds and supplies of the guide in place of the garden's own. */
     @Test
     void theSuppliesFitTheGarden() throws IOException {
-        String wiring = Guide.of(HANDBOOK).blocks("json").stream()
-                .map(Guide.Block::text)
-                .filter(text -> text.startsWith("\"kinds\":"))
-                .findFirst()
-                .orElseThrow();
-        Path display = reader.resolve("demos/garden/display.json");
-        String garden = Files.readString(display);
-        Files.writeString(display, garden.substring(0, garden.indexOf("\"kinds\":")) + wiring + "}");
+        gardenWiredBy("kinds");
         Ran ran = Ran.with("report", reader.resolve("demos/garden/show.json"));
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.out()).contains("shed").contains("122");
+    }
+
+    /** The display of the garden, with the piece of the handbook that begins so in place of its own wiring. */
+    private Path gardenWiredBy(String field) throws IOException {
+        String wiring = piece(text -> text.startsWith("\"" + field + "\":"));
+        Path display = reader.resolve("demos/garden/display.json");
+        String garden = Files.readString(display);
+        return Files.writeString(display, garden.substring(0, garden.indexOf("\"kinds\":")) + wiring + "}");
+    }
+
+    private static String pieceWith(String part) throws IOException {
+        return piece(text -> text.contains(part));
+    }
+
+    /** The first piece of JSON in the handbook that is so. */
+    private static String piece(Predicate<String> which) throws IOException {
+        return Guide.of(HANDBOOK).blocks("json").stream()
+                .map(Guide.Block::text)
+                .filter(which)
+                .findFirst()
+                .orElseThrow();
     }
 }
