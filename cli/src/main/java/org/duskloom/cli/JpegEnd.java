@@ -4,6 +4,7 @@ import java.io.EOFException;
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Path;
+import org.duskloom.engine.locate.JpegMarker;
 
 /**
  * Whether a JPEG (ITU-T T.81, annex B) has its end mark: a decoder fills up with grey what is missing. A small film or
@@ -45,17 +46,10 @@ final class JpegEnd {
     private static long startOfScan(RandomAccessFile in) throws IOException {
         try {
             in.seek(2);
-            while (true) {
-                int marker = in.readUnsignedShort();
-                // Any number of fill bytes may stand before a marker (B.1.1.2).
-                while (marker == 0xFFFF) {
-                    marker = 0xFF00 | in.readUnsignedByte();
-                }
-                if (marker >>> 8 != 0xFF || marker == 0xFFDA) {
-                    return in.getFilePointer();
-                }
+            while (JpegMarker.ofSegment(in) != JpegMarker.NONE) {
                 in.seek(in.getFilePointer() + Math.max(2, in.readUnsignedShort()));
             }
+            return in.getFilePointer();
         } catch (EOFException cutOff) {
             return in.length();
         }

@@ -70,16 +70,7 @@ public enum Orientation {
             if (in.readUnsignedShort() != 0xFFD8) {
                 return TOP_LEFT;
             }
-            while (true) {
-                int marker = in.readUnsignedShort();
-                // Any number of fill bytes may stand before a marker (ITU-T T.81, B.1.1.2).
-                while (marker == 0xFFFF) {
-                    marker = 0xFF00 | in.readUnsignedByte();
-                }
-                // What follows the start of scan is no segment any more.
-                if (marker >>> 8 != 0xFF || marker == 0xFFDA) {
-                    return TOP_LEFT;
-                }
+            for (int marker = JpegMarker.ofSegment(in); marker != JpegMarker.NONE; marker = JpegMarker.ofSegment(in)) {
                 byte[] segment = new byte[Math.max(0, in.readUnsignedShort() - 2)];
                 in.readFully(segment);
                 if (marker == 0xFFE1 && isExif(segment)) {
@@ -87,6 +78,7 @@ public enum Orientation {
                             ByteBuffer.wrap(segment, 6, segment.length - 6).slice());
                 }
             }
+            return TOP_LEFT;
         } catch (EOFException cutOff) {
             return TOP_LEFT;
         }
