@@ -7,8 +7,6 @@ import org.duskloom.engine.survey.fit.Built;
 import org.duskloom.engine.survey.fit.Gardens;
 import org.duskloom.engine.survey.fit.Survey;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 class SurveyReportTest {
     /** Measured exactly and with a tolerance, so that the figures are those that were hung. */
@@ -127,18 +125,5 @@ class SurveyReportTest {
                 .contains("moved together: daisy-1, daisy-2, daisy-3\n"
                         + "  turned by 5 degrees clockwise (give or take 0 degrees) about (300, 1900)\n")
                 .contains("daisy-2: moved together with others, as said above");
-    }
-
-    @ParameterizedTest
-    @CsvSource({
-        "12.345, 1, 12.3",
-        "-0.04, 1, 0",
-        "100, 1, 100",
-        "1e9, 1, 1000000000",
-        "0.0001, 4, 0.0001",
-        "2.25, 1, 2.2"
-    })
-    void writesNumbersPlainly(double value, int decimals, String text) {
-        assertThat(Wording.number(value, decimals)).isEqualTo(text);
     }
 }
