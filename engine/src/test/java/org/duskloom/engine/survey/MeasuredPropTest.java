@@ -51,7 +51,10 @@ class MeasuredPropTest {
         assertThat(rest.pixel(0) + " " + rest.pixel(1)).isEqualTo(pixels);
         for (int i = 0; i < 2; i++) {
             int x = Integer.parseInt(xs.split(" ")[i]);
-            assertThat(List.of(rest.places().x(i), rest.places().y(i), rest.places().z(i)))
+            assertThat(List.of(
+                            rest.places().x(i),
+                            rest.places().y(i),
+                            rest.places().z(i)))
                     .containsExactly((double) x, 10.0 * x, 100.0 * x);
         }
         assertThat(THREE.count()).isEqualTo(3);

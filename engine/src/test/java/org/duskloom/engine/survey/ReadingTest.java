@@ -46,9 +46,7 @@ class ReadingTest {
 
     /** A quarter to the left takes (x, y) to (-y, x); a mirror in x is done before the turn, a scale too. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             NONE | 1 | 90  | 0,0 0,10 -5,10
             NONE | 2 | 90  | 0,0 0,20 -10,20
             X    | 1 | 90  | 0,0 0,-10 -5,-10

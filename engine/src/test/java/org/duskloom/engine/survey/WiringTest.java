@@ -52,7 +52,9 @@ class WiringTest {
             for (int start = 0; start < count; start++) {
                 for (boolean backwards : new boolean[] {false, true}) {
                     Wiring wiring = new Wiring(WiringKind.STRETCH_OTHER_START, 3, count, start, backwards);
-                    assertThat(IntStream.range(0, 10).map(wiring::describedPixel).sorted())
+                    assertThat(IntStream.range(0, 10)
+                                    .map(wiring::describedPixel)
+                                    .sorted())
                             .as("%s", wiring)
                             .containsExactly(0, 1, 2, 3, 4, 5, 6, 7, 8, 9);
                 }

@@ -22,9 +22,7 @@ class CameraWordingTest {
 
     /** Half a degree is as straight as anybody stands. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             0    | 0    | straight ahead
             0.49 | -0.49 | straight ahead
             0.6  | 0    | 0.6 degrees to the right

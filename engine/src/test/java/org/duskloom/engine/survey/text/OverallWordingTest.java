@@ -19,10 +19,7 @@ class OverallWordingTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            nullValues = "-",
-            textBlock = """
+    @CsvSource(delimiter = '|', nullValues = "-", textBlock = """
             0.1  | cm | NONE       | false | a tenth as large as described: was it measured in cm? | write the measurements in mm instead of cm
             1    | -  | LEFT_RIGHT | false | mirrored, left and right change places: was it measured from behind? | change the sign of every x
             1    | -  | LEFT_RIGHT | true  | mirrored, left and right change places: was it measured from behind? | change the sign of every x and of every z
@@ -41,9 +38,7 @@ class OverallWordingTest {
 
     /** Three digits that count: an inch is 25.4 mm, so what was measured in inches is 1 / 25.4 = 0.03937 as large. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             0.001                | a thousandth as
             0.039370078740157    | 0.0394 times as
             25.4                 | 25.4 times as

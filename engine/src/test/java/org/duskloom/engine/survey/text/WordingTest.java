@@ -60,9 +60,7 @@ class WordingTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             1200 | 300.5 | 0     | (1200, 300.5)
             0    | -1    | 0.04  | (0, -1)
             0    | -1    | -0.06 | (0, -1, -0.1)
@@ -73,9 +71,7 @@ class WordingTest {
 
     /** Right, up and toward the audience count up. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             40  | -3  | 0    | 40 mm to the right and 3 mm down
             -40 | 3   | 0.04 | 40 mm to the left and 3 mm up
             0   | 0   | 12   | 0 mm to the right and 0 mm up, 12 mm forward
@@ -83,8 +79,7 @@ class WordingTest {
             """)
     void saysWhichWay(double dx, double dy, double dz, String text) {
         assertThat(MM.way(dx, dy, dz)).isEqualTo(text);
-        assertThat(said(new Change.Moved(dx, dy, dz, 0.25)))
-                .isEqualTo("moved " + text + " (give or take 0.2 mm)");
+        assertThat(said(new Change.Moved(dx, dy, dz, 0.25))).isEqualTo("moved " + text + " (give or take 0.2 mm)");
     }
 
     @ParameterizedTest
@@ -118,9 +113,7 @@ class WordingTest {
     }
 
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             NONE | not mirrored
             X    | mirrored: left and right change places
             Y    | mirrored: top and bottom change places
@@ -131,9 +124,7 @@ class WordingTest {
 
     /** Pixels count from 1 for whoever stands on the ladder. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             AS_DESCRIBED        | 0 | 0  | 0 | wired as described
             FROM_OTHER_END      | 0 | 12 | 11 | wired from the other end
             OTHER_WAY           | 0 | 12 | 0 | wired the other way round from the same first pixel
@@ -149,8 +140,7 @@ class WordingTest {
 
     @Test
     void saysTheRest() {
-        assertThat(said(new Change.Resized(1.23456, 0.0012)))
-                .isEqualTo("1.235 times as large (give or take 0.001)");
+        assertThat(said(new Change.Resized(1.23456, 0.0012))).isEqualTo("1.235 times as large (give or take 0.001)");
         assertThat(said(new Change.TookThePlace("bean pole", false)))
                 .isEqualTo("hangs where \"bean pole\" is described");
         assertThat(said(new Change.TookThePlace("bean pole", true)))
