@@ -78,22 +78,48 @@ class CompletionCommandTest {
         }
     }
 
-    /** In a terminal of zsh's own (zsh/zpty): Tab completes the word, and the command is called with it. */
+    /** As its help says for zsh: read into the shell. */
     @Test
-    void zshCompletes() throws Exception {
+    void zshCompletesWhenItHasReadTheScript() throws Exception {
+        inZsh("autoload -U +X compinit && compinit -u -D; source '" + script() + "'");
+    }
+
+    /** As the .deb has it: a file that zsh finds by itself, and reads when Tab is typed for the first time. */
+    @Test
+    void zshCompletesByTheFileOfTheDeb() throws Exception {
+        Path found = Files.createDirectories(folder.resolve("vendor-completions"));
+        String file = Files.readString(Path.of("src/dist/zsh-completion"));
+        String installed = "/usr/share/bash-completion/completions/duskloom";
+        assertThat(file).startsWith("#compdef duskloom\n").containsOnlyOnce(installed);
+        Files.writeString(found.resolve("_duskloom"), file.replace(installed, "'" + script() + "'"));
+        inZsh("fpath=('" + found + "' $fpath); autoload -Uz compinit && compinit -u -D");
+    }
+
+    /** In a terminal of zsh's own (zsh/zpty): Tab completes the word, and the command is called with it. */
+    private void inZsh(String begin) throws Exception {
         Installed.require("zsh", "--version");
         Path pty = Files.writeString(folder.resolve("pty.zsh"), """
                 zmodload zsh/zpty
                 zpty z zsh -f -i
-                zpty -w z 'PS1=; autoload -U +X compinit && compinit -u -D; source '"${(q)1}"
-                zpty -w z 'duskloom() { print "called:" "$@" }; print re""ady'
+                zpty -w z 'PS1=; '"$1"
+                zpty -w z 'duskloom() { print "called:" "$@" "."; }; print re""ady'
                 zpty -r -m z all '*ready*'
-                zpty -w -n z $'duskloom schema man\\t\\n'
-                zpty -r -m z got $'*called:*\\n*'
-                print -r -- "$got"
+                for typed in 'schema man' 'rep' 'render show.json --fo' 'effects swee' 'strip --by ti'; do
+                    zpty -w -n z "duskloom $typed"$'\t\n'
+                    zpty -r -m z got $'*called:* .*\n*'
+                    print -r -- "$got"
+                done
                 zpty -d z
                 """);
-        assertThat(run("zsh", "-f", pty.toString(), script().toString())).contains("called: schema manifest");
+        String said = run("zsh", "-f", pty.toString(), begin);
+        assertThat(said)
+                .contains(
+                        "called: schema manifest .",
+                        "called: report .",
+                        "called: render show.json --force .",
+                        "called: effects sweep .",
+                        "called: strip --by time .")
+                .doesNotContain("not found");
     }
 
     @Test
