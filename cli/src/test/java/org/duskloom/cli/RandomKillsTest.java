@@ -29,7 +29,7 @@ class RandomKillsTest {
     @BeforeAll
     static void bench() throws IOException {
         TwoVersions versions = TwoVersions.in(folder.resolve("in"));
-        for (WritingCase writing : WritingCase.ALL) {
+        for (WritingCase writing : WritingCase.chosen()) {
             BENCHES.add(new FaultBench(writing, versions, folder));
         }
     }

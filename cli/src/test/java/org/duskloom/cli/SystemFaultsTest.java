@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 /**
  * Each call by which the program writes, syncs, renames, links and removes fails in turn, or is its last, for every
  * kind of output: where nothing stands yet, and where older outputs are replaced. Usually a part is tried, evenly
- * spread; {@code -Dfaults.every=1} tries all.
+ * spread; {@code -Dfaults.every=1} tries all, and {@code -Dfaults.of=REGEX} only commands in which that is found.
  */
 @Tag("faults")
 @EnabledOnOs(OS.LINUX)
@@ -45,8 +45,9 @@ class SystemFaultsTest {
         List<FaultBench> benches = new ArrayList<>();
         List<Path> places = new ArrayList<>();
         List<List<String>> lines = new ArrayList<>();
-        for (int i = 0; i < 2 * WritingCase.ALL.size(); i++) {
-            benches.add(i % 2 == 1 ? benches.get(i - 1) : new FaultBench(WritingCase.ALL.get(i / 2), versions, folder));
+        List<WritingCase> cases = WritingCase.chosen();
+        for (int i = 0; i < 2 * cases.size(); i++) {
+            benches.add(i % 2 == 1 ? benches.get(i - 1) : new FaultBench(cases.get(i / 2), versions, folder));
             places.add(benches.get(i).place(i % 2 == 1));
             lines.add(benches.get(i).words(places.get(i)));
         }
@@ -64,7 +65,7 @@ class SystemFaultsTest {
             }
         }
         // Each output is made, written, brought to the disk and renamed, and what it was made in is removed.
-        assertThat(SITES).hasSizeGreaterThan(500);
+        assertThat(SITES).hasSizeGreaterThan(cases.equals(WritingCase.ALL) ? 500 : 0);
     }
 
     /** Calls about files that have the same name in every run fail whenever they are made: many runs in one process. */

@@ -9,6 +9,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -51,6 +53,12 @@ record WritingCase(String line) {
                     "effects --json")
             .map(WritingCase::new)
             .toList();
+
+    /** Those in which the regular expression {@code -Dfaults.of} is found; usually all. */
+    static List<WritingCase> chosen() {
+        Predicate<String> asked = Pattern.compile(System.getProperty("faults.of", "")).asPredicate();
+        return ALL.stream().filter(writing -> asked.test(writing.line)).toList();
+    }
 
     /** The words, for a version of the inputs and a folder to write to. */
     List<String> words(Path in, Path out, String... more) {
