@@ -56,7 +56,8 @@ record WritingCase(String line) {
 
     /** Those in which the regular expression {@code -Dfaults.of} is found; usually all. */
     static List<WritingCase> chosen() {
-        Predicate<String> asked = Pattern.compile(System.getProperty("faults.of", "")).asPredicate();
+        Predicate<String> asked =
+                Pattern.compile(System.getProperty("faults.of", "")).asPredicate();
         return ALL.stream().filter(writing -> asked.test(writing.line)).toList();
     }
 

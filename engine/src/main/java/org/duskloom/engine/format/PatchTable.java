@@ -2,6 +2,7 @@ package org.duskloom.engine.format;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.duskloom.engine.document.CsvText;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.wire.Link;
 import org.duskloom.engine.wire.Port;
@@ -32,12 +33,12 @@ final class PatchTable {
                     run++;
                 }
                 UniverseRun in = runs.get(run);
-                text.append(quoted(port.name())).append(',');
+                text.append(CsvText.cell(port.name())).append(',');
                 if (link.isDark()) {
                     text.append(',');
                 } else {
                     Prop prop = props.get(link.propIndex());
-                    text.append(quoted(prop.name())).append(',').append(pixel - prop.firstPixel() + 1);
+                    text.append(CsvText.cell(prop.name())).append(',').append(pixel - prop.firstPixel() + 1);
                 }
                 text.append(',').append(in.universe());
                 text.append(',').append(in.firstSlot() + firstByte - in.firstByte());
@@ -45,9 +46,5 @@ final class PatchTable {
                 firstByte += bytesPerPixel;
             }
         }
-    }
-
-    private static String quoted(String text) {
-        return text.indexOf('"') < 0 && text.indexOf(',') < 0 ? text : '"' + text.replace("\"", "\"\"") + '"';
     }
 }

@@ -1,6 +1,7 @@
 package org.duskloom.engine.locate;
 
 import java.util.Locale;
+import org.duskloom.engine.document.CsvText;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 
@@ -18,14 +19,9 @@ public final class MeasuredText {
         text.append("prop,pixel,x,y,sure\n");
         for (Sighting sighting : located.seen()) {
             Prop prop = map.props().get(map.propIndexOf(sighting.pixel()));
-            text.append(quoted(prop.name())).append(',').append(sighting.pixel() - prop.firstPixel() + 1);
+            text.append(CsvText.cell(prop.name())).append(',').append(sighting.pixel() - prop.firstPixel() + 1);
             text.append(String.format(Locale.ROOT, ",%.2f,%.2f,%.2f\n", sighting.x(), sighting.y(), sighting.sure()));
         }
         return text.toString();
-    }
-
-    /** RFC 4180. */
-    private static String quoted(String name) {
-        return name.matches("[^\",\r\n]*") ? name : '"' + name.replace("\"", "\"\"") + '"';
     }
 }

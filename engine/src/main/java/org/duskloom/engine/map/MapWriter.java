@@ -3,6 +3,7 @@ package org.duskloom.engine.map;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import org.duskloom.engine.document.CsvText;
 import org.duskloom.engine.text.ShortestDecimal;
 
 /**
@@ -50,14 +51,14 @@ public final class MapWriter {
 
     private void writeRow(Prop prop, int index, CharSequence parts) throws IOException {
         int pixel = prop.firstPixel() + index;
-        out.append(quoted(prop.name())).append(',').append(Integer.toString(index + 1));
+        out.append(CsvText.cell(prop.name())).append(',').append(Integer.toString(index + 1));
         number(map.stage().x(pixel));
         number(map.stage().y(pixel));
         if (hasZ) {
             number(map.stage().z(pixel));
         }
         if (hasParts) {
-            out.append(',').append(quoted(parts.toString()));
+            out.append(',').append(CsvText.cell(parts.toString()));
         }
         if (hasOwn) {
             number(map.own().x(pixel));
@@ -88,10 +89,6 @@ public final class MapWriter {
             cell.append(cell.length() == 0 ? "" : ";").append(path).append(rising ? "" : "#" + rank);
         }
         part.children().forEach(child -> addTo(cells, child, path + "/" + child.name()));
-    }
-
-    private static String quoted(String text) {
-        return text.indexOf('"') < 0 ? text : '"' + text.replace("\"", "\"\"") + '"';
     }
 
     private static boolean isZero(Positions positions) {

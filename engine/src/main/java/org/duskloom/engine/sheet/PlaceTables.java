@@ -2,13 +2,12 @@ package org.duskloom.engine.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.display.Mirror;
 import org.duskloom.engine.display.PlacedProp;
 import org.duskloom.engine.display.Placement;
 import org.duskloom.engine.display.Shape;
+import org.duskloom.engine.document.CsvText;
 import org.duskloom.engine.map.Part;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.text.ShortestDecimal;
@@ -30,10 +29,10 @@ public final class PlaceTables {
         for (PlacedProp prop : display.props()) {
             Placement at = prop.placement();
             int first = prop.prop().firstPixel();
-            row(
+            CsvText.appendRow(
                     rows,
-                    text(prop.prop().name()),
-                    text(prop.shape().name()),
+                    prop.prop().name(),
+                    prop.shape().name(),
                     number(at.x()),
                     number(at.y()),
                     number(at.z()),
@@ -62,14 +61,14 @@ public final class PlaceTables {
             }
             shape.parts().forEach(part -> collect(paths, part, part.name()));
             for (int i = 0; i < paths.size(); i++) {
-                row(
+                CsvText.appendRow(
                         rows,
-                        text(shape.name()),
+                        shape.name(),
                         String.valueOf(i + 1),
                         number(shape.pixels().x(i)),
                         number(shape.pixels().y(i)),
                         number(shape.pixels().z(i)),
-                        text(String.join("; ", paths.get(i))));
+                        String.join("; ", paths.get(i)));
             }
         }
         return rows.toString();
@@ -82,18 +81,9 @@ public final class PlaceTables {
         part.children().forEach(child -> collect(paths, child, path + "/" + child.name()));
     }
 
-    private static void row(StringBuilder rows, String... cells) {
-        rows.append(Stream.of(cells).collect(Collectors.joining(","))).append('\n');
-    }
-
     /** Places that come of turns have digits beyond any ruler: a millionth of the unit is enough. */
     private static String number(double value) {
         double rounded = Math.rint(value * 1e6) / 1e6;
         return ShortestDecimal.of(rounded == 0 ? 0 : rounded);
-    }
-
-    /** No name holds a comma or a line end. */
-    private static String text(String name) {
-        return name.indexOf('"') < 0 ? name : '"' + name.replace("\"", "\"\"") + '"';
     }
 }
