@@ -57,15 +57,20 @@ public final class SrgbEncoder {
      * @throws IndexOutOfBoundsException if an array is too short, or this encoder is for fewer pixels
      */
     public void encode(float[] red, float[] green, float[] blue, int pixelCount, byte[] rgb, int rgbOffset) {
+        encode(red, green, blue, 0, pixelCount, rgb, rgbOffset);
+    }
+
+    /** The same for the pixels from one up to another; the first byte is that of the first of these. */
+    public void encode(float[] red, float[] green, float[] blue, int from, int to, byte[] rgb, int rgbOffset) {
         // One loop of pixels for each channel: one over all three costs more.
         for (int channel = 0; channel < 3; channel++) {
             float[] values = channel == 0 ? red : channel == 1 ? green : blue;
-            encode(values, pixelCount, rgb, rgbOffset + channel);
+            encode(values, from, to - from, rgb, rgbOffset + channel);
         }
     }
 
-    private void encode(float[] values, int pixelCount, byte[] rgb, int rgbOffset) {
-        plane.put(0, values, 0, pixelCount);
+    private void encode(float[] values, int first, int pixelCount, byte[] rgb, int rgbOffset) {
+        plane.put(0, values, first, pixelCount);
         planeHalves.get(0, halves, 0, 2 * pixelCount);
         int done = encodeFours(halves, pixelCount, rgb, rgbOffset);
         for (int pixel = done; pixel < pixelCount; pixel++) {

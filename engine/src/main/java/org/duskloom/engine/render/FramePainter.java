@@ -49,6 +49,10 @@ public final class FramePainter {
     private final List<ActiveCues> activeCues;
 
     private Set<PlannedCue> leftOut = Set.of();
+    /** The cells of the current tile that are painted. */
+    private int fromCell;
+
+    private int toCell;
     /** Where pixels are asked for; null for all of the stage. */
     private CueExtent asked;
 
@@ -108,6 +112,16 @@ public final class FramePainter {
      */
     public void render(long frame, byte[] rgb, int offset) {
         begin(frame);
+        paint(frame, rgb, offset);
+    }
+
+    /** Renders the frame that was rendered last once more, as if one more cue were not there. */
+    void renderWithout(PlannedCue cue, long frame, byte[] rgb, int offset) {
+        active.forEach(seen -> seen.remove(cue));
+        paint(frame, rgb, offset);
+    }
+
+    private void paint(long frame, byte[] rgb, int offset) {
         int tiles = PixelRuns.tileCount(plan.pixelCount());
         for (int tile = 0; tile < tiles; tile++) {
             if (asked == null || asked.isIn(tile)) {
@@ -118,15 +132,16 @@ public final class FramePainter {
 
     private void renderTile(int tile, long frame, byte[] rgb, int offset) {
         int firstPixel = tile * Patch.CAPACITY;
-        int cells = Math.min(Patch.CAPACITY, plan.pixelCount() - firstPixel);
-        stage.reset(0, cells);
+        fromCell = asked == null ? 0 : asked.firstPixel(tile) - firstPixel;
+        toCell = asked == null ? Math.min(Patch.CAPACITY, plan.pixelCount() - firstPixel) : asked.endPixel(tile) - firstPixel;
+        stage.reset(fromCell, toCell);
         stage.makeBlack();
         for (int layer = 0; layer < active.size(); layer++) {
-            paintLayer(plan.layers().get(layer), active.get(layer), frame, tile, cells);
+            paintLayer(plan.layers().get(layer), active.get(layer), frame, tile);
         }
         stage.fill();
-        encoder.encode(stage.red, stage.green, stage.blue, cells, rgb, offset + 3 * firstPixel);
-        work += cells;
+        encoder.encode(stage.red, stage.green, stage.blue, fromCell, toCell, rgb, offset + 3 * (firstPixel + fromCell));
+        work += toCell - fromCell;
     }
 
     private void begin(long frame) {
@@ -138,10 +153,23 @@ public final class FramePainter {
             if (!leftOut.isEmpty()) {
                 seen.removeIf(leftOut::contains);
             }
+            if (asked != null) {
+                seen.removeIf(this::isAside);
+            }
             for (int i = 0; i < seen.size(); i++) {
                 begin(seen.get(i), frame);
             }
         }
+    }
+
+    /** Whether none of its pixels is asked for. */
+    private boolean isAside(PlannedCue cue) {
+        for (int i = 0; i < cue.canvasCount(); i++) {
+            if (asked.meets(cue.canvas(i).runs())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void begin(PlannedCue cue, long frame) {
@@ -165,10 +193,10 @@ public final class FramePainter {
         return brushes[number];
     }
 
-    private void paintLayer(PlannedLayer layer, List<PlannedCue> cues, long frame, int tile, int cells) {
+    private void paintLayer(PlannedLayer layer, List<PlannedCue> cues, long frame, int tile) {
         if (layer.mask() && !cues.isEmpty()) {
-            paintGroup(cues, frame, tile, cells);
-            addReach(cues, 0, cues.size(), 0, frame, tile, cells);
+            paintGroup(cues, frame, tile);
+            addReach(cues, 0, cues.size(), 0, frame, tile);
             Compositor.gate(groups[0], reach.plane(), layer.opacity(), stage);
         } else if (cues.size() == 1
                 && cues.get(0).groupCount() == 0
@@ -177,21 +205,21 @@ public final class FramePainter {
             PlannedCue cue = cues.get(0);
             paintCue(cue, layer.blend(), layer.opacity(), frame, tile, stage);
         } else if (!cues.isEmpty()) {
-            paintGroup(cues, frame, tile, cells);
+            paintGroup(cues, frame, tile);
             Compositor.paint(layer.blend(), groups[0], layer.opacity(), stage);
         }
     }
 
-    private void paintGroup(List<PlannedCue> cues, long frame, int tile, int cells) {
-        groups[0].reset(0, cells);
+    private void paintGroup(List<PlannedCue> cues, long frame, int tile) {
+        groups[0].reset(fromCell, toCell);
         groups[0].clear();
-        paintGroup(cues, 0, cues.size(), 0, frame, tile, cells);
+        paintGroup(cues, 0, cues.size(), 0, frame, tile);
     }
 
     /**
      * Paints cues, from one up to another, that have so many groups in common, over what is in the innermost of these.
      */
-    private void paintGroup(List<PlannedCue> cues, int from, int to, int depth, long frame, int tile, int cells) {
+    private void paintGroup(List<PlannedCue> cues, int from, int to, int depth, long frame, int tile) {
         Patch patch = groups[depth];
         int next = from;
         while (next < to) {
@@ -202,10 +230,10 @@ public final class FramePainter {
             } else {
                 int end = endOfGroup(cues, next, to, depth);
                 Patch inner = groups[depth + 1];
-                inner.reset(0, cells);
+                inner.reset(fromCell, toCell);
                 inner.clear();
-                paintGroup(cues, next, end, depth + 1, frame, tile, cells);
-                mix(cues, next, end, depth, frame, tile, cells);
+                paintGroup(cues, next, end, depth + 1, frame, tile);
+                mix(cues, next, end, depth, frame, tile);
                 next = end;
             }
         }
@@ -222,11 +250,11 @@ public final class FramePainter {
     }
 
     /** Mixes a group with what is under it. */
-    private void mix(List<PlannedCue> cues, int from, int to, int depth, long frame, int tile, int cells) {
+    private void mix(List<PlannedCue> cues, int from, int to, int depth, long frame, int tile) {
         PlannedGroup group = cues.get(from).group(depth);
         float opacity = group.opacityAt(frame);
         if (group.mask()) {
-            addReach(cues, from, to, depth + 1, frame, tile, cells);
+            addReach(cues, from, to, depth + 1, frame, tile);
             Compositor.gateGroup(groups[depth + 1], reach.plane(), opacity, groups[depth]);
         } else if (opacity > 0) {
             Compositor.paint(group.blend(), groups[depth + 1], opacity, groups[depth]);
@@ -234,8 +262,8 @@ public final class FramePainter {
     }
 
     /** How far the cues of a mask reach, which have so many groups in common. */
-    private void addReach(List<PlannedCue> cues, int from, int to, int depth, long frame, int tile, int cells) {
-        reach.clear(cells);
+    private void addReach(List<PlannedCue> cues, int from, int to, int depth, long frame, int tile) {
+        reach.clear(toCell);
         for (int i = from; i < to; i++) {
             PlannedCue cue = cues.get(i);
             float seen = 1f;
@@ -273,10 +301,10 @@ public final class FramePainter {
 
     /** The canvas's pixels of the tile, each in its cell, and nothing in the cells between. */
     private Patch painted(Brush brush, PixelRuns runs, int firstRun, int endRun) {
-        int firstCell = runs.cell(firstRun);
         if (endRun == firstRun + 1) {
-            source.reset(firstCell, firstCell + runs.length(firstRun));
-            brush.paint(runs.canvasPixel(firstRun), source);
+            int firstCell = Math.max(fromCell, runs.cell(firstRun));
+            source.reset(firstCell, Math.min(toCell, runs.cell(firstRun) + runs.length(firstRun)));
+            brush.paint(runs.canvasPixel(firstRun) + firstCell - runs.cell(firstRun), source);
             return source;
         }
         int last = endRun - 1;
@@ -284,7 +312,7 @@ public final class FramePainter {
         source.reset(0, runs.canvasPixel(last) + runs.length(last) - firstPixel);
         brush.paint(firstPixel, source);
         source.fill();
-        spread.reset(firstCell, runs.cell(last) + runs.length(last));
+        spread.reset(runs.cell(firstRun), runs.cell(last) + runs.length(last));
         spread.clear();
         for (int run = firstRun; run < endRun; run++) {
             int from = runs.canvasPixel(run) - firstPixel;

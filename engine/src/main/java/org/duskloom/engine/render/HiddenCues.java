@@ -97,10 +97,7 @@ final class HiddenCues {
         painter.askFor(extent);
         painter.leaveOut(taken);
         painter.render(frame, with, 0);
-        Set<PlannedCue> more = new HashSet<>(taken);
-        more.add(cue);
-        painter.leaveOut(more);
-        painter.render(frame, without, 0);
+        painter.renderWithout(cue, frame, without, 0);
         for (int tile = 0; tile < extent.tileCount(); tile++) {
             if (differ(3 * extent.firstPixel(tile), 3 * extent.endPixel(tile))) {
                 return true;

@@ -92,7 +92,7 @@ class HiddenCuesTest {
         assertThat(whole).isBetween(12_000L, 12_600L);
         painter.askFor(CueExtent.of(cue(plan, 0), 6000));
         painter.render(3, rgb, 0);
-        assertThat(painter.work() - whole).isBetween(4096L + 3000, 4096L + 3400);
+        assertThat(painter.work() - whole).isBetween(3000L + 3000, 3000L + 3400);
     }
 
     private static PlannedCue cue(Plan plan, int number) {
