@@ -8,13 +8,16 @@ import java.util.Optional;
 import java.util.TreeSet;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.display.DisplayChecks;
-import org.duskloom.engine.document.JsonReader;
 import org.duskloom.engine.document.Node;
-import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.plan.KernelShelf;
 import org.duskloom.engine.plan.PlannedCue;
 import org.duskloom.engine.plan.PlannedLayer;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.show.DisplayFile;
 import org.duskloom.engine.show.DocumentKind;
+import org.duskloom.engine.show.Show;
+import org.duskloom.engine.show.ShowFiles;
+import org.duskloom.engine.show.ShowReader;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.Beats;
 import org.duskloom.engine.time.ExactTime;
@@ -37,36 +40,52 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
      * @return nothing if an error was added
      */
     static Optional<CheckedFile> read(Path file, Problems problems) {
-        Optional<Node> root = root(file, problems);
+        // What is written there is let go before it is compiled: of a long show that is much.
+        Written written = written(file, problems);
+        Optional<CheckedFile> show = written.show()
+                .flatMap(read -> LoadedShow.compile(file, read, new KernelShelf(), problems))
+                .map(loaded -> ofShow(loaded, problems));
+        return show.or(() -> written.display().map(read -> ofDisplay(file, read, problems)));
+    }
+
+    /** What was read, as far as it could be. */
+    private record Written(Optional<Show> show, Optional<DisplayFile> display) {
+        static final Written NOTHING = new Written(Optional.empty(), Optional.empty());
+    }
+
+    private static Written written(Path file, Problems problems) {
+        int errorsBefore = problems.errorCount();
+        ShowFiles files = ShowFiles.beside(file);
+        Optional<Node> root = files.json(file, file.toString(), problems);
         if (root.isEmpty()) {
-            return Optional.empty();
+            return Written.NOTHING;
         }
         DocumentKind kind = DocumentKind.of(root.get()).orElse(null);
         if (kind == DocumentKind.TIMELINE) {
-            return ofShow(file, problems);
+            return new Written(ShowReader.read(root.get(), file, files, problems), Optional.empty());
         }
         if (kind == DocumentKind.DISPLAY) {
-            return ofDisplay(file, problems);
+            Optional<DisplayFile> display = ShowReader.readDisplay(root.get(), file, files, problems);
+            return new Written(Optional.empty(), display.filter(read -> problems.errorCount() == errorsBefore));
         }
-        String said = DocumentKind.format(root.get())
+        reportOther(root.get(), problems);
+        return Written.NOTHING;
+    }
+
+    private static void reportOther(Node root, Problems problems) {
+        String said = DocumentKind.format(root)
                 .filter(format -> !format.value().isEmpty())
                 .map(format -> ": \"duskloom\" is " + Quoted.of(format.value()))
                 .orElse("");
         problems.error(
-                root.get().location(),
+                root.location(),
                 "neither a timeline nor a display" + said,
                 "\"duskloom\" says \"timeline/1\" or \"display/1\"");
-        return Optional.empty();
     }
 
-    private static Optional<Node> root(Path file, Problems problems) {
-        return SourceText.read(file, file.toString(), problems).flatMap(text -> JsonReader.read(text, problems));
-    }
-
-    private static Optional<CheckedFile> ofShow(Path file, Problems problems) {
-        Optional<LoadedShow> loaded = LoadedShow.load(file, problems);
-        loaded.ifPresent(show -> warn(show, problems));
-        return loaded.map(show -> new CheckedFile(file, summary(show), loaded, Optional.empty()));
+    private static CheckedFile ofShow(LoadedShow show, Problems problems) {
+        warn(show, problems);
+        return new CheckedFile(show.file(), summary(show), Optional.of(show), Optional.empty());
     }
 
     /** Which pixels are in no group matters little to a show: its cues say what they light. */
@@ -81,10 +100,10 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         }
     }
 
-    private static Optional<CheckedFile> ofDisplay(Path file, Problems problems) {
-        Optional<LoadedDisplay> loaded = LoadedDisplay.load(file, problems);
-        loaded.ifPresent(display -> DisplayChecks.warn(display.display(), problems));
-        return loaded.map(display -> new CheckedFile(file, summary(display.display()), Optional.empty(), loaded));
+    private static CheckedFile ofDisplay(Path file, DisplayFile read, Problems problems) {
+        DisplayChecks.warn(read.display(), problems);
+        LoadedDisplay display = new LoadedDisplay(file, read.display(), read.inputs());
+        return new CheckedFile(file, summary(display.display()), Optional.empty(), Optional.of(display));
     }
 
     private static String summary(LoadedShow loaded) {

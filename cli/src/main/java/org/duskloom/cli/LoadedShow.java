@@ -43,9 +43,13 @@ record LoadedShow(Path file, Show show, Plan plan) {
      * of it.
      */
     static Optional<LoadedShow> load(Path file, ShowFiles files, KernelShelf shelf, Problems problems) {
-        Optional<LoadedShow> loaded = ShowReader.read(file, files, problems)
-                .flatMap(show -> PlanCompiler.compile(show, EffectRegistry.installed(), shelf, problems)
-                        .map(plan -> new LoadedShow(file, show, plan)));
+        return ShowReader.read(file, files, problems).flatMap(show -> compile(file, show, shelf, problems));
+    }
+
+    /** Compiles what was read. */
+    static Optional<LoadedShow> compile(Path file, Show show, KernelShelf shelf, Problems problems) {
+        Optional<LoadedShow> loaded = PlanCompiler.compile(show, EffectRegistry.installed(), shelf, problems)
+                .map(plan -> new LoadedShow(file, show, plan));
         loaded.filter(found -> found.show().timeline().layers().isEmpty())
                 .ifPresent(dark -> problems.warn(
                         Location.ofFile(file.toString()),

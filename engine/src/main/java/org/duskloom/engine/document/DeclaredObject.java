@@ -65,7 +65,12 @@ public record DeclaredObject(String name, List<DeclaredField<?>> fields, List<Ch
 
     /** The field of that name. */
     public Optional<DeclaredField<?>> field(String fieldName) {
-        return fields.stream().filter(field -> field.name().equals(fieldName)).findFirst();
+        for (DeclaredField<?> field : fields) {
+            if (field.name().equals(fieldName)) {
+                return Optional.of(field);
+            }
+        }
+        return Optional.empty();
     }
 
     /** The names of all fields, in order. */

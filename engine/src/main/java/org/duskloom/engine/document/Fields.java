@@ -1,6 +1,6 @@
 package org.duskloom.engine.document;
 
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,18 +16,24 @@ import org.duskloom.engine.text.Quoted;
  * several threads.
  */
 public final class Fields {
+    private static final int FEW = 12;
+
     private final ObjectNode object;
     private final DeclaredObject declared;
     private final String what;
     private final Problems problems;
-    private final Map<String, Field> byName = new LinkedHashMap<>();
+    /** Null where there are so few that going through them is as fast. */
+    private final Map<String, Field> byName;
 
     private Fields(ObjectNode object, DeclaredObject declared, String what, Problems problems) {
         this.object = object;
         this.declared = declared;
         this.what = what;
         this.problems = problems;
-        object.fields().forEach(field -> byName.put(field.name(), field));
+        this.byName = object.fields().size() <= FEW ? null : new HashMap<>();
+        if (byName != null) {
+            object.fields().forEach(field -> byName.put(field.name(), field));
+        }
     }
 
     /**
@@ -67,7 +73,8 @@ public final class Fields {
 
     /** What the field holds, as it is written. */
     public Optional<Node> node(DeclaredField<?> field) {
-        return has(field) ? Optional.of(byName.get(field.name()).value()) : Optional.empty();
+        Field written = isDeclared(field) ? written(field.name()) : null;
+        return written == null ? Optional.empty() : Optional.of(written.value());
     }
 
     /** A list of numbers between the two bounds, with at least and at most so many items. */
@@ -79,10 +86,27 @@ public final class Fields {
 
     /** Whether the field is there. */
     public boolean has(DeclaredField<?> field) {
+        return isDeclared(field) && written(field.name()) != null;
+    }
+
+    private boolean isDeclared(DeclaredField<?> field) {
         if (!declared.fields().contains(field)) {
             throw new IllegalArgumentException(declared.name() + " has no field " + field);
         }
-        return byName.containsKey(field.name());
+        return true;
+    }
+
+    /** The field of that name, or null. */
+    private Field written(String name) {
+        if (byName != null) {
+            return byName.get(name);
+        }
+        for (int i = 0; i < object.fields().size(); i++) {
+            if (object.fields().get(i).name().equals(name)) {
+                return object.fields().get(i);
+            }
+        }
+        return null;
     }
 
     /**
@@ -117,7 +141,8 @@ public final class Fields {
     }
 
     private List<String> unknown() {
-        return byName.keySet().stream()
+        return object.fields().stream()
+                .map(Field::name)
                 .filter(name -> declared.field(name).isEmpty())
                 .toList();
     }
@@ -126,7 +151,7 @@ public final class Fields {
         declared.fields().stream().filter(DeclaredField::isRequired).forEach(this::require);
         declared.choices().forEach(this::check);
         for (String name : unknown()) {
-            problems.error(byName.get(name).nameLocation(), what + " has no field " + Quoted.of(name), insteadOf(name));
+            problems.error(written(name).nameLocation(), what + " has no field " + Quoted.of(name), insteadOf(name));
         }
     }
 
@@ -136,7 +161,7 @@ public final class Fields {
                 .filter(field -> names.contains(field.name()))
                 .toList();
         if (present.size() > 1) {
-            List<String> both = names.stream().filter(byName::containsKey).toList();
+            List<String> both = names.stream().filter(name -> written(name) != null).toList();
             problems.error(
                     present.get(1).value().location(), what + " has both " + joined(both, " and "), choice.hint());
         } else if (present.isEmpty() && choice.needed()) {
@@ -151,7 +176,7 @@ public final class Fields {
     /** What was probably meant by a name that is not declared. */
     private String insteadOf(String wrong) {
         List<String> free = declared.names().stream()
-                .filter(name -> !byName.containsKey(name))
+                .filter(name -> written(name) == null)
                 .toList();
         return NearestName.of(wrong, free)
                 .map(near -> "did you mean \"" + near + "\"?")

@@ -59,6 +59,7 @@ public final class JsonReader {
             .build();
 
     private final SourceText source;
+    private final LineCursor places;
     private final Problems problems;
     private final JsonParser parser;
     private final Deque<Integer> openBrackets = new ArrayDeque<>();
@@ -66,6 +67,7 @@ public final class JsonReader {
 
     private JsonReader(SourceText source, Problems problems) {
         this.source = source;
+        this.places = new LineCursor(source);
         this.problems = problems;
         this.parser = FACTORY.createParser(ObjectReadContext.empty(), source.text());
     }
@@ -118,23 +120,50 @@ public final class JsonReader {
     private ObjectNode object(Location location) {
         openBrackets.push(offset(parser.currentTokenLocation()));
         List<Field> fields = new ArrayList<>();
-        Map<String, Location> first = new HashMap<>();
+        NamesRead names = new NamesRead(fields);
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             Location nameLocation = here();
             String name = wellFormed(parser.currentName(), nameLocation);
             Node value = value(parser.nextToken());
-            Location before = first.putIfAbsent(name, nameLocation);
+            Field before = names.find(name);
             if (before == null) {
                 fields.add(new Field(name, nameLocation, value));
             } else {
                 problems.error(
                         nameLocation,
                         Quoted.of(name) + " stands twice in one object",
-                        "first at " + before + "; rename or remove one of them");
+                        "first at " + before.nameLocation() + "; rename or remove one of them");
             }
         }
         openBrackets.pop();
         return new ObjectNode(location, fields);
+    }
+
+    /** The fields of an object so far, by name: few are gone through, of many a table is made. For one object. */
+    private static final class NamesRead {
+        private static final int FEW = 12;
+
+        private final List<Field> fields;
+        private final Map<String, Field> byName = new HashMap<>();
+
+        NamesRead(List<Field> fields) {
+            this.fields = fields;
+        }
+
+        Field find(String name) {
+            if (fields.size() > FEW) {
+                for (int i = byName.size(); i < fields.size(); i++) {
+                    byName.put(fields.get(i).name(), fields.get(i));
+                }
+                return byName.get(name);
+            }
+            for (int i = 0; i < fields.size(); i++) {
+                if (fields.get(i).name().equals(name)) {
+                    return fields.get(i);
+                }
+            }
+            return null;
+        }
     }
 
     private ListNode list(Location location) {
@@ -201,7 +230,7 @@ public final class JsonReader {
     }
 
     private Location here() {
-        return source.locationAt(offset(parser.currentTokenLocation()));
+        return places.at(offset(parser.currentTokenLocation()));
     }
 
     private JsonFault faultOf(JacksonException fault) {

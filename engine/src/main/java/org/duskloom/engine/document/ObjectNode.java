@@ -22,9 +22,11 @@ public record ObjectNode(Location location, List<Field> fields) implements Node 
 
     /** The value of the field of that name, found by going through all fields. */
     public Optional<Node> value(String name) {
-        return fields.stream()
-                .filter(field -> field.name().equals(name))
-                .map(Field::value)
-                .findFirst();
+        for (Field field : fields) {
+            if (field.name().equals(name)) {
+                return Optional.of(field.value());
+            }
+        }
+        return Optional.empty();
     }
 }

@@ -10,7 +10,7 @@ import org.duskloom.engine.problem.Problems;
 
 /**
  * The text of one input file, decoded strictly from UTF-8, with the table that turns an offset into line and column. A
- * byte order mark is accepted and is not part of the text. Immutable.
+ * byte order mark is accepted and is not part of the text. Immutable, as far as anybody sees.
  */
 public final class SourceText {
     /** The largest file that is read, in bytes. */
@@ -22,13 +22,13 @@ public final class SourceText {
     private final String shownName;
     private final String text;
     private final String sha256Hex;
-    private final LineTable lines;
+    /** Null until it is asked for: who reads a file from its start to its end counts lines himself. */
+    private LineTable lines;
 
     private SourceText(String shownName, String text, String sha256Hex) {
         this.shownName = shownName;
         this.text = text;
         this.sha256Hex = sha256Hex;
-        this.lines = new LineTable(text);
     }
 
     /**
@@ -75,12 +75,22 @@ public final class SourceText {
      */
     public Location locationAt(int utf16Offset) {
         int offset = Math.max(0, Math.min(text.length(), utf16Offset));
-        return new Location(shownName, lines.line(offset), lines.column(offset));
+        return new Location(shownName, lines().line(offset), lines().column(offset));
     }
 
     /** Line of an offset, from 1; as in {@link #locationAt}. */
     public int lineAt(int utf16Offset) {
-        return lines.line(Math.max(0, Math.min(text.length(), utf16Offset)));
+        return lines().line(Math.max(0, Math.min(text.length(), utf16Offset)));
+    }
+
+    /** Threads that ask at once get equal ones, each by itself. */
+    private LineTable lines() {
+        LineTable known = lines;
+        if (known == null) {
+            known = new LineTable(text);
+            lines = known;
+        }
+        return known;
     }
 
     /** The place just behind the last character. */

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.display.DisplayReader;
+import org.duskloom.engine.document.Node;
 import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.group.GroupReader;
@@ -43,9 +44,18 @@ public final class ShowReader {
      * @param files those beside the timeline, of which none was read yet
      */
     public static Optional<Show> read(Path file, ShowFiles files, Problems problems) {
-        Optional<Timeline> timeline = files.json(file, file.toString(), problems)
-                .filter(root -> DocumentKind.TIMELINE.accepts(root, file.toString(), files, problems))
-                .flatMap(root -> TimelineReader.read(root, track -> labels(track, files, problems), problems));
+        return files.json(file, file.toString(), problems).flatMap(root -> read(root, file, files, problems));
+    }
+
+    /**
+     * The same for a timeline whose JSON was read from these files already.
+     *
+     * @param file where the timeline is
+     */
+    public static Optional<Show> read(Node root, Path file, ShowFiles files, Problems problems) {
+        Optional<Timeline> timeline = Optional.of(root)
+                .filter(found -> DocumentKind.TIMELINE.accepts(found, file.toString(), files, problems))
+                .flatMap(found -> TimelineReader.read(found, track -> labels(track, files, problems), problems));
         if (timeline.isEmpty()) {
             return Optional.empty();
         }
@@ -74,8 +84,24 @@ public final class ShowReader {
      * @return the display and the files it was read from, or nothing if an error was added
      */
     public static Optional<DisplayFile> readDisplay(Path file, Problems problems) {
+        int errorsBefore = problems.errorCount();
         ShowFiles files = ShowFiles.beside(file);
-        return display(file, file.toString(), files, problems).map(display -> new DisplayFile(display, files.inputs()));
+        return files.json(file, file.toString(), problems)
+                .flatMap(root -> readDisplay(root, file, files, problems))
+                .filter(display -> problems.errorCount() == errorsBefore);
+    }
+
+    /**
+     * The same for a display whose JSON was read from these files already.
+     *
+     * @param file where the display is
+     * @return the display, or nothing if an error was added since its JSON was read
+     */
+    public static Optional<DisplayFile> readDisplay(Node root, Path file, ShowFiles files, Problems problems) {
+        int errorsBefore = problems.errorCount();
+        return display(root, file, file.toString(), files, problems)
+                .filter(display -> problems.errorCount() == errorsBefore)
+                .map(display -> new DisplayFile(display, files.inputs()));
     }
 
     /**
@@ -123,11 +149,17 @@ public final class ShowReader {
 
     private static Optional<Display> display(Path path, String shownName, ShowFiles files, Problems problems) {
         int errorsBefore = problems.errorCount();
-        ShowFiles named = files.namedIn(path, shownName);
         Optional<Display> display = files.json(path, shownName, problems)
-                .filter(root -> DocumentKind.DISPLAY.accepts(root, shownName, named, problems))
-                .flatMap(root -> DisplayReader.read(root, named::text, problems));
+                .flatMap(root -> display(root, path, shownName, files, problems));
         return problems.errorCount() > errorsBefore ? Optional.empty() : display;
+    }
+
+    private static Optional<Display> display(
+            Node root, Path path, String shownName, ShowFiles files, Problems problems) {
+        ShowFiles named = files.namedIn(path, shownName);
+        return DocumentKind.DISPLAY.accepts(root, shownName, named, problems)
+                ? DisplayReader.read(root, named::text, problems)
+                : Optional.empty();
     }
 
     /** Groups with errors are known by their names, so that the cues that name them are checked all the same. */

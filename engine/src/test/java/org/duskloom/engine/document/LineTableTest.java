@@ -2,7 +2,11 @@ package org.duskloom.engine.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Random;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.problem.Problems;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -23,6 +27,7 @@ class LineTableTest {
         }
         String text = built.toString();
         LineTable table = new LineTable(text);
+        LineCursor cursor = new LineCursor(source(text));
         for (int offset = 0; offset <= text.length(); offset++) {
             if (isInsideAPair(text, offset)) {
                 continue;
@@ -31,7 +36,24 @@ class LineTableTest {
             String last = lines[lines.length - 1];
             assertThat(table.line(offset)).isEqualTo(lines.length);
             assertThat(table.column(offset)).isEqualTo(last.codePointCount(0, last.length()) + 1);
+            assertThat(cursor.at(offset)).isEqualTo(new Location("a.json", table.line(offset), table.column(offset)));
         }
+    }
+
+    /** Also where an offset lies far behind the last one, or before it. */
+    @Test
+    void aCursorFindsTheSamePlacesInAnyOrder() {
+        String text = "{\n \"\ud83c\udf3c\": 1,\r\n\r \"é\": 2}";
+        SourceText source = source(text);
+        LineCursor cursor = new LineCursor(source);
+        for (int offset : new int[] {5, 15, 3, 15, 14, text.length(), 0, text.length() + 1}) {
+            assertThat(cursor.at(offset)).isEqualTo(source.locationAt(offset));
+        }
+    }
+
+    private static SourceText source(String text) {
+        return SourceText.of(text.getBytes(StandardCharsets.UTF_8), "a.json", new Problems())
+                .orElseThrow();
     }
 
     /** No place is asked for between CR and LF, or between two surrogates. */
