@@ -161,7 +161,8 @@ public final class Fields {
                 .filter(field -> names.contains(field.name()))
                 .toList();
         if (present.size() > 1) {
-            List<String> both = names.stream().filter(name -> written(name) != null).toList();
+            List<String> both =
+                    names.stream().filter(name -> written(name) != null).toList();
             problems.error(
                     present.get(1).value().location(), what + " has both " + joined(both, " and "), choice.hint());
         } else if (present.isEmpty() && choice.needed()) {
@@ -175,9 +176,8 @@ public final class Fields {
 
     /** What was probably meant by a name that is not declared. */
     private String insteadOf(String wrong) {
-        List<String> free = declared.names().stream()
-                .filter(name -> written(name) == null)
-                .toList();
+        List<String> free =
+                declared.names().stream().filter(name -> written(name) == null).toList();
         return NearestName.of(wrong, free)
                 .map(near -> "did you mean \"" + near + "\"?")
                 .orElse("allowed: " + String.join(", ", declared.names()));

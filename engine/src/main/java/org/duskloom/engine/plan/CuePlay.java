@@ -26,6 +26,6 @@ record CuePlay(Cue cue, List<SceneCue> within, List<String> keys, SceneNames nam
 
     /** The path of plays as one key. */
     String randomKey() {
-        return String.join(" > ", keys);
+        return keys.size() == 1 ? keys.get(0) : String.join(" > ", keys);
     }
 }

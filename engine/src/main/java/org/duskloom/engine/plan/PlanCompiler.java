@@ -2,9 +2,11 @@ package org.duskloom.engine.plan;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.effect.Effect;
@@ -41,6 +43,8 @@ public final class PlanCompiler {
 
     private final Map<Place, CueGeometry> places = new HashMap<>();
     private final Map<SharedKernels.Key, SharedKernels> kernels = new HashMap<>();
+    /** Those of settings that cues share. */
+    private final Map<Settings, Fingerprint> settingsPrints = new IdentityHashMap<>();
     /** Said only if nothing is wrong. */
     private final List<Runnable> warnings = new ArrayList<>();
 
@@ -223,10 +227,10 @@ public final class PlanCompiler {
     }
 
     private CanvasCompiler canvases(Effect effect, Settings settings, CueGeometry geometry) {
-        SharedKernels.Key identity = new SharedKernels.Key(
-                geometry,
-                effect,
-                settings.fingerprint(effect.settings(), path -> show.files().sha256Hex(path)));
+        Fingerprint print = settingsPrints.computeIfAbsent(
+                settings,
+                key -> key.fingerprint(effect.settings(), path -> show.files().sha256Hex(path)));
+        SharedKernels.Key identity = new SharedKernels.Key(geometry, effect, print);
         SharedKernels shared = kernels.computeIfAbsent(identity, key -> new SharedKernels(show, key, settings, shelf));
         return new CanvasCompiler(show, settings, identity, shared, problems, layoutDoubts, () -> brushCount++, beats);
     }

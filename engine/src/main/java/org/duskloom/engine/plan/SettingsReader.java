@@ -2,6 +2,7 @@ package org.duskloom.engine.plan;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -53,6 +54,8 @@ final class SettingsReader {
     private final HitsReader hits;
     private final Set<String> palettesUsed = new HashSet<>();
     private final List<Runnable> warnings = new ArrayList<>();
+    /** Those in which nothing was found wrong. */
+    private final Map<PlainSettings, Settings> known = new HashMap<>();
 
     /** @param beats of the music */
     SettingsReader(Show show, Optional<FrameBeats> beats, Problems problems) {
@@ -62,8 +65,26 @@ final class SettingsReader {
         this.hits = new HitsReader(show.timeline(), beats, problems);
     }
 
-    /** The settings of a cue; those with errors have their defaults. */
+    /** The settings of a cue; those with errors have their defaults. Equal ones are the same wherever that is cheap. */
     Settings read(Effect effect, Cue cue) {
+        Optional<PlainSettings> plain = PlainSettings.of(effect, cue);
+        Optional<Settings> before = plain.map(known::get);
+        if (before.isPresent()) {
+            return before.get();
+        }
+        int saidBefore = said();
+        Settings settings = readAnew(effect, cue);
+        if (said() == saidBefore) {
+            plain.ifPresent(written -> known.put(written, settings));
+        }
+        return settings;
+    }
+
+    private int said() {
+        return problems.errorCount() + problems.warningCount() + warnings.size();
+    }
+
+    private Settings readAnew(Effect effect, Cue cue) {
         Map<String, Setting<?>> byName = byName(effect);
         Map<Setting<?>, Object> given = new LinkedHashMap<>();
         KeyReader keys = keys(cue);

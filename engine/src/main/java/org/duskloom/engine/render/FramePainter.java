@@ -133,7 +133,9 @@ public final class FramePainter {
     private void renderTile(int tile, long frame, byte[] rgb, int offset) {
         int firstPixel = tile * Patch.CAPACITY;
         fromCell = asked == null ? 0 : asked.firstPixel(tile) - firstPixel;
-        toCell = asked == null ? Math.min(Patch.CAPACITY, plan.pixelCount() - firstPixel) : asked.endPixel(tile) - firstPixel;
+        toCell = asked == null
+                ? Math.min(Patch.CAPACITY, plan.pixelCount() - firstPixel)
+                : asked.endPixel(tile) - firstPixel;
         stage.reset(fromCell, toCell);
         stage.makeBlack();
         for (int layer = 0; layer < active.size(); layer++) {

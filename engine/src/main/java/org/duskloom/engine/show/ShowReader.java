@@ -149,8 +149,8 @@ public final class ShowReader {
 
     private static Optional<Display> display(Path path, String shownName, ShowFiles files, Problems problems) {
         int errorsBefore = problems.errorCount();
-        Optional<Display> display = files.json(path, shownName, problems)
-                .flatMap(root -> display(root, path, shownName, files, problems));
+        Optional<Display> display =
+                files.json(path, shownName, problems).flatMap(root -> display(root, path, shownName, files, problems));
         return problems.errorCount() > errorsBefore ? Optional.empty() : display;
     }
 
