@@ -82,8 +82,10 @@ public final class BandLook {
             if (isEverywhere()) {
                 ramp.paint(patch.third, patch);
             } else {
-                Band.levels(patch.first, widthNow, softNow, patch.from(), patch.to(), patch.second);
-                ramp.paintDimmed(patch.third, patch.second, patch);
+                // One colour's level is alpha already.
+                float[] level = ramp.isSingle() ? patch.alpha : patch.second;
+                Band.levels(patch.first, widthNow, softNow, patch.from(), patch.to(), level);
+                ramp.paintDimmed(patch.third, level, patch);
             }
         }
 

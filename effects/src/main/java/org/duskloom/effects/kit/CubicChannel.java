@@ -16,6 +16,9 @@ final class CubicChannel {
     private final float[] third;
     private final float[] jumps;
     private final boolean clipped;
+    /** Whether it is clipped at 1 alone: then it never comes near 0, as far as rounding goes. */
+    private final boolean clippedAboveOnly;
+
     private final boolean constant;
 
     /**
@@ -33,6 +36,7 @@ final class CubicChannel {
         double below = !constant && least < ROUNDING ? ROUNDING : 0;
         double above = !constant && greatest > 1 - ROUNDING ? ROUNDING : 0;
         clipped = below > 0 || above > 0;
+        clippedAboveOnly = clipped && below == 0;
         List<Cubic> drawn = cubics.stream()
                 .map(cubic -> cubic.stretched(1 + below + above, -below))
                 .toList();
@@ -78,15 +82,10 @@ final class CubicChannel {
     void fill(int piece, float[] ways, float[] plane, int from, int to) {
         if (constant || !clipped) {
             begin(piece, ways, plane, from, to);
-            return;
-        }
-        float c0 = base;
-        float c1 = first[piece];
-        float c2 = second[piece];
-        float c3 = third[piece];
-        for (int i = from; i < to; i++) {
-            float x = ways[i];
-            plane[i] = Math.min(1f, Levels.aboveZero(c0 + x * (c1 + x * (c2 + x * c3))));
+        } else if (clippedAboveOnly) {
+            fillBelowOne(ways, base, first[piece], second[piece], third[piece], from, to, plane);
+        } else {
+            fillClipped(ways, base, first[piece], second[piece], third[piece], from, to, plane);
         }
     }
 
@@ -107,6 +106,14 @@ final class CubicChannel {
         float d1 = first[next];
         float d2 = second[next];
         float d3 = third[next];
+        if (clippedAboveOnly) {
+            for (int i = from; i < to; i++) {
+                float x = ways[i];
+                float y = nextWays[i];
+                plane[i] = Levels.belowOne((c0 + x * (c1 + x * (c2 + x * c3))) + y * (d1 + y * (d2 + y * d3)));
+            }
+            return;
+        }
         for (int i = from; i < to; i++) {
             float x = ways[i];
             float y = nextWays[i];
@@ -135,6 +142,20 @@ final class CubicChannel {
         }
     }
 
+    private static void fillBelowOne(
+            float[] x, float c0, float c1, float c2, float c3, int from, int to, float[] plane) {
+        for (int i = from; i < to; i++) {
+            plane[i] = Levels.belowOne(c0 + x[i] * (c1 + x[i] * (c2 + x[i] * c3)));
+        }
+    }
+
+    private static void fillClipped(
+            float[] x, float c0, float c1, float c2, float c3, int from, int to, float[] plane) {
+        for (int i = from; i < to; i++) {
+            plane[i] = Levels.belowOne(Levels.aboveZero(c0 + x[i] * (c1 + x[i] * (c2 + x[i] * c3))));
+        }
+    }
+
     private static void add(float[] x, float c1, float c2, float c3, int from, int to, float[] plane) {
         for (int i = from; i < to; i++) {
             plane[i] += x[i] * (c1 + x[i] * (c2 + x[i] * c3));
@@ -143,7 +164,7 @@ final class CubicChannel {
 
     private static void clip(float[] plane, int from, int to) {
         for (int i = from; i < to; i++) {
-            plane[i] = Math.min(1f, Levels.aboveZero(plane[i]));
+            plane[i] = Levels.belowOne(Levels.aboveZero(plane[i]));
         }
     }
 }

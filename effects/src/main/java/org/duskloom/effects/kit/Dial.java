@@ -15,6 +15,7 @@ public final class Dial {
     private final double max;
     private final boolean whole;
     private final boolean constant;
+    private final double resting;
 
     private Dial(NumberSetting setting, NumberTrack track) {
         this.track = track;
@@ -22,6 +23,7 @@ public final class Dial {
         max = setting.max();
         whole = setting.isWhole();
         constant = track.isConstant();
+        resting = shown(track.first());
     }
 
     /** What the settings say of this one. */
@@ -63,12 +65,12 @@ public final class Dial {
      * @param time tells when the cue began
      */
     public double at(double seconds, CueTime time) {
-        return shown(track.at(seconds, time.startSeconds()));
+        return constant ? resting : shown(track.at(seconds, time.startSeconds()));
     }
 
     /** Its value if it does not move, else the one that it has at the start. */
     public double resting() {
-        return shown(track.first());
+        return resting;
     }
 
     private double shown(double value) {

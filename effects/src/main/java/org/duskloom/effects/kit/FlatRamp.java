@@ -19,7 +19,9 @@ abstract sealed class FlatRamp extends Ramp permits SingleRamp, MovingSingleRamp
 
     /** Makes a patch flat, as bright as a level says. */
     final void paintFlat(float[] level, Patch patch) {
-        Levels.scale(level, alpha(), patch.from(), patch.to(), patch.alpha);
+        if (level != patch.alpha || alpha() != 1) {
+            Levels.scale(level, alpha(), patch.from(), patch.to(), patch.alpha);
+        }
         patch.makeFlat(red(), green(), blue());
     }
 

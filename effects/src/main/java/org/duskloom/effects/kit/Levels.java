@@ -13,6 +13,14 @@ public final class Levels {
         return (value + Math.abs(value)) * 0.5f;
     }
 
+    /**
+     * The lesser of a number and 1: the bits of {@code Math.min(1f, value)} for all finite numbers below 2^24 but
+     * -0, which becomes 0. Four instructions in place of six.
+     */
+    static float belowOne(float value) {
+        return value - aboveZero(value - 1f);
+    }
+
     /** Multiplies one plane by another. */
     public static void multiply(float[] plane, float[] by, int from, int to) {
         for (int i = from; i < to; i++) {

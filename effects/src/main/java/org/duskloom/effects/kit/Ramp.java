@@ -67,7 +67,7 @@ public abstract sealed class Ramp permits FlatRamp, StepRamp, CubicRamp, TableRa
      * Fills a patch with the colours at places, dimmed by a level each pixel. A ramp of one colour makes it flat.
      *
      * @param places in [0, 1]; not one of the patch's channels
-     * @param level in [0, 1]; not one of the patch's channels
+     * @param level in [0, 1]; not one of the patch's channels, unless this ramp is of one colour: then it may be alpha
      */
     public final void paintDimmed(float[] places, float[] level, Patch patch) {
         if (this instanceof FlatRamp flat) {

@@ -12,9 +12,13 @@ import java.util.stream.IntStream;
  * last. So how many windows have begun, counted over all pixels, says which window each pixel is in.
  */
 public final class WindowOffsets {
+    private static final int MOST_CELLS = 4096;
+
     private final float[] offsets;
     private final float[] offsetOfSlot;
     private final int[] pixelOfSlot;
+    /** How many slots have an offset of so many cells or more, of which a pass has a power of 2. */
+    private final int[] slotsFromCell;
 
     /**
      * Windows that start so many passes early.
@@ -32,6 +36,20 @@ public final class WindowOffsets {
         for (int slot = 0; slot < offsets.length; slot++) {
             offsetOfSlot[slot] = offsets[pixelOfSlot[slot]];
         }
+        int cells = Math.min(MOST_CELLS, Integer.highestOneBit(Math.max(1, offsets.length)));
+        slotsFromCell = slotsFromCell(offsetOfSlot, cells);
+    }
+
+    private static int[] slotsFromCell(float[] falling, int cells) {
+        int[] slots = new int[cells + 1];
+        int slot = 0;
+        for (int cell = cells; cell >= 0; cell--) {
+            while (slot < falling.length && falling[slot] * cells >= cell) {
+                slot++;
+            }
+            slots[cell] = slot;
+        }
+        return slots;
     }
 
     /** How many pixels there are, and slots. */
@@ -56,8 +74,11 @@ public final class WindowOffsets {
      * @param passFraction in [0, 1]; the same float that the fractions of the pixels are computed from
      */
     public long begun(long wholePasses, float passFraction) {
-        int over = 0;
-        int notOver = offsetOfSlot.length;
+        // Where the sum is further from 1 than a cell no rounding matters, and the cells say which side it is on.
+        int cells = slotsFromCell.length - 1;
+        int cell = (int) ((1f - passFraction) * cells);
+        int over = slotsFromCell[Math.min(cells, cell + 2)];
+        int notOver = slotsFromCell[Math.max(0, cell - 1)];
         while (over < notOver) {
             int middle = (over + notOver) >>> 1;
             if (Fractions.wholeOfSum(offsetOfSlot[middle], passFraction) > 0) {

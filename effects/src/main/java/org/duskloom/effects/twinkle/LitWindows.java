@@ -121,9 +121,20 @@ final class LitWindows {
             patch.load(red, firstPixel, patch.red);
             patch.load(green, firstPixel, patch.green);
             patch.load(blue, firstPixel, patch.blue);
-            patch.load(alpha, firstPixel, patch.alpha);
-            patch.dimBy(level);
+            dim(firstPixel, level, patch);
         }
+    }
+
+    /** Where colours are opaque, alpha is 1 or 0, and whoever mixes the patch has one plane less to read. */
+    private void dim(int firstPixel, float[] level, Patch patch) {
+        if (ramp.isOpaque()) {
+            patch.load(alpha, firstPixel, patch.third);
+            Levels.multiply(level, patch.third, patch.from(), patch.to());
+            patch.makeOpaque();
+        } else {
+            patch.load(alpha, firstPixel, patch.alpha);
+        }
+        patch.dimBy(level);
     }
 
     /**

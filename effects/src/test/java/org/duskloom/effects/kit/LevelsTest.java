@@ -56,4 +56,24 @@ class LevelsTest {
             }
         }
     }
+
+    /** The bits of Math.min, for every 97th float from 0 to 2^24, and near 1 for each; the same below 0. */
+    @Test
+    void findsTheLesserOfANumberAndOne() {
+        for (int bits = 0; bits < Float.floatToRawIntBits(0x1p24f); bits += 97) {
+            assertBelowOne(Float.intBitsToFloat(bits));
+        }
+        int one = Float.floatToRawIntBits(1f);
+        for (int bits = one - 10_000; bits < one + 10_000; bits++) {
+            assertBelowOne(Float.intBitsToFloat(bits));
+        }
+    }
+
+    private static void assertBelowOne(float value) {
+        int exact = Float.floatToRawIntBits(Math.min(1f, value));
+        boolean below = value == 0 || Levels.belowOne(-value) == -value;
+        if (Float.floatToRawIntBits(Levels.belowOne(value)) != exact || !below) {
+            assertThat(value).as("the first float that is wrong").isNaN();
+        }
+    }
 }

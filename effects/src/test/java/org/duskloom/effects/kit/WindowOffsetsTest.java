@@ -2,6 +2,7 @@ package org.duskloom.effects.kit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,6 +52,29 @@ class WindowOffsetsTest {
             for (int slot = 0; slot < 5; slot++) {
                 long window = Math.floorDiv(begun - 1 - slot, 5L) + 1;
                 assertThat(window).isEqualTo((long) Math.floor(passes + offsets[windows.pixelOfSlot(slot)]));
+            }
+        }
+    }
+
+    /** Of thousands of pixels, more than there are cells to find them by, as counting one by one says. */
+    @Test
+    void countsAnyNumberOfPixels() {
+        for (int count : new int[] {1, 2, 3, 4095, 4096, 9001}) {
+            Random random = new Random(count);
+            float[] offsets = new float[count];
+            for (int pixel = 0; pixel < count; pixel++) {
+                offsets[pixel] = random.nextBoolean() ? random.nextFloat() : random.nextInt(64) / 64f;
+            }
+            WindowOffsets windows = new WindowOffsets(offsets);
+            for (int i = 0; i <= 200; i++) {
+                float fraction = i % 2 == 0 ? i / 200f : random.nextFloat();
+                long over = 0;
+                for (float offset : offsets) {
+                    over += Fractions.wholeOfSum(offset, fraction) > 0 ? 1 : 0;
+                }
+                assertThat(windows.begun(0, fraction))
+                        .as("%s pixels at %s", count, fraction)
+                        .isEqualTo(over);
             }
         }
     }
