@@ -13,17 +13,18 @@ import java.util.List;
  * of r(j) T(j) over the segments before k, the drop between two feeds is d(a) + C (R(k) - R(a)) - (P(k) - P(a)), where
  * C is what all feeds up to a give together. So one pass over the line gives P, the drops at the feeds solve a
  * tridiagonal system as small as there are feeds, which is factorised once, and everything else follows by that
- * formula. Exact, and linear in the number of pixels. Drops count from the highest voltage of a source. Not safe for
- * use by several threads.
+ * formula, from the first pixel of each of its {@link LineBlocks} on. Exact, and linear in the number of pixels. Drops
+ * count from the highest voltage of a source. Not safe for use by several threads.
  */
 final class LineNetwork {
-    private final double[] segmentOhms;
-    private final double[] ohmsBefore;
     private final List<Source> sources;
     private final double sourceVolts;
 
-    /** The pixels that are fed, rising; feeds between which nothing resists are one node. */
-    private final int[] nodePixel;
+    /** The line: P of the formula, and R. */
+    private final LineBlocks blocks;
+
+    /** Of each pixel that is fed the block that begins with it, rising; where nothing resists between, they are one. */
+    private final int[] nodeBlock;
 
     private final int[] nodeOfSource;
 
@@ -42,13 +43,15 @@ final class LineNetwork {
 
     private final double[] pivot;
 
-    /** Of each pixel: P of the formula. */
-    private final double[] moment;
-
     /** Of each node: its drop, and C of the span behind it. */
     private final double[] nodeDrop;
 
     private final double[] given;
+
+    /** The drop at the first pixel of each block and at the last of all; and what flows on to the first of each. */
+    private final double[] blockDrop;
+
+    private final double[] flow;
 
     /**
      * A feed.
@@ -66,16 +69,12 @@ final class LineNetwork {
      * @param sources at least one, in any order
      */
     public LineNetwork(double[] segmentOhms, List<Source> sources) {
-        int pixels = segmentOhms.length + 1;
-        this.segmentOhms = segmentOhms.clone();
-        this.ohmsBefore = new double[pixels];
-        for (int i = 1; i < pixels; i++) {
-            ohmsBefore[i] = ohmsBefore[i - 1] + segmentOhms[i - 1];
-        }
         this.sources = List.copyOf(sources);
         this.sourceVolts = sources.stream().mapToDouble(Source::volts).max().orElseThrow();
         this.nodeOfSource = new int[sources.size()];
-        this.nodePixel = gatherNodes();
+        int[] nodePixel = gatherNodes(segmentOhms);
+        this.blocks = new LineBlocks(segmentOhms, nodePixel);
+        this.nodeBlock = Arrays.stream(nodePixel).map(blocks::startingWith).toArray();
         int nodes = nodePixel.length;
         this.isFixed = new boolean[nodes];
         this.fixedDrop = new double[nodes];
@@ -84,7 +83,8 @@ final class LineNetwork {
         for (int i = 0; i < nodeOfSource.length; i++) {
             add(sources.get(i), nodeOfSource[i]);
         }
-        this.moment = new double[pixels];
+        this.blockDrop = new double[blocks.count() + 1];
+        this.flow = new double[blocks.count()];
         this.nodeDrop = new double[nodes];
         this.given = new double[nodes];
         this.coupling = new double[nodes];
@@ -92,7 +92,11 @@ final class LineNetwork {
         factorise();
     }
 
-    private int[] gatherNodes() {
+    private int[] gatherNodes(double[] segmentOhms) {
+        double[] ohmsBefore = new double[segmentOhms.length + 1];
+        for (int i = 0; i < segmentOhms.length; i++) {
+            ohmsBefore[i + 1] = ohmsBefore[i] + segmentOhms[i];
+        }
         List<Integer> order = new ArrayList<>();
         for (int i = 0; i < sources.size(); i++) {
             order.add(i);
@@ -122,11 +126,15 @@ final class LineNetwork {
 
     private void factorise() {
         for (int i = 0; i < pivot.length; i++) {
-            coupling[i] = i + 1 < pivot.length ? 1 / (ohmsBefore[nodePixel[i + 1]] - ohmsBefore[nodePixel[i]]) : 0;
+            coupling[i] = i + 1 < pivot.length ? 1 / spanOhms(i) : 0;
             double before = i > 0 ? coupling[i - 1] : 0;
             double eliminated = i > 0 && !isFixed[i - 1] ? before * before / pivot[i - 1] : 0;
             pivot[i] = isFixed[i] ? 1 : leadSiemens[i] + coupling[i] + before - eliminated;
         }
+    }
+
+    private double spanOhms(int node) {
+        return blocks.ohmsBefore(nodeBlock[node + 1]) - blocks.ohmsBefore(nodeBlock[node]);
     }
 
     /** The highest voltage of a source, from which drops count. */
@@ -136,7 +144,12 @@ final class LineNetwork {
 
     /** How many pixels there are. */
     public int pixelCount() {
-        return moment.length;
+        return blocks.pixelCount();
+    }
+
+    /** The blocks of the line, with what their pixels draw. */
+    LineBlocks blocks() {
+        return blocks;
     }
 
     /**
@@ -146,17 +159,13 @@ final class LineNetwork {
      * @return what they draw together
      */
     public double solve(double[] amps) {
-        double sum = 0;
-        double moments = 0;
-        int last = segmentOhms.length;
-        for (int i = 0; i < last; i++) {
-            sum += amps[i];
-            moment[i] = moments;
-            moments += segmentOhms[i] * sum;
-        }
-        sum += amps[last];
-        moment[last] = moments;
+        double sum = blocks.take(amps);
         solveNodes(sum);
+        for (int node = -1; node < nodeBlock.length; node++) {
+            solveSpan(node);
+        }
+        int last = blocks.count() - 1;
+        blockDrop[last + 1] = drop(blocks.first(last + 1));
         return sum;
     }
 
@@ -184,58 +193,41 @@ final class LineNetwork {
     }
 
     private double spanMoment(int node) {
-        return moment[nodePixel[node + 1]] - moment[nodePixel[node]];
+        return blocks.momentBefore(nodeBlock[node + 1]) - blocks.momentBefore(nodeBlock[node]);
+    }
+
+    /** What is behind a node; the span of -1 is what lies before the first, which nothing flows to from before. */
+    private void solveSpan(int node) {
+        int from = nodeBlock[Math.max(0, node)];
+        double through = node < 0 ? 0 : given[node];
+        double base = nodeDrop[Math.max(0, node)] - through * blocks.ohmsBefore(from) + blocks.momentBefore(from);
+        int end = node + 1 < nodeBlock.length ? nodeBlock[node + 1] : blocks.count();
+        for (int block = node < 0 ? 0 : from; block < end; block++) {
+            blockDrop[block] = base + through * blocks.ohmsBefore(block) - blocks.momentBefore(block);
+            flow[block] = through - blocks.ampsBefore(block);
+        }
     }
 
     /** By how much the voltage at a pixel is below {@link #sourceVolts()}. */
     public double drop(int pixel) {
-        int node = nodePixel.length - 1;
-        while (node >= 0 && nodePixel[node] > pixel) {
-            node--;
+        int block = blocks.of(pixel);
+        double drop = blockDrop[block];
+        double onward = flow[block];
+        for (int i = blocks.first(block); i < pixel; i++) {
+            onward -= blocks.drawn(i);
+            drop += blocks.segmentOhms(i) * onward;
         }
-        return drop(node, pixel);
+        return drop;
     }
 
-    /** In the span behind a node; before the first node that of -1. */
-    private double drop(int node, int pixel) {
-        return base(node) + through(node) * ohmsBefore[pixel] - moment[pixel];
+    /** What flows on to the first pixel of a block; below 0 where it flows the other way. */
+    double flow(int block) {
+        return flow[block];
     }
 
-    private double through(int node) {
-        return node < 0 ? 0 : given[node];
-    }
-
-    private double base(int node) {
-        int from = nodePixel[Math.max(0, node)];
-        return nodeDrop[Math.max(0, node)] - through(node) * ohmsBefore[from] + moment[from];
-    }
-
-    private int start(int node) {
-        return node < 0 ? 0 : nodePixel[node];
-    }
-
-    private int end(int node) {
-        return node + 1 < nodePixel.length ? nodePixel[node + 1] : moment.length;
-    }
-
-    /**
-     * Raises what is kept of each pixel to its drop where that is more.
-     *
-     * @param mostDrop the most of each pixel so far
-     * @param frames where it is raised, becomes {@code frame}
-     */
-    public void raise(double[] mostDrop, long[] frames, long frame) {
-        for (int node = -1; node < nodePixel.length; node++) {
-            double base = base(node);
-            double amps = through(node);
-            for (int i = start(node), end = end(node); i < end; i++) {
-                double drop = base + amps * ohmsBefore[i] - moment[i];
-                if (drop > mostDrop[i]) {
-                    mostDrop[i] = drop;
-                    frames[i] = frame;
-                }
-            }
-        }
+    /** The drop at the first pixel of a block; of the block behind the last one that at the last pixel of the line. */
+    double blockDrop(int block) {
+        return blockDrop[block];
     }
 
     /** What a source gives, in the order in which they were said; below 0 where a stronger one feeds it. */

@@ -23,24 +23,21 @@ final class PortMeter {
     private static final class Line {
         private final LineNetwork network;
         private final List<Feed> feeds;
-        private final double[] mostDrop;
-        private final long[] mostDropFrame;
+        private final MostDrops drops;
         private final double[] peakAmps;
         private final double[] fullAmps;
 
         Line(LineNetwork network, List<Feed> feeds) {
             this.network = network;
             this.feeds = feeds;
-            this.mostDrop = new double[network.pixelCount()];
-            this.mostDropFrame = new long[network.pixelCount()];
+            this.drops = new MostDrops(network);
             this.peakAmps = new double[feeds.size()];
             this.fullAmps = new double[feeds.size()];
-            Arrays.fill(mostDrop, Double.NEGATIVE_INFINITY);
         }
 
         double measure(long frame, double[] amps) {
             double sum = network.solve(amps);
-            network.raise(mostDrop, mostDropFrame, frame);
+            drops.raise(frame);
             raiseFeeds(peakAmps);
             return sum;
         }
@@ -52,6 +49,7 @@ final class PortMeter {
         }
 
         VoltFigures figures(Port port) {
+            double[] mostDrop = drops.most();
             double[] least = new double[mostDrop.length];
             int deepest = 0;
             for (int i = 0; i < least.length; i++) {
@@ -65,7 +63,7 @@ final class PortMeter {
             return new VoltFigures(
                     network.sourceVolts(),
                     least,
-                    mostDropFrame,
+                    drops.frames(),
                     deepest,
                     port.pixelKind().leastVolts(),
                     List.of(leads));

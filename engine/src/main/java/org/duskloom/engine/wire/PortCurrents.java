@@ -202,14 +202,18 @@ public final class PortCurrents {
         }
     }
 
-    /** The usual case: with a step that is known, no index has to be checked. */
+    /** The usual case: places in the frame are counted by a step that is known, so that they need not be checked. */
     private void fillForward(byte[] rgb, int first, Run run, double[] amps) {
-        for (int i = 0; i < run.count; i++) {
-            int at = first + 3 * i;
-            amps[run.place + i] = idleAmps
-                    + redAmps * LIGHT[rgb[at] & 0xFF]
-                    + greenAmps * LIGHT[rgb[at + 1] & 0xFF]
-                    + blueAmps * LIGHT[rgb[at + 2] & 0xFF];
+        double idle = idleAmps;
+        double ofRed = redAmps;
+        double ofGreen = greenAmps;
+        double ofBlue = blueAmps;
+        int i = run.place;
+        for (int at = first, end = first + 3 * run.count; at < end; at += 3) {
+            amps[i++] = idle
+                    + ofRed * LIGHT[rgb[at] & 0xFF]
+                    + ofGreen * LIGHT[rgb[at + 1] & 0xFF]
+                    + ofBlue * LIGHT[rgb[at + 2] & 0xFF];
         }
     }
 

@@ -220,19 +220,6 @@ class LineNetworkTest {
         }
     }
 
-    /** What is kept of each pixel rises with its drop, and only then is the frame of it another. */
-    @Test
-    void raisesWhatIsKeptOfEachPixel() {
-        LineNetwork network = new LineNetwork(constant(4, 1), List.of(source(3, 1)));
-        double[] kept = constant(5, 7.5);
-        long[] frames = {9, 9, 9, 9, 9};
-        network.solve(constant(5, 1));
-        network.raise(kept, frames, 10);
-        network.raise(kept, frames, 11);
-        assertThat(kept).usingComparatorWithPrecision(CLOSE).containsExactly(8, 7.5, 7.5, 7.5, 8);
-        assertThat(frames).containsExactly(10, 9, 9, 9, 10);
-    }
-
     private static double[] numbers(String text) {
         return Arrays.stream(text.split(",")).mapToDouble(Double::parseDouble).toArray();
     }

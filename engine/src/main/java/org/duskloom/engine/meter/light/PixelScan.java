@@ -54,12 +54,13 @@ final class PixelScan {
     private void lookUp(byte[] rgb, int offset, int first, int end) {
         long pairs = 0;
         int reddest = 0;
-        for (int i = first; i < end; i++) {
-            int at = offset + 3 * i;
+        int i = first;
+        for (int at = offset + 3 * first, behind = offset + 3 * end; at < behind; at += 3) {
             int r = rgb[at] & CODE;
             long pair = CodeLight.RED[r] + CodeLight.GREEN[rgb[at + 1] & CODE] + CodeLight.BLUE[rgb[at + 2] & CODE];
             values[i] = CodeLight.luminance(pair);
             excess[i] = CodeLight.redExcess(pair);
+            i++;
             pairs += pair;
             reddest += CodeLight.RED_ALONE[r];
         }

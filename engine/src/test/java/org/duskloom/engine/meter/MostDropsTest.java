@@ -1,0 +1,106 @@
+package org.duskloom.engine.meter;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** The most drops of a line: those that looking at every pixel of every frame finds, bit for bit. */
+class MostDropsTest {
+    /** What frames show. */
+    private enum Scene {
+        /** Every pixel for itself. */
+        NOISE,
+        /** All pixels alike, brighter and darker. */
+        SWELL,
+        /** A light that runs along the line again and again, on a ground that stays. */
+        CHASE,
+        /** Pieces of the line that are on or off, rest at 0. */
+        PIECES;
+
+        double[] amps(int frame, int pixels, SplittableRandom random) {
+            double[] amps = new double[pixels];
+            double swell = 0.04 * (1 + StrictMath.sin(frame / 7.0));
+            int piece = 1 + random.nextInt(30);
+            double level = 0;
+            for (int i = 0; i < pixels; i++) {
+                level = i % piece == 0 ? random.nextInt(2) * 0.05 : level;
+                amps[i] = switch (this) {
+                    case NOISE -> 0.08 * random.nextDouble();
+                    case SWELL -> swell;
+                    case CHASE -> 0.01 + (Math.floorMod(i - 3 * frame, pixels) < 12 ? 0.05 : 0);
+                    case PIECES -> level;
+                };
+            }
+            return amps;
+        }
+    }
+
+    private static LineNetwork anyLine(SplittableRandom random) {
+        int pixels = 1 + random.nextInt(random.nextBoolean() ? 12 : 300);
+        double[] ohms = random.doubles(pixels - 1, 0.0005, 0.05)
+                .map(each -> random.nextInt(10) == 0 ? 0 : each)
+                .toArray();
+        if (random.nextBoolean()) {
+            Arrays.fill(ohms, 0.004);
+        }
+        List<LineNetwork.Source> sources = new ArrayList<>();
+        int feeds = 1 + random.nextInt(6);
+        for (int i = 0; i < feeds; i++) {
+            double lead = random.nextInt(4) == 0 ? 0 : 0.01 + random.nextDouble();
+            double volts = random.nextInt(3) == 0 ? 11.5 + random.nextDouble() : 12;
+            sources.add(new LineNetwork.Source(random.nextInt(pixels), lead, volts));
+        }
+        return new LineNetwork(ohms, sources);
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void areThoseOfEveryPixelInEveryFrame(Scene scene) {
+        SplittableRandom random = new SplittableRandom(29);
+        for (int line = 0; line < 150; line++) {
+            LineNetwork network = anyLine(random);
+            MostDrops drops = new MostDrops(network);
+            double[] most = new double[network.pixelCount()];
+            long[] frames = new long[most.length];
+            Arrays.fill(most, Double.NEGATIVE_INFINITY);
+            for (int frame = 0; frame < 120; frame++) {
+                network.solve(scene.amps(frame, most.length, random));
+                drops.raise(frame);
+                for (int i = 0; i < most.length; i++) {
+                    frames[i] = network.drop(i) > most[i] ? frame : frames[i];
+                    most[i] = Math.max(most[i], network.drop(i));
+                }
+            }
+            assertThat(drops.most()).containsExactly(most);
+            assertThat(drops.frames()).containsExactly(frames);
+        }
+    }
+
+    /** One pixel in the middle of a block draws more than ever, while those at both ends of the block drop less. */
+    @Test
+    void seesADropBetweenTheEndsOfABlock() {
+        double[] ohms = new double[LineBlocks.MOST - 1];
+        Arrays.fill(ohms, 1);
+        int last = ohms.length;
+        LineNetwork network =
+                new LineNetwork(ohms, List.of(new LineNetwork.Source(0, 0, 12), new LineNetwork.Source(last, 0, 12)));
+        MostDrops drops = new MostDrops(network);
+        double[] amps = new double[last + 1];
+        Arrays.fill(amps, 0.1);
+        network.solve(amps);
+        drops.raise(0);
+        Arrays.fill(amps, 0);
+        amps[last / 2] = 0.1 * (last + 1);
+        network.solve(amps);
+        drops.raise(1);
+        assertThat(drops.frames()[last / 2]).isEqualTo(1);
+        assertThat(drops.most()[last / 2]).isGreaterThan(0.1 * last * last / 8);
+        assertThat(drops.frames()[0]).isZero();
+    }
+}
