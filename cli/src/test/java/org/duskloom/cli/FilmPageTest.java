@@ -13,6 +13,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The page in a browser, four seconds of the garden. */
 class FilmPageTest {
@@ -233,6 +235,60 @@ class FilmPageTest {
                 .isGreaterThan(300);
     }
 
+    /** No light lies under the title, and the footer keeps to the width, also with a sound, whose delay can be set. */
+    @ParameterizedTest
+    @CsvSource({"360, 640", "800, 700", "1200, 757"})
+    void theTitleStandsClearOfTheLights(int width, int height) {
+        browser.size(width, height, 1);
+        browser.await("document.getElementById('title').textContent = 'Midsummer night between the allotments';"
+                + " document.getElementById('mute').hidden = false; document.getElementById('lag').hidden = false;"
+                + " await new Promise((done) => setTimeout(done, 300));");
+        double top = browser.number("document.getElementById('lights').getBoundingClientRect().top");
+        assertThat(browser.number("document.querySelector('header').getBoundingClientRect().bottom"))
+                .isLessThanOrEqualTo(top);
+        assertThat(browser.number("Math.min(...Array.from({length: " + PIXELS + "}, (none, i) =>"
+                        + " player.stage.placeOf(i)).map(({y, radius}) => y - radius))"))
+                .isPositive();
+        assertThat(browser.number("document.getElementById('lights').clientHeight"))
+                .isGreaterThan(0.28 * height);
+        assertThat(browser.number(
+                        "Math.max(...[...document.querySelectorAll('footer > *, footer button, footer label')].map((e) =>"
+                                + " e.getBoundingClientRect().right))"))
+                .isLessThanOrEqualTo(width);
+    }
+
+    /** Two cues that overlap in one layer, and one that follows: each in sight, and told where it lies. */
+    @Test
+    void cuesOfALayerThatOverlapLieInLanes() throws IOException {
+        Path map = Files.writeString(folder.resolve("lanes.csv"), "prop,pixel,x,y\na,1,0,0\na,2,100,0\n");
+        Path show = Files.writeString(folder.resolve("lanes.json"), """
+                {"duskloom": "timeline/1", "map": "%s", "rate": 40, "length": "10s", "layers": [
+                 {"name": "low", "cues": [
+                  {"name": "ground", "at": "0s", "for": "10s", "on": "a", "effect": "wash", "with": {"palette": "gold"}}]},
+                 {"name": "high", "cues": [
+                  {"name": "late", "at": "5s", "for": "5s", "on": "a", "effect": "wash", "with": {"palette": "gold"}},
+                  {"name": "long", "at": "0s", "for": "8s", "on": "a", "effect": "wash", "with": {"palette": "gold"}},
+                  {"name": "last", "at": "8s", "for": "2s", "on": "a", "effect": "wash", "with": {"palette": "gold"}}]}]}
+                """.formatted(map.getFileName()));
+        Path film = folder.resolve("lanes.html");
+        assertThat(Ran.with("film", show, "-o", film).code()).isZero();
+        browser.show(film);
+        assertThat(cuesAt(6)).isEqualTo("late, long, ground");
+        assertThat(cuesAt(9)).isEqualTo("late, last, ground");
+        assertThat(cuesAt(2)).isEqualTo("-, long, ground");
+        assertThat(browser.value("document.getElementById('line').style.getPropertyValue('--lanes')"))
+                .isEqualTo("3");
+    }
+
+    /** What is told at a second of the ten, from the top row to the lowest. */
+    private static Object cuesAt(int second) {
+        return browser.await(
+                "const [second] = given; const {line} = player; const box = line.element.getBoundingClientRect();"
+                        + " return [1, 3, 5].map((sixth) => line.cueAt({clientX: box.left + box.width * second / 10,"
+                        + " clientY: box.top + line.ruler + (box.height - line.ruler) * sixth / 6})?.name ?? '-').join(', ');",
+                second);
+    }
+
     @Test
     void whatCannotBeReadIsSaid() throws IOException {
         String html = Files.readString(page);
@@ -290,7 +346,8 @@ class FilmPageTest {
 
     private static void clickOn(int pixel) {
         Map<?, ?> place = (Map<?, ?>) browser.value("player.stage.placeOf(" + pixel + ")");
-        browser.click(((Number) place.get("x")).doubleValue(), ((Number) place.get("y")).doubleValue());
+        double top = browser.number("player.stage.canvas.getBoundingClientRect().top");
+        browser.click(((Number) place.get("x")).doubleValue(), top + ((Number) place.get("y")).doubleValue());
     }
 
     private String[] patchRow(int pixel) throws IOException {

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The page of a show that is being written, in a browser: the garden, 96 seconds of 1,288 pixels. */
 class WatchPageTest {
@@ -263,6 +265,27 @@ class WatchPageTest {
                 .isBetween(60.0, 260.0);
     }
 
+    /** Many errors take no room from the lights that these need, and nothing is pushed out of the window. */
+    @ParameterizedTest
+    @CsvSource({"360, 640", "800, 700", "1200, 657"})
+    void manyErrorsLeaveTheLightsTheirRoom(int width, int height) throws IOException {
+        browser.size(width, height, 1);
+        save("\"effect\": \"", "\"effect\": \"x");
+        browser.when("document.querySelectorAll('#report li').length > 10");
+        browser.await("await new Promise((done) => setTimeout(done, 300));");
+        assertThat(browser.number("document.querySelector('header').getBoundingClientRect().bottom"))
+                .isLessThanOrEqualTo(top("lights"));
+        double lights = browser.number("document.getElementById('lights').getBoundingClientRect().bottom");
+        assertThat(lights - top("lights")).isGreaterThanOrEqualTo(0.28 * height - 1);
+        assertThat(lights).isLessThanOrEqualTo(top("report") + 0.5);
+        assertThat(browser.number("document.querySelector('footer').getBoundingClientRect().bottom"))
+                .isLessThanOrEqualTo(height + 0.5);
+    }
+
+    private static double top(String id) {
+        return browser.number("document.getElementById('" + id + "').getBoundingClientRect().top");
+    }
+
     /** Of tabs the one in front listens; the others hear of it when they are seen again. */
     @Test
     void twoTabsFollowAndOneGoesOnWhenTheOtherIsClosed() throws IOException {
@@ -314,7 +337,9 @@ class WatchPageTest {
         browser.press("ArrowRight");
         browser.when("player.wasDrawn === 1");
         for (int pixel : new int[] {0, 640, PIXELS - 1}) {
-            List<?> place = (List<?>) browser.value("(({x, y}) => [x, y])(player.stage.placeOf(" + pixel + "))");
+            List<?> place =
+                    (List<?>) browser.value("(({x, y}) => [x, y + player.stage.canvas.getBoundingClientRect().top])"
+                            + "(player.stage.placeOf(" + pixel + "))");
             browser.click(((Number) place.get(0)).doubleValue(), ((Number) place.get(1)).doubleValue());
             browser.when("player.plate.pixel === " + pixel);
         }

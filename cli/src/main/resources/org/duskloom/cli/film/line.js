@@ -2,9 +2,12 @@
 
 const BAR_COLOURS = ["#3f4a6b", "#4a4268", "#3a5560", "#5a4658", "#46543f", "#5a5040"];
 
+/** So many rows a layer takes at most of the line; more lanes of it are thinner. */
+const MOST_ROWS_OF_LAYER = 6;
+
 /**
- * The line of time: a row for each layer, the top one uppermost as on the stage, with a bar for each cue; and a mark at the
- * time that is seen. A press goes there, a double press goes round that cue.
+ * The line of time: a row for each layer, the top one uppermost as on the stage, with a bar for each cue, and more rows for a
+ * layer whose cues overlap; and a mark at the time that is seen. A press goes there, a double press goes round that cue.
  */
 class TimeLine {
   /** @param asked is told a time to go to, or a loop of frames of the show to go round */
@@ -36,7 +39,17 @@ class TimeLine {
 
   setFilm(film) {
     this.film = film;
-    this.rows = film.facts.layers.map((layer) => layer.cues).reverse();
+    this.layers = film.facts.layers.map((layer) => lanesOf(layer.cues).reverse()).reverse();
+    const rows = (lanes) => Math.min(lanes.length, MOST_ROWS_OF_LAYER);
+    this.rows = this.layers.reduce((sum, lanes) => sum + rows(lanes), 0);
+    let top = 0;
+    this.lanes = this.layers.flatMap((lanes, layer) => {
+      const height = rows(lanes) / lanes.length;
+      const first = top;
+      top += rows(lanes);
+      return lanes.map((cues, lane) => ({ cues, layer, top: first + lane * height, height, last: lane === lanes.length - 1 }));
+    });
+    this.element.style.setProperty("--lanes", this.rows);
     this.paint();
   }
 
@@ -74,12 +87,12 @@ class TimeLine {
 
   cueAt(event) {
     const box = this.element.getBoundingClientRect();
-    const row = this.rows[Math.floor(((event.clientY - box.top - this.ruler) / (box.height - this.ruler)) * this.rows.length)];
+    const row = ((event.clientY - box.top - this.ruler) / (box.height - this.ruler)) * this.rows;
+    const lane = this.lanes.find(({ top, height }) => top <= row && row < top + height);
     const seconds =
       this.film.startSeconds +
       ((event.clientX - box.left) / box.width) * (this.film.endSeconds - this.film.startSeconds);
-    // A later cue of a layer is painted over an earlier one.
-    const cue = row?.findLast(
+    const cue = lane?.cues.find(
       ({ from, to }) => this.secondsOfShowFrame(from) <= seconds && seconds < this.secondsOfShowFrame(to));
     return cue && { ...cue, text: `${cue.name}, ${timeText(this.secondsOfShowFrame(cue.from))} to ${timeText(this.secondsOfShowFrame(cue.to))}` };
   }
@@ -94,24 +107,25 @@ class TimeLine {
     brush.scale(density, density);
     this.ruler = 22;
     this.paintRuler(brush, width);
-    const rowHeight = (height - this.ruler) / Math.max(1, this.rows.length);
-    this.rows.forEach((cues, row) => this.paintRow(brush, cues, row, rowHeight, width));
+    const rowHeight = (height - this.ruler) / Math.max(1, this.rows);
+    this.lanes.forEach((lane) => this.paintLane(brush, lane, rowHeight, width));
   }
 
-  paintRow(brush, cues, row, rowHeight, width) {
-    const top = this.ruler + row * rowHeight;
-    const gap = rowHeight > 6 ? 2 : 0;
+  paintLane(brush, lane, unitHeight, width) {
+    const top = this.ruler + lane.top * unitHeight;
+    const rowHeight = lane.height * unitHeight;
+    const gap = rowHeight > 6 ? (lane.last ? 2 : 1) : 0;
     brush.fillStyle = "#171a22";
     brush.fillRect(0, top, width, rowHeight - gap);
     brush.font = "12px ui-sans-serif, 'Segoe UI', 'Noto Sans', sans-serif";
     brush.textBaseline = "middle";
-    cues.forEach((cue, index) => {
+    lane.cues.forEach((cue) => {
       const left = this.shareOf(this.secondsOfShowFrame(cue.from)) * width;
       const right = this.shareOf(this.secondsOfShowFrame(cue.to)) * width;
       if (right <= left) {
         return;
       }
-      brush.fillStyle = BAR_COLOURS[(row + 3 * (index % 2)) % BAR_COLOURS.length];
+      brush.fillStyle = BAR_COLOURS[(lane.layer + 3 * (cue.index % 2)) % BAR_COLOURS.length];
       brush.fillRect(left, top, Math.max(1, right - left - 1), rowHeight - gap);
       if (rowHeight >= 14 && right - left > 34) {
         brush.save();
@@ -140,6 +154,24 @@ class TimeLine {
       brush.fillText(text, Math.min(left, room), 0);
     }
   }
+}
+
+/**
+ * The cues of a layer in as few lanes as they need so that none hides another, each with its index in the layer: from the
+ * earliest on, each in the lowest lane that is free. A layer without cues has one lane.
+ */
+function lanesOf(cues) {
+  const lanes = [[]];
+  const rising = cues.map((cue, index) => ({ ...cue, index })).sort((one, other) => one.from - other.from);
+  for (const cue of rising) {
+    const free = lanes.find((lane) => !lane.length || lane.at(-1).to <= cue.from);
+    if (free) {
+      free.push(cue);
+    } else {
+      lanes.push([cue]);
+    }
+  }
+  return lanes;
 }
 
 /** 1:02.50; with so many decimals. */
