@@ -55,6 +55,22 @@ class PngWriterTest {
                         2, -11, -22, -33, -14, -28, -42, -18, -36, -54);
     }
 
+    /**
+     * Section 9.2: Sub gives each byte less that of the dot to its left, modulo 256; left of the first stand zeros. A
+     * row that is as the one above it is told by that.
+     */
+    @Test
+    void rowsThatAreLikeNoOtherAreFilteredWithSub() throws Exception {
+        byte[] rgb = {10, 20, 30, 12, 24, 36, 15, 30, 45, 10, 20, 30, 12, 24, 36, 15, 30, 45, 90, 91, 92, 0, 0, 0, 1, 2, 3
+        };
+        assertThat(PngChunks.of(written(3, 3, rgb, PngWriter.FAST, PngWriter.Likeness.SIDEWAYS))
+                        .inflated())
+                .containsExactly(
+                        1, 10, 20, 30, 2, 4, 6, 3, 6, 9, //
+                        2, 0, 0, 0, 0, 0, 0, 0, 0, 0, //
+                        1, 90, 91, 92, -90, -91, -92, 1, 2, 3);
+    }
+
     /** What the check values rest on: the JDK's CRC-32 and Adler-32 (RFC 1950) of the usual "123456789". */
     @Test
     void theJudgesThemselvesAreSound() {
@@ -69,11 +85,14 @@ class PngWriterTest {
 
     /** Noise does not compress, so 700 by 300 dots take several IDAT chunks. */
     @ParameterizedTest
-    @CsvSource({"1, 1, 0", "1, 1, 1", "3, 2, 9", "1, 500, 1", "500, 1, 1", "700, 300, 0", "700, 300, 1", "700, 300, 6"})
-    void theJdkReadsBackEveryDot(int width, int height, int level) throws IOException {
+    @CsvSource({
+        "1, 1, 0, UPWARD", "1, 1, 1, SIDEWAYS", "3, 2, 9, SIDEWAYS", "1, 500, 1, SIDEWAYS", "500, 1, 1, UPWARD",
+        "700, 300, 0, UPWARD", "700, 300, 1, UPWARD", "700, 300, 1, SIDEWAYS", "700, 300, 6, SIDEWAYS"
+    })
+    void theJdkReadsBackEveryDot(int width, int height, int level, PngWriter.Likeness likeness) throws IOException {
         byte[] rgb = new byte[3 * width * height];
         new Random(7).nextBytes(rgb);
-        byte[] file = written(width, height, rgb, level);
+        byte[] file = written(width, height, rgb, level, likeness);
         BufferedImage image = ImageIO.read(new ByteArrayInputStream(file));
         assertThat(image.getWidth()).isEqualTo(width);
         assertThat(image.getHeight()).isEqualTo(height);
@@ -102,8 +121,13 @@ class PngWriterTest {
     }
 
     private static byte[] written(int width, int height, byte[] rgb, int level) throws IOException {
+        return written(width, height, rgb, level, PngWriter.Likeness.UPWARD);
+    }
+
+    private static byte[] written(int width, int height, byte[] rgb, int level, PngWriter.Likeness likeness)
+            throws IOException {
         ByteArrayOutputStream out = new ByteArrayOutputStream();
-        try (PngWriter png = new PngWriter(out, width, height, level)) {
+        try (PngWriter png = new PngWriter(out, width, height, level, likeness)) {
             for (int y = 0; y < height; y++) {
                 png.row(rgb, 3 * width * y);
             }
