@@ -27,8 +27,16 @@ record Owner(long process, long startMillis, String host, long number) {
 
     /** The process that runs this. */
     static Owner current() {
-        ProcessHandle self = ProcessHandle.current();
-        return new Owner(self.pid(), startMillis(self), hostName(), 0);
+        return Current.OWNER;
+    }
+
+    /** Looked up once, when it is needed. */
+    private static final class Current {
+        private static final Owner OWNER = of(ProcessHandle.current());
+
+        private static Owner of(ProcessHandle self) {
+            return new Owner(self.pid(), startMillis(self), hostName(), 0);
+        }
     }
 
     static Optional<Owner> parse(String word) {

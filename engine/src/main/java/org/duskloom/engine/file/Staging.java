@@ -8,19 +8,21 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 
 /**
  * The outputs in the making of one process. Safe for use by several threads: stopping and publishing exclude each
  * other, so a group is published whole or not at all.
  */
 final class Staging {
-    static final Staging OF_PROCESS = new Staging(new SystemCalls(), Owner.current(), Owner::mayRun);
+    static final Staging OF_PROCESS = new Staging(new SystemCalls(), Owner::current, Owner::mayRun);
 
     /** Whoever stands in the way may be gone before one can see who it was. */
     private static final int TRIES = 20;
 
     private final FileCalls calls;
-    private final Owner process;
+    /** Asked when something is staged: finding out takes a hundredth of a second, which others can do without. */
+    private final Supplier<Owner> process;
     private final Predicate<Owner> mayRun;
     private final AtomicLong groups = new AtomicLong();
     private final Map<Path, StagedTarget> open = new LinkedHashMap<>();
@@ -32,6 +34,10 @@ final class Staging {
      * @param mayRun whether somebody may still be at work
      */
     Staging(FileCalls calls, Owner process, Predicate<Owner> mayRun) {
+        this(calls, () -> process, mayRun);
+    }
+
+    private Staging(FileCalls calls, Supplier<Owner> process, Predicate<Owner> mayRun) {
         this.calls = calls;
         this.process = process;
         this.mayRun = mayRun;
@@ -43,7 +49,7 @@ final class Staging {
     }
 
     Owner nextOwner() {
-        return process.withNumber(groups.getAndIncrement());
+        return process.get().withNumber(groups.getAndIncrement());
     }
 
     synchronized int abandonAll() {
@@ -145,10 +151,10 @@ final class Staging {
 
     private OutputRefusedException inUse(Path asked, Workplace place) {
         Owner other = place.owner();
-        if (other.isOfProcessOf(process)) {
+        if (other.isOfProcessOf(process.get())) {
             return twice(asked);
         }
-        if (other.isOnHostOf(process)) {
+        if (other.isOnHostOf(process.get())) {
             return new OutputRefusedException(
                     asked + " is in use by process " + other.process() + "; wait for its end, or write somewhere else");
         }
