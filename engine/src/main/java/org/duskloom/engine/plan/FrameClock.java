@@ -27,14 +27,28 @@ final class FrameClock {
     FrameClock(FrameRate rate, ExactTime start) {
         this.rate = rate;
         this.start = start;
-        BigInteger common = lcm(big(rate.numerator()), big(start.denominator()));
-        BigInteger frame = common.divide(big(rate.numerator())).multiply(big(rate.denominator()));
-        BigInteger first = common.divide(big(start.denominator())).multiply(big(start.numerator()));
-        boolean cheap = common.bitLength() <= 53 && frame.bitLength() <= 53 && first.bitLength() <= 53;
-        perFrame = cheap ? frame.longValueExact() : 1;
-        atStart = cheap ? first.longValueExact() : 0;
-        denominator = cheap ? common.longValueExact() : 1;
+        long divisor = greatestCommonDivisor(rate.numerator(), start.denominator());
+        long ownDenominator = start.denominator() / divisor;
+        long ownNumerator = rate.numerator() / divisor;
+        boolean cheap = isExact(ownDenominator, rate.numerator())
+                && isExact(ownDenominator, rate.denominator())
+                && isExact(ownNumerator, start.numerator());
+        perFrame = cheap ? ownDenominator * rate.denominator() : 1;
+        atStart = cheap ? ownNumerator * start.numerator() : 0;
+        denominator = cheap ? ownDenominator * rate.numerator() : 1;
         lastCheapFrame = cheap ? (LARGEST_EXACT - atStart) / perFrame : -1;
+    }
+
+    /** Whether doubles hold the product exactly. */
+    private static boolean isExact(long factor, long other) {
+        long product = factor * other;
+        return Math.multiplyHigh(factor, other) == product >> 63
+                && product > -LARGEST_EXACT
+                && product < LARGEST_EXACT;
+    }
+
+    private static long greatestCommonDivisor(long a, long b) {
+        return b == 0 ? a : greatestCommonDivisor(b, a % b);
     }
 
     /** The instant from which it counts. */
@@ -61,9 +75,5 @@ final class FrameClock {
 
     private static BigInteger big(long value) {
         return BigInteger.valueOf(value);
-    }
-
-    private static BigInteger lcm(BigInteger a, BigInteger b) {
-        return a.divide(a.gcd(b)).multiply(b);
     }
 }

@@ -40,6 +40,10 @@ public final class PlanCompiler {
     private final LayoutDoubts layoutDoubts;
     /** What plays of one cue have in common; nothing where it has errors. */
     private final Map<Body, Optional<CanvasCompiler>> bodies = new HashMap<>();
+    /** The one that was asked for last: plays of a cue follow each other, and are compared sooner than looked up. */
+    private Body lastBody;
+
+    private Optional<CanvasCompiler> lastCanvases;
 
     private final Map<Place, CueGeometry> places = new HashMap<>();
     private final Map<SharedKernels.Key, SharedKernels> kernels = new HashMap<>();
@@ -159,13 +163,15 @@ public final class PlanCompiler {
     private Optional<CueDraft> draft(CuePlay play) {
         try {
             Body body = Body.of(play, show.timeline().times().isEven());
-            Optional<CanvasCompiler> canvases = bodies.get(body);
+            Optional<CanvasCompiler> canvases = body.equals(lastBody) ? lastCanvases : bodies.get(body);
             if (canvases == null) {
                 canvases = canvases(play);
                 bodies.put(body, canvases);
             }
+            lastBody = body;
+            lastCanvases = canvases;
             NumberTrack opacity = settingsReader.opacity(play.cue());
-            return canvases.map(compiler -> draft(play, compiler, opacity));
+            return lastCanvases.map(compiler -> draft(play, compiler, opacity));
         } catch (ArithmeticException tooLarge) {
             reportTooLarge(play.cue());
             return Optional.empty();
