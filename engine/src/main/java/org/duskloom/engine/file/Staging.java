@@ -23,6 +23,7 @@ final class Staging {
     private final FileCalls calls;
     /** Asked when something is staged: finding out takes a hundredth of a second, which others can do without. */
     private final Supplier<Owner> process;
+
     private final Predicate<Owner> mayRun;
     private final AtomicLong groups = new AtomicLong();
     private final Map<Path, StagedTarget> open = new LinkedHashMap<>();

@@ -42,9 +42,7 @@ final class FrameClock {
     /** Whether doubles hold the product exactly. */
     private static boolean isExact(long factor, long other) {
         long product = factor * other;
-        return Math.multiplyHigh(factor, other) == product >> 63
-                && product > -LARGEST_EXACT
-                && product < LARGEST_EXACT;
+        return Math.multiplyHigh(factor, other) == product >> 63 && product > -LARGEST_EXACT && product < LARGEST_EXACT;
     }
 
     private static long greatestCommonDivisor(long a, long b) {

@@ -124,8 +124,8 @@ public final class TimeStrip implements FrameSink {
         int width = (int) layout.width();
         int height = (int) layout.height();
         try (file;
-                PngWriter png = new PngWriter(
-                        file.stream(), width, height, PngWriter.FAST, PngWriter.Likeness.SIDEWAYS)) {
+                PngWriter png =
+                        new PngWriter(file.stream(), width, height, PngWriter.FAST, PngWriter.Likeness.SIDEWAYS)) {
             byte[] line = new byte[3 * width];
             writeRows(png, head(), line);
             writeField(png, line);

@@ -61,7 +61,8 @@ class PngWriterTest {
      */
     @Test
     void rowsThatAreLikeNoOtherAreFilteredWithSub() throws Exception {
-        byte[] rgb = {10, 20, 30, 12, 24, 36, 15, 30, 45, 10, 20, 30, 12, 24, 36, 15, 30, 45, 90, 91, 92, 0, 0, 0, 1, 2, 3
+        byte[] rgb = {
+            10, 20, 30, 12, 24, 36, 15, 30, 45, 10, 20, 30, 12, 24, 36, 15, 30, 45, 90, 91, 92, 0, 0, 0, 1, 2, 3
         };
         assertThat(PngChunks.of(written(3, 3, rgb, PngWriter.FAST, PngWriter.Likeness.SIDEWAYS))
                         .inflated())
@@ -86,8 +87,15 @@ class PngWriterTest {
     /** Noise does not compress, so 700 by 300 dots take several IDAT chunks. */
     @ParameterizedTest
     @CsvSource({
-        "1, 1, 0, UPWARD", "1, 1, 1, SIDEWAYS", "3, 2, 9, SIDEWAYS", "1, 500, 1, SIDEWAYS", "500, 1, 1, UPWARD",
-        "700, 300, 0, UPWARD", "700, 300, 1, UPWARD", "700, 300, 1, SIDEWAYS", "700, 300, 6, SIDEWAYS"
+        "1, 1, 0, UPWARD",
+        "1, 1, 1, SIDEWAYS",
+        "3, 2, 9, SIDEWAYS",
+        "1, 500, 1, SIDEWAYS",
+        "500, 1, 1, UPWARD",
+        "700, 300, 0, UPWARD",
+        "700, 300, 1, UPWARD",
+        "700, 300, 1, SIDEWAYS",
+        "700, 300, 6, SIDEWAYS"
     })
     void theJdkReadsBackEveryDot(int width, int height, int level, PngWriter.Likeness likeness) throws IOException {
         byte[] rgb = new byte[3 * width * height];
