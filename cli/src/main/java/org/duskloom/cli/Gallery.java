@@ -85,7 +85,7 @@ final class Gallery implements AutoCloseable {
                 .mapToLong(twelfths -> Math.round(show.plan().frameCount() * twelfths / 12))
                 .toArray();
         StripOptions options = new StripOptions(OptionalInt.of(moments.length), OptionalInt.of(PANEL_DOTS), false);
-        try (FrameSink strip = new ContactStripKind(options, moments.length).into(group.open(picture))) {
+        try (FrameSink strip = ContactStripKind.of(options, moments).into(group.open(picture))) {
             new Rendering(show.frames(), FrameList.of(moments)).into(List.of(strip), streams);
         }
     }

@@ -42,7 +42,12 @@ record Rendering(FrameSource source, FrameList frames, int threads) {
 
     /** {@code out: 1920 frames, 1234 pixels, 0.8 s}. */
     String summary(Object output, long nanos) {
-        return output + ": " + Counted.of(frames.count(), "frame") + ", "
+        return summary(output, frames.count(), nanos);
+    }
+
+    /** The same where so many frames are shown, out of those that were rendered. */
+    String summary(Object output, long shown, long nanos) {
+        return output + ": " + Counted.of(shown, "frame") + ", "
                 + Counted.of(source.info().pixelCount(), "pixel") + ", " + Words.duration(nanos / 1e9);
     }
 

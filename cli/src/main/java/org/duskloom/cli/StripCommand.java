@@ -3,6 +3,7 @@ package org.duskloom.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import org.duskloom.engine.format.StreamKind;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.preview.ContactStripKind;
 import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.preview.ShownFrames;
@@ -33,9 +35,10 @@ import picocli.CommandLine.Option;
         header = "Draw a show, or a part of it, into one picture.",
         description = {
             "",
-            "A contact strip shows moments side by side, every pixel as a glowing dot where it hangs. A time strip has"
+            "A contact strip shows moments side by side, every pixel as a glowing dot where it hangs: at about even"
+                    + " distances, each picked out of a few so that it looks other than those before it. A time strip has"
                     + " a row for each pixel in wiring order and a column for each frame; of more than 65,535 pixels a row"
-                    + " for every n-th, unless --pixel-size is given. Only the frames that are shown are rendered.",
+                    + " for every n-th, unless --pixel-size is given. Only frames that may be shown are rendered.",
             ""
         },
         footer = {
@@ -160,20 +163,24 @@ final class StripCommand implements Callable<Integer> {
     }
 
     private void draw(LoadedShow loaded, FrameSpan span) throws IOException, InterruptedException {
-        long start = System.nanoTime();
         FrameSource source = pixels.of(loaded.frames(), loaded.show().groups());
         StripOptions options = new StripOptions(optional(columns), OptionalInt.empty(), optional(pixelSize), names);
-        List<ShownMoment> cues = by == PanelChoice.CUE ? cueMoments(loaded, span) : List.of();
-        long[] frames = cues.isEmpty()
-                ? kind.frames(
-                        PreviewScene.of(source.info()),
-                        FrameList.of(span),
-                        source.info().rate(),
-                        count)
-                : cues.stream().mapToLong(ShownMoment::frame).toArray();
-        StreamKind pictureKind = cues.isEmpty()
-                ? kind.picture(options, frames.length)
-                : new ContactStripKind(options, frames.length, all -> cues);
+        if (by == PanelChoice.CUE) {
+            List<ShownMoment> cues = cueMoments(loaded, span);
+            long[] frames = cues.stream().mapToLong(ShownMoment::frame).toArray();
+            draw(ContactStripKind.of(options, cues), source, frames, frames.length, loaded);
+        } else {
+            RunInfo run = source.info();
+            long[][] shown = kind.frames(PreviewScene.of(run), FrameList.of(span), run.rate(), count);
+            long[] frames = Arrays.stream(shown).flatMapToLong(Arrays::stream).toArray();
+            draw(kind.picture(options, shown), source, frames, shown.length, loaded);
+        }
+    }
+
+    /** @param shown how many of the frames the picture shows */
+    private void draw(StreamKind pictureKind, FrameSource source, long[] frames, int shown, LoadedShow loaded)
+            throws IOException, InterruptedException {
+        long start = System.nanoTime();
         Rendering rendering = new Rendering(source, FrameList.of(frames));
         StagedFile file = file(loaded);
         try (FrameSink picture = pictureKind.into(file)) {
@@ -185,7 +192,7 @@ final class StripCommand implements Callable<Integer> {
             // A picture that would be too large is a matter of the options.
             throw new MisuseException(refused.getMessage());
         }
-        streams.tell(rendering.summary(output, System.nanoTime() - start));
+        streams.tell(rendering.summary(output, shown, System.nanoTime() - start));
     }
 
     private List<ShownMoment> cueMoments(LoadedShow loaded, FrameSpan span) {

@@ -1,6 +1,7 @@
 package org.duskloom.cli;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.duskloom.engine.format.StreamKind;
@@ -19,34 +20,38 @@ enum StripKind {
     /** Moments side by side. */
     CONTACT {
         @Override
-        long[] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count) {
-            return ShownFrames.evenly(span, rate, count == null ? ShownFrames.USUAL_PANELS : count);
+        long[][] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count) {
+            return ShownFrames.evenly(span, rate, count == null ? ShownFrames.USUAL_PANELS : count, scene.pixelCount());
         }
 
         @Override
-        StreamKind picture(StripOptions options, int moments) {
-            return new ContactStripKind(options, moments);
+        StreamKind picture(StripOptions options, long[][] frames) {
+            return ContactStripKind.of(options, frames);
         }
     },
     /** A row for each pixel. */
     TIME {
         @Override
-        long[] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count) {
+        long[][] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count) {
             int most = count == null ? ShownFrames.USUAL_COLUMNS : count;
-            return ShownFrames.everyNth(span, ShownFrames.framesPerColumn(scene, span, most));
+            long[] columns = ShownFrames.everyNth(span, ShownFrames.framesPerColumn(scene, span, most));
+            return Arrays.stream(columns).mapToObj(frame -> new long[] {frame}).toArray(long[][]::new);
         }
 
         @Override
-        StreamKind picture(StripOptions options, int moments) {
-            return new TimeStripKind(options.pixelSize(), moments);
+        StreamKind picture(StripOptions options, long[][] frames) {
+            return new TimeStripKind(options.pixelSize(), frames.length);
         }
     };
 
-    /** The frames to render, rising; {@code count} may be null for as many as is usual. */
-    abstract long[] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count);
+    /**
+     * For each panel or column the frames to render, rising, of which it shows one; {@code count} may be null for as
+     * many as is usual.
+     */
+    abstract long[][] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count);
 
-    /** The picture of so many of them. */
-    abstract StreamKind picture(StripOptions options, int moments);
+    /** The picture of them. */
+    abstract StreamKind picture(StripOptions options, long[][] frames);
 
     /** What a shell completes. */
     static final class Words extends ArrayList<String> {

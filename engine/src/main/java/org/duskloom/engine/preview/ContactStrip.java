@@ -14,6 +14,8 @@ import org.duskloom.engine.frame.FrameSink;
 public final class ContactStrip implements FrameSink {
     private final StagedFile file;
     private final StripPanels panels;
+    private final PickedMoments moments;
+    private final int frameBytes;
 
     /**
      * Lays out the sheet; nothing is written yet.
@@ -27,9 +29,21 @@ public final class ContactStrip implements FrameSink {
      */
     public ContactStrip(StagedFile file, PreviewScene scene, long[] frames, StripOptions options)
             throws OutputRefusedException {
+        this(file, scene, PickedMoments.withoutChoice(frames), options);
+    }
+
+    /**
+     * The same with a choice for each panel.
+     *
+     * @param candidates for each panel the frames of which it shows the one that looks least like the panels before it
+     */
+    ContactStrip(StagedFile file, PreviewScene scene, long[][] candidates, StripOptions options)
+            throws OutputRefusedException {
         this.file = file;
         try {
-            this.panels = new StripPanels(scene, frames, options);
+            this.moments = new PickedMoments(candidates, this::draw);
+            this.frameBytes = 3 * scene.pixelCount();
+            this.panels = new StripPanels(scene, candidates.length, options);
         } catch (OutputRefusedException | IllegalArgumentException refused) {
             file.close();
             throw refused;
@@ -44,8 +58,12 @@ public final class ContactStrip implements FrameSink {
     @Override
     public void take(FrameBatch batch) {
         for (int i = 0; i < batch.count(); i++) {
-            panels.frame(batch.frame(i), batch.rgb(), batch.offset(i));
+            moments.frame(batch.frame(i), batch.rgb(), batch.offset(i), frameBytes);
         }
+    }
+
+    private void draw(long frame, byte[] rgb, int offset) {
+        panels.draw(frame, rgb, offset);
     }
 
     /**
@@ -55,6 +73,7 @@ public final class ContactStrip implements FrameSink {
      */
     @Override
     public void finish() throws IOException {
+        moments.requireComplete();
         panels.complete().writePng(file);
     }
 

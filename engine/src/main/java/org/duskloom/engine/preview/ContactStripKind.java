@@ -25,38 +25,59 @@ public final class ContactStripKind implements StreamKind {
     private static final int STEP_DOTS = 300;
 
     private final StripOptions options;
-    private final int mostPanels;
+    private final Function<RunInfo, long[][]> even;
     private final Function<FrameList, List<ShownMoment>> captioned;
 
-    /**
-     * A kind of strip.
-     *
-     * @param options how panels of moments are laid out
-     * @param mostPanels how many moments there are at most
-     */
-    public ContactStripKind(StripOptions options, int mostPanels) {
-        this(options, mostPanels, frames -> List.of());
-    }
-
-    /**
-     * A kind of strip of chosen moments.
-     *
-     * @param mostPanels how many moments there are at most where none is chosen
-     * @param captioned chooses moments of the frames that come, rising; none for moments at even distances
-     */
-    public ContactStripKind(StripOptions options, int mostPanels, Function<FrameList, List<ShownMoment>> captioned) {
+    private ContactStripKind(
+            StripOptions options,
+            Function<RunInfo, long[][]> even,
+            Function<FrameList, List<ShownMoment>> captioned) {
         this.options = options;
-        this.mostPanels = mostPanels;
+        this.even = even;
         this.captioned = Objects.requireNonNull(captioned, "captioned");
     }
 
     /**
-     * As large as suits a screen.
+     * Moments without captions, all of which come.
+     *
+     * @param options how panels are laid out
+     * @param moments numbers of frames, rising, at least one
+     */
+    public static ContactStripKind of(StripOptions options, long[] moments) {
+        return of(options, PickedMoments.withoutChoice(moments));
+    }
+
+    /**
+     * Moments without captions, picked so that they look different.
+     *
+     * @param options how panels are laid out
+     * @param candidates for each panel the frames of which it may show one, as {@link ShownFrames#evenly} gives them;
+     *     all of them come
+     */
+    public static ContactStripKind of(StripOptions options, long[][] candidates) {
+        return new ContactStripKind(options, run -> candidates, frames -> List.of());
+    }
+
+    /**
+     * Moments with captions.
+     *
+     * @param options how panels are laid out
+     * @param moments rising, at least one; all of them come
+     */
+    public static ContactStripKind of(StripOptions options, List<ShownMoment> moments) {
+        return new ContactStripKind(options, run -> new long[0][], frames -> moments);
+    }
+
+    /**
+     * As large as suits a screen, of any frames.
      *
      * @param captioned chooses moments of the frames that come, rising; none for moments at even distances
      */
     public static ContactStripKind standard(Function<FrameList, List<ShownMoment>> captioned) {
-        return new ContactStripKind(StripOptions.standard(), ShownFrames.USUAL_PANELS, captioned);
+        return new ContactStripKind(
+                StripOptions.standard(),
+                run -> ShownFrames.evenly(run.frames(), run.rate(), ShownFrames.USUAL_PANELS, run.pixelCount()),
+                captioned);
     }
 
     @Override
@@ -87,8 +108,7 @@ public final class ContactStripKind implements StreamKind {
     private ContactStrip ofMoments(StagedFile file, RunInfo run) throws OutputRefusedException {
         List<ShownMoment> chosen = captioned.apply(run.frames());
         if (chosen.isEmpty()) {
-            long[] evenly = ShownFrames.evenly(run.frames(), run.rate(), mostPanels);
-            return new ContactStrip(file, PreviewScene.of(run), evenly, options);
+            return new ContactStrip(file, PreviewScene.of(run), even.apply(run), options);
         }
         Map<Long, String> captions =
                 chosen.stream().collect(Collectors.toMap(ShownMoment::frame, ShownMoment::caption));

@@ -30,9 +30,9 @@ public final class MomentPictures {
         byte[] rgb = new byte[run.frameBytes()];
         try (FrameReader reader = source.reader()) {
             for (long frame : frames) {
-                StripPanels panel = new StripPanels(scene, new long[] {frame}, options);
+                StripPanels panel = new StripPanels(scene, 1, options);
                 reader.read(frame % run.showFrames(), rgb, 0);
-                panel.frame(frame, rgb, 0);
+                panel.draw(frame, rgb, 0);
                 pictures.add(panel.complete().png());
             }
         }

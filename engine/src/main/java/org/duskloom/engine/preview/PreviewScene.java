@@ -5,6 +5,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.LongFunction;
 import java.util.function.LongToDoubleFunction;
+import java.util.stream.Stream;
 import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.frame.PropSpan;
 import org.duskloom.engine.frame.RunInfo;
@@ -20,7 +21,7 @@ import org.duskloom.engine.text.Counted;
  * @param props whose pixels are whose, in wiring order
  * @param secondsOfFrame the instant of a frame, in seconds from the start of the timeline
  * @param captions what stands beside the time of a frame, shortened where it does not fit; without them its number
- *     does, where it fits
+ *     does, where it fits, as a time is written in frames where "frame" does not
  */
 public record PreviewScene(
         String title,
@@ -79,11 +80,14 @@ public record PreviewScene(
         if (captions.isPresent()) {
             return PixelFont.standard().fitted(captions.get().apply(frame), dots);
         }
-        String number = "frame " + frame;
-        return PixelFont.standard().width(number) <= dots ? number : "";
+        return Stream.of("frame " + frame, frame + "f")
+                .filter(number -> PixelFont.standard().width(number) <= dots)
+                .findFirst()
+                .orElse("");
     }
 
-    int pixelCount() {
+    /** How many pixels it has. */
+    public int pixelCount() {
         return x.length;
     }
 

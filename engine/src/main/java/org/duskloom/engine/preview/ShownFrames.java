@@ -1,5 +1,6 @@
 package org.duskloom.engine.preview;
 
+import java.util.stream.IntStream;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.time.FrameRate;
 
@@ -14,24 +15,46 @@ public final class ShownFrames {
     /** Moments nearer than this many frames stay where they are. */
     private static final int SHORTEST_MOVED = 4;
 
+    /** Out of so many frames a moment is picked, of fewer where that would take long. */
+    private static final int CANDIDATES = 5;
+
+    /** So many pixels of frames are looked at for that; about a second of rendering. */
+    private static final long MOST_PIXELS = 20_000_000;
+
     private ShownFrames() {}
 
     /**
-     * Frames at about even distances, the first among them; all if there are no more than that. Light that runs round
-     * in a second or two would seem to stand still at moments that are exactly even, so each but the first moves on by
-     * a share of the distance, up to a half, that differs from one to the next, and off whole tenths of a second.
+     * Candidates for moments at about even distances, of which a picture shows one each; the first frame alone for the
+     * first moment, and each frame alone if there are no more than moments. Light that runs round in a second or two
+     * would seem to stand still at moments that are exactly even, so the others lie on from there by shares of the
+     * distance, up to a half, that differ from one to the next, and off whole tenths of a second.
+     *
+     * @param count how many moments there are at most
+     * @param pixels of a frame: of many pixels there are fewer candidates
+     * @return for each moment the frames, rising, also from moment to moment
      */
-    public static long[] evenly(FrameList frames, FrameRate rate, int count) {
+    public static long[][] evenly(FrameList frames, FrameRate rate, int count, int pixels) {
         int shown = (int) Math.min(count, frames.count());
         double distance = (double) frames.count() / shown;
-        long[] moments = new long[shown];
+        long bearable = MOST_PIXELS / ((long) pixels * Math.max(1, shown));
+        int tries = distance < SHORTEST_MOVED ? 1 : (int) Math.max(1, Math.min(CANDIDATES, bearable));
+        long[][] moments = new long[shown][];
         for (int i = 0; i < shown; i++) {
-            double moved = distance < SHORTEST_MOVED ? 0 : distance * CueMoments.fraction(i) / 2;
-            long place = (long) Math.floor(i * distance + moved);
-            boolean isRound = moved > 0 && isWholeTenth(frames.frame(place), rate);
-            moments[i] = frames.frame(isRound ? place + 1 : place);
+            double even = i * distance;
+            double most = i == 0 || distance < SHORTEST_MOVED ? 0 : distance / 2;
+            moments[i] = IntStream.range(i, i + tries)
+                    .mapToLong(number -> near(frames, rate, even, most * CueMoments.fraction(number)))
+                    .sorted()
+                    .distinct()
+                    .toArray();
         }
         return moments;
+    }
+
+    private static long near(FrameList frames, FrameRate rate, double even, double moved) {
+        long place = (long) Math.floor(even + moved);
+        boolean isRound = moved > 0 && isWholeTenth(frames.frame(place), rate);
+        return frames.frame(isRound ? place + 1 : place);
     }
 
     /** Whether frame / rate seconds is a whole number of tenths. */

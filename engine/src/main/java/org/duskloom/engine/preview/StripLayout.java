@@ -28,7 +28,7 @@ record StripLayout(int columns, int rows, int panelWidth, int panelHeight) {
     /**
      * From which width of a panel on letters have twice, three times, four times the size: they grow with the picture.
      */
-    private static final int[] LABEL_SCALES_FROM = {200, 520, 840};
+    private static final int[] LABEL_SCALES_FROM = {110, 520, 840};
 
     private static final double FLATTEST = 7;
     private static final double STEEPEST = 0.4;

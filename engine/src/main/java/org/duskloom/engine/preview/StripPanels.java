@@ -7,7 +7,7 @@ import org.duskloom.engine.font.PixelFont;
 /** The panels of a contact strip, drawn one after the other into one picture. */
 final class StripPanels {
     private final PreviewScene scene;
-    private final long[] frames;
+    private final int count;
     private final StripLayout layout;
     private final Raster sheet;
     private final SceneDrawing drawing;
@@ -17,16 +17,14 @@ final class StripPanels {
     /**
      * Lays out the sheet.
      *
-     * @param frames numbers of the frames to show, rising, at least one
+     * @param count how many panels there are, at least one
      * @throws OutputRefusedException if the picture would be too large
-     * @throws IllegalArgumentException if there are no frames or they do not rise
      */
-    StripPanels(PreviewScene scene, long[] frames, StripOptions options) throws OutputRefusedException {
-        requireRising(frames);
+    StripPanels(PreviewScene scene, int count, StripOptions options) throws OutputRefusedException {
         this.scene = scene;
-        this.frames = frames.clone();
+        this.count = count;
         this.layout = StripLayout.of(
-                SceneDrawing.aspect(scene), scene.pixelCount(), frames.length, roomForPixels(options, scene));
+                SceneDrawing.aspect(scene), scene.pixelCount(), count, roomForPixels(options, scene));
         int width = layout.panelWidth();
         int height = layout.panelHeight();
         this.drawing = new SceneDrawing(scene, width, height, options.pixelSize());
@@ -37,14 +35,8 @@ final class StripPanels {
         drawHead();
     }
 
-    /** Draws a frame if it is the next of those that are shown; the others are passed over. */
-    void frame(long frameNumber, byte[] rgb, int offset) {
-        if (drawn == frames.length || frameNumber < frames[drawn]) {
-            return;
-        }
-        if (frameNumber > frames[drawn]) {
-            throw new IllegalStateException("frame " + frames[drawn] + " of the strip was not rendered");
-        }
+    /** Draws a frame into the next panel. */
+    void draw(long frameNumber, byte[] rgb, int offset) {
         int left = layout.panelLeft(drawn);
         int top = layout.panelTop(drawn);
         drawing.drawNight(sheet, left, top);
@@ -57,11 +49,11 @@ final class StripPanels {
     /**
      * The picture.
      *
-     * @throws IllegalStateException if frames that are to be shown did not come
+     * @throws IllegalStateException if panels are empty
      */
     Raster complete() {
-        if (drawn < frames.length) {
-            throw new IllegalStateException("frame " + frames[drawn] + " of the strip was not rendered");
+        if (drawn < count) {
+            throw new IllegalStateException(drawn + " panels of " + count);
         }
         return sheet;
     }
@@ -89,23 +81,12 @@ final class StripPanels {
         String time = TimeLabel.of(scene.secondsOfFrame().applyAsDouble(frameNumber));
         sheet.text(time, left, top, scale, Ink.TEXT);
         int timeWidth = PixelFont.standard().width(time) * scale;
-        // A caption is as large as the time; a mere number is smaller.
-        int captionScale = scene.captions().isPresent() ? scale : Math.max(1, scale - 1);
+        // A caption is as large as the time; a mere number is smaller, where that can be read.
+        int captionScale = scene.captions().isPresent() ? scale : Math.max(Math.min(2, scale), scale - 1);
         int room = (layout.panelWidth() - timeWidth - 8) / captionScale;
         String caption = scene.caption(frameNumber, room);
         int captionWidth = PixelFont.standard().width(caption) * captionScale;
         int captionTop = top + PixelFont.CAPITAL_ROWS * (scale - captionScale);
         sheet.text(caption, left + layout.panelWidth() - captionWidth, captionTop, captionScale, Ink.QUIET);
-    }
-
-    private static void requireRising(long[] frames) {
-        for (int i = 1; i < frames.length; i++) {
-            if (frames[i] <= frames[i - 1]) {
-                throw new IllegalArgumentException("frame " + frames[i] + " after " + frames[i - 1]);
-            }
-        }
-        if (frames.length == 0) {
-            throw new IllegalArgumentException("no frames");
-        }
     }
 }
