@@ -14,6 +14,7 @@ import org.duskloom.engine.preview.CueMoments;
 import org.duskloom.engine.preview.ShownMoment;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.NearestName;
+import org.duskloom.engine.render.SeenLight;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Played;
@@ -23,10 +24,11 @@ import org.duskloom.engine.timeline.Timeline;
 record SeenCues(Timeline timeline, Plan plan) {
     /**
      * A moment of each cue that is seen in some frames; of a cue that is repeated, of its first play there,
-     * and of a cue in a scene one for every cue that plays this.
+     * and of a cue in a scene one for every cue that plays this. Moments in which the cue is covered are avoided.
      */
     List<ShownMoment> moments(FrameList frames, int most) {
         List<CueMoments.Seen> seen = new ArrayList<>();
+        SeenLight light = new SeenLight(plan);
         for (int i = 0; i < timeline.layers().size(); i++) {
             String layer = timeline.layers().get(i).name();
             Set<List<Location>> shown = new HashSet<>();
@@ -36,7 +38,7 @@ record SeenCues(Timeline timeline, Plan plan) {
                         && span.firstFrame() <= frames.last()
                         && span.endFrameExclusive() > frames.first();
                 if (isSeen && shown.add(places(cue))) {
-                    seen.add(new CueMoments.Seen(span, CueCaption.of(layer, cue)));
+                    seen.add(new CueMoments.Seen(span, CueCaption.of(layer, cue), frame -> light.of(cue, frame)));
                 }
             }
         }

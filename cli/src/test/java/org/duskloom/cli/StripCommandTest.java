@@ -2,11 +2,14 @@ package org.duskloom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -52,6 +55,51 @@ class StripCommandTest {
                 .startsWith("one.png: 1 frame,");
         assertThat(strip("time.png", "--by", "cue", "--kind", "time").err()).contains("--by cue is for contact strips");
         assertThat(strip("x.png", "--by", "prop").err()).contains("'prop' is neither time nor cue");
+    }
+
+    /** The first cue is covered by the second from a half of its time on; its own moment comes before that. */
+    @Test
+    void aMomentOfACueIsOneInWhichItIsSeen() throws IOException {
+        String wash = "\"on\": \"fence\", \"effect\": \"wash\", \"with\": {\"palette\": ";
+        Files.writeString(show, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "2s", "layers": [
+                 {"cues": [{%s "blue"}}]}, {"cues": [{"at": "1s", %s "red"}}]}]}
+                """.formatted(wash, wash));
+        strip("cues.png", "--by", "cue");
+        BufferedImage picture = ImageIO.read(folder.resolve("cues.png").toFile());
+        assertThat(dots(picture, 0x0000FF)).isPositive();
+        assertThat(dots(picture, 0xFF0000)).isEqualTo(dots(picture, 0x0000FF));
+    }
+
+    private static long dots(BufferedImage picture, int colour) {
+        return IntStream.range(0, picture.getWidth() * picture.getHeight())
+                .filter(i -> (picture.getRGB(i % picture.getWidth(), i / picture.getWidth()) & 0xFFFFFF) == colour)
+                .count();
+    }
+
+    /**
+     * Three arms turn once in four seconds: a third of a turn, 53 1/3 frames, makes them look as before. Of the panels
+     * that are drawn no two are nearer to that than an eighth of a turn of the arms.
+     */
+    @Test
+    void momentsOfATurningWheelLookDifferent() throws IOException {
+        Files.writeString(show, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "4s", "layers": [{"cues": [
+                  {"on": "*", "effect": "spin", "with": {"palette": ["red", "lime", "blue"], "arms": 3, "every": "4s"}}]}]}
+                """);
+        Ran ran = strip("wheel.png", "--count", "3", "--columns", "3", "--pixel-size", "10");
+        assertThat(ran.err()).contains("wheel.png: 3 frames");
+        BufferedImage picture = ImageIO.read(folder.resolve("wheel.png").toFile());
+        int panel = (picture.getWidth() - 2 * 24 + 16) / 3;
+        for (int one = 0; one < 3; one++) {
+            int left = 24 + one * panel;
+            int right = 24 + (one + 1) % 3 * panel;
+            long same = IntStream.range(0, (panel - 16) * 100)
+                    .filter(i -> picture.getRGB(left + i / 100, 70 + i % 100)
+                            != picture.getRGB(right + i / 100, 70 + i % 100))
+                    .count();
+            assertThat(same).isGreaterThan(1000);
+        }
     }
 
     /**

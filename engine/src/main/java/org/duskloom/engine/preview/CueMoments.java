@@ -1,23 +1,30 @@
 package org.duskloom.engine.preview;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.TreeMap;
+import java.util.function.LongUnaryOperator;
+import java.util.stream.IntStream;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.time.FrameSpan;
 
 /**
  * Moments that show every cue of a show once. The moment of a cue divides it by the golden section, which is off whole
- * periods of any light that runs in it as far as a moment can be; where another cue has that frame, it is the next of
- * the golden sequence.
+ * periods of any light that runs in it as far as a moment can be; where another cue has that frame, or the cue is
+ * covered then or hardly lit, it is the next of the golden sequence.
  */
 public final class CueMoments {
     /** The fractional part of the golden ratio. */
     static final double GOLDEN = (StrictMath.sqrt(5) - 1) / 2;
 
     private static final int MOST_TRIES = 64;
+
+    /** So many moments of a cue are held against each other. */
+    private static final int MOST_COMPARED = 8;
+
     /** A cue as short as this has no frame but its first and its last. */
     private static final int SHORTEST_WITH_INSIDE = 3;
 
@@ -28,11 +35,17 @@ public final class CueMoments {
      *
      * @param frames when it is seen
      * @param caption what it is called
+     * @param light how much is seen of it in a frame, in any measure; 0 where that is not known
      */
-    public record Seen(FrameSpan frames, String caption) {
+    public record Seen(FrameSpan frames, String caption, LongUnaryOperator light) {
         public Seen {
             Objects.requireNonNull(frames, "frames");
             Objects.requireNonNull(caption, "caption");
+            Objects.requireNonNull(light, "light");
+        }
+
+        private Seen within(FrameSpan span) {
+            return new Seen(frames.overlap(span), caption, light);
         }
     }
 
@@ -50,7 +63,7 @@ public final class CueMoments {
         TreeMap<Long, String> byFrame = new TreeMap<>();
         for (int i = 0; i < shown; i++) {
             Seen cue = within.get((int) ((long) i * within.size() / shown));
-            byFrame.merge(frame(cue.frames(), byFrame), cue.caption(), (before, here) -> before + ", " + here);
+            byFrame.merge(frame(cue, byFrame), cue.caption(), (before, here) -> before + ", " + here);
         }
         List<ShownMoment> moments = new ArrayList<>();
         byFrame.forEach((frame, caption) -> moments.add(new ShownMoment(frame, caption)));
@@ -63,23 +76,36 @@ public final class CueMoments {
         }
         FrameSpan span = new FrameSpan(frames.first(), frames.last() + 1);
         return cues.stream()
-                .map(cue -> new Seen(cue.frames().overlap(span), cue.caption()))
+                .map(cue -> cue.within(span))
                 .filter(cue -> !cue.frames().isEmpty())
                 .sorted(Comparator.comparing(cue -> cue.frames().firstFrame()))
                 .toList();
     }
 
-    private static long frame(FrameSpan cue, TreeMap<Long, String> taken) {
+    /** The first of the candidates in which at least half as much is seen of the cue as in the best of them. */
+    private static long frame(Seen cue, TreeMap<Long, String> taken) {
+        long[] candidates = candidates(cue.frames(), taken);
+        long[] light = Arrays.stream(candidates).map(cue.light()).toArray();
+        long most = Arrays.stream(light).max().orElseThrow();
+        int chosen = 0;
+        while (2 * light[chosen] < most) {
+            chosen++;
+        }
+        return candidates[chosen];
+    }
+
+    /** Frames that no other cue has; if there is none, that of the golden section. */
+    private static long[] candidates(FrameSpan cue, TreeMap<Long, String> taken) {
         boolean hasInside = cue.count() >= SHORTEST_WITH_INSIDE;
         long first = cue.firstFrame() + (hasInside ? 1 : 0);
         long count = cue.count() - (hasInside ? 2 : 0);
-        for (int i = 1; i <= MOST_TRIES; i++) {
-            long frame = first + (long) (fraction(i) * count);
-            if (!taken.containsKey(frame)) {
-                return frame;
-            }
-        }
-        return first + (long) (fraction(1) * count);
+        long[] free = IntStream.rangeClosed(1, MOST_TRIES)
+                .mapToLong(i -> first + (long) (fraction(i) * count))
+                .filter(frame -> !taken.containsKey(frame))
+                .distinct()
+                .limit(MOST_COMPARED)
+                .toArray();
+        return free.length > 0 ? free : new long[] {first + (long) (fraction(1) * count)};
     }
 
     /** The points of the golden sequence, 0 to 1: no two of them are near each other for long. */

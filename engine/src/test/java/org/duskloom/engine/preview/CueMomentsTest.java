@@ -56,7 +56,24 @@ class CueMomentsTest {
                 .containsExactly("c0", "c25", "c50", "c75");
     }
 
+    /** Covered from its middle on, and half as bright before a tenth of it: of 0.618 and 0.236 the second is seen. */
+    @Test
+    void avoidsMomentsInWhichACueIsCovered() {
+        CueMoments.Seen covered =
+                new CueMoments.Seen(new FrameSpan(0, 100), "a", frame -> frame < 50 ? frame < 10 ? 500 : 1000 : 3);
+        assertThat(CueMoments.of(List.of(covered), ALL, 24)).containsExactly(new ShownMoment(24, "a"));
+    }
+
+    /** Half of the most that is seen of it is enough to stay with the golden section. */
+    @Test
+    void staysWithTheGoldenSectionWhereEnoughIsSeen() {
+        CueMoments.Seen pulsing = new CueMoments.Seen(new FrameSpan(0, 100), "a", frame -> frame == 61 ? 50 : 100);
+        assertThat(CueMoments.of(List.of(pulsing), ALL, 24)).containsExactly(new ShownMoment(61, "a"));
+        CueMoments.Seen faint = new CueMoments.Seen(new FrameSpan(0, 100), "a", frame -> frame == 61 ? 49 : 100);
+        assertThat(CueMoments.of(List.of(faint), ALL, 24)).containsExactly(new ShownMoment(24, "a"));
+    }
+
     private static CueMoments.Seen cue(long first, long end, String caption) {
-        return new CueMoments.Seen(new FrameSpan(first, end), caption);
+        return new CueMoments.Seen(new FrameSpan(first, end), caption, frame -> 0);
     }
 }

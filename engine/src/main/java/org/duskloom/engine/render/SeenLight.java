@@ -1,0 +1,60 @@
+package org.duskloom.engine.render;
+
+import java.util.Set;
+import org.duskloom.engine.plan.Plan;
+import org.duskloom.engine.plan.PlannedCue;
+
+/**
+ * How much of a frame is the doing of a cue: what would be other light without it, so nothing where others cover it.
+ * Frames are rendered with it and without it, as long as that is bearable; what counts is work, not time, so the same
+ * is told on every machine. For one thread.
+ */
+public final class SeenLight {
+    /** A tenth of a second or so of the work of {@link FramePainter#work}, for each cue. */
+    static final long MOST_WORK_PER_CUE = 4_000_000;
+
+    private final FramePainter painter;
+    private final int pixelCount;
+    private final byte[] with;
+    private final byte[] without;
+    private PlannedCue cue;
+    private CueExtent extent;
+    private long allowed;
+
+    /** For the cues of a plan. */
+    public SeenLight(Plan plan) {
+        painter = new FramePainter(plan);
+        pixelCount = plan.pixelCount();
+        with = new byte[3 * pixelCount];
+        without = new byte[3 * pixelCount];
+    }
+
+    /**
+     * By how much a frame is other light because of a cue.
+     *
+     * @return the sum of the differences of all codes; 0 also once too much was looked at for this cue, which begins
+     *     anew whenever another cue is asked about
+     */
+    public long of(PlannedCue asked, long frame) {
+        if (cue != asked) {
+            cue = asked;
+            extent = CueExtent.of(cue, pixelCount);
+            allowed = painter.work() + MOST_WORK_PER_CUE;
+        }
+        if (painter.work() >= allowed) {
+            return 0;
+        }
+        painter.askFor(extent);
+        painter.leaveOut(Set.of());
+        painter.render(frame, with, 0);
+        painter.leaveOut(Set.of(cue));
+        painter.render(frame, without, 0);
+        long sum = 0;
+        for (int tile = 0; tile < extent.tileCount(); tile++) {
+            for (int i = 3 * extent.firstPixel(tile); i < 3 * extent.endPixel(tile); i++) {
+                sum += Math.abs((with[i] & 255) - (without[i] & 255));
+            }
+        }
+        return sum;
+    }
+}
