@@ -54,6 +54,10 @@ import picocli.CommandLine.Option;
         })
 final class FilmCommand implements Callable<Integer> {
     private static final int MOST_PLAYS = 1_000_000;
+
+    /** From so many bytes on it is said how there may be fewer; common practice, no source. */
+    private static final long LARGE_ANIMATION_BYTES = 2_000_000;
+
     private final Streams streams;
 
     @Mixin
@@ -79,7 +83,7 @@ final class FilmCommand implements Callable<Integer> {
             names = "--size",
             paramLabel = "WxH",
             description = "Width and height in dots of a picture or a video; usually what the display fills of"
-                    + " 640x480 or 1280x720.")
+                    + " 640x480, of less where its pixels are few, or of 1280x720.")
     private String size;
 
     @Option(names = "--every", paramLabel = "N", description = "Only each Nth frame; usually every one.")
@@ -151,6 +155,18 @@ final class FilmCommand implements Callable<Integer> {
             rendering.into(List.of(film), streams);
         }
         streams.tell(rendering.summary(output, System.nanoTime() - start) + ", " + Words.bytes(file.bytesTaken()));
+        if (kind instanceof AnimationKind animation && file.bytesTaken() > LARGE_ANIMATION_BYTES) {
+            streams.tell(smaller(animation.size(rendering.info())));
+        }
+    }
+
+    /** What takes about half of the bytes, by dots or by frames. */
+    private String smaller(FilmSize now) {
+        String half = now.width() < 3 || now.height() < 3
+                ? ""
+                : "--size " + new FilmSize(now.width() * 7 / 10, now.height() * 7 / 10) + " or ";
+        return "smaller by half: " + half + "--every " + 2 * (every == null ? 1 : every)
+                + "; smaller yet as video, which film --help tells of";
     }
 
     private StreamKind stream(FilmKind kind, Optional<FilmSize> wanted, PageFacts facts, Optional<PageSound> sound) {

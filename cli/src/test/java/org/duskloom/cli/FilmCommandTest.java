@@ -54,13 +54,22 @@ class FilmCommandTest {
         assertThat(film("two.y4m", "--on", "daisy-1", "--on", "fence", "--to", "1f")
                         .err())
                 .contains("1 frame, 14 pixels");
-        // The two daisies are 68 wide and 20 high, with 0.09 of the width round them.
+        // The two daisies are 68 wide and 20 high, with room round them as wide as a pixel glows.
         assertThat(start("daisies.y4m", 20)).isEqualTo("YUV4MPEG2 W1280 H" + height());
     }
 
-    /** Even, of 1280 dots across: (20 + 0.09 * 68) to (68 + 0.09 * 68). */
+    @Test
+    void aLargeAnimationSaysHowToMakeASmallerOne() {
+        Ran large = film("large.png", "--to", "4f", "--size", "3000x3000", "--every", "1");
+        assertThat(large.err())
+                .matches("(?s).*large\\.png: 4 frames, 20 pixels, .* MB\nsmaller by half: --size 2100x2100 or --every 2; .*");
+        assertThat(film("small.png", "--to", "4f").err()).doesNotContain("smaller");
+    }
+
+    /** Even, of 1280 dots across. A pixel glows by 0.15 of the height: m = 0.15 (20 + 2 m), which is 20 · 3 / 14. */
     private static String height() {
-        return Long.toString(2 * Math.round((20 + 0.09 * 68) / (68 + 0.09 * 68) * 1280 / 2));
+        double room = 20 * 3 / 14.0;
+        return Long.toString(2 * Math.round((20 + 2 * room) / (68 + 2 * room) * 1280 / 2));
     }
 
     @ParameterizedTest

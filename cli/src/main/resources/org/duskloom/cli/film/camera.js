@@ -1,13 +1,25 @@
 "use strict";
 
-/** Room round the display, as a share of its longer side; the pictures of the program have the same. */
+/** Room round the display, as a share of its longer side, or as far as light reaches; as in the pictures. */
 const MARGIN = 0.045;
+
+/** How far the light of a pixel reaches, in radii of its disc. */
+const GLOW_RADII = 5;
 
 /** Discs of neighbours leave a quarter of their distance free; as in the pictures. */
 const RADIUS_SHARE_OF_SPACING = 0.37;
 
 /** Of the shorter side of what is seen: a few pixels far apart are lights, not areas; as in the pictures. */
 const LARGEST_RADIUS_SHARE = 0.03;
+
+/** How far the light of a pixel reaches where the shorter side of the window is half of the longer, or as the display is. */
+function glowOf(halfX, halfY, spacing) {
+  const share = GLOW_RADII * LARGEST_RADIUS_SHARE;
+  const most = Math.max(
+    (2 * share * Math.min(halfX, halfY)) / (1 - 2 * share),
+    (share * Math.max(halfX, halfY)) / (1 - share));
+  return spacing > 0 ? Math.min(most, GLOW_RADII * RADIUS_SHARE_OF_SPACING * spacing) : most;
+}
 
 /**
  * From where the display is seen: turned about its middle, and from nearer or farther away, so that one can go in among
@@ -20,8 +32,9 @@ class Camera {
     this.halfX = half(table.x);
     this.halfY = half(table.y);
     const longer = Math.max(this.halfX, this.halfY) || 1;
-    this.halfX += 2 * MARGIN * longer;
-    this.halfY += 2 * MARGIN * longer;
+    const room = Math.max(2 * MARGIN * longer, glowOf(this.halfX, this.halfY, spacing));
+    this.halfX += room;
+    this.halfY += room;
     this.reach = Math.hypot(this.halfX, this.halfY, half(table.z));
     this.distance = 3 * this.reach;
     this.radius = spacing > 0 ? spacing * RADIUS_SHARE_OF_SPACING : Infinity;

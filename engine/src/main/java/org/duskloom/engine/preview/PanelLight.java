@@ -14,7 +14,7 @@ final class PanelLight {
     private static final float GLOW_LIMIT = 0.30f;
 
     /** How far the light of a pixel reaches, in radii of its disc. */
-    private static final double GLOW_RADII = 5;
+    static final double GLOW_RADII = 5;
 
     private static final double GLOW_STRENGTH = 0.42;
 

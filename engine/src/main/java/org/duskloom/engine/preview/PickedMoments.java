@@ -6,8 +6,8 @@ import java.util.Deque;
 
 /**
  * Picks a moment for each panel of a strip out of its candidates, as their frames come: the one that differs most from
- * the moment that it is most like among those that were picked before it, so that a light that runs round does not seem to
- * stand still. Of candidates that differ as much it is the earliest. Holds one frame, and samples of those picked.
+ * the moment that it is most like among those that were picked before it, so that a light that runs round does not seem
+ * to stand still. Of candidates that differ as much it is the earliest. Holds one frame, and samples of those picked.
  */
 final class PickedMoments {
     /** So many pixels, evenly over the wire, tell whether two frames look alike. */

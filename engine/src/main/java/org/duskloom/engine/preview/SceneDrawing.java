@@ -15,8 +15,13 @@ public final class SceneDrawing {
     private static final float UNLIT_GREEN = Srgb.decode(Ink.UNLIT >> 8 & 0xFF);
     private static final float UNLIT_BLUE = Srgb.decode(Ink.UNLIT & 0xFF);
 
-    /** Free on each side of the display, as a share of its longer side: the outermost pixels glow too. */
+    /** Free on each side of the display, as a share of its longer side, where the outermost pixels glow less far. */
     private static final double MARGIN = 0.045;
+
+    /** Pictures of flat displays are no lower than this share of their width, or as the display is; of upright ones. */
+    private static final double LOWEST = 0.25;
+
+    private static final double NARROWEST = 0.5;
 
     /** Discs of neighbours leave a quarter of their distance free. */
     private static final double RADIUS_SHARE_OF_SPACING = 0.37;
@@ -76,7 +81,21 @@ public final class SceneDrawing {
 
     /** What a display takes, with the room round it. */
     static StageView.Box boxOf(PreviewScene scene) {
-        return StageView.Box.of(scene.x(), scene.y()).withMargin(MARGIN);
+        StageView.Box box = StageView.Box.of(scene.x(), scene.y());
+        double longer = Math.max(box.width(), box.height());
+        return longer == 0 ? box : box.withMargin(Math.max(MARGIN, glow(box, spacing(scene)) / longer));
+    }
+
+    /** How far the light of a pixel reaches, in units of the display, in a picture with room for just that round it. */
+    private static double glow(StageView.Box box, double spacing) {
+        double radii = PanelLight.GLOW_RADII;
+        double share = radii * LARGEST_RADIUS_SHARE_OF_PANEL;
+        double shorter = Math.min(box.width(), box.height());
+        double longer = Math.max(box.width(), box.height());
+        double least = share * (box.width() > box.height() ? LOWEST : NARROWEST);
+        // A share of the picture's shorter side, of which the room on both sides is a part.
+        double largest = Math.max(share * shorter / (1 - 2 * share), least * longer / (1 - 2 * least));
+        return spacing == 0 ? largest : Math.min(largest, radii * RADIUS_SHARE_OF_SPACING * spacing);
     }
 
     /** How far apart neighbours must be, in dots of the picture, for discs of a diameter. */

@@ -46,6 +46,13 @@ class PictureFilmsTest {
         }
     }
 
+    /** 13 pixels: 120 + 40 √13 dots along the longer side. */
+    @Test
+    void fewPixelsHaveASmallPicture() {
+        FilmSize size = new AnimationKind(Optional.empty(), 0).size(show.info());
+        assertThat(Math.max(size.width(), size.height())).isEqualTo(264);
+    }
+
     @Test
     void everyThirdFrameLastsThreeTimesAsLong() throws Exception {
         FrameList some = FrameList.of(3, 6, 9, 12);
