@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.duskloom.engine.meter.LeadFigures;
 import org.duskloom.engine.meter.PortFigures;
 import org.duskloom.engine.meter.SupplyFigures;
 import org.duskloom.engine.meter.VoltFigures;
@@ -15,8 +16,10 @@ import org.duskloom.engine.meter.light.PropUse;
 import org.duskloom.engine.preview.TimeLabel;
 import org.duskloom.engine.report.CapAdvice;
 import org.duskloom.engine.report.Caution;
+import org.duskloom.engine.report.Concern;
 import org.duskloom.engine.report.CueUse;
 import org.duskloom.engine.report.DataFigures;
+import org.duskloom.engine.report.FeedLine;
 import org.duskloom.engine.report.FeedWords;
 import org.duskloom.engine.report.FlashWords;
 import org.duskloom.engine.report.LightReport;
@@ -154,6 +157,9 @@ final class ReportWords {
                     + moment(report, supply.amps().peakFrame())
                     + (supply.marginAmps() < 0
                             ? "; TOO MUCH, allowed " + percent(supply.supply().share())
+                            : "")
+                    + (Concern.couldNotGive(report).contains(supply)
+                            ? "; with all on " + amps(supply.fullAmps()) + ", which is more than it gives"
                             : "") + ")");
         }
         if (!supplies.isEmpty()) {
@@ -257,7 +263,7 @@ final class ReportWords {
             line(name + " gives " + percent(supply.peakShare()) + " of its " + of + ", and its share is "
                     + percent(supply.supply().share()) + "; --cap says how to lower it.");
         }
-        if (supply.fullAmps() > supply.supply().amps() && !report.subject().everythingOn()) {
+        if (Concern.couldNotGive(report).contains(supply)) {
             line(name + " could not give " + amps(supply.fullAmps()) + ", which a controller that hangs may ask for.");
         }
     }
@@ -299,23 +305,23 @@ final class ReportWords {
     }
 
     private void feeds() {
-        if (report.power().ports().stream().noneMatch(port -> port.volts().isPresent())) {
+        List<FeedLine> feeds = FeedLine.of(report);
+        if (feeds.isEmpty()) {
             return;
         }
         heading("Feeds");
         TextTable table = new TextTable(WIDTH, 6);
         table.row("port", "pixel", "wire", "peak", "", "all on", "to compare");
-        for (PortFigures port : report.power().ports()) {
-            port.volts()
-                    .ifPresent(volts -> volts.leads()
-                            .forEach(lead -> table.row(
-                                    Quoted.plain(port.port().name()),
-                                    String.valueOf(lead.feed().pixel() + 1),
-                                    FeedWords.wire(lead),
-                                    amps(lead.peakAmps()),
-                                    watts(lead.peakAmps() * volts.sourceVolts()),
-                                    amps(lead.fullAmps()),
-                                    FeedWords.compared(volts.sourceVolts(), lead))));
+        for (FeedLine feed : feeds) {
+            Optional<LeadFigures> flow = feed.figures();
+            table.row(
+                    Quoted.plain(feed.port().port().name()),
+                    String.valueOf(feed.feed().pixel() + 1),
+                    FeedWords.wire(feed.feed()),
+                    flow.map(lead -> amps(lead.peakAmps())).orElse(""),
+                    flow.map(lead -> watts(lead.peakAmps() * feed.volts())).orElse(""),
+                    flow.map(lead -> amps(lead.fullAmps())).orElse(""),
+                    flow.map(lead -> FeedWords.compared(feed.volts(), lead)).orElse(FeedLine.NOT_KNOWN));
         }
         text.append(table.text());
         broken(FeedWords.CAUTION);

@@ -65,6 +65,19 @@ class ReportCommandTest {
                 .allMatch(line -> line.length() <= 130);
     }
 
+    /** 100 pixels of 61 mA are 6.10 A, which a supply of 6 A does not give. */
+    @Test
+    void saysWhatASupplyCouldNotGive() throws IOException {
+        show = powered(6, "");
+        assertThat(report().out()).contains("could not give 6.10 A, which a controller that hangs may ask for.");
+        assertThat(Ran.with("render", show, "-o", folder.resolve("six")).err())
+                .contains("; with all on 6.10 A, which is more than it gives)");
+        show = powered(9, "");
+        assertThat(Ran.with("render", show, "-o", folder.resolve("nine")).err())
+                .contains("power: ")
+                .doesNotContain("with all on");
+    }
+
     @Test
     void saysWhichCapKeepsASupplyInItsShare() throws IOException {
         assertThat(report("--cap").out()).contains("Caps").contains("supply \"shed\" keeps within its share as it is.");

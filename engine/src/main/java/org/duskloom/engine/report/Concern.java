@@ -46,6 +46,17 @@ public record Concern(String matter, String text) {
         return concerns;
     }
 
+    /**
+     * Supplies that the show may leave in peace and that could still not give what a controller that hangs may ask for,
+     * with everything on; none where everything on is what the report is about.
+     */
+    public static List<SupplyFigures> couldNotGive(Report report) {
+        return report.power().supplies().stream()
+                .filter(supply -> supply.fullAmps() > supply.supply().amps()
+                        && !report.subject().everythingOn())
+                .toList();
+    }
+
     private static void addCurrent(SupplyFigures supply, List<Concern> concerns) {
         if (supply.marginAmps() < 0) {
             concerns.add(new Concern(

@@ -2,6 +2,7 @@ package org.duskloom.engine.report;
 
 import java.util.Locale;
 import org.duskloom.engine.meter.LeadFigures;
+import org.duskloom.engine.wire.Feed;
 import org.duskloom.engine.wire.Lead;
 
 /** What is said of the cables that feed a line, wherever it is said. */
@@ -20,8 +21,8 @@ public final class FeedWords {
     private FeedWords() {}
 
     /** Its size and length: {@code 1.5 mm2, 4.00 m}. */
-    public static String wire(LeadFigures lead) {
-        return lead.feed().lead().map(FeedWords::wire).orElse("not said");
+    public static String wire(Feed feed) {
+        return feed.lead().map(FeedWords::wire).orElse("not said");
     }
 
     private static String wire(Lead lead) {

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
-import org.duskloom.engine.meter.LeadFigures;
 import org.duskloom.engine.meter.PortFigures;
 import org.duskloom.engine.meter.SupplyFigures;
 import org.duskloom.engine.meter.VoltFigures;
@@ -127,23 +127,22 @@ public final class ReportTables {
     private void addFeeds() {
         StringBuilder rows = new StringBuilder(
                 "port,pixel,wire,metres,peak_amps,peak_watts,everything_on_amps,everything_on_watts\n");
-        for (PortFigures figures : report.power().ports()) {
-            figures.volts().ifPresent(volts -> volts.leads().forEach(lead -> addFeed(rows, volts, lead)));
-        }
+        FeedLine.of(report).forEach(feed -> addFeed(rows, feed));
         tables.put("feeds.csv", rows.toString());
     }
 
-    private static void addFeed(StringBuilder rows, VoltFigures volts, LeadFigures lead) {
+    private static void addFeed(StringBuilder rows, FeedLine line) {
+        Optional<Lead> lead = line.feed().lead();
         row(
                 rows,
-                lead.feed().port(),
-                String.valueOf(lead.feed().pixel() + 1),
-                lead.feed().lead().map(Lead::conductor).map(wire -> wire.name()).orElse(""),
-                lead.feed().lead().map(Lead::metres).map(ReportNumbers::text).orElse(""),
-                number(lead.peakAmps()),
-                number(lead.peakAmps() * volts.sourceVolts()),
-                number(lead.fullAmps()),
-                number(lead.fullAmps() * volts.sourceVolts()));
+                line.feed().port(),
+                String.valueOf(line.feed().pixel() + 1),
+                lead.map(Lead::conductor).map(wire -> wire.name()).orElse(""),
+                lead.map(Lead::metres).map(ReportNumbers::text).orElse(""),
+                line.figures().map(flow -> number(flow.peakAmps())).orElse(""),
+                line.figures().map(flow -> number(flow.peakAmps() * line.volts())).orElse(""),
+                line.figures().map(flow -> number(flow.fullAmps())).orElse(""),
+                line.figures().map(flow -> number(flow.fullAmps() * line.volts())).orElse(""));
     }
 
     private void addPixels(PixelMap map) {

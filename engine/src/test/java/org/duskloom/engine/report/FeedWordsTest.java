@@ -35,8 +35,8 @@ class FeedWordsTest {
 
     @Test
     void saysWhichCableItIs() {
-        assertThat(FeedWords.wire(lead(1))).isEqualTo("18 AWG, 2.50 m");
-        assertThat(FeedWords.wire(new LeadFigures(new Feed("left", 0, Optional.empty()), 1, 9)))
+        assertThat(FeedWords.wire(lead(1).feed())).isEqualTo("18 AWG, 2.50 m");
+        assertThat(FeedWords.wire(new Feed("left", 0, Optional.empty())))
                 .isEqualTo("not said");
     }
 

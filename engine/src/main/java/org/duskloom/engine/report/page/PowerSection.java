@@ -7,6 +7,8 @@ import java.util.stream.Collectors;
 import org.duskloom.engine.meter.PortFigures;
 import org.duskloom.engine.meter.SupplyFigures;
 import org.duskloom.engine.meter.VoltFigures;
+import org.duskloom.engine.report.Concern;
+import org.duskloom.engine.report.FeedLine;
 import org.duskloom.engine.report.FeedWords;
 import org.duskloom.engine.report.Report;
 
@@ -38,11 +40,13 @@ final class PowerSection {
         html.element("h2", "Voltage along each line");
         if (report.power().ports().stream().allMatch(port -> port.volts().isEmpty())) {
             html.element("p", "Not known: no port has both a \"line\" and a supply that feeds it.");
-            return;
         }
         report.power().ports().forEach(port -> port.volts().ifPresent(volts -> volts(port, volts)));
-        html.element("h2", "Feeds");
-        feeds();
+        List<FeedLine> feeds = FeedLine.of(report);
+        if (!feeds.isEmpty()) {
+            html.element("h2", "Feeds");
+            feeds(feeds);
+        }
     }
 
     private void supplies() {
@@ -59,13 +63,17 @@ final class PowerSection {
                     Figures.amps(supply.supply().allowedAmps()) + " of "
                             + Figures.amps(supply.supply().amps()),
                     supply.marginAmps() < 0 ? "\u2717 too much" : "within",
-                    Figures.amps(supply.fullAmps()),
+                    Figures.amps(supply.fullAmps()) + (isBeyond(supply) ? ", \u2717 more than it gives" : ""),
                     Figures.wattHours(supply.wattHours())));
         }
         html.table(rows);
         if (!report.subject().everythingOn()) {
             report.power().supplies().forEach(this::supply);
         }
+    }
+
+    private boolean isBeyond(SupplyFigures supply) {
+        return Concern.couldNotGive(report).contains(supply);
     }
 
     private void supply(SupplyFigures supply) {
@@ -134,24 +142,28 @@ final class PowerSection {
     }
 
     /** What flows through each cable, for its fuse. */
-    private void feeds() {
+    private void feeds(List<FeedLine> feeds) {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("port", "pixel", "wire", "peak", "all on", "to compare"));
-        for (PortFigures port : report.power().ports()) {
-            port.volts()
-                    .ifPresent(volts -> volts.leads()
-                            .forEach(lead -> rows.add(List.of(
-                                    port.port().name(),
-                                    String.valueOf(lead.feed().pixel() + 1),
-                                    FeedWords.wire(lead),
-                                    Figures.amps(lead.peakAmps()) + ", "
-                                            + Figures.watts(lead.peakAmps() * volts.sourceVolts()),
-                                    Figures.amps(lead.fullAmps()) + ", "
-                                            + Figures.watts(lead.fullAmps() * volts.sourceVolts()),
-                                    FeedWords.compared(volts.sourceVolts(), lead)))));
+        for (FeedLine feed : feeds) {
+            rows.add(List.of(
+                    feed.port().port().name(),
+                    String.valueOf(feed.feed().pixel() + 1),
+                    FeedWords.wire(feed.feed()),
+                    feed.figures()
+                            .map(lead -> flow(lead.peakAmps(), feed.volts()))
+                            .orElse(FeedLine.NOT_KNOWN),
+                    feed.figures().map(lead -> flow(lead.fullAmps(), feed.volts())).orElse(""),
+                    feed.figures()
+                            .map(lead -> FeedWords.compared(feed.volts(), lead))
+                            .orElse("")));
         }
         html.table(rows);
         html.element("p class=\"caution\"", FeedWords.CAUTION);
+    }
+
+    private static String flow(double amps, double volts) {
+        return Figures.amps(amps) + ", " + Figures.watts(amps * volts);
     }
 
     private static String judged(VoltFigures volts) {
