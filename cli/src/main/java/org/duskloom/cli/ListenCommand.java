@@ -52,6 +52,8 @@ import picocli.CommandLine.Parameters;
         footer = {
             "",
             "Examples:",
+            "  duskloom listen song.wav",
+            "      Only tells what is found.",
             "  duskloom listen song.wav -o song.txt",
             "  duskloom listen song.wav -o song.txt --tempo 60..90 --bar 3 --force",
             "  ffmpeg -i song.mp3 -f wav - | duskloom listen - -o song.txt"
@@ -72,8 +74,8 @@ final class ListenCommand implements Callable<Integer> {
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE",
-            required = true,
-            description = "The label track; - is the standard output, without a picture.")
+            description = "The label track; - is the standard output, without a picture. Without -o nothing is written,"
+                    + " and only told what was found.")
     private Path output;
 
     @Option(
@@ -107,6 +109,20 @@ final class ListenCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Wishes wishes = wishes();
+        return output == null ? listenOnly(wishes) : listenAndWrite(wishes);
+    }
+
+    private int listenOnly(Wishes wishes) throws IOException {
+        Optional<Song> song = heard(wishes);
+        if (song.isEmpty()) {
+            return ExitCode.BAD_INPUT;
+        }
+        streams.print(SongReport.of(song.get()).replace("\n", System.lineSeparator()));
+        streams.tell("nothing is written; -o song.txt writes beats, bars and sections for a timeline");
+        return ExitCode.DONE;
+    }
+
+    private int listenAndWrite(Wishes wishes) throws IOException {
         Optional<Path> picture = picture();
         if (!isStandardInput()) {
             StagedFile.refuseInput(output, List.of(input));
@@ -122,13 +138,8 @@ final class ListenCommand implements Callable<Integer> {
             if (picture.isPresent()) {
                 drawing = Optional.of(group.open(picture.get()));
             }
-            Problems problems = new Problems();
-            Optional<Song> song = listen(wishes, problems);
-            song.filter(found -> found.sections().isEmpty())
-                    .ifPresent(silent -> problems.error(
-                            Location.ofFile(shownName()), "is silent throughout", "is this the right file?"));
-            ProblemPrinter.print(problems, streams);
-            if (song.isEmpty() || problems.hasErrors()) {
+            Optional<Song> song = heard(wishes);
+            if (song.isEmpty()) {
                 return ExitCode.BAD_INPUT;
             }
             write(song.get(), track, drawing);
@@ -136,6 +147,17 @@ final class ListenCommand implements Callable<Integer> {
             tell(song.get(), picture);
         }
         return ExitCode.DONE;
+    }
+
+    /** The song; nothing if that was told to be of no use. */
+    private Optional<Song> heard(Wishes wishes) throws IOException {
+        Problems problems = new Problems();
+        Optional<Song> song = listen(wishes, problems);
+        song.filter(found -> found.sections().isEmpty())
+                .ifPresent(silent -> problems.error(
+                        Location.ofFile(shownName()), "is silent throughout", "is this the right file?"));
+        ProblemPrinter.print(problems, streams);
+        return problems.hasErrors() ? Optional.empty() : song;
     }
 
     private void write(Song song, StagedFile track, Optional<StagedFile> drawing) throws IOException {

@@ -160,7 +160,8 @@ final class ReportWords {
                             : "")
                     + (Concern.couldNotGive(report).contains(supply)
                             ? "; with all on " + amps(supply.fullAmps()) + ", which is more than it gives"
-                            : "") + ")");
+                            : "")
+                    + ")");
         }
         if (!supplies.isEmpty()) {
             return "power: " + String.join(", ", supplies) + leastVolts(report);

@@ -83,13 +83,24 @@ final class SongReport {
         return pulse.beats().stream().anyMatch(Song.Beat::startsBar);
     }
 
+    /** Their places are guesses; how clear a change is stands beside it, as a share of the clearest of the song. */
     private static String sections(List<Section> sections) {
-        String named = sections.stream()
-                .limit(MOST_SECTIONS)
-                .map(section -> section.name() + " at " + time(section.startSeconds())
-                        + (section.confidence() < LIKELY ? " (a guess)" : ""))
-                .collect(Collectors.joining(", "));
+        String first = sections.get(0).name() + " at " + time(sections.get(0).startSeconds());
+        if (sections.size() == 1) {
+            return first + "; no clear change was found";
+        }
+        String named = "a guess: " + first
+                + sections.stream()
+                        .limit(MOST_SECTIONS)
+                        .skip(1)
+                        .map(section -> ", " + section.name() + " at " + time(section.startSeconds()) + " ("
+                                + clear(section.confidence()) + ")")
+                        .collect(Collectors.joining());
         return sections.size() > MOST_SECTIONS ? named + " and " + (sections.size() - MOST_SECTIONS) + " more" : named;
+    }
+
+    private static String clear(double confidence) {
+        return confidence >= 1 ? "the clearest change" : percent(confidence) + " as clear";
     }
 
     private static String loudness(Song song) {

@@ -62,7 +62,8 @@ class FilmCommandTest {
     void aLargeAnimationSaysHowToMakeASmallerOne() {
         Ran large = film("large.png", "--to", "4f", "--size", "3000x3000", "--every", "1");
         assertThat(large.err())
-                .matches("(?s).*large\\.png: 4 frames, 20 pixels, .* MB\nsmaller by half: --size 2100x2100 or --every 2; .*");
+                .matches(
+                        "(?s).*large\\.png: 4 frames, 20 pixels, .* MB\nsmaller by half: --size 2100x2100 or --every 2; .*");
         assertThat(film("small.png", "--to", "4f").err()).doesNotContain("smaller");
     }
 

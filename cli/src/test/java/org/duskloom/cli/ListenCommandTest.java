@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -27,13 +28,29 @@ class ListenCommandTest {
         Ran ran = Ran.with("listen", EVENING.toString(), "-o", track.toString());
         assertThat(ran.code()).isZero();
         assertThat(ran.out().lines().map(String::strip))
-                .contains("length    31.5 s", "sections  A at 0.5 s, B at 17.64 s")
+                .contains("length    31.5 s", "sections  a guess: A at 0.5 s, B at 17.64 s (the clearest change)")
                 .anyMatch(line -> line.matches("tempo +112\\.0 beats a minute, sure \\(\\d+ %\\)"))
                 .anyMatch(line -> line.matches("bars +14 bars of 4 beats, sure \\(\\d+ %\\)"));
         assertThat(ran.err()).contains("evening.txt and ").contains("evening.png written");
         assertThat(Files.readString(track)).isEqualTo(Files.readString(Path.of("../demos/evening/evening.txt")));
         assertThat(ImageIO.read(folder.resolve("evening.png").toFile()).getWidth())
                 .isEqualTo(1600);
+    }
+
+    /** As with a track that is written, and nothing else; every click is like every other. */
+    @Test
+    void onlyTellsWhereNoTrackIsNamed() throws IOException {
+        Path song = beaten();
+        Ran told = Ran.with("listen", song.toString());
+        assertThat(told.code()).isZero();
+        assertThat(told.out()).startsWith("length ").contains("; no clear change was found");
+        assertThat(told.err()).contains("nothing is written; -o song.txt writes beats, bars and sections");
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files).containsExactly(song);
+        }
+        Ran written = Ran.with(
+                "listen", song.toString(), "-o", folder.resolve("song.txt").toString());
+        assertThat(written.out()).isEqualTo(told.out());
     }
 
     @Test

@@ -12,7 +12,7 @@ const RADIUS_SHARE_OF_SPACING = 0.37;
 /** Of the shorter side of what is seen: a few pixels far apart are lights, not areas; as in the pictures. */
 const LARGEST_RADIUS_SHARE = 0.03;
 
-/** How far the light of a pixel reaches where the shorter side of the window is half of the longer, or as the display is. */
+/** How far the light of a pixel reaches in a window half as high as wide, or shaped as the display is. */
 function glowOf(halfX, halfY, spacing) {
   const share = GLOW_RADII * LARGEST_RADIUS_SHARE;
   const most = Math.max(

@@ -29,9 +29,7 @@ public final class ContactStripKind implements StreamKind {
     private final Function<FrameList, List<ShownMoment>> captioned;
 
     private ContactStripKind(
-            StripOptions options,
-            Function<RunInfo, long[][]> even,
-            Function<FrameList, List<ShownMoment>> captioned) {
+            StripOptions options, Function<RunInfo, long[][]> even, Function<FrameList, List<ShownMoment>> captioned) {
         this.options = options;
         this.even = even;
         this.captioned = Objects.requireNonNull(captioned, "captioned");

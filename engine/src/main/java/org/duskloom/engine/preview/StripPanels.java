@@ -23,8 +23,8 @@ final class StripPanels {
     StripPanels(PreviewScene scene, int count, StripOptions options) throws OutputRefusedException {
         this.scene = scene;
         this.count = count;
-        this.layout = StripLayout.of(
-                SceneDrawing.aspect(scene), scene.pixelCount(), count, roomForPixels(options, scene));
+        this.layout =
+                StripLayout.of(SceneDrawing.aspect(scene), scene.pixelCount(), count, roomForPixels(options, scene));
         int width = layout.panelWidth();
         int height = layout.panelHeight();
         this.drawing = new SceneDrawing(scene, width, height, options.pixelSize());

@@ -140,9 +140,13 @@ public final class ReportTables {
                 lead.map(Lead::conductor).map(wire -> wire.name()).orElse(""),
                 lead.map(Lead::metres).map(ReportNumbers::text).orElse(""),
                 line.figures().map(flow -> number(flow.peakAmps())).orElse(""),
-                line.figures().map(flow -> number(flow.peakAmps() * line.volts())).orElse(""),
+                line.figures()
+                        .map(flow -> number(flow.peakAmps() * line.volts()))
+                        .orElse(""),
                 line.figures().map(flow -> number(flow.fullAmps())).orElse(""),
-                line.figures().map(flow -> number(flow.fullAmps() * line.volts())).orElse(""));
+                line.figures()
+                        .map(flow -> number(flow.fullAmps() * line.volts()))
+                        .orElse(""));
     }
 
     private void addPixels(PixelMap map) {

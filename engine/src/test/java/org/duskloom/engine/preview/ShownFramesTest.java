@@ -55,8 +55,7 @@ class ShownFramesTest {
     /** 7 frames in 3 parts of 2 1/3. */
     @Test
     void startInsideTheSpan() {
-        assertThat(ShownFrames.evenly(span(100, 107), RATE, 3, 10))
-                .isDeepEqualTo(new long[][] {{100}, {102}, {104}});
+        assertThat(ShownFrames.evenly(span(100, 107), RATE, 3, 10)).isDeepEqualTo(new long[][] {{100}, {102}, {104}});
         assertThat(ShownFrames.evenly(span(5, 9), RATE, 1, 10)).isDeepEqualTo(new long[][] {{5}});
         assertThat(ShownFrames.evenly(span(5, 5), RATE, 24, 10)).isEmpty();
     }

@@ -15,7 +15,8 @@ import org.junit.jupiter.api.io.TempDir;
  * everything on the one that is passed over is lit too: 155 mA.
  */
 class FeedLineTest {
-    private static final String WITHOUT_LINE = Reported.FENCE.replace(", \"line\": {\"mm2\": 0.5, \"pitch\": 1000}", "");
+    private static final String WITHOUT_LINE =
+            Reported.FENCE.replace(", \"line\": {\"mm2\": 0.5, \"pitch\": 1000}", "");
 
     @TempDir
     private Path folder;
@@ -51,8 +52,12 @@ class FeedLineTest {
     @Test
     void howSeveralFeedsShareIsNotKnownWithoutALine() throws IOException {
         String feeds = "{\"port\": \"left\", \"at\": [1, 4]}";
-        assertThat(lines(WITHOUT_LINE, feeds)).hasSize(2).allMatch(line -> line.figures().isEmpty());
-        assertThat(lines(Reported.FENCE, feeds)).hasSize(2).allMatch(line -> line.figures().isPresent());
+        assertThat(lines(WITHOUT_LINE, feeds))
+                .hasSize(2)
+                .allMatch(line -> line.figures().isEmpty());
+        assertThat(lines(Reported.FENCE, feeds))
+                .hasSize(2)
+                .allMatch(line -> line.figures().isPresent());
         Reported reported = reported(WITHOUT_LINE, feeds);
         assertThat(ReportTables.of(reported.report(), reported.show().map()).get("feeds.csv"))
                 .endsWith("\nleft,1,,,,,,\nleft,4,,,,,,\n");

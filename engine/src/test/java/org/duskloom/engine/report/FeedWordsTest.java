@@ -36,8 +36,7 @@ class FeedWordsTest {
     @Test
     void saysWhichCableItIs() {
         assertThat(FeedWords.wire(lead(1).feed())).isEqualTo("18 AWG, 2.50 m");
-        assertThat(FeedWords.wire(new Feed("left", 0, Optional.empty())))
-                .isEqualTo("not said");
+        assertThat(FeedWords.wire(new Feed("left", 0, Optional.empty()))).isEqualTo("not said");
     }
 
     /** Too little wire cannot be made longer. */

@@ -153,7 +153,9 @@ final class PowerSection {
                     feed.figures()
                             .map(lead -> flow(lead.peakAmps(), feed.volts()))
                             .orElse(FeedLine.NOT_KNOWN),
-                    feed.figures().map(lead -> flow(lead.fullAmps(), feed.volts())).orElse(""),
+                    feed.figures()
+                            .map(lead -> flow(lead.fullAmps(), feed.volts()))
+                            .orElse(""),
                     feed.figures()
                             .map(lead -> FeedWords.compared(feed.volts(), lead))
                             .orElse("")));
