@@ -22,14 +22,17 @@ final class CodeLight {
     private static final int CODE = 0xFF;
     private static final int HALF = 32;
 
-    /** What to add up for the code of each channel. */
-    static final long[] RED = new long[CODES];
+    /**
+     * What to add up for the codes of red, of green from {@link #GREEN} on and of blue from {@link #BLUE} on: one table,
+     * so that a loop needs one register for where it lies.
+     */
+    static final long[] PAIRS = new long[3 * CODES];
 
-    static final long[] GREEN = new long[CODES];
-    static final long[] BLUE = new long[CODES];
+    static final int GREEN = CODES;
+    static final int BLUE = 2 * CODES;
 
     /** Red light alone. */
-    static final int[] RED_ALONE = new int[CODES];
+    private static final int[] RED_ALONE = new int[CODES];
 
     private static final double[] LINEAR = new double[CODES];
 
@@ -40,9 +43,9 @@ final class CodeLight {
             RED_ALONE[code] = all;
             int red = units(RED_WEIGHT * LINEAR[code]);
             int green = units(GREEN_WEIGHT * LINEAR[code]);
-            RED[code] = pair(red, all);
-            GREEN[code] = pair(green, -all);
-            BLUE[code] = pair(all - red - green, -all);
+            PAIRS[code] = pair(red, all);
+            PAIRS[GREEN + code] = pair(green, -all);
+            PAIRS[BLUE + code] = pair(all - red - green, -all);
         }
     }
 
@@ -59,7 +62,16 @@ final class CodeLight {
 
     /** Both numbers of a pixel. */
     static long of(byte[] rgb, int at) {
-        return RED[rgb[at] & CODE] + GREEN[rgb[at + 1] & CODE] + BLUE[rgb[at + 2] & CODE];
+        return PAIRS[rgb[at] & CODE] + PAIRS[GREEN + (rgb[at + 1] & CODE)] + PAIRS[BLUE + (rgb[at + 2] & CODE)];
+    }
+
+    /** The red light of pixels in a row, summed up. */
+    static long red(byte[] rgb, int at, int pixels) {
+        long sum = 0;
+        for (int i = at; i < at + 3 * pixels; i += 3) {
+            sum += RED_ALONE[rgb[i] & CODE];
+        }
+        return sum;
     }
 
     /** The relative luminance of a colour, or of what is summed up. */

@@ -57,6 +57,13 @@ final class FlashCounter {
         }
     }
 
+    /** The same of a signal with this luminance, which is looked at only where that may make a difference. */
+    void stepRed(int signal, int place, int value, int redExcess) {
+        if (reds.mayChange(signal, value, redExcess)) {
+            stepRed(signal, place, redExcess);
+        }
+    }
+
     private static void add(FlashTally tally, RecentSwings recent, int signal, int place) {
         int count = recent.add(signal, place);
         tally.add(signal, place, count, recent.total(signal));

@@ -35,10 +35,10 @@ public final class LightMeter implements Meter {
     private int place;
     private boolean joined;
 
-    /** Of each prop: luminance, R - G - B and red in the units of {@link CodeLight}, the sums over its pixels. */
+    /** Of each prop: luminance and R - G - B in the units of {@link CodeLight}, the sums over its pixels. */
     private long[][] propSums;
 
-    private final long[] wholeSums = new long[3];
+    private final long[] wholeSums = new long[2];
 
     private LightMeter(Supplier<FlashField> field, OptionalDouble seenFromMetres) {
         this.field = field;
@@ -89,7 +89,7 @@ public final class LightMeter implements Meter {
         counter = new FlashCounter(layout, past, framesOfSecond, field);
         groups = new PixelGroups(layout, past, counter);
         use = new UseTally(layout, frameCount, framesOfSecond);
-        propSums = new long[layout.props().size()][3];
+        propSums = new long[layout.props().size()][2];
     }
 
     @Override
@@ -130,9 +130,9 @@ public final class LightMeter implements Meter {
     private void stepMean(int signal, int pixels, long[] sums) {
         int luminance = (int) (sums[0] / Math.max(1, pixels));
         int redExcess = (int) (sums[1] / Math.max(1, pixels));
-        past.keepMean(place, signal, luminance, redExcess, (int) (sums[2] / Math.max(1, pixels)));
+        past.keepMean(place, signal, luminance, redExcess);
         counter.stepLight(signal, place, luminance);
-        counter.stepRed(signal, place, redExcess);
+        counter.stepRed(signal, place, luminance, redExcess);
     }
 
     private void useProps() {

@@ -4,9 +4,10 @@ import java.util.Arrays;
 
 /**
  * The colours that all pixels, the props and the whole had within the last second: a ring of frames. Means are kept as
- * whole numbers of {@link CodeLight}.
+ * whole numbers of {@link CodeLight}; the red of a mean, which few shows ask for, is summed up when it is asked for.
  */
 final class PastColors {
+    private final SignalLayout layout;
     private final int slots;
     private final int pixelCount;
     private final int frameBytes;
@@ -14,10 +15,10 @@ final class PastColors {
     private final int meanCount;
     private final int[] luminance;
     private final int[] redExcess;
-    private final int[] red;
 
     /** @param framesOfSecond how many frames begin within a second; two frames are kept at least */
     PastColors(SignalLayout layout, int framesOfSecond) {
+        this.layout = layout;
         slots = Math.max(2, framesOfSecond);
         pixelCount = layout.pixelCount();
         frameBytes = 3 * pixelCount;
@@ -25,7 +26,6 @@ final class PastColors {
         meanCount = layout.signalCount() - pixelCount;
         luminance = new int[slots * meanCount];
         redExcess = new int[luminance.length];
-        red = new int[luminance.length];
     }
 
     /** How many frames back a colour can be asked for. */
@@ -40,7 +40,6 @@ final class PastColors {
             int from = place - 1;
             copyMeans(luminance, from, place);
             copyMeans(redExcess, from, place);
-            copyMeans(red, from, place);
         }
     }
 
@@ -53,11 +52,10 @@ final class PastColors {
     }
 
     /** Keeps the mean of a prop or of the whole. */
-    void keepMean(int place, int signal, int meanLuminance, int meanRedExcess, int meanRed) {
+    void keepMean(int place, int signal, int meanLuminance, int meanRedExcess) {
         int at = place % slots * meanCount + signal - pixelCount;
         luminance[at] = meanLuminance;
         redExcess[at] = meanRedExcess;
-        red[at] = meanRed;
     }
 
     /** Whether some pixels have the same colours as in the frame before; not to be asked of the first frame. */
@@ -75,7 +73,15 @@ final class PastColors {
             CodeLight.linear(frames, start(place) + 3 * signal, color);
         } else {
             int at = place % slots * meanCount + signal - pixelCount;
-            CodeLight.linear(luminance[at], redExcess[at], red[at], color);
+            CodeLight.linear(luminance[at], redExcess[at], red(signal, place), color);
         }
+    }
+
+    private int red(int signal, int place) {
+        int prop = layout.group(signal);
+        boolean whole = signal == layout.ofWhole();
+        int first = whole ? 0 : layout.props().get(prop).firstPixel();
+        int pixels = whole ? pixelCount : layout.props().get(prop).pixelCount();
+        return (int) (CodeLight.red(frames, start(place) + 3 * first, pixels) / Math.max(1, pixels));
     }
 }

@@ -8,7 +8,7 @@ import org.duskloom.engine.frame.PropSpan;
  * The light of props, kept by groups of a few pixels: a group of which no pixel changes costs a comparison of bytes.
  */
 final class PixelGroups {
-    private static final int KINDS = 3;
+    private static final int KINDS = 2;
 
     private final PastColors past;
     private final FlashCounter counter;
@@ -20,10 +20,9 @@ final class PixelGroups {
     /** Of each prop: its first group; and that behind the last prop. */
     private final int[] firstGroup;
 
-    /** Of each group: luminance, R - G - B and red, as {@link CodeLight} tells them. */
+    /** Of each group: luminance and R - G - B, as {@link CodeLight} tells them. */
     private final long[] sums;
 
-    private final int[] noted = new int[PixelScan.MOST];
     private final boolean[] isLit;
     private final boolean[] everLit;
 
@@ -69,19 +68,24 @@ final class PixelGroups {
         int first = firstPixel[group];
         int end = firstPixel[group + 1];
         scan.look(rgb, offset, first, end);
-        for (int i = 0; i < KINDS; i++) {
-            sums[KINDS * group + i] = scan.sum(i);
-        }
-        int turning = scan.turning(first, end, noted);
-        for (int i = 0; i < turning; i++) {
-            counter.stepLight(noted[i], place, scan.value(noted[i]));
-        }
-        int reddish = scan.reddish(first, end, noted);
-        for (int i = 0; i < reddish; i++) {
-            counter.stepRed(noted[i], place, scan.redExcess(noted[i]));
+        sums[KINDS * group] = CodeLight.luminance(scan.sum());
+        sums[KINDS * group + 1] = CodeLight.redExcess(scan.sum());
+        for (int word = 0; word < PixelScan.WORDS; word++) {
+            stepFound(first, word, place);
         }
         if (!isLit[group]) {
             noteLit(group, rgb, offset);
+        }
+    }
+
+    private void stepFound(int first, int word, int place) {
+        for (long bits = scan.turned(word); bits != 0; bits &= bits - 1) {
+            int pixel = first + word * Long.SIZE + Long.numberOfTrailingZeros(bits);
+            counter.stepLight(pixel, place, scan.value(pixel));
+        }
+        for (long bits = scan.reddened(word); bits != 0; bits &= bits - 1) {
+            int pixel = first + word * Long.SIZE + Long.numberOfTrailingZeros(bits);
+            counter.stepRed(pixel, place, scan.redExcess(pixel));
         }
     }
 
@@ -95,7 +99,7 @@ final class PixelGroups {
         isLit[group] = all;
     }
 
-    /** Adds the light of a prop to luminance, R - G - B and red. */
+    /** Adds the light of a prop to luminance and R - G - B. */
     void addProp(int prop, long[] totals) {
         for (int group = firstGroup[prop]; group < firstGroup[prop + 1]; group++) {
             for (int i = 0; i < KINDS; i++) {

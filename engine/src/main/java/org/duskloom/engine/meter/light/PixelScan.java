@@ -1,18 +1,28 @@
 package org.duskloom.engine.meter.light;
 
+import java.util.Arrays;
+
 /**
  * Adds up the light of some pixels in a row and finds those that may have made a change. That is nearly all that a
- * frame costs, so nothing is decided by a branch, as nobody can foretell which pixel has risen or fallen: tables are
- * looked up in one loop, and the next, over whole numbers, is one that compilers make vector instructions of.
+ * frame costs, so nothing is decided by a branch, as nobody can foretell which pixel has risen or fallen: a table is
+ * looked up in one loop, and the next, over whole numbers, are such that compilers make vector instructions of them.
  */
 final class PixelScan {
     /** The most pixels at a time: their sums are halves of a long, as {@link CodeLight} tells a colour by one. */
     static final int MOST = 128;
 
-    private static final int CODE = 0xFF;
+    /** How many longs hold a bit for each of {@link #MOST} pixels. */
+    static final int WORDS = MOST / Long.SIZE;
 
-    /** So many pixels are asked at once whether any of them has been found. */
-    private static final int TOGETHER = 8;
+    private static final int CODE = 0xFF;
+    private static final int GREEN = CodeLight.GREEN;
+    private static final int BLUE = CodeLight.BLUE;
+
+    /** So many pixels are looked up in one step; places in the frame and in the arrays are checked once for them. */
+    private static final int TOGETHER = 4;
+
+    /** So many pixels are asked at once whether any of them has been found: mostly none has. */
+    private static final int ASKED = 8;
 
     private final LuminanceSwings luminance;
     private final RedSwings reds;
@@ -20,15 +30,19 @@ final class PixelScan {
     private final int[] values;
     private final int[] excess;
 
-    /** Below 0 where a pixel is found. */
+    /** Below 0 where a pixel is found; and where it is by any of the two. */
     private final int[] turning;
 
     private final int[] reddish;
+    private final int[] found;
 
-    private boolean anyReddish;
+    /** A bit for each pixel that is found. */
+    private final long[] turned = new long[WORDS];
 
-    /** What is added up: luminance, R - G - B and red, as {@link CodeLight} tells them. */
-    private final long[] sums = new long[3];
+    private final long[] reddened = new long[WORDS];
+
+    /** Luminance and R - G - B of all, as {@link CodeLight} tells them. */
+    private long sum;
 
     PixelScan(int pixels, LuminanceSwings luminance, RedSwings reds) {
         this.luminance = luminance;
@@ -37,85 +51,122 @@ final class PixelScan {
         excess = new int[pixels];
         turning = new int[pixels];
         reddish = new int[pixels];
+        found = new int[pixels];
     }
 
     /**
      * Looks at pixels.
      *
      * @param offset where the codes of pixel 0 stand
-     * @param end the pixel behind the last one
+     * @param end the pixel behind the last one, {@value #MOST} behind the first at most
      */
     void look(byte[] rgb, int offset, int first, int end) {
-        lookUp(rgb, offset, first, end);
+        sum = lookUp(rgb, offset, first, end);
         luminance.follow(first, end, values, turning);
-        anyReddish = reds.sift(first, end, values, excess, reddish);
+        reds.sift(first, end, values, excess, reddish);
+        join(first, end, turning, reddish, found);
+        note(first, end);
     }
 
-    private void lookUp(byte[] rgb, int offset, int first, int end) {
+    private long lookUp(byte[] rgb, int offset, int first, int end) {
+        long[] table = CodeLight.PAIRS;
+        int[] light = values;
+        int[] more = excess;
         long pairs = 0;
-        int reddest = 0;
+        int at = offset + 3 * first;
         int i = first;
-        for (int at = offset + 3 * first, behind = offset + 3 * end; at < behind; at += 3) {
-            int r = rgb[at] & CODE;
-            long pair = CodeLight.RED[r] + CodeLight.GREEN[rgb[at + 1] & CODE] + CodeLight.BLUE[rgb[at + 2] & CODE];
-            values[i] = CodeLight.luminance(pair);
-            excess[i] = CodeLight.redExcess(pair);
-            i++;
-            pairs += pair;
-            reddest += CodeLight.RED_ALONE[r];
+        for (; i <= end - TOGETHER; i += TOGETHER, at += 3 * TOGETHER) {
+            long a = table[rgb[at] & CODE] + table[GREEN + (rgb[at + 1] & CODE)] + table[BLUE + (rgb[at + 2] & CODE)];
+            long b = table[rgb[at + 3] & CODE]
+                    + table[GREEN + (rgb[at + 4] & CODE)]
+                    + table[BLUE + (rgb[at + 5] & CODE)];
+            long c = table[rgb[at + 6] & CODE]
+                    + table[GREEN + (rgb[at + 7] & CODE)]
+                    + table[BLUE + (rgb[at + 8] & CODE)];
+            long d = table[rgb[at + 9] & CODE]
+                    + table[GREEN + (rgb[at + 10] & CODE)]
+                    + table[BLUE + (rgb[at + 11] & CODE)];
+            light[i] = CodeLight.luminance(a);
+            more[i] = CodeLight.redExcess(a);
+            light[i + 1] = CodeLight.luminance(b);
+            more[i + 1] = CodeLight.redExcess(b);
+            light[i + 2] = CodeLight.luminance(c);
+            more[i + 2] = CodeLight.redExcess(c);
+            light[i + 3] = CodeLight.luminance(d);
+            more[i + 3] = CodeLight.redExcess(d);
+            pairs += a + b + (c + d);
         }
-        sums[0] = CodeLight.luminance(pairs);
-        sums[1] = CodeLight.redExcess(pairs);
-        sums[2] = reddest;
+        for (; i < end; i++, at += 3) {
+            long pair = CodeLight.of(rgb, at);
+            light[i] = CodeLight.luminance(pair);
+            more[i] = CodeLight.redExcess(pair);
+            pairs += pair;
+        }
+        return pairs;
     }
 
-    long sum(int index) {
-        return sums[index];
+    private static void join(int first, int end, int[] one, int[] other, int[] both) {
+        for (int i = first; i < end; i++) {
+            both[i] = one[i] | other[i];
+        }
+    }
+
+    private void note(int first, int end) {
+        Arrays.fill(turned, 0);
+        Arrays.fill(reddened, 0);
+        int i = first;
+        for (; i <= end - ASKED; i += ASKED) {
+            int any = found[i] | found[i + 1] | found[i + 2] | found[i + 3];
+            if ((any | found[i + 4] | found[i + 5] | found[i + 6] | found[i + 7]) < 0) {
+                int bit = i - first;
+                turned[bit / Long.SIZE] |= signs(turning, i) << bit;
+                reddened[bit / Long.SIZE] |= signs(reddish, i) << bit;
+            }
+        }
+        for (; i < end; i++) {
+            int bit = i - first;
+            turned[bit / Long.SIZE] |= (long) (turning[i] >>> 31) << bit;
+            reddened[bit / Long.SIZE] |= (long) (reddish[i] >>> 31) << bit;
+        }
+    }
+
+    /** A bit for each of {@value #ASKED} numbers, set where it is below 0. */
+    private static long signs(int[] numbers, int first) {
+        return numbers[first] >>> 31
+                | numbers[first + 1] >>> 30 & 1 << 1
+                | numbers[first + 2] >>> 29 & 1 << 2
+                | numbers[first + 3] >>> 28 & 1 << 3
+                | numbers[first + 4] >>> 27 & 1 << 4
+                | numbers[first + 5] >>> 26 & 1 << 5
+                | numbers[first + 6] >>> 25 & 1 << 6
+                | numbers[first + 7] >>> 24 & 1 << 7;
+    }
+
+    /** Luminance and R - G - B of all of the pixels, as {@link CodeLight} tells them. */
+    long sum() {
+        return sum;
     }
 
     /**
-     * Notes the pixels that may have made a change of luminance.
+     * Those that may have made a change of luminance: a bit for each pixel, from the first.
      *
-     * @return how many there are
+     * @param word which {@value Long#SIZE} pixels, below {@link #WORDS}
      */
-    int turning(int first, int end, int[] noted) {
-        return found(turning, first, end, noted);
+    long turned(int word) {
+        return turned[word];
     }
 
-    /** Notes the pixels that may have made a change of red. */
-    int reddish(int first, int end, int[] noted) {
-        return anyReddish ? found(reddish, first, end, noted) : 0;
+    /** Those that may have made a change of red. */
+    long reddened(int word) {
+        return reddened[word];
     }
 
-    /** The numbers of those that are below 0: none, mostly, of {@value #TOGETHER}, so that is asked first. */
-    private static int found(int[] belowZero, int first, int end, int[] noted) {
-        int found = 0;
-        int start = first;
-        for (; start <= end - TOGETHER; start += TOGETHER) {
-            int signs = belowZero[start] >>> 31
-                    | belowZero[start + 1] >>> 30 & 1 << 1
-                    | belowZero[start + 2] >>> 29 & 1 << 2
-                    | belowZero[start + 3] >>> 28 & 1 << 3
-                    | belowZero[start + 4] >>> 27 & 1 << 4
-                    | belowZero[start + 5] >>> 26 & 1 << 5
-                    | belowZero[start + 6] >>> 25 & 1 << 6
-                    | belowZero[start + 7] >>> 24 & 1 << 7;
-            for (; signs != 0; signs &= signs - 1) {
-                noted[found++] = start + Integer.numberOfTrailingZeros(signs);
-            }
-        }
-        for (; start < end; start++) {
-            if (belowZero[start] < 0) {
-                noted[found++] = start;
-            }
-        }
-        return found;
-    }
-
+    /** The luminance of a pixel. */
     int value(int pixel) {
         return values[pixel];
     }
 
+    /** R - G - B of a pixel. */
     int redExcess(int pixel) {
         return excess[pixel];
     }

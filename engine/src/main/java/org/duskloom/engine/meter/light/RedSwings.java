@@ -46,18 +46,21 @@ final class RedSwings {
      * @param luminance of each, in the units of {@link CodeLight}
      * @param excess R - G - B of each
      * @param reddish becomes below 0 where {@link #step} is to be called
-     * @return whether it is to be called of any
      */
-    boolean sift(int first, int end, int[] luminance, int[] excess, int[] reddish) {
-        int any = 0;
+    void sift(int first, int end, int[] luminance, int[] excess, int[] reddish) {
         for (int i = first; i < end; i++) {
-            int more = excess[i];
-            int saturation = (more >> 1) + (more >> 5) - luminance[i] + SATURATION_MARGIN;
-            int found = (calmUpTo[i] - more) | (more - calmFrom[i]) | ~(saturation | (more - LEAST_EXCESS));
-            reddish[i] = found;
-            any |= found;
+            reddish[i] = sift(luminance[i], excess[i], calmFrom[i], calmUpTo[i]);
         }
-        return any < 0;
+    }
+
+    private static int sift(int luminance, int excess, int from, int upTo) {
+        int saturation = (excess >> 1) + (excess >> 5) - luminance + SATURATION_MARGIN;
+        return (upTo - excess) | (excess - from) | ~(saturation | (excess - LEAST_EXCESS));
+    }
+
+    /** Whether {@link #step} is to be called of one signal. */
+    boolean mayChange(int signal, int luminance, int excess) {
+        return sift(luminance, excess, calmFrom[signal], calmUpTo[signal]) < 0;
     }
 
     /**

@@ -42,8 +42,8 @@ class CodeLightTest {
         CodeLight.linear(rgb, 1, exact);
 
         long light = CodeLight.of(rgb, 1);
-        CodeLight.linear(
-                CodeLight.luminance(light), CodeLight.redExcess(light), CodeLight.RED_ALONE[rgb[1] & 0xFF], back);
+        int red = (int) CodeLight.red(rgb, 1, 1);
+        CodeLight.linear(CodeLight.luminance(light), CodeLight.redExcess(light), red, back);
 
         for (int i = 0; i < 3; i++) {
             assertThat(back[i]).isCloseTo(exact[i], within(4 * CLOSE));

@@ -95,16 +95,13 @@ class RedSwingsTest {
             past.keep(place, rgb, 0);
             swings.step(0, place, CodeLight.redExcess(CodeLight.of(rgb, 0)));
         }
-        int[] reddish = new int[1];
 
         int overlooked = 0;
         int calm = 0;
         for (int code = 0; code < 1 << 24; code += 1 + code % 3) {
             byte[] rgb = {(byte) (code >> 16), (byte) (code >> 8), (byte) code};
             long light = CodeLight.of(rgb, 0);
-            boolean found = swings.sift(
-                    0, 1, new int[] {CodeLight.luminance(light)}, new int[] {CodeLight.redExcess(light)}, reddish);
-            assertThat(found).isEqualTo(reddish[0] < 0);
+            boolean found = swings.mayChange(0, CodeLight.luminance(light), CodeLight.redExcess(light));
             calm += found ? 0 : 1;
             overlooked += !found && Chroma.isSaturatedRed(PlainFlashes.linear(code)) ? 1 : 0;
         }
