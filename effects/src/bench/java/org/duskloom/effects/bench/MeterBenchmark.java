@@ -28,8 +28,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * What a frame of 1,000 pixels costs to render, and to measure beside it: two ports of 500 pixels, each fed at five
- * points, all on one thread, frame after frame.
+ * What a frame costs to render, and to measure beside it, all on one thread, frame after frame: of 1,000 pixels on two
+ * ports of 500, each fed at five points, or of the demo of an evening in the garden.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -38,8 +38,7 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class MeterBenchmark {
-    private static final int PIXELS = 1000;
-    private static final int FRAMES = 14_400;
+    private static final Path GARDEN = Path.of("demos", "garden", "show.json");
     private static final String DISPLAY = """
             {"duskloom": "display/1", "units": "mm",
              "shapes": {"fence": {"build": [{"line": {"from": [0, 0], "to": [37500, 9000], "count": 500}}]}},
@@ -68,7 +67,10 @@ public class MeterBenchmark {
         LIVELY,
 
         /** A light that runs over one of two lines, on a ground that stays. */
-        STILL
+        STILL,
+
+        /** The demo of an evening in the garden, 1,288 pixels on four ports; run from the project or a module of it. */
+        GARDEN
     }
 
     /** How much changes. */
@@ -80,11 +82,33 @@ public class MeterBenchmark {
     private LightMeter light;
     private byte[] rgb;
     private int frame;
+    private int frames;
     private long count;
 
     /** Writes the files, reads and compiles them, and renders what is measured. */
     @Setup
     public void prepare() throws IOException, InterruptedException {
+        Problems problems = new Problems();
+        Show show = liveliness == Liveliness.GARDEN ? garden(problems) : written(problems);
+        Plan plan = PlanCompiler.compile(show, EffectRegistry.installed(), problems)
+                .orElseThrow(
+                        () -> new IllegalStateException(problems.inFileOrder().toString()));
+        painter = new FramePainter(plan);
+        RunInfo run = new FrameRenderer(plan).info();
+        rgb = new byte[run.frameBytes()];
+        frames = (int) Math.min(14_400, run.showFrames());
+        power = new PowerMeter(show.display().map(Display::ports).orElseThrow(), 20);
+        power.begin(run);
+        light = LightMeter.ofAnyArea();
+        light.begin(run);
+    }
+
+    private static Show garden(Problems problems) throws IOException {
+        return ShowReader.read(Files.exists(GARDEN) ? GARDEN : Path.of("..").resolve(GARDEN), problems)
+                .orElseThrow();
+    }
+
+    private Show written(Problems problems) throws IOException {
         Path folder = Files.createTempDirectory("bench");
         Files.writeString(folder.resolve("display.json"), DISPLAY);
         Path timeline = Files.writeString(
@@ -94,27 +118,17 @@ public class MeterBenchmark {
                         : PipelineBenchmark.Colors.PLAIN
                                 .timeline()
                                 .replace("\"map\": \"map.csv\"", "\"display\": \"display.json\""));
-        Problems problems = new Problems();
         Show show = ShowReader.read(timeline, problems).orElseThrow();
-        Plan plan = PlanCompiler.compile(show, EffectRegistry.installed(), problems)
-                .orElseThrow(
-                        () -> new IllegalStateException(problems.inFileOrder().toString()));
         Files.delete(timeline);
         Files.delete(folder.resolve("display.json"));
         Files.delete(folder);
-        painter = new FramePainter(plan);
-        rgb = new byte[3 * PIXELS];
-        RunInfo run = new FrameRenderer(plan).info();
-        power = new PowerMeter(show.display().map(Display::ports).orElseThrow(), 20);
-        power.begin(run);
-        light = LightMeter.ofAnyArea();
-        light.begin(run);
+        return show;
     }
 
     /** Painted, blended and encoded to bytes. */
     @Benchmark
     public byte render() {
-        frame = (frame + 1) % FRAMES;
+        frame = (frame + 1) % frames;
         painter.render(frame, rgb, 0);
         return rgb[0];
     }
