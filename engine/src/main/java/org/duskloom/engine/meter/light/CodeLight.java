@@ -23,8 +23,8 @@ final class CodeLight {
     private static final int HALF = 32;
 
     /**
-     * What to add up for the codes of red, of green from {@link #GREEN} on and of blue from {@link #BLUE} on: one table,
-     * so that a loop needs one register for where it lies.
+     * What to add up for the codes of red, of green from {@link #GREEN} on and of blue from {@link #BLUE} on. One
+     * table, so that a loop needs one register for where it lies.
      */
     static final long[] PAIRS = new long[3 * CODES];
 
