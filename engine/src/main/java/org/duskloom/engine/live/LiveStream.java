@@ -19,8 +19,9 @@ import org.duskloom.engine.time.FrameRate;
  * The streams of all universes of one show, sent in real time. Frame k of the stream is due k frames after the first,
  * whatever happened to those between. A frame that comes when the next one is due already is left out: a burst of old
  * frames would help nobody. A frame that lasts longer than a second is repeated, since receivers take a stream for
- * lost after 2.5 s of silence (ANSI E1.31-2018, Appendix A). Closing ends the streams: three packets of each universe
- * say so. For one thread.
+ * lost after 2.5 s of silence (ANSI E1.31-2018, Appendix A). Closing ends the streams: a dark frame, and then three
+ * packets of each universe that say so. Receivers do not look at the light of these three (clause 6.2.6), and many keep
+ * showing what they were sent last. For one thread.
  */
 public final class LiveStream implements Closeable {
     /** A frame's packets leave during this share of its time, in steps of a millisecond or more. */
@@ -54,7 +55,12 @@ public final class LiveStream implements Closeable {
     private long nextDiscovery = Long.MIN_VALUE;
     private boolean begun;
     private boolean ended;
+    private boolean leavesLast;
     private long startNanos;
+
+    /** When the last frame that was sent is over; nothing is waited for after an interruption. */
+    private long overNanos = Long.MIN_VALUE;
+
     private long sequence;
     private long sentPackets;
     private long refusedPackets;
@@ -89,6 +95,11 @@ public final class LiveStream implements Closeable {
                 source, packets.stream().map(DataPacket::universe).toList());
     }
 
+    /** Leaves the lights, when the streams end, as the last frame has them, instead of dark. */
+    public void leaveLast() {
+        leavesLast = true;
+    }
+
     /**
      * Whether a frame is still to be sent; counted as skipped if not. The first one that is asked for is due a fifth of
      * a second later.
@@ -116,6 +127,7 @@ public final class LiveStream implements Closeable {
      */
     public void send(long index) throws IOException {
         long due = startNanos + nanosOf(index);
+        overNanos = Long.MIN_VALUE;
         if (!clock.await(due)) {
             throw interrupted();
         }
@@ -127,6 +139,7 @@ public final class LiveStream implements Closeable {
         for (long from = due + gap; from < due + sendings * gap; from += gap) {
             repeat(from, gap);
         }
+        overNanos = startNanos + nanosOf(index + 1);
     }
 
     /** Sends the frame once more, unless it is time for the next repetition already. */
@@ -232,8 +245,11 @@ public final class LiveStream implements Closeable {
         ended = true;
         boolean interrupted = Thread.interrupted();
         try {
-            packets.forEach(DataPacket::terminate);
             long gap = Math.min(frameNanos, LONGEST_END_NANOS);
+            if (!leavesLast) {
+                sendDark(interrupted, gap);
+            }
+            packets.forEach(DataPacket::terminate);
             long from = clock.nanos();
             for (int i = 0; i < PacketsKind.PACKETS_AT_END; i++) {
                 clock.await(from + i * gap);
@@ -244,6 +260,17 @@ public final class LiveStream implements Closeable {
                 Thread.currentThread().interrupt();
             }
         }
+    }
+
+    /** Sends a dark frame when the last one is over, at once after an interruption; it lasts until the end is sent. */
+    private void sendDark(boolean atOnce, long gap) throws IOException {
+        if (!atOnce && overNanos != Long.MIN_VALUE) {
+            clock.await(overNanos);
+        }
+        packets.forEach(DataPacket::darken);
+        long from = clock.nanos();
+        sendAll(from, gap / 2, true);
+        clock.await(from + gap);
     }
 
     /** The time from the first frame of a show to another, rounded down. */

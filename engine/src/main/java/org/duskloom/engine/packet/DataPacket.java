@@ -1,6 +1,7 @@
 package org.duskloom.engine.packet;
 
 import java.nio.ByteBuffer;
+import java.util.Arrays;
 import org.duskloom.engine.wire.UniverseRun;
 
 /**
@@ -89,6 +90,11 @@ public final class DataPacket {
     /** Sets the sequence number: the lowest eight bits of a count of the universe's packets. */
     public void sequence(long number) {
         bytes[start + SEQUENCE_AT] = (byte) number;
+    }
+
+    /** Sets all slots to 0. */
+    public void darken() {
+        Arrays.fill(bytes, firstSlotAt(), firstSlotAt() + slotCount, (byte) 0);
     }
 
     /** Makes it one of the three that end a stream: clause 6.2.6. */

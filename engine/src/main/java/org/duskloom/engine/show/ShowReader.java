@@ -113,9 +113,11 @@ public final class ShowReader {
      */
     public static Optional<MapFile> readMap(Path file, Problems problems) {
         ShowFiles files = ShowFiles.beside(file);
-        return files.text(file, file.toString(), problems)
+        int errorsBefore = problems.errorCount();
+        Optional<MapFile> map = files.text(file, file.toString(), problems)
                 .flatMap(csv -> MapReader.read(csv, problems))
-                .map(map -> new MapFile(GroupTree.of(map), files.inputs()));
+                .map(pixels -> new MapFile(GroupTree.of(pixels), files.inputs()));
+        return problems.errorCount() > errorsBefore ? Optional.empty() : map;
     }
 
     /** Whether it can be heard is seen from its first bytes; what follows it reads it as a whole, later. */

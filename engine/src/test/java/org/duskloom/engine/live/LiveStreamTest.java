@@ -8,6 +8,7 @@ import java.io.InterruptedIOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.ClosedChannelException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.UUID;
 import java.util.stream.IntStream;
@@ -25,7 +26,7 @@ class LiveStreamTest {
     private final HandClock clock = new HandClock();
     private final List<Sent> sent = new ArrayList<>();
 
-    private record Sent(long nanos, int universe, int sequence, boolean terminated, int length) {}
+    private record Sent(long nanos, int universe, int sequence, boolean terminated, int length, int firstSlot) {}
 
     /** A clock that shows what it was waited for, and as much more as it is late. */
     private static final class HandClock implements LiveClock {
@@ -46,11 +47,13 @@ class LiveStreamTest {
         }
     }
 
+    /** Its light is 200 in every slot of every frame. */
     private LiveStream stream(int universes, FrameRate rate, int sync) {
         StreamSource source = new StreamSource(new UUID(1, 2), "garden", 100, sync);
         List<DataPacket> packets = IntStream.rangeClosed(1, universes)
                 .mapToObj(universe -> new DataPacket(source, universe, 24, 0))
                 .toList();
+        packets.forEach(packet -> Arrays.fill(packet.bytes(), packet.firstSlotAt(), 150, (byte) 200));
         return new LiveStream(packets, source, this::note, clock, rate);
     }
 
@@ -59,7 +62,12 @@ class LiveStreamTest {
         packet.get(bytes);
         int at = bytes.length == 49 ? 44 : 111;
         sent.add(new Sent(
-                clock.now, universe, bytes[at] & 0xFF, bytes.length > 112 && bytes[112] == 0x40, bytes.length));
+                clock.now,
+                universe,
+                bytes[at] & 0xFF,
+                bytes.length > 112 && bytes[112] == 0x40,
+                bytes.length,
+                bytes.length > 126 ? bytes[126] & 0xFF : 0));
     }
 
     private static void play(LiveStream stream, int frames) throws IOException {
@@ -205,17 +213,47 @@ class LiveStreamTest {
         assertThat(sent).filteredOn(packet -> packet.universe == 64_214).hasSize(6);
     }
 
-    /** ANSI E1.31-2018, clause 6.2.6: three packets with bit 6 end a stream. */
+    /**
+     * ANSI E1.31-2018, clause 6.2.6: three packets with bit 6 end a stream, and what light they hold is ignored. So a
+     * dark frame goes before them, when the last one has lasted its time, with the next sequence number (clause 6.2.5).
+     */
     @Test
-    void closingEndsEveryStreamOnce() throws IOException {
+    void closingDarkensAndEndsEveryStreamOnce() throws IOException {
         LiveStream stream = stream(2, FrameRate.of(40), 0);
         play(stream, 4);
         stream.close();
         stream.close();
+        assertThat(sent).hasSize(2 * 8);
+        assertThat(sent.subList(0, 10)).noneMatch(Sent::terminated);
+        assertThat(sent.subList(10, 16)).allMatch(Sent::terminated);
+        assertThat(sent.subList(0, 8)).extracting(Sent::firstSlot).containsOnly(200);
+        assertThat(sent.subList(8, 16)).extracting(Sent::firstSlot).containsOnly(0);
+        assertThat(sent.subList(8, 16)).extracting(Sent::sequence).containsExactly(4, 4, 5, 5, 6, 6, 7, 7);
+        assertThat(sent.get(8).nanos - sent.get(6).nanos).isEqualTo(25 * MILLISECOND);
+        assertThat(sent.get(10).nanos - sent.get(8).nanos).isEqualTo(25 * MILLISECOND);
+    }
+
+    @Test
+    void theLastLookCanBeLeft() throws IOException {
+        LiveStream stream = stream(2, FrameRate.of(40), 0);
+        stream.leaveLast();
+        play(stream, 4);
+        stream.close();
         assertThat(sent).hasSize(2 * 7);
-        assertThat(sent.subList(0, 8)).noneMatch(Sent::terminated);
         assertThat(sent.subList(8, 14)).allMatch(Sent::terminated);
+        assertThat(sent).extracting(Sent::firstSlot).containsOnly(200);
         assertThat(sent.subList(8, 14)).extracting(Sent::sequence).containsExactly(4, 4, 5, 5, 6, 6);
+    }
+
+    /** Its own synchronization packet makes receivers show the dark frame too. */
+    @Test
+    void theDarkFrameIsSynchronized() throws IOException {
+        LiveStream stream = stream(1, FrameRate.of(40), 9);
+        play(stream, 1);
+        stream.close();
+        assertThat(sent).extracting(Sent::universe).startsWith(1, 9, 1, 9, 1, 9);
+        assertThat(sent.get(2).terminated).isFalse();
+        assertThat(sent.get(3).sequence).isEqualTo(1);
     }
 
     @Test
@@ -234,8 +272,10 @@ class LiveStreamTest {
         Thread.currentThread().interrupt();
         stream.close();
         assertThat(Thread.interrupted()).isTrue();
-        assertThat(sent).hasSize(5);
-        assertThat(sent.subList(2, 5)).allMatch(Sent::terminated);
+        assertThat(sent).hasSize(6);
+        assertThat(sent.get(2).terminated).isFalse();
+        assertThat(sent.subList(2, 6)).extracting(Sent::firstSlot).containsOnly(0);
+        assertThat(sent.subList(3, 6)).allMatch(Sent::terminated);
     }
 
     /**
