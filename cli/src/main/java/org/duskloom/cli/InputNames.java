@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.format.Origin;
@@ -34,6 +35,11 @@ final class InputNames {
         } catch (OutputRefusedException isInput) {
             throw new MisuseException(isInput.getMessage());
         }
+    }
+
+    /** What tells packets of these files from those of others: their checksums, a line for each. */
+    static String identity(List<InputFile> inputs) {
+        return inputs.stream().map(InputFile::sha256Hex).collect(Collectors.joining("\n"));
     }
 
     /** For a manifest: named as seen from the first file's folder, so that a manifest does not tell where that is. */

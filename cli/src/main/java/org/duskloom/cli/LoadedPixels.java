@@ -9,9 +9,12 @@ import org.duskloom.engine.display.Display;
 import org.duskloom.engine.format.Origin;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.map.PixelMap;
+import org.duskloom.engine.packet.StreamSource;
+import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.InputFile;
 import org.duskloom.engine.show.ShowReader;
+import org.duskloom.engine.time.FrameRate;
 
 /**
  * The pixels of a display or a bare map, read without errors.
@@ -35,6 +38,21 @@ record LoadedPixels(Path file, GroupTree groups, Optional<Display> display, List
 
     PixelMap map() {
         return groups.map();
+    }
+
+    /**
+     * What hangs on which port.
+     *
+     * @param rate of the frames that go there
+     */
+    WiredPixels wired(FrameRate rate) {
+        return WiredPixels.of(display, Location.ofFile(file.toString()), rate);
+    }
+
+    /** Who sends packets to them that are no show's: always the same for the same input files and title. */
+    StreamSource streamSource(String title) {
+        String identity = InputNames.identity(inputs) + "\n" + title;
+        return new StreamSource(StreamSource.cidOf(identity), title, StreamSource.USUAL_PRIORITY, 0);
     }
 
     /** Refuses an output that would replace a file that was read. */

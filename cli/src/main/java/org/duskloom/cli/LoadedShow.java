@@ -3,13 +3,11 @@ package org.duskloom.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.film.PageSound;
 import org.duskloom.engine.format.Origin;
 import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.frame.FrameSource;
-import org.duskloom.engine.packet.StreamLimits;
 import org.duskloom.engine.packet.StreamSource;
 import org.duskloom.engine.plan.KernelShelf;
 import org.duskloom.engine.plan.Plan;
@@ -17,13 +15,10 @@ import org.duskloom.engine.plan.PlanCompiler;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.render.FrameRenderer;
-import org.duskloom.engine.show.InputFile;
 import org.duskloom.engine.show.Show;
 import org.duskloom.engine.show.ShowFiles;
 import org.duskloom.engine.show.ShowReader;
 import org.duskloom.engine.timeline.SoundSource;
-import org.duskloom.engine.wire.PortMap;
-import org.duskloom.engine.wire.UniverseLayout;
 
 /**
  * A show that was read and compiled without errors.
@@ -96,53 +91,18 @@ record LoadedShow(Path file, Show show, Plan plan) {
                 toSeconds);
     }
 
-    /** What hangs on which port; nothing where its display does not say. */
-    Optional<PortMap> wiring() {
-        return show.display()
-                .filter(display -> !display.ports().isEmpty())
-                .map(display -> new PortMap(display.ports(), display.map()));
+    /** What hangs on which port. */
+    WiredPixels wired() {
+        String pixels = show.files().shown(show.timeline().pixels().file().value());
+        return WiredPixels.of(show.display(), Location.ofFile(pixels), plan.rate());
     }
 
     /**
      * Who sends its packets, with the usual priority and without synchronization: the same for the same input files.
      */
     StreamSource streamSource() {
-        String identity =
-                show.files().inputs().stream().map(InputFile::sha256Hex).collect(Collectors.joining("\n"));
+        String identity = InputNames.identity(show.files().inputs());
         return new StreamSource(StreamSource.cidOf(identity), title(), StreamSource.USUAL_PRIORITY, 0);
-    }
-
-    /**
-     * Adds an error if kinds of output are wanted that need ports, and there are none.
-     *
-     * @param what wants them: {@code "--as ports"}
-     */
-    void requirePorts(String what, Problems problems) {
-        if (wiring().isEmpty()) {
-            InputFile pixels = show.files().inputs().get(1);
-            problems.error(
-                    Location.ofFile(pixels.shownName()),
-                    show.display().isPresent()
-                            ? "the display has no \"ports\", and " + what + " needs them"
-                            : "a pixel map has no ports, and " + what + " needs them",
-                    "a display says in \"ports\" which prop hangs on which data output");
-        }
-    }
-
-    /** Adds warnings if its packets are more than their lines carry. */
-    void warnOfStreamLimits(Problems problems) {
-        wiring().map(PortMap::ports)
-                .ifPresent(ports -> StreamLimits.warn(
-                        UniverseLayout.of(ports),
-                        plan.rate(),
-                        ports.ports().get(0).definedAt(),
-                        problems));
-    }
-
-    /** Adds a warning if a capture of its packets is silent for too long between frames. */
-    void warnOfSilence(Problems problems) {
-        wiring().ifPresent(wiring -> StreamLimits.warnOfSilence(
-                plan.rate(), wiring.ports().ports().get(0).definedAt(), problems));
     }
 
     /**

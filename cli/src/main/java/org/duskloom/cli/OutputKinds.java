@@ -12,6 +12,7 @@ import org.duskloom.engine.format.PortsKind;
 import org.duskloom.engine.format.RgbKind;
 import org.duskloom.engine.format.SinglesKind;
 import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.packet.PacketsKind;
 import org.duskloom.engine.packet.StreamSource;
 import org.duskloom.engine.preview.ContactStripKind;
@@ -39,11 +40,26 @@ final class OutputKinds {
 
     /** The same kinds for a show. */
     static List<OutputKind> of(LoadedShow show, List<OutputKind> kinds) {
-        OutputRegistry bound = of(
-                () -> show.wiring().orElseThrow(),
-                show::streamSource,
-                frames -> show.cues().moments(frames, ShownFrames.USUAL_PANELS));
-        return kinds.stream().map(kind -> bound.kind(kind.word())).toList();
+        return bound(
+                kinds,
+                of(
+                        () -> show.wired().wiring().orElseThrow(),
+                        show::streamSource,
+                        frames -> show.cues().moments(frames, ShownFrames.USUAL_PANELS)));
+    }
+
+    /** The same kinds for a proof of some pixels. */
+    static List<OutputKind> of(LoadedPixels pixels, RunInfo proof, List<OutputKind> kinds) {
+        return bound(
+                kinds,
+                of(
+                        () -> pixels.wired(proof.rate()).wiring().orElseThrow(),
+                        () -> pixels.streamSource(proof.title()),
+                        frames -> List.of()));
+    }
+
+    private static List<OutputKind> bound(List<OutputKind> kinds, OutputRegistry registry) {
+        return kinds.stream().map(kind -> registry.kind(kind.word())).toList();
     }
 
     private static OutputRegistry of(

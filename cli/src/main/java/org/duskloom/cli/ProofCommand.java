@@ -2,6 +2,7 @@ package org.duskloom.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -35,7 +36,8 @@ import picocli.CommandLine.Parameters;
             "",
             "Plays first pixels, a running index, the stage's up against each shape's own up, every prop, part and"
                     + " group in turn, and red, green, blue and white for the order of the colours. Writes frames.rgb and frames.json, strip.png with every step and its caption,"
-                    + " and steps.txt, which says what to see and when.",
+                    + " and steps.txt, which says what to see and when; with --as also, or instead of frames.rgb, what"
+                    + " 'duskloom render' can write. 'duskloom send' plays a folder with packets.",
             ""
         },
         footer = {
@@ -43,6 +45,8 @@ import picocli.CommandLine.Parameters;
             "Examples:",
             "  duskloom proof garden/display.json -o proof",
             "      Play proof/frames.rgb on site at 20 frames a second, steps.txt in hand.",
+            "  duskloom proof garden/display.json -o proof --as ports,packets",
+            "      For 'duskloom send proof', which plays it on the ports of the display.",
             "  duskloom proof garden/display.json -o held --step \"colour red\" --only fence",
             "      The fence in red, for as long as it is played.",
             "  duskloom proof garden/display.json -o find --find",
@@ -62,6 +66,9 @@ final class ProofCommand implements Callable<Integer> {
             required = true,
             description = "The folder for the files; made if it is missing.")
     private Path output;
+
+    @Mixin
+    private OutputWords words;
 
     @Option(
             names = "--step",
@@ -100,26 +107,37 @@ final class ProofCommand implements Callable<Integer> {
         OutputNames.requireFolder("-o", output);
         requireOneSource();
         find.requireFindForAll();
+        List<OutputKind> asked = words.kinds();
         if (pixels != null) {
-            return ofBarePixels();
+            return ofBarePixels(asked);
         }
         Problems problems = new Problems();
         Optional<LoadedPixels> read = LoadedPixels.load(display, problems);
+        read.ifPresent(loaded -> loaded.wired(Proof.RATE).look(asked, problems));
         ProblemPrinter.print(problems, streams);
-        if (read.isEmpty()) {
+        if (read.isEmpty() || problems.hasErrors()) {
             return ExitCode.BAD_INPUT;
         }
-        LoadedPixels loaded = read.get();
-        OutputFolder folder = new OutputFolder(output, OutputNames.ifExists(force), loaded::refuseAsOutput);
+        return of(read.get(), asked);
+    }
+
+    private int of(LoadedPixels loaded, List<OutputKind> asked) throws IOException, InterruptedException {
         FramePixels shown = FramePixels.of(loaded.map());
         String name = display.getFileName().toString();
+        StepsKind steps = new StepsKind();
+        ProofFrames frames;
         if (find.isAsked()) {
             FindRun run = find.run(shown.count());
-            ProofFrames frames = new ProofFrames(chosen(find.proof(run)), "Numbers of " + name, shown);
-            return render(frames, kinds(new StepsKind(run), true), folder, loaded.origin());
+            steps = new StepsKind(run);
+            frames = new ProofFrames(chosen(find.proof(run)), "Numbers of " + name, shown);
+        } else {
+            frames = new ProofFrames(chosen(proved(loaded.groups())), "Proof of " + name, shown);
         }
-        ProofFrames frames = new ProofFrames(chosen(proved(loaded.groups())), "Proof of " + name, shown);
-        return render(frames, kinds(new StepsKind(), true), folder, loaded.origin());
+        List<OutputKind> kinds = new ArrayList<>(OutputKinds.of(loaded, frames.info(), asked));
+        kinds.add(steps);
+        kinds.add(OutputKinds.ALL.kind("strip"));
+        OutputFolder folder = new OutputFolder(output, OutputNames.ifExists(force), loaded::refuseAsOutput);
+        return render(frames, kinds, folder, loaded.origin());
     }
 
     private void requireOneSource() {
@@ -139,12 +157,18 @@ final class ProofCommand implements Callable<Integer> {
         }
     }
 
-    private int ofBarePixels() throws IOException, InterruptedException {
+    /** Without places there is no picture, and without a display there are no ports. */
+    private int ofBarePixels(List<OutputKind> asked) throws IOException, InterruptedException {
+        asked.stream().filter(OutputKind::needsPorts).findFirst().ifPresent(kind -> {
+            throw new MisuseException("--as " + kind.word() + " needs a display with \"ports\", and --pixels has none");
+        });
         FindRun run = find.run(pixels);
         ProofFrames frames = new ProofFrames(
                 chosen(find.proof(run)), "Numbers of " + Counted.of(pixels, "pixel"), FramePixels.unnamed(pixels));
+        List<OutputKind> kinds = new ArrayList<>(asked);
+        kinds.add(new StepsKind(run));
         OutputFolder folder = new OutputFolder(output, OutputNames.ifExists(force), target -> {});
-        return render(frames, kinds(new StepsKind(run), false), folder, new Origin(Version.number(), List.of()));
+        return render(frames, kinds, folder, new Origin(Version.number(), List.of()));
     }
 
     private Proof proved(GroupTree groups) {
@@ -162,12 +186,6 @@ final class ProofCommand implements Callable<Integer> {
             return new MisuseException(
                     "--step: there is no step " + Quoted.of(step) + (hint.isEmpty() ? "" : "; " + hint));
         });
-    }
-
-    /** Without places there is no picture. */
-    private static List<OutputKind> kinds(OutputKind steps, boolean places) {
-        OutputKind frames = OutputKinds.ALL.kind("rgb");
-        return places ? List.of(frames, steps, OutputKinds.ALL.kind("strip")) : List.of(frames, steps);
     }
 
     private int render(ProofFrames source, List<OutputKind> kinds, OutputFolder folder, Origin origin)

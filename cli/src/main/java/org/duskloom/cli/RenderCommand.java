@@ -16,9 +16,7 @@ import org.duskloom.engine.format.StreamKind;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
-import org.duskloom.engine.packet.PacketsKind;
 import org.duskloom.engine.problem.Problems;
-import org.duskloom.engine.problem.TextFormatException;
 import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.time.FrameSpan;
 import picocli.CommandLine.Command;
@@ -78,13 +76,8 @@ final class RenderCommand implements Callable<Integer> {
                     "The folder for the files; made if it is missing. - writes rgb, npy or packets alone, to standard output.")
     private Path output;
 
-    @Option(
-            names = "--as",
-            paramLabel = "WORDS",
-            defaultValue = "rgb",
-            completionCandidates = OutputKinds.Words.class,
-            description = "What to write, words with commas between; rgb unless written.")
-    private String words;
+    @Mixin
+    private OutputWords words;
 
     @Option(
             names = "--frames",
@@ -154,14 +147,7 @@ final class RenderCommand implements Callable<Integer> {
 
     private boolean lacksPorts(LoadedShow loaded, List<OutputKind> kinds) {
         Problems problems = new Problems();
-        kinds.stream()
-                .filter(OutputKind::needsPorts)
-                .findFirst()
-                .ifPresent(kind -> loaded.requirePorts("--as " + kind.word(), problems));
-        if (kinds.stream().anyMatch(PacketsKind.class::isInstance)) {
-            loaded.warnOfStreamLimits(problems);
-            loaded.warnOfSilence(problems);
-        }
+        loaded.wired().look(kinds, problems);
         ProblemPrinter.print(problems, streams);
         return problems.hasErrors();
     }
@@ -199,7 +185,7 @@ final class RenderCommand implements Callable<Integer> {
     }
 
     private List<OutputKind> kinds() {
-        List<OutputKind> kinds = new ArrayList<>(framesKinds());
+        List<OutputKind> kinds = new ArrayList<>(words.kinds());
         if (OutputNames.isStandardOutput(output)) {
             streamKind(kinds);
         }
@@ -208,15 +194,6 @@ final class RenderCommand implements Callable<Integer> {
             kinds.add(OutputKinds.ALL.kind("time"));
         }
         return kinds;
-    }
-
-    private List<OutputKind> framesKinds() {
-        try {
-            return OutputKinds.ALL.parse(words);
-        } catch (TextFormatException fault) {
-            throw new MisuseException(
-                    "--as: " + fault.getMessage() + (fault.hint().isEmpty() ? "" : "; " + fault.hint()));
-        }
     }
 
     /** The one thing that goes into a pipe. */

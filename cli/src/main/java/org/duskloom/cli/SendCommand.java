@@ -36,8 +36,9 @@ import picocli.CommandLine.Parameters;
         description = {
             "",
             "Sends the bytes of the display's ports as E1.31 packets, every frame when it is due. A show is rendered while"
-                    + " it is sent; a folder that 'render --as packets' has written is sent as it is, with less work."
-                    + " Ctrl-C ends it, and tells the receivers so. Without --to or --multicast nothing leaves this"
+                    + " it is sent; a folder that 'render --as packets' or 'proof --as packets' has written is sent as it is, with less work."
+                    + " At the end, and after Ctrl-C, all lights are told to be dark, and the receivers that nothing more"
+                    + " comes. Without --to or --multicast nothing leaves this"
                     + " machine.",
             ""
         },
@@ -92,6 +93,11 @@ final class SendCommand implements Callable<Integer> {
             description = "Make receivers show a frame at once, by synchronization packets to this universe.")
     private Integer syncUniverse;
 
+    @Option(
+            names = "--leave-last",
+            description = "At the end leave the lights as the last frame has them, instead of dark.")
+    private boolean leaveLast;
+
     @Mixin
     private HelpOptions helpOptions;
 
@@ -121,15 +127,15 @@ final class SendCommand implements Callable<Integer> {
     private int sendShow(SendTarget target) throws IOException {
         Problems problems = new Problems();
         Optional<LoadedShow> show = LoadedShow.load(file, problems);
-        show.ifPresent(loaded -> loaded.requirePorts("send", problems));
-        show.ifPresent(loaded -> loaded.warnOfStreamLimits(problems));
+        show.ifPresent(loaded -> loaded.wired().require("send", problems));
+        show.ifPresent(loaded -> loaded.wired().warnOfStreamLimits(problems));
         ProblemPrinter.print(problems, streams);
         if (problems.hasErrors() || show.isEmpty()) {
             return ExitCode.BAD_INPUT;
         }
         StreamSource source = chosen(show.get().streamSource());
         send(
-                new LivePlay.OfShow(show.get(), show.get().wiring().orElseThrow(), source),
+                new LivePlay.OfShow(show.get(), show.get().wired().wiring().orElseThrow(), source),
                 source,
                 show.get().show().timeline().times(),
                 target);
@@ -171,6 +177,9 @@ final class SendCommand implements Callable<Integer> {
                 LiveStream stream = new LiveStream(play.packets(), source, socket, LiveClock.SYSTEM, run.rate())) {
             if (target.isMulticast()) {
                 stream.announce(source);
+            }
+            if (leaveLast) {
+                stream.leaveLast();
             }
             streams.tell("sends " + Counted.of(play.packets().size(), "universe") + ", " + run.rate()
                     + " frames a second, " + target.words());

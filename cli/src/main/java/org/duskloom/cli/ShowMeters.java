@@ -66,7 +66,7 @@ final class ShowMeters {
     }
 
     private boolean hasPorts() {
-        return show.wiring().isPresent();
+        return show.wired().wiring().isPresent();
     }
 
     private boolean looksForFlashes(RunInfo run) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
@@ -12,6 +13,8 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ProofCommandTest {
     private static final int PIXELS = 18;
@@ -134,6 +137,74 @@ class ProofCommandTest {
         Ran some = Ran.with("proof", folder.resolve("display.json"), "-o", folder.resolve("some"), "--only", "fence")
                 .without(folder);
         assertThat(some.err()).isEqualTo("some: 10 steps, 660 frames\n");
+    }
+
+    /** A map with an error is no map to hang lights by: nothing is written, with --find neither. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            a,1,0,0; a,3,200,0          | pixel 2
+            a,1,0,0; a,2,1,0; a,2,2,0   | 2
+            a,1,0,0; a,2,1. Feb,0       | "1. Feb"
+            a,1,0,0; a,2,100            | y
+            """)
+    void aBadMapWritesNothing(String rows, String told) throws IOException {
+        Path map = Files.writeString(folder.resolve("bad.csv"), "prop,pixel,x,y\n" + rows.replace("; ", "\n") + "\n");
+        for (List<String> more : List.of(List.<String>of(), List.of("--find"))) {
+            List<Object> words = new ArrayList<>(List.of("proof", map, "-o", folder.resolve("none")));
+            words.addAll(more);
+            Ran bad = Ran.with(words.toArray()).without(folder);
+            assertThat(bad.code()).isEqualTo(ExitCode.BAD_INPUT);
+            assertThat(bad.err()).contains("bad.csv:").contains("error: ").contains(told);
+            assertThat(folder.resolve("none")).doesNotExist();
+        }
+    }
+
+    /** Pixel after pixel in the order of the port: the fence first, and red alone, which on a wire of GRB comes second. */
+    @Test
+    void isWrittenForThePortsToo() throws IOException {
+        Path display = folder.resolve("display.json");
+        Files.writeString(
+                display,
+                Files.readString(display)
+                        .replaceFirst(
+                                "\"groups\"",
+                                "\"ports\": [{\"name\": \"left\", \"chain\": [\"fence\", \"daisy-1\"],"
+                                        + " \"colors\": \"GRB\", \"curve\": \"codes\"}], \"groups\""));
+        Path wired = folder.resolve("wired");
+        Ran held = Ran.with("proof", display, "-o", wired, "--as", "npy,ports,packets", "--step", "colour red");
+        assertThat(held.code()).as(held.err()).isZero();
+        try (Stream<Path> files = Files.list(wired)) {
+            assertThat(files.map(file -> file.getFileName().toString()))
+                    .containsExactlyInAnyOrder(
+                            "frames.npy",
+                            "frames.json",
+                            "packets.pcap",
+                            "patch.csv",
+                            "ports",
+                            "strip.png",
+                            "steps.txt");
+        }
+        byte[] left = Files.readAllBytes(wired.resolve("ports/left.bin"));
+        assertThat(left).hasSize(40 * 12 * 3);
+        for (int i = 0; i < left.length; i++) {
+            assertThat(left[i]).isEqualTo((byte) (i % 3 == 1 ? 89 : 0));
+        }
+    }
+
+    @Test
+    void portsAreNeededForWhatIsMadeForThem() throws IOException {
+        Path out = folder.resolve("x");
+        Ran none = Ran.with("proof", folder.resolve("display.json"), "-o", out, "--as", "rgb,packets");
+        assertThat(none.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(none.err()).contains("the display has no \"ports\", and --as packets needs them");
+        Path map = Files.writeString(folder.resolve("map.csv"), "prop,pixel,x,y\na,1,0,0\na,2,1,0\n");
+        Ran bare = Ran.with("proof", map, "-o", out, "--find", "--as", "ports");
+        assertThat(bare.code()).isEqualTo(ExitCode.BAD_INPUT);
+        assertThat(bare.err()).contains("a pixel map has no ports, and --as ports needs them");
+        Ran line = Ran.with("proof", "--pixels", "20", "-o", out, "--find", "--as", "ports");
+        assertThat(line.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(line.err()).contains("--as ports needs a display with \"ports\", and --pixels has none");
+        assertThat(out).doesNotExist();
     }
 
     @Test

@@ -55,7 +55,9 @@ class SendCommandTest {
         byte[] left = Files.readAllBytes(out.resolve("ports/left.bin"));
         for (int universe = 1; universe <= 2; universe++) {
             List<byte[]> packets = receiver.ofUniverse(universe);
-            assertThat(packets).hasSize(sent);
+            assertThat(packets).hasSize(sent + 1);
+            assertDark(packets.get(sent));
+            assertThat(packets.get(sent)[111]).isEqualTo((byte) sent);
             int frame = firstFrame;
             for (int i = 0; i < sent; i++) {
                 assertThat(packets.get(i)[111]).isEqualTo((byte) i);
@@ -68,6 +70,10 @@ class SendCommandTest {
         }
         assertThat(receiver.all().stream().filter(packet -> (packet[112] & 0x40) != 0))
                 .hasSize(6);
+    }
+
+    private static void assertDark(byte[] packet) {
+        assertThat(Arrays.copyOfRange(packet, 126, packet.length)).containsOnly(0);
     }
 
     private static byte[] slots(byte[] left, int frame, int universe) {
@@ -95,6 +101,37 @@ class SendCommandTest {
         Ran ran = Ran.with("send", out, "--to", receiver.address(), "--at", "0.5s", "--loop", "2");
         assertThat(ran.code()).as(ran.err()).isZero();
         assertSent(receiver, ran.err(), out, 20, 140);
+    }
+
+    /** Without the dark frame before it, the end of the streams leaves lit what was lit: clause 6.2.6. */
+    @Test
+    void canLeaveTheLastLook() throws Exception {
+        Path out = rendered(show());
+        Receiver receiver = new Receiver(2);
+        Ran ran = Ran.with("send", out, "--to", receiver.address(), "--at", "1.9s", "--leave-last");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        byte[] left = Files.readAllBytes(out.resolve("ports/left.bin"));
+        List<byte[]> packets = receiver.ofUniverse(1);
+        byte[] last = packets.get(packets.size() - 1);
+        assertThat(Arrays.copyOfRange(last, 126, last.length)).isEqualTo(slots(left, FRAMES - 1, 1));
+    }
+
+    /** What the proof of a display with ports is for: a held step goes out on them. */
+    @Test
+    void sendsAProof() throws Exception {
+        Path display = show().resolveSibling("display.json");
+        Path out = folder.resolve("proof");
+        Ran proof = Ran.with(
+                "proof", display, "-o", out, "--as", "ports,packets", "--step", "colour white", "--only", "fence");
+        assertThat(proof.code()).as(proof.err()).isZero();
+        Receiver receiver = new Receiver(2);
+        Ran ran = Ran.with("send", out, "--to", receiver.address(), "--at", "1.5s");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        byte[] left = Files.readAllBytes(out.resolve("ports/left.bin"));
+        assertThat(left).hasSize(40 * 600).doesNotContain((byte) 0);
+        byte[] first = receiver.ofUniverse(1).get(0);
+        assertThat(Arrays.copyOfRange(first, 126, first.length)).isEqualTo(slots(left, 30, 1));
+        assertThat(new String(first, 44, 21, StandardCharsets.UTF_8)).isEqualTo("Proof of display.json");
     }
 
     @Test
@@ -198,7 +235,9 @@ class SendCommandTest {
         Ran ran = Ran.with("send", out).without(folder);
         assertThat(ran.code()).isEqualTo(3);
         assertThat(ran.err())
-                .contains("plain/packets.pcap: error: there is no such file; render the show with --as packets first");
+                .contains(
+                        "plain/packets.pcap: error: there is no such file; 'duskloom render' and 'duskloom proof' write it"
+                                + " with --as packets");
         assertThat(Ran.with("send", folder).code()).isEqualTo(3);
     }
 
@@ -243,6 +282,7 @@ class SendCommandTest {
         assertThat(all.stream().filter(packet -> (packet[112] & 0x40) != 0)).hasSize(6);
         assertThat(all.size()).isGreaterThan(6);
         assertThat(all.subList(all.size() - 6, all.size())).allMatch(packet -> (packet[112] & 0x40) != 0);
+        all.subList(all.size() - 8, all.size()).forEach(SendCommandTest::assertDark);
     }
 
     /** Over the loopback interface alone, to a group of the highest universes that no other sender is likely to use. */

@@ -54,7 +54,10 @@ public final class CapturedShow implements Closeable {
     public static Optional<CapturedShow> open(Path file, RunInfo run, Problems problems) throws IOException {
         Location place = Location.ofFile(file.toString());
         if (!Files.isRegularFile(file)) {
-            problems.error(place, "there is no such file", "render the show with --as packets first");
+            problems.error(
+                    place,
+                    "there is no such file",
+                    "'duskloom render' and 'duskloom proof' write it with --as packets");
             return Optional.empty();
         }
         FileChannel channel = FileChannel.open(file, StandardOpenOption.READ);

@@ -110,7 +110,9 @@ class LoopbackTest {
                 if (i < frames) {
                     assertThat(light).isGreaterThanOrEqualTo(i == 0 ? (byte) 0 : own.get(i - 1)[126]);
                 } else {
-                    assertThat(light).as("the dark frame, and what ends the streams").isZero();
+                    assertThat(light)
+                            .as("the dark frame, and what ends the streams")
+                            .isZero();
                 }
             }
         }
