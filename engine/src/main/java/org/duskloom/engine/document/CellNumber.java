@@ -79,6 +79,14 @@ final class CellNumber {
         if (text.length() > LONGEST) {
             return example;
         }
+        if (CellDate.is(text)) {
+            return "this looks like a date that a spreadsheet made of a number: format the column as number or text, and"
+                    + " type it again";
+        }
+        char other = style == CsvStyle.COMMAS ? ',' : '.';
+        if (text.matches("[-+]?[1-9][0-9]{0,2}[" + other + "][0-9]{3}")) {
+            return thousandsOrDecimals(text, other, style);
+        }
         if (style == CsvStyle.SEMICOLONS && text.matches("[-+]?[0-9]*\\.[0-9]+")) {
             return "the decimal sign of a file with semicolons is a comma: " + text.replace('.', ',');
         }
@@ -95,5 +103,13 @@ final class CellNumber {
             return "write the number without its unit";
         }
         return text.matches("[-+]?[0-9]+([ '\u00a0\u202f_][0-9]+)+") ? "write the number without gaps" : example;
+    }
+
+    /** Three digits behind a sign that is not the decimal sign of the file: a guess may be wrong by 1000. */
+    private static String thousandsOrDecimals(String text, char sign, CsvStyle style) {
+        String word = sign == ',' ? "comma" : "dot";
+        String decimal = text.replaceFirst("[" + sign + "]?0*$", "").replace(sign, style.decimalSign());
+        return "write " + text.replace(String.valueOf(sign), "") + " if its " + word + " parts the thousands, " + decimal
+                + " if it is the decimal sign, which in this file is a " + (sign == ',' ? "dot" : "comma");
     }
 }

@@ -79,7 +79,7 @@ final class FollowReader {
 
     private Optional<LevelCurve> beat(Fields fields) {
         Optional<LevelCurve> curve = curves.ofBeats();
-        if (curve.isEmpty()) {
+        if (curve.isEmpty() && !times.beatsFaulty()) {
             problems.error(
                     fields.location(KeyFields.FOLLOW),
                     fields.label(KeyFields.FOLLOW) + " is \"beat\", but the timeline has no \"beats\"",

@@ -42,15 +42,22 @@ final class HitsReader {
                 .distinct()
                 .toList();
         if (instants.isEmpty()) {
-            TreeSet<String> allowed = new TreeSet<>(timeline.markers().keySet());
-            allowed.addAll(List.of(HitsSetting.BEAT, HitsSetting.BAR));
-            problems.error(
-                    written.location(),
-                    what + " is " + Quoted.of(name) + ", and there is no marker of that name",
-                    NearestName.hint(name, allowed));
+            refuse(written, what);
             return Optional.empty();
         }
         return Optional.of(new MarkerHits(instants, timeline.rate(), beats));
+    }
+
+    private void refuse(TextNode written, String what) {
+        if (timeline.times().marksFaulty()) {
+            return;
+        }
+        TreeSet<String> allowed = new TreeSet<>(timeline.markers().keySet());
+        allowed.addAll(List.of(HitsSetting.BEAT, HitsSetting.BAR));
+        problems.error(
+                written.location(),
+                what + " is " + Quoted.of(written.value()) + ", and there is no marker of that name",
+                NearestName.hintOfFree(written.value(), allowed));
     }
 
     private static boolean isMeant(String pattern, String marker) {
@@ -58,6 +65,9 @@ final class HitsReader {
     }
 
     private Optional<Hits> pulse(TextNode written, String what, Pulse pulse) {
+        if (beats.isEmpty() && timeline.times().beatsFaulty()) {
+            return Optional.empty();
+        }
         if (beats.isEmpty()) {
             problems.error(
                     written.location(),

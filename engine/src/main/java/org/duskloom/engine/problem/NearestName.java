@@ -11,6 +11,8 @@ import org.duskloom.engine.text.Quoted;
  */
 public final class NearestName {
     private static final int LONGEST_COMPARED = 80;
+    private static final int LONGEST_NOT_GUESSED = 2;
+    private static final int MOST_LISTED = 40;
 
     private NearestName() {}
 
@@ -40,6 +42,24 @@ public final class NearestName {
             return "did you mean " + Quoted.of(nearest.get()) + "?";
         }
         return allowed.isEmpty() || allowed.size() > 40 ? "" : "allowed: " + Quoted.choices(allowed);
+    }
+
+    /**
+     * The same among names that people choose freely: to a name of one or two letters any other such is near, so that
+     * nothing is guessed but the case, and some are listed.
+     */
+    public static String hintOfFree(String wrong, Collection<String> allowed) {
+        if (wrong.length() > LONGEST_NOT_GUESSED || allowed.isEmpty()) {
+            return hint(wrong, allowed);
+        }
+        Optional<String> sameLetters =
+                allowed.stream().filter(wrong::equalsIgnoreCase).findFirst();
+        if (sameLetters.isPresent()) {
+            return "did you mean " + Quoted.of(sameLetters.get()) + "?";
+        }
+        int more = allowed.size() - MOST_LISTED;
+        return "allowed: " + Quoted.choices(allowed.stream().limit(MOST_LISTED).toList())
+                + (more > 0 ? " and " + more + " more" : "");
     }
 
     /** The distance, where {@code daisys} is one slip from {@code daisies}. */

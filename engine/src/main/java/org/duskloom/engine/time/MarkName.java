@@ -26,7 +26,7 @@ final class MarkName {
         if (names.isEmpty()) {
             return "no cue has a name, and there are no markers";
         }
-        return NearestName.hint(
+        return NearestName.hintOfFree(
                 OFFSET_AHEAD.split(text, 2)[0], names.stream().sorted().toList());
     }
 

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param zero from which instant of the music times count: zero, but for those in a scene the start of the scene
  * @param inScene whether beats count from there, and not from the first beat of the music
  * @param marks the named instants; empty where marks cannot be used, as for a length of time
+ * @param marksFaulty whether there are more that cannot be read; that is told where they stand, and not at every time
  */
 public record TimeContext(
         Optional<FrameRate> rate,
@@ -20,10 +21,11 @@ public record TimeContext(
         boolean beatsFaulty,
         ExactTime zero,
         boolean inScene,
-        Optional<Map<String, ExactTime>> marks) {
+        Optional<Map<String, ExactTime>> marks,
+        boolean marksFaulty) {
     /** Neither frames nor beats nor marks. */
     public static final TimeContext NONE =
-            new TimeContext(Optional.empty(), Optional.empty(), false, ExactTime.ZERO, false, Optional.empty());
+            new TimeContext(Optional.empty(), Optional.empty(), false, ExactTime.ZERO, false, Optional.empty(), false);
 
     public TimeContext {
         Objects.requireNonNull(rate, "rate");
@@ -34,32 +36,37 @@ public record TimeContext(
 
     /** This, with frames. */
     public TimeContext withRate(FrameRate frameRate) {
-        return new TimeContext(Optional.of(frameRate), beats, beatsFaulty, zero, inScene, marks);
+        return new TimeContext(Optional.of(frameRate), beats, beatsFaulty, zero, inScene, marks, marksFaulty);
     }
 
     /** This, with beats. */
     public TimeContext withBeats(Beats ofMusic) {
-        return new TimeContext(rate, Optional.of(ofMusic), false, zero, inScene, marks);
+        return new TimeContext(rate, Optional.of(ofMusic), false, zero, inScene, marks, marksFaulty);
     }
 
     /** This, where beats are given but cannot be read. */
     public TimeContext withFaultyBeats() {
-        return new TimeContext(rate, beats, true, zero, inScene, marks);
+        return new TimeContext(rate, beats, true, zero, inScene, marks, marksFaulty);
+    }
+
+    /** This, where marks are given that cannot be read. */
+    public TimeContext withFaultyMarks() {
+        return new TimeContext(rate, beats, beatsFaulty, zero, inScene, marks, true);
     }
 
     /** This, in a scene that starts at an instant of the music: times, and beats too, count from there. */
     public TimeContext inScene(ExactTime start) {
-        return new TimeContext(rate, beats, beatsFaulty, start, true, marks);
+        return new TimeContext(rate, beats, beatsFaulty, start, true, marks, marksFaulty);
     }
 
     /** This, with marks. */
     public TimeContext withMarks(Map<String, ExactTime> instantByName) {
-        return new TimeContext(rate, beats, beatsFaulty, zero, inScene, Optional.of(instantByName));
+        return new TimeContext(rate, beats, beatsFaulty, zero, inScene, Optional.of(instantByName), marksFaulty);
     }
 
     /** This, for a length of time instead of an instant. */
     public TimeContext withoutMarks() {
-        return new TimeContext(rate, beats, beatsFaulty, zero, inScene, Optional.empty());
+        return new TimeContext(rate, beats, beatsFaulty, zero, inScene, Optional.empty(), marksFaulty);
     }
 
     /** Whether a length of time is the same wherever it starts. */

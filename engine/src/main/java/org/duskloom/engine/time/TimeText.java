@@ -150,7 +150,9 @@ public final class TimeText {
         Map<String, ExactTime> marks = context.marks().get();
         Optional<String> name = MarkName.leading(time.substring(1), marks.keySet());
         if (name.isEmpty()) {
-            throw refuse(time, "names no cue and no marker", MarkName.hint(time.substring(1), marks.keySet()));
+            TextFormatException fault =
+                    refuse(time, "names no cue and no marker", MarkName.hint(time.substring(1), marks.keySet()));
+            throw context.marksFaulty() ? fault.toldElsewhere() : fault;
         }
         return moved(marks.get(name.get()), time, 1 + name.get().length(), context);
     }

@@ -29,6 +29,11 @@ record CueContext(String whole, TimeContext times, ExactTime end, SceneBook scen
         return new CueContext(whole, times.withMarks(instantByName), end, scenes, problems);
     }
 
+    /** This, where there are instants that cannot be read. */
+    CueContext withFaultyMarks() {
+        return new CueContext(whole, times.withFaultyMarks(), end, scenes, problems);
+    }
+
     /** An instant, not beyond the end of the whole. */
     Optional<ExactTime> instant(Fields fields, DeclaredField<Node> field) {
         return fields.node(field)

@@ -1,9 +1,11 @@
 package org.duskloom.engine.timeline;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.Fields;
@@ -13,6 +15,7 @@ import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.sound.LabelTrack;
 import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.Beats;
 import org.duskloom.engine.time.ExactTime;
@@ -26,6 +29,8 @@ final class MusicReader {
     private final TimeContext times;
     private final LabelFiles tracks;
     private final Problems problems;
+    private final Set<String> tracksRead = new HashSet<>();
+    private boolean lacksMarkers;
 
     /** @param times without beats */
     MusicReader(Fields timeline, TimeContext times, LabelFiles tracks, Problems problems) {
@@ -52,11 +57,20 @@ final class MusicReader {
     Optional<Beats> beats(ExactTime soundStarts) {
         Optional<Node> written = timeline.node(MusicFields.BEATS);
         if (written.isPresent() && written.get() instanceof TextNode file) {
-            return tracks.read(file).flatMap(track -> TrackBeats.of(track, soundStarts, file, problems));
+            return track(file).flatMap(track -> TrackBeats.of(track, soundStarts, file, problems));
         }
         return written.flatMap(
                         node -> Fields.of(node, MusicFields.BEATS_OBJECT, timeline.label(MusicFields.BEATS), problems))
                 .flatMap(fields -> steady(fields, soundStarts));
+    }
+
+    /** Beats and markers are mostly of the same track: what mostly is a slip in it is told once. */
+    private Optional<LabelTrack> track(TextNode file) {
+        Optional<LabelTrack> read = tracks.read(file);
+        if (tracksRead.add(file.value())) {
+            read.ifPresent(track -> TrackBeats.warnOfCase(track, problems));
+        }
+        return read;
     }
 
     /** Whether beats are given, be they right or wrong. */
@@ -108,9 +122,10 @@ final class MusicReader {
     Map<String, InstantNames.Marker> markers(ExactTime soundStarts, CueContext context) {
         Optional<Node> written = timeline.node(MusicFields.MARKERS);
         if (written.isPresent() && written.get() instanceof TextNode file) {
-            return tracks.read(file)
-                    .map(track -> TrackMarkers.of(track, soundStarts, problems))
-                    .orElse(Map.of());
+            Optional<Map<String, InstantNames.Marker>> read =
+                    track(file).map(track -> TrackMarkers.of(track, soundStarts, problems));
+            lacksMarkers = read.isEmpty();
+            return read.orElse(Map.of());
         }
         Map<String, InstantNames.Marker> markers = new LinkedHashMap<>();
         List<Field> fields = written.flatMap(
@@ -122,6 +137,11 @@ final class MusicReader {
             markers.put(field.name(), new InstantNames.Marker(context.marker(field), field.nameLocation()));
         }
         return markers;
+    }
+
+    /** Whether there are markers that could not be read, so that it is not known what their names are. */
+    boolean lacksMarkers() {
+        return lacksMarkers;
     }
 
     /** No time could count from some names, and others stand for something. */

@@ -79,7 +79,8 @@ public final class TimelineReader {
         SceneBook book = new SceneBook(fields.given(TimelineFields.SCENES).orElse(List.of()), times, length, problems);
         CueContext context = new CueContext(WHAT, times, length, book, problems);
         Map<String, InstantNames.Marker> markers = music.markers(soundStarts, context);
-        LayersReader.Read read = new LayersReader(looks, context)
+        CueContext marked = music.lacksMarkers() ? context.withFaultyMarks() : context;
+        LayersReader.Read read = new LayersReader(looks, marked)
                 .read(fields.given(TimelineFields.LAYERS).map(ListNode::items).orElse(List.of()), markers);
         List<Fields> empty = new ArrayList<>(read.empty());
         Map<String, Scene> scenes =
@@ -100,7 +101,7 @@ public final class TimelineReader {
                 new Scenes(scenes, times.isEven() ? Optional.empty() : Optional.of(anew(book, looks, times))),
                 read.layers(),
                 looks.untakenSettings(),
-                times.withMarks(read.named())));
+                marked.times().withMarks(read.named())));
     }
 
     /** With the beats of the music, if it has any. */

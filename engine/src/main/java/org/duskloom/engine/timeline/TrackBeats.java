@@ -25,6 +25,25 @@ final class TrackBeats {
         return label.text().equals(BEAT) || label.text().equals(BAR);
     }
 
+    /** Warns of labels that are markers and no beats only because letters of theirs are large. */
+    static void warnOfCase(LabelTrack track, Problems problems) {
+        for (String word : List.of(BEAT, BAR)) {
+            List<TrackLabel> alike = track.labels().stream()
+                    .filter(label -> label.text().equalsIgnoreCase(word)
+                            && !label.text().equals(word))
+                    .toList();
+            if (!alike.isEmpty()) {
+                TrackLabel first = alike.get(0);
+                problems.warn(
+                        first.location(),
+                        "the label " + Quoted.of(first.text()) + " differs from " + Quoted.of(word)
+                                + " only by its large letters, so it is a marker"
+                                + (alike.size() == 1 ? "" : ", and " + (alike.size() - 1) + " more like it"),
+                        "label beats \"beat\", and those that start a bar \"bar\", in small letters");
+            }
+        }
+    }
+
     /**
      * The beats of a track.
      *

@@ -34,6 +34,10 @@ class CsvNumbersTest {
     @ParameterizedTest
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
             "1,5"    ~ "x" is "1,5"       ~ the decimal sign is a dot: 1.5
+            "1,600"  ~ "x" is "1,600"     ~ write 1600 if its comma parts the thousands, 1.6 if it is the decimal sign, which in this file is a dot
+            "0,600"  ~ "x" is "0,600"     ~ the decimal sign is a dot: 0.600
+            1. Feb   ~ "x" is "1. Feb"    ~ this looks like a date that a spreadsheet made of a number
+            2026-02-01 ~ "x" is "2026-02-01" ~ this looks like a date
             −5       ~ "x" is "−5"        ~ the minus sign is the plain hyphen: -
             "1,234,567.5" ~ "x" is "1,234,567.5" ~ write the number without signs between its thousands
             12mm     ~ "x" is "12mm"      ~ write the number without its unit
@@ -61,6 +65,8 @@ class CsvNumbersTest {
     @ParameterizedTest
     @CsvSource(delimiter = '~', textBlock = """
             1.5       ~ the decimal sign of a file with semicolons is a comma: 1,5
+            1.600     ~ write 1600 if its dot parts the thousands, 1,6 if it is the decimal sign, which in this file is a comma
+            -12.000   ~ write -12000 if its dot parts the thousands, -12 if it is the decimal sign, which in this file is a comma
             1.234,5   ~ write the number without signs between its thousands
             1.234.567 ~ write the number without signs between its thousands
             12,5mm    ~ write the number without its unit

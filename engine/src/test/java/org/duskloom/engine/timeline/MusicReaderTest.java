@@ -12,6 +12,7 @@ import org.duskloom.engine.time.TimeText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Shows in time with music. */
@@ -320,6 +321,44 @@ class MusicReaderTest {
                                 + " mean \"chorus\"?",
                         "song.txt:2:1: warning: the label at 1s has no text, so that no time can count from it; give it a"
                                 + " name, or remove it");
+    }
+
+    /** Its markers are not known, nor where the beats lie: what counts from them is not wrong because of that. */
+    @Test
+    void whatFollowsFromAFaultyTrackIsNotTold() {
+        String show = show(
+                "\"beats\": \"song.txt\", \"markers\": \"song.txt\"",
+                cue("\"at\": \"@A+2b\", \"until\": \"@B\", \"repeat\": {\"until\": \"@C.end\"}"));
+        assertThat(Timelines.problems(show, label(0, "A") + "\n1 1 beat\n")).singleElement().satisfies(said -> assertThat(
+                        said)
+                .startsWith("song.txt:2:1: error: this is no label"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"B", "x", "ax"})
+    void namesOfOneOrTwoLettersAreNotGuessed(String written) {
+        String track = label(1, "A") + "\n" + label(2, "C") + "\n";
+        assertThat(Timelines.problems(show("\"markers\": \"song.txt\"", cue("\"at\": \"@" + written + "\"")), track))
+                .containsExactly("show.json:3:34: error: \"at\" of a cue: the time \"@" + written
+                        + "\" names no cue and no marker; allowed: A, C");
+        assertThat(Timelines.problems(show("\"markers\": \"song.txt\"", cue("\"at\": \"@c\"")), track))
+                .singleElement()
+                .satisfies(said -> assertThat(said).endsWith("did you mean \"C\"?"));
+    }
+
+    /** As for other names that differ by case only: one of the two is mostly a slip. */
+    @Test
+    void beatsInLargeLettersAreWarnedOfOnce() {
+        String track = label(1, "bar") + "\n" + label(2, "Beat") + "\n" + label(3, "BEAT") + "\n" + label(4, "beat")
+                + "\n" + label(5, "Bar") + "\n";
+        assertThat(Timelines.problems(
+                        show("\"beats\": \"song.txt\", \"markers\": \"song.txt\"", cue("\"at\": \"0s\"")), track))
+                .containsExactly(
+                        "song.txt:2:1: warning: the label \"Beat\" differs from \"beat\" only by its large letters, so it is"
+                                + " a marker, and 1 more like it; label beats \"beat\", and those that start a bar \"bar\","
+                                + " in small letters",
+                        "song.txt:5:1: warning: the label \"Bar\" differs from \"bar\" only by its large letters, so it is"
+                                + " a marker; label beats \"beat\", and those that start a bar \"bar\", in small letters");
     }
 
     /** Only a time that counts from the name would not know which is meant; see CueInstantsTest. */
