@@ -12,6 +12,7 @@ import org.duskloom.engine.document.Node;
 import org.duskloom.engine.plan.KernelShelf;
 import org.duskloom.engine.plan.PlannedCue;
 import org.duskloom.engine.plan.PlannedLayer;
+import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.DisplayFile;
 import org.duskloom.engine.show.DocumentKind;
@@ -93,6 +94,7 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         Optional<Display> display = loaded.show().display();
         if (display.isPresent()) {
             DisplayChecks.warnOfBuild(display.get(), problems);
+            DisplayChecks.warnOfLengths(display.get(), loaded.wired().file(), problems);
             PortChecks.warnOfLongLines(display.get().ports(), loaded.plan().rate(), problems);
         } else {
             DisplayChecks.warnOfPlainMap(loaded.show().groups(), problems);
@@ -102,6 +104,7 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
 
     private static CheckedFile ofDisplay(Path file, DisplayFile read, Problems problems) {
         DisplayChecks.warn(read.display(), problems);
+        DisplayChecks.warnOfLengths(read.display(), Location.ofFile(file.toString()), problems);
         LoadedDisplay display = new LoadedDisplay(file, read.display(), read.inputs());
         return new CheckedFile(file, summary(display.display()), Optional.empty(), Optional.of(display));
     }
@@ -119,6 +122,7 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         line(text, "pixels", loaded.plan().pixelCount());
         line(text, "props", loaded.show().map().props().size());
         line(text, "groups", loaded.show().groups().groupNames().size());
+        loaded.show().display().ifPresent(display -> line(text, "extent", StageExtent.of(display)));
         loaded.show().display().ifPresent(display -> linePorts(text, display));
         line(text, "frames", loaded.plan().frameCount());
         line(text, "length", timeline.length());
@@ -136,6 +140,7 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         }
         line(text, "cues", cues.size());
         line(text, "effects", effects.isEmpty() ? "none" : String.join(", ", effects));
+        line(text, "flashing", "not looked for here: 'duskloom report' does");
         return text.toString();
     }
 
@@ -148,7 +153,9 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
 
     private static String summary(Display display) {
         StringBuilder text = new StringBuilder();
-        line(text, "units", display.units().word());
+        String units = display.units().word();
+        line(text, "units", display.unitsWritten() ? units : "none written, taken for " + units);
+        line(text, "extent", StageExtent.of(display));
         line(text, "shapes", display.shapes().size());
         line(text, "props", display.props().size());
         line(text, "pixels", display.map().pixelCount());

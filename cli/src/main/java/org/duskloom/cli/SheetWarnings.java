@@ -3,6 +3,7 @@ package org.duskloom.cli;
 import java.util.List;
 import java.util.Locale;
 import org.duskloom.engine.display.Display;
+import org.duskloom.engine.display.DisplayChecks;
 import org.duskloom.engine.display.Shape;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
@@ -17,12 +18,7 @@ final class SheetWarnings {
     static Problems of(LoadedDisplay loaded, List<ScaledShape> shapes, SheetOptions options) {
         Problems problems = new Problems();
         Display display = loaded.display();
-        if (!display.unitsWritten()) {
-            problems.warn(
-                    Location.ofFile(loaded.file().toString()),
-                    "the display does not say its \"units\": the sheets take its lengths for millimetres",
-                    "write \"units\": \"mm\", \"cm\", \"m\" or \"in\"");
-        }
+        DisplayChecks.warnOfUnits(display, "the sheets take", Location.ofFile(loaded.file().toString()), problems);
         for (ScaledShape scaled : shapes) {
             Shape shape = scaled.shape();
             String atScale = scaled.scale() == 1 ? "" : " at scale " + scaled.scaleText();

@@ -29,6 +29,7 @@ class CheckCommandTest {
                 layers   2
                 cues     3
                 effects  chase, sweep, twinkle
+                flashing not looked for here: 'duskloom report' does
                 """, ""));
     }
 
@@ -54,6 +55,7 @@ class CheckCommandTest {
                 layers   0
                 cues     0
                 effects  none
+                flashing not looked for here: 'duskloom report' does
                 """);
     }
 
@@ -261,11 +263,67 @@ class CheckCommandTest {
     void sumsUpASoundDisplay() throws IOException {
         assertThat(Ran.with("check", display("daisy-2", "[0, 400]"))).isEqualTo(new Ran(0, """
                 units    cm
+                extent   1.8 m wide, 5.6 m high
                 shapes   1
                 props    2
                 pixels   12
                 groups   1
                 """, ""));
+    }
+
+    /** A display in two depths, of which it is not said what its lengths are: 2900 by 1400, from 0 to 900. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            "units": "mm", | mm                           | 2.9 m wide, 1.4 m high, 0 to 0.9 m deep
+            "units": "cm", | cm                           | 29 m wide, 14 m high, 0 to 9 m deep
+            "units": "m",  | m                            | 2900 m wide, 1400 m high, 0 to 900 m deep
+            "units": "in", | in                           | 2900 in wide, 1400 in high, 0 to 900 in deep
+            ``             | none written, taken for mm   | 2900 wide, 1400 high, 0 to 900 deep
+            """)
+    void tellsHowLargeADisplayIs(String field, String units, String extent) throws IOException {
+        Path file = Files.writeString(folder.resolve("deep.json"), """
+                {"duskloom": "display/1", %s
+                 "shapes": {"a": {"build": [{"points": [[0, 0], [1450, 700, 450], [2900, 1400, 900]]}]}},
+                 "props": [{"name": "a", "shape": "a", "at": [-1000, 0]}]}
+                """.formatted(field));
+        assertThat(Ran.with("check", file)).isEqualTo(new Ran(0, """
+                units    %s
+                extent   %s
+                shapes   1
+                props    1
+                pixels   3
+                groups   0
+                """.formatted(units, extent), ""));
+        Path show = Files.writeString(folder.resolve("show.json"), """
+                {"duskloom": "timeline/1", "display": "deep.json", "length": "1s",
+                 "layers": [{"cues": [{"on": "a", "effect": "wash"}]}]}
+                """);
+        assertThat(Ran.with("check", show).out()).contains("\nextent   " + extent + "\n");
+    }
+
+    /** Wires and leads have lengths; without them nothing needs the unit but sheets, which ask for it themselves. */
+    @ParameterizedTest
+    @CsvSource({
+        "'', '', 0",
+        "'\"line\": {\"mm2\": 0.75}, ', '', 1",
+        "'', '\"lead\": {\"mm2\": 1.5, \"length\": 4}, ', 1"
+    })
+    void warnsOfLengthsWithoutAUnit(String line, String lead, int warnings) throws IOException {
+        Path file = Files.writeString(folder.resolve("bare.json"), """
+                {"duskloom": "display/1",
+                 "shapes": {"a": {"build": [{"line": {"from": [0, 0], "to": [9, 0], "count": 10}}]}},
+                 "props": [{"name": "a", "shape": "a", "at": [0, 0]}],
+                 "ports": [{%s"name": "left", "chain": ["a"]}],
+                 "supplies": [{"name": "shed", "volts": 5, "amps": 9, "feeds": [{%s"port": "left"}]}]}
+                """.formatted(line, lead));
+        String said = "bare.json: warning: the display does not say its \"units\": 'duskloom report' takes its lengths for"
+                + " millimetres; write \"units\": \"mm\", \"cm\", \"m\" or \"in\"\n1 warning\n";
+        assertThat(Ran.with("check", file).without(folder).err()).isEqualTo(warnings == 0 ? "" : said);
+        Path show = Files.writeString(folder.resolve("show.json"), """
+                {"duskloom": "timeline/1", "display": "bare.json", "length": "1s",
+                 "layers": [{"cues": [{"on": "a", "effect": "wash"}]}]}
+                """);
+        assertThat(Ran.with("check", show).without(folder).err()).isEqualTo(warnings == 0 ? "" : said);
     }
 
     /** Two rings in one place: every pixel has another one on it, and the props hang in the same space. */
@@ -348,6 +406,7 @@ class CheckCommandTest {
         assertThat(Ran.with("check", display, show).without(folder)).isEqualTo(new Ran(0, """
                 display.json:
                 units    cm
+                extent   1.8 m wide, 5.6 m high
                 shapes   1
                 props    2
                 pixels   12
@@ -364,6 +423,7 @@ class CheckCommandTest {
                 layers   2
                 cues     3
                 effects  chase, sweep, twinkle
+                flashing not looked for here: 'duskloom report' does
                 """, ""));
     }
 

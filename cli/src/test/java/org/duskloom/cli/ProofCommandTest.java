@@ -159,7 +159,7 @@ class ProofCommandTest {
         }
     }
 
-    /** Pixel after pixel in the order of the port: the fence first, and red alone, which on a wire of GRB comes second. */
+    /** Pixel after pixel in the order of the port, and red alone, which on a wire of GRB comes second. */
     @Test
     void isWrittenForThePortsToo() throws IOException {
         Path display = folder.resolve("display.json");

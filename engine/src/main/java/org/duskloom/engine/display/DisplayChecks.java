@@ -51,6 +51,37 @@ public final class DisplayChecks {
     }
 
     /**
+     * Adds a warning if wires and leads have lengths whose unit the display does not say.
+     *
+     * @param file the display's
+     */
+    public static void warnOfLengths(Display display, Location file, Problems problems) {
+        boolean hasLines =
+                display.ports().ports().stream().anyMatch(port -> port.line().isPresent());
+        boolean hasLeads = display.ports().supplies().stream()
+                .flatMap(supply -> supply.feeds().stream())
+                .anyMatch(feed -> feed.lead().isPresent());
+        if (hasLines || hasLeads) {
+            warnOfUnits(display, "'duskloom report' takes", file, problems);
+        }
+    }
+
+    /**
+     * Adds a warning if a display does not say its units.
+     *
+     * @param whoTakes what is made of its lengths, as in {@code the sheets take}
+     * @param file the display's
+     */
+    public static void warnOfUnits(Display display, String whoTakes, Location file, Problems problems) {
+        if (!display.unitsWritten()) {
+            problems.warn(
+                    file,
+                    "the display does not say its \"units\": " + whoTakes + " its lengths for millimetres",
+                    "write \"units\": \"mm\", \"cm\", \"m\" or \"in\"");
+        }
+    }
+
+    /**
      * The checks of a map that is not made of shapes: pixels that stand apart, props that hang in the same space, names
      * that differ by upper and lower case only.
      */

@@ -6,9 +6,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What spreadsheets make of numbers that they take for dates: {@code 1.2} becomes {@code 1. Feb} or {@code 01.02.2026},
- * {@code 1-2} becomes {@code 2026-02-01} (common practice, no source; months in the languages that most such tables come
- * in).
+ * What spreadsheets make of numbers that they take for dates: {@code 1.2} becomes {@code 1. Feb} or {@code
+ * 01.02.2026}, {@code 1-2} becomes {@code 2026-02-01} (common practice, no source; months in the languages that most
+ * such tables come in).
  */
 final class CellDate {
     private static final Pattern DIGITS =

@@ -94,6 +94,8 @@ final class KindReader {
         Optional<Double> least = fields.given(PowerFields.LEAST);
         DataLine line = new DataLine(fields.value(PowerFields.KILOBITS), reset(fields));
         double idle = fields.value(PowerFields.IDLE);
+        milliamps.ifPresent(colors -> LikelyFigures.warnOfColors(colors, fields, problems));
+        LikelyFigures.warnOfIdle(idle, fields, problems);
         if (volts.isEmpty() || milliamps.isEmpty()) {
             return Optional.empty();
         }

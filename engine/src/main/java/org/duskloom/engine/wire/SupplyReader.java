@@ -76,6 +76,7 @@ final class SupplyReader {
         Optional<TextNode> name = fields.given(PowerFields.SUPPLY_NAME).filter(this::accept);
         Optional<Double> volts = fields.given(PowerFields.SUPPLY_VOLTS);
         Optional<Double> amps = fields.given(PowerFields.AMPS);
+        amps.ifPresent(given -> LikelyFigures.warnOfAmps(given, fields, problems));
         double share = fields.value(PowerFields.SHARE);
         List<Feed> feeds = new ArrayList<>();
         for (Node item : fields.given(PowerFields.FEEDS).map(ListNode::items).orElse(List.of())) {
@@ -160,13 +161,14 @@ final class SupplyReader {
         if (Math.abs(volts - made) <= VOLTS_TOLERANCE * made) {
             return;
         }
-        String pixels = port.kind()
-                .map(kind -> "pixels of kind " + Quoted.of(kind.name()) + " are made for " + ShortestDecimal.of(made))
-                .orElse("no \"kind\" is said, which is taken for pixels of " + ShortestDecimal.of(made));
+        String needs = port.kind()
+                .map(kind -> ", whose pixels of kind " + Quoted.of(kind.name()) + " are made for "
+                        + ShortestDecimal.of(made) + " V")
+                .orElse("; that port has no \"kind\", and its pixels are taken for such of " + ShortestDecimal.of(made)
+                        + " V");
         problems.error(
                 supply.location(PowerFields.SUPPLY_VOLTS),
-                supply.what() + " gives " + ShortestDecimal.of(volts) + " V to port " + Quoted.of(port.name())
-                        + ", whose " + pixels + " V",
+                supply.what() + " gives " + ShortestDecimal.of(volts) + " V to port " + Quoted.of(port.name()) + needs,
                 "give the port the \"kind\" of its pixels, or the supply their \"volts\"");
     }
 

@@ -225,6 +225,29 @@ class SupplyReaderTest {
                         assertThat(shown).startsWith("in.json:2:10: ").contains("two supplies are called \"shed\""));
     }
 
+    /** Slips of a factor of 1000; what is usual is common practice, no source. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
+            [0.013, 0.013, 0.013] | 1      | 9    | "milliamps" of kind "bullet" has 0.013, and a colour of a pixel mostly draws 5 to 60 mA; if these are amperes, write 13, which is as many milliamperes
+            [20, 20, 0.02]        | 1      | 9    | "milliamps" of kind "bullet" has 0.02, and a colour of a pixel mostly draws 5 to 60 mA; if these are amperes, write 20, which is as many milliamperes
+            [13, 13, 13]          | 0.0006 | 9    | "idle" of kind "bullet" has 0.0006, and a dark pixel mostly draws 0.3 to 1.5 mA; if these are amperes, write 0.6, which is as many milliamperes
+            [13, 13, 13]          | 1      | 8000 | "amps" of supply "shed" is 8000, and a supply for pixels mostly gives 1 to 100 A; if these are milliamperes, write 8, which is as many amperes
+            [0, 0.5, 1000]        | 0      | 300  | ``
+            [13, 13, 13]          | 0.02   | 0.5  | ``
+            """)
+    void warnsOfFiguresInAnotherUnit(String milliamps, String idle, String amps, String warning) {
+        read(
+                "\"bullet\": {\"volts\": 12, \"milliamps\": " + milliamps + ", \"idle\": " + idle + "}",
+                LEFT,
+                "{\"name\": \"shed\", \"volts\": 12, \"amps\": " + amps + ", \"feeds\": [{\"port\": \"left\"}]}");
+        List<String> shown = Inputs.shown(problems);
+        if (warning.isEmpty()) {
+            assertThat(shown).isEmpty();
+        } else {
+            assertThat(shown).singleElement().asString().startsWith("in.json:").endsWith(": warning: " + warning);
+        }
+    }
+
     /** A port without a kind is taken for one of 5 V, so that a supply of 12 V has to be spoken about. */
     @Test
     void asksForTheKindWhereTheVoltsDoNotFit() {
@@ -235,7 +258,7 @@ class SupplyReaderTest {
         assertThat(Inputs.shown(problems))
                 .singleElement()
                 .asString()
-                .contains("no \"kind\" is said, which is taken for pixels of 5 V")
+                .contains("gives 12 V to port \"left\"; that port has no \"kind\", and its pixels are taken for such of 5 V")
                 .contains("give the port the \"kind\" of its pixels");
     }
 
