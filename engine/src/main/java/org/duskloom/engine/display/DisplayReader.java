@@ -92,6 +92,7 @@ public final class DisplayReader {
         for (Node item : list.map(ListNode::items).orElse(List.of())) {
             reader.read(item, number++).ifPresent(props::add);
         }
+        SplitNumbers.warn(reader.places(), problems);
         return props;
     }
 }

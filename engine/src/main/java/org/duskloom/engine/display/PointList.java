@@ -44,6 +44,7 @@ final class PointList {
                     "allowed: at least " + atLeast + ", each a place such as [0, 100]");
             return Optional.empty();
         }
+        SplitNumbers.warn(items, problems);
         List<Point> points = new ArrayList<>(items.size());
         for (int i = 0; i < items.size(); i++) {
             point(items.get(i), "item " + (i + 1) + " of " + what, problems).ifPresent(points::add);
@@ -62,7 +63,10 @@ final class PointList {
             problems.error(
                     node.location(),
                     what + " has " + Counted.of(items.size(), "item"),
-                    "allowed: 2 or 3 numbers, [x, y] or [x, y, z]");
+                    "allowed: 2 or 3 numbers, [x, y] or [x, y, z]"
+                            + SplitNumbers.joined(items)
+                                    .map(place -> "; the decimal sign is a dot: " + place)
+                                    .orElse(""));
             return Optional.empty();
         }
         double[] values = new double[3];

@@ -1,6 +1,8 @@
 package org.duskloom.engine.display;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.duskloom.engine.document.Fields;
@@ -18,6 +20,7 @@ final class PropReader {
     private final Map<String, ShapeReader.ReadShape> shapes;
     private final Problems problems;
     private final Map<String, Location> firstByName = new HashMap<>();
+    private final List<Node> places = new ArrayList<>();
 
     PropReader(Map<String, ShapeReader.ReadShape> shapes, Problems problems) {
         this.shapes = shapes;
@@ -49,6 +52,11 @@ final class PropReader {
                         .orElse(String.valueOf(number))
                 : String.valueOf(number);
         return Fields.of(node, DisplayFields.PROP, "prop " + name, problems).flatMap(this::bound);
+    }
+
+    /** Where the props that were read hang, as it is written. */
+    List<Node> places() {
+        return List.copyOf(places);
     }
 
     private Optional<Written> bound(Fields fields) {
@@ -86,6 +94,7 @@ final class PropReader {
     }
 
     private Placement placement(Fields fields) {
+        fields.node(DisplayFields.AT).ifPresent(places::add);
         Point at = fields.node(DisplayFields.AT)
                 .flatMap(node -> PointList.point(node, fields.label(DisplayFields.AT), problems))
                 .orElse(Point.ORIGIN);

@@ -1,5 +1,6 @@
 package org.duskloom.engine.document;
 
+import java.util.regex.Pattern;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
@@ -14,6 +15,8 @@ import org.duskloom.engine.text.Quoted;
  * @param openBracket where the innermost open bracket stands, or -1
  */
 record JsonFault(String parserMessage, int offset, int tokenOffset, int openBracket) {
+    private static final String REMARKS = "remarks begin with // here, or stand between /* and */";
+    private static final Pattern HASH_LINES = Pattern.compile("(?:#[^\n]*+\n\\s*+)++\\{");
     private static final String CURLY_QUOTES = "“”„‟«»‘’‚";
 
     void report(SourceText source, Problems problems) {
@@ -21,7 +24,10 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
         if (parserMessage.contains("exceeds the maximum")) {
             problems.error(source.locationAt(offset), limitMessage(), limitHint());
         } else if (isOtherText(text)) {
-            problems.error(source.locationAt(start(text)), "this is no JSON", "a timeline or a display starts with {");
+            problems.error(
+                    source.locationAt(start(text)),
+                    "this is no JSON",
+                    (beginsWithRemarks(text) ? REMARKS + "; " : "") + "a timeline or a display starts with {");
         } else if (offset >= text.length()) {
             reportEnd(source, problems);
         } else if (says("Illegal unquoted character")) {
@@ -36,6 +42,11 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
     /** JSON that is a lone text or number is no document either. */
     private boolean isOtherText(String text) {
         return openBracket < 0 && start(text) < text.length() && "{[/".indexOf(text.charAt(start(text))) < 0;
+    }
+
+    /** Lines that begin with #, and then a document: not a table, which may have such lines too. */
+    private static boolean beginsWithRemarks(String text) {
+        return HASH_LINES.matcher(text).region(start(text), text.length()).lookingAt();
     }
 
     private static int start(String text) {
@@ -141,6 +152,9 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
     private String hint(String text, SourceText source) {
         if (CURLY_QUOTES.indexOf(text.charAt(offset)) >= 0 || text.charAt(offset) == '\'') {
             return "names and texts stand in straight double quotes: \"";
+        }
+        if (text.charAt(offset) == '#') {
+            return REMARKS;
         }
         if (says("Illegal character")) {
             return "remove it; is this a text file?";

@@ -8,11 +8,15 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.duskloom.engine.problem.NearestName;
+import org.duskloom.engine.text.Quoted;
 
 /** Finds the file that was probably meant where there is none of the name written. */
 public final class NearbyFile {
     /** Folders with more entries are searched in part only. */
     private static final int MOST_ENTRIES = 10_000;
+
+    /** What editors of texts put behind a name, and some systems do not show. */
+    private static final String HIDDEN_ENDING = ".txt";
 
     private NearbyFile() {}
 
@@ -24,6 +28,23 @@ public final class NearbyFile {
      */
     public static Optional<String> of(Path missing) {
         return nearest(missing, entry -> !Files.isDirectory(entry));
+    }
+
+    /**
+     * What may be done where a file is missing: the name that was probably meant, else where it was looked for.
+     *
+     * @param missing where there is no file
+     * @param folder what the user wrote before its name; may be empty
+     */
+    public static String hint(Path missing, String folder) {
+        Path hidden = missing.resolveSibling(missing.getFileName() + HIDDEN_ENDING);
+        if (Files.isRegularFile(hidden)) {
+            return "there is " + Quoted.of(folder + hidden.getFileName()) + ", whose " + HIDDEN_ENDING
+                    + " Windows may hide: rename it";
+        }
+        return of(missing)
+                .map(near -> "did you mean " + Quoted.of(folder + near) + "?")
+                .orElseGet(() -> "looked for " + missing.toAbsolutePath().normalize());
     }
 
     /**

@@ -10,7 +10,6 @@ import java.util.Locale;
 import java.util.Optional;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
-import org.duskloom.engine.text.Quoted;
 
 /** Gets the bytes of an input file, and refuses early what is too large to be meant. */
 final class SourceBytes {
@@ -28,13 +27,7 @@ final class SourceBytes {
             return Optional.empty();
         }
         if (Files.notExists(file)) {
-            problems.error(
-                    whole,
-                    "there is no such file",
-                    NearbyFile.of(file)
-                            .map(near -> "did you mean " + Quoted.of(near) + "?")
-                            .orElseGet(
-                                    () -> "looked for " + file.toAbsolutePath().normalize()));
+            problems.error(whole, "there is no such file", NearbyFile.hint(file, ""));
             return Optional.empty();
         }
         // Opening a pipe would wait until somebody writes into it.

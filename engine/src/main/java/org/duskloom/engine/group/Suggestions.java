@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
@@ -89,9 +90,25 @@ final class Suggestions {
         if (problems.errorCount() >= Problems.LIMIT) {
             return "";
         }
+        Optional<String> pattern = pattern(wrong, names);
+        if (pattern.isPresent()) {
+            return "did you mean " + Quoted.of(prefix + pattern.get()) + "?";
+        }
         return NearestName.of(wrong, names)
                 .map(near -> "did you mean " + Quoted.of(prefix + near) + "?")
                 .orElseGet(() -> "known: " + shown(names));
+    }
+
+    /** Who names only what several names begin with, up to their numbers, means them all. */
+    private static Optional<String> pattern(String wrong, Collection<String> names) {
+        if (wrong.isEmpty() || wrong.indexOf('/') >= 0 || Glob.isPattern(wrong)) {
+            return Optional.empty();
+        }
+        String beginning = wrong.endsWith("-") || wrong.endsWith("_") ? wrong : wrong + "-";
+        long begun = names.stream()
+                .filter(name -> name.startsWith(beginning) && name.indexOf('/') < 0)
+                .count();
+        return begun < 2 ? Optional.empty() : Optional.of(beginning + "*");
     }
 
     private static String shown(Collection<String> names) {

@@ -130,9 +130,7 @@ public final class ShowFiles {
 
     private static String hint(Path missing, String written) {
         int folderEnd = Math.max(written.lastIndexOf('/'), written.lastIndexOf(File.separatorChar)) + 1;
-        return NearbyFile.of(missing)
-                .map(near -> "did you mean " + Quoted.of(written.substring(0, folderEnd) + near) + "?")
-                .orElseGet(() -> "looked for " + missing.toAbsolutePath().normalize());
+        return NearbyFile.hint(missing, written.substring(0, folderEnd));
     }
 
     /** Reads a text file that another one names. */

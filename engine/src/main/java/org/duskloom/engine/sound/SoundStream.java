@@ -12,7 +12,6 @@ import org.duskloom.engine.document.NearbyFile;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Counted;
-import org.duskloom.engine.text.Quoted;
 
 /**
  * The samples of a WAV, AIFF or AU file one after the other, from a file or a pipe: memory does not grow with the song.
@@ -59,13 +58,7 @@ public final class SoundStream implements Closeable {
         if (Files.isDirectory(file)) {
             problems.error(whole, "is a folder, not a sound", "name the file inside it");
         } else if (Files.notExists(file)) {
-            problems.error(
-                    whole,
-                    "there is no such file",
-                    NearbyFile.of(file)
-                            .map(near -> "did you mean " + Quoted.of(near) + "?")
-                            .orElseGet(
-                                    () -> "looked for " + file.toAbsolutePath().normalize()));
+            problems.error(whole, "there is no such file", NearbyFile.hint(file, ""));
         } else if (Files.exists(file) && !Files.isRegularFile(file)) {
             // Opening a pipe would wait until somebody writes into it.
             problems.error(whole, "is a pipe or a device, not a file", "save what it gives and name that file");

@@ -22,6 +22,9 @@ record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count)
     private static final Pattern TURNED =
             Pattern.compile("(ms|s|f|bars?|b) ?([0-9]+(?:\\.[0-9]+)?)", Pattern.CASE_INSENSITIVE);
 
+    private static final Pattern MINUTES_AND_SECONDS =
+            Pattern.compile(" ?(?:m|min|mins) ?([0-9]{1,4})(\\.[0-9]{1,9})? ?s(?:ec)?");
+
     private static final String NO_BEATS =
             "say it in the timeline: \"beats\": {\"tempo\": 120}, or the name of a label track";
     private static final Pattern CLOCK =
@@ -120,7 +123,10 @@ record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count)
                 case "b" -> beats(number);
                 case " bar", " bars", "bar", "bars" -> bars(number);
                 case "" -> throw refuse("has no unit", "write \"" + term + "s\" for seconds or \"" + term + "ms\"");
-                default -> throw refuse("has the unknown unit " + Quoted.of(unit), unitHint(unit));
+                default ->
+                    throw refuse(
+                            "has the unknown unit " + Quoted.of(unit),
+                            unitHint(term.substring(0, term.length() - unit.length()), unit));
             };
         }
 
@@ -162,7 +168,8 @@ record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count)
             return new TextFormatException("the time " + Quoted.of(whole) + " " + what, hint);
         }
 
-        private String unitHint(String unit) {
+        /** @param number as it is written */
+        private String unitHint(String number, String unit) {
             if (unit.startsWith(",")) {
                 return "decimals follow a dot, as in \"1.5s\"";
             }
@@ -173,11 +180,19 @@ record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count)
             if (lower.equals("bar") || lower.equals("bars")) {
                 return "units are in small letters, and bars are written as \"2 bars\"";
             }
-            if (unit.startsWith(" ")) {
-                return "leave no space between the number and its unit";
+            if (lower.matches("s|sec|secs|seconds?") && !unit.equals("S")) {
+                return "write seconds as \"" + number + "s\"";
+            }
+            Matcher both = MINUTES_AND_SECONDS.matcher(lower);
+            if (both.matches() && number.matches("[0-9]{1,5}")) {
+                long all = 60 * Long.parseLong(number) + Long.parseLong(both.group(1));
+                return "write minutes and seconds as \"" + all + (both.group(2) == null ? "" : both.group(2)) + "s\"";
+            }
+            if (unit.startsWith(" ") && lower.matches("ms|f|b")) {
+                return "leave no space between the number and its unit: \"" + number + lower + "\"";
             }
             return switch (unit.toLowerCase(Locale.ROOT)) {
-                case "m", "min", "h" -> "write minutes and hours as \"2:30\" or \"1:00:00\"";
+                case "m", "min", "h", " m", " min", " h" -> "write minutes and hours as \"2:30\" or \"1:00:00\"";
                 case "b" -> context.beats().isPresent() ? inSmallLetters(unit) : units();
                 case "s", "ms", "f" -> inSmallLetters(unit);
                 default -> units();

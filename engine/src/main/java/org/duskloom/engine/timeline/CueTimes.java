@@ -44,7 +44,11 @@ final class CueTimes {
             return true;
         }
         context.problems()
-                .error(fields.location(field), "the cue ends at " + end, context.whole() + " ends at " + context.end());
+                .error(
+                        fields.location(field),
+                        "the cue ends at " + end,
+                        context.whole() + " ends at " + context.end()
+                                + (field == CueFields.FOR && !fields.has(CueFields.SCENE) ? "; without \"for\" the cue lasts until then" : ""));
         return false;
     }
 

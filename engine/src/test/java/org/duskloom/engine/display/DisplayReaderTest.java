@@ -94,6 +94,7 @@ class DisplayReaderTest {
             {"arc": {"count": 2, "radius": 5, "from": 0, "to": -360}} ~ an arc goes round once or more; for a full circle use "ring"
             {"line": {"from": [0, 0], "to": [0, 0], "count": 5}} ~ a line begins and ends at the same place; for a single pixel use "points"
             {"line": {"from": [0, 0, 0, 0], "to": [0, 1], "count": 5}} ~ "from" of "line" has 4 items; allowed: 2 or 3 numbers, [x, y] or [x, y, z]
+            {"line": {"from": [-90,5, 90,5], "to": [0, 1], "count": 5}} ~ "from" of "line" has 4 items; allowed: 2 or 3 numbers, [x, y] or [x, y, z]; the decimal sign is a dot: [-90.5, 90.5]
             {"line": {"from": [0, "a"], "to": [0, 1], "count": 5}} ~ y in "from" of "line" must be a number, not the text "a"
             {"polyline": {"points": [[0, 0], [1, 0]]}}      ~ "polyline" has neither "count" nor "spacing"; give one of them
             {"polyline": {"points": [[0, 0], [1, 0]], "count": 2, "spacing": 2}} ~ "polyline" has both "count" and "spacing"; give one of them

@@ -146,6 +146,8 @@ class JsonReaderTest {
             {"a" 1}               ~ 1:6  ~ found "1" where a colon should stand            ~ the { of line 1, column 1
             {"a": [1, 2}          ~ 1:12 ~ found "}" where ] should stand                  ~ the [ of line 1, column 7 is still open
             {"a": (1)}            ~ 1:7  ~ found "(" where a value should stand            ~ the { of line 1, column 1
+            {"a": 1, # red        ~ 1:10 ~ found "#" where a field name in double quotes should stand ~ remarks begin with // here, or stand between /* and */
+            [1, 2 # green         ~ 1:7  ~ found "#" where a comma or ] should stand       ~ remarks begin with // here, or stand between /* and */
             [1 2]                 ~ 1:4  ~ found "2" where a comma or ] should stand       ~ the [ of line 1, column 1
             [1;2]                 ~ 1:3  ~ found ";" where a comma or ] should stand       ~ the [ of line 1, column 1
             {"a": 1               ~ 1:8  ~ the file ends, but the { of line 1, column 1 is still open ~ add the missing }
@@ -200,6 +202,14 @@ class JsonReaderTest {
         assertThat(Inputs.shown(problems))
                 .containsExactly("show.json:1:4: error: found \\u0000 between the values, which is a control character;"
                         + " remove it; is this a text file?");
+    }
+
+    @Test
+    void knowsRemarksBeforeADocument() {
+        read("# our garden\n# 2026\n\n{\"a\": 1}\n");
+        assertThat(Inputs.shown(problems))
+                .containsExactly("show.json:1:1: error: this is no JSON; remarks begin with // here, or stand between /* and"
+                        + " */; a timeline or a display starts with {");
     }
 
     /** Tables, pictures and programs that were given in place of a document. */

@@ -55,6 +55,16 @@ class SourceTextTest {
                 .containsExactly("gardn.csv: error: there is no such file; did you mean \"garden.csv\"?");
     }
 
+    /** Editors of texts put it behind a name, and Windows hides endings that it knows, unless it is told not to. */
+    @Test
+    void tellsOfAHiddenEnding() throws IOException {
+        Files.writeString(folder.resolve("show.json.txt"), "{}");
+        SourceText.read(folder.resolve("show.json"), "show.json", problems);
+        assertThat(Inputs.shown(problems))
+                .containsExactly("show.json: error: there is no such file; there is \"show.json.txt\", whose .txt Windows may"
+                        + " hide: rename it");
+    }
+
     @Test
     void refusesAFolder() {
         assertThat(SourceText.read(folder, "plot", problems)).isEmpty();

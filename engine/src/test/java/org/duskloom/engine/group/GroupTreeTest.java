@@ -191,6 +191,8 @@ class GroupTreeTest {
             dasy-1            ~ there is no prop and no group "dasy-1"        ~ did you mean "daisy-1"?
             gardn             ~ there is no prop and no group "gardn"         ~ did you mean "garden"?
             zzzzzz            ~ there is no prop and no group "zzzzzz"        ~ known: garden, hearts, daisy-1, fence, daisy-2, pond
+            daisy-            ~ there is no prop and no group "daisy-"        ~ did you mean "daisy-*"?
+            daisy             ~ there is no prop and no group "daisy"         ~ did you mean "daisy-*"?
             dasy-*            ~ no prop and no group matches "dasy-*"         ~ did you mean "daisy-1"?
             daisy-1/rimm      ~ "daisy-1" has no part "rimm"                  ~ did you mean "daisy-1/rim"?; it is defined at map.csv:2:1
             daisy-1/petals/3  ~ "daisy-1" has no part "petals/3"              ~ did you mean "daisy-1/petals/1"?

@@ -31,12 +31,12 @@ class UnsoundCueTest {
                     show.json:3:63: error: the effect probe has no setting "siz"; did you mean "size"?
                     show.json:3:81: error: "arms" of probe is 0.5; allowed: a whole number from 1 to 100
                 {"for": "99s", "on": "fense", "effect": "probe", "with": {"size": 3}, "opacity": 2}
-                    show.json:3:9: error: the cue ends at 99s; the timeline ends at 10s
+                    show.json:3:9: error: the cue ends at 99s; the timeline ends at 10s; without "for" the cue lasts until then
                     show.json:3:22: error: there is no prop and no group "fense"; did you mean "fence"?
                     show.json:3:67: error: "size" of probe is 3; allowed: a number from 0 to 1
                     show.json:3:82: error: "opacity" of a cue is 2; allowed: a number from 0 to 1
                 {"for": "99s", "on": "fence", "effect": "probe", "with": {"arms": 13, "size": 1}}
-                    show.json:3:9: error: the cue ends at 99s; the timeline ends at 10s
+                    show.json:3:9: error: the cue ends at 99s; the timeline ends at 10s; without "for" the cue lasts until then
                     show.json:3:79: error: probe: size does not go with 13 arms
                 {"ordr": "up", "on": "fence", "effect": "probe", "with": {"arms": 13}}
                     show.json:3:2: error: a cue has no field "ordr"; did you mean "order"?

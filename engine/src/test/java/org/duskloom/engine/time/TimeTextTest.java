@@ -103,10 +103,17 @@ final class TimeTextTest {
                 "3|has no unit|write \"3s\" for seconds or \"3ms\"",
                 "@dusk+3|has no unit|write \"3s\" for seconds or \"3ms\"",
                 "1,5s|unknown unit|decimals follow a dot",
-                "3 s|unknown unit|leave no space",
+                "3 s|unknown unit|write seconds as \"3s\"",
+                "3 f|unknown unit|leave no space between the number and its unit: \"3f\"",
+                "1 takt|unknown unit|units: s, ms, f (frames), b (beats), bars",
+                "24 Sekunden|unknown unit|units: s, ms, f (frames), b (beats), bars",
+                "1.5seconds|unknown unit|write seconds as \"1.5s\"",
+                "1m30s|unknown unit|write minutes and seconds as \"90s\"",
+                "2 min 5.5 sec|unknown unit|write minutes and seconds as \"125.5s\"",
+                "2 min|unknown unit|write minutes and hours as",
                 "3S|unknown unit|units are in small letters: \"s\"",
                 "3min|unknown unit|write minutes and hours as",
-                "3sec|unknown unit|units: s, ms, f (frames), b (beats), bars",
+                "3sec|unknown unit|write seconds as \"3s\"",
                 "1e3s|unknown unit|units: s, ms",
                 "1:60|is no clock time|write minutes:seconds",
                 "1:2|is no clock time|two digits after each colon",
@@ -156,7 +163,7 @@ final class TimeTextTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "3sec|units: s, ms, f (frames)",
+                "3x|units: s, ms, f (frames)",
                 "3B|units: s, ms, f (frames)",
                 "8b|say it in the timeline: \"beats\": {\"tempo\": 120}, or the name of a label track",
                 "@dusk|write a number and a unit, such as \"3s\", \"250ms\", \"1:02.5\" or \"90f\""

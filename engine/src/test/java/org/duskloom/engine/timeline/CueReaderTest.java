@@ -151,7 +151,7 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "for": "-2s"}
                     show.json:5:35: error: "for" of a cue: the time "-2s" is negative (-2s); it must be 0s or later
                 {"on": "x", "effect": "e", "at": "9s", "for": "2s"}
-                    show.json:5:47: error: the cue ends at 11s; the timeline ends at 10s
+                    show.json:5:47: error: the cue ends at 11s; the timeline ends at 10s; without "for" the cue lasts until then
                 {"on": "x", "effect": "e", "for": "2s", "until": "3s"}
                     show.json:5:50: error: a cue has both "for" and "until"; leave one of them out
                 {"on": "x", "effect": "e", "at": "4s", "until": "4s"}
@@ -161,7 +161,7 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "until": "10.001s"}
                     show.json:5:37: error: "until" of a cue is 10.001s; the timeline ends at 10s
                 {"on": "x", "effect": "e", "for": "401f"}
-                    show.json:5:35: error: the cue ends at 10.025s; the timeline ends at 10s
+                    show.json:5:35: error: the cue ends at 10.025s; the timeline ends at 10s; without "for" the cue lasts until then
                 {"on": "x", "effect": "e", "for": "8b"}
                     show.json:5:35: error: "for" of a cue: the time "8b" counts beats, but it is not known where they lie; say it in the timeline: "beats": {"tempo": 120}, or the name of a label track
                 {"on": "x", "effect": "e", "at": "@chorus"}

@@ -132,7 +132,7 @@ class SceneReaderTest {
                     show.json:2:11: error: the cue ends at 11s; the timeline ends at 10s
                     show.json:4:18: error: the scene "s" lasts 11s; the timeline ends at 10s
                 {"s": {"length": "2s", "layers": [{"cues": [{"at": "1s", "for": "1001ms", "on": "x", "effect": "e"}]}]}}
-                    show.json:4:65: error: the cue ends at 2.001s; the scene "s" ends at 2s
+                    show.json:4:65: error: the cue ends at 2.001s; the scene "s" ends at 2s; without "for" the cue lasts until then
                 {"s": {"length": "2s", "layers": [{"cues": [{"at": "-1s", "for": "1s", "on": "x", "effect": "e"}]}]}}
                     show.json:4:52: error: "at" of a cue is 1s before the scene "s" starts; the first cue of a list counts from its start
                 {"s": {"length": "2s", "same": 1, "layers": []}}
