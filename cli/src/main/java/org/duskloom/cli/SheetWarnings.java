@@ -18,7 +18,8 @@ final class SheetWarnings {
     static Problems of(LoadedDisplay loaded, List<ScaledShape> shapes, SheetOptions options) {
         Problems problems = new Problems();
         Display display = loaded.display();
-        DisplayChecks.warnOfUnits(display, "the sheets take", Location.ofFile(loaded.file().toString()), problems);
+        DisplayChecks.warnOfUnits(
+                display, "the sheets take", Location.ofFile(loaded.file().toString()), problems);
         for (ScaledShape scaled : shapes) {
             Shape shape = scaled.shape();
             String atScale = scaled.scale() == 1 ? "" : " at scale " + scaled.scaleText();

@@ -316,8 +316,9 @@ class CheckCommandTest {
                  "ports": [{%s"name": "left", "chain": ["a"]}],
                  "supplies": [{"name": "shed", "volts": 5, "amps": 9, "feeds": [{%s"port": "left"}]}]}
                 """.formatted(line, lead));
-        String said = "bare.json: warning: the display does not say its \"units\": 'duskloom report' takes its lengths for"
-                + " millimetres; write \"units\": \"mm\", \"cm\", \"m\" or \"in\"\n1 warning\n";
+        String said =
+                "bare.json: warning: the display does not say its \"units\": 'duskloom report' takes its lengths for"
+                        + " millimetres; write \"units\": \"mm\", \"cm\", \"m\" or \"in\"\n1 warning\n";
         assertThat(Ran.with("check", file).without(folder).err()).isEqualTo(warnings == 0 ? "" : said);
         Path show = Files.writeString(folder.resolve("show.json"), """
                 {"duskloom": "timeline/1", "display": "bare.json", "length": "1s",

@@ -41,7 +41,8 @@ final class SplitNumbers {
             return;
         }
         for (ListNode place : deep) {
-            String first = written(place.items().get(0)) + "." + written(place.items().get(1));
+            String first =
+                    written(place.items().get(0)) + "." + written(place.items().get(1));
             problems.warn(
                     place.location(),
                     "a place of three numbers, and others have two",

@@ -11,8 +11,8 @@ import java.util.regex.Pattern;
  * such tables come in).
  */
 final class CellDate {
-    private static final Pattern DIGITS =
-            Pattern.compile("([0-9]{4})([-/.])[0-9]{1,2}\\2[0-9]{1,2}|[0-9]{1,2}([-/.])[0-9]{1,2}\\3([0-9]{2}|[0-9]{4})");
+    private static final Pattern DIGITS = Pattern.compile(
+            "([0-9]{4})([-/.])[0-9]{1,2}\\2[0-9]{1,2}|[0-9]{1,2}([-/.])[0-9]{1,2}\\3([0-9]{2}|[0-9]{4})");
 
     private static final Pattern DAY_AND_MONTH =
             Pattern.compile("[0-9]{1,2}(?:\\. ?|-| |/)(\\p{L}{3,10})\\.?(?:[- /][0-9]{2,4})?");
@@ -21,9 +21,43 @@ final class CellDate {
 
     /** The first three letters. */
     private static final Set<String> MONTHS = Set.of(
-            "jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec", "m\u00e4r", "mrz", "mai",
-            "okt", "dez", "f\u00e9v", "avr", "jui", "ao\u00fb", "d\u00e9c", "ene", "abr", "ago", "dic", "gen", "mag",
-            "giu", "lug", "set", "ott", "mrt", "mei", "maj", "fev", "out");
+            "jan",
+            "feb",
+            "mar",
+            "apr",
+            "may",
+            "jun",
+            "jul",
+            "aug",
+            "sep",
+            "oct",
+            "nov",
+            "dec",
+            "m\u00e4r",
+            "mrz",
+            "mai",
+            "okt",
+            "dez",
+            "f\u00e9v",
+            "avr",
+            "jui",
+            "ao\u00fb",
+            "d\u00e9c",
+            "ene",
+            "abr",
+            "ago",
+            "dic",
+            "gen",
+            "mag",
+            "giu",
+            "lug",
+            "set",
+            "ott",
+            "mrt",
+            "mei",
+            "maj",
+            "fev",
+            "out");
 
     private CellDate() {}
 
@@ -37,7 +71,6 @@ final class CellDate {
     }
 
     private static boolean hasMonth(Matcher date) {
-        return date.matches()
-                && MONTHS.contains(date.group(1).substring(0, 3).toLowerCase(Locale.ROOT));
+        return date.matches() && MONTHS.contains(date.group(1).substring(0, 3).toLowerCase(Locale.ROOT));
     }
 }

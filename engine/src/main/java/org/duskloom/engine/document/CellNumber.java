@@ -109,7 +109,7 @@ final class CellNumber {
     private static String thousandsOrDecimals(String text, char sign, CsvStyle style) {
         String word = sign == ',' ? "comma" : "dot";
         String decimal = text.replaceFirst("[" + sign + "]?0*$", "").replace(sign, style.decimalSign());
-        return "write " + text.replace(String.valueOf(sign), "") + " if its " + word + " parts the thousands, " + decimal
-                + " if it is the decimal sign, which in this file is a " + (sign == ',' ? "dot" : "comma");
+        return "write " + text.replace(String.valueOf(sign), "") + " if its " + word + " parts the thousands, "
+                + decimal + " if it is the decimal sign, which in this file is a " + (sign == ',' ? "dot" : "comma");
     }
 }

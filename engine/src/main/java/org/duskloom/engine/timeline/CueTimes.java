@@ -48,7 +48,9 @@ final class CueTimes {
                         fields.location(field),
                         "the cue ends at " + end,
                         context.whole() + " ends at " + context.end()
-                                + (field == CueFields.FOR && !fields.has(CueFields.SCENE) ? "; without \"for\" the cue lasts until then" : ""));
+                                + (field == CueFields.FOR && !fields.has(CueFields.SCENE)
+                                        ? "; without \"for\" the cue lasts until then"
+                                        : ""));
         return false;
     }
 

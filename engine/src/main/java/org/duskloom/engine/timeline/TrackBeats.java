@@ -29,8 +29,8 @@ final class TrackBeats {
     static void warnOfCase(LabelTrack track, Problems problems) {
         for (String word : List.of(BEAT, BAR)) {
             List<TrackLabel> alike = track.labels().stream()
-                    .filter(label -> label.text().equalsIgnoreCase(word)
-                            && !label.text().equals(word))
+                    .filter(label ->
+                            label.text().equalsIgnoreCase(word) && !label.text().equals(word))
                     .toList();
             if (!alike.isEmpty()) {
                 TrackLabel first = alike.get(0);

@@ -1,8 +1,8 @@
 package org.duskloom.engine.wire;
 
 import java.math.BigDecimal;
-import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.document.DeclaredField;
+import org.duskloom.engine.document.Fields;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.ShortestDecimal;
 
@@ -56,6 +56,9 @@ final class LikelyFigures {
     }
 
     private static String moved(double value, int places) {
-        return BigDecimal.valueOf(value).scaleByPowerOfTen(places).stripTrailingZeros().toPlainString();
+        return BigDecimal.valueOf(value)
+                .scaleByPowerOfTen(places)
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

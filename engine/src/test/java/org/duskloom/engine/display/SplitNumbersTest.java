@@ -33,8 +33,9 @@ class SplitNumbersTest {
         assertThat(Inputs.shown(problems))
                 .singleElement()
                 .asString()
-                .contains("warning: a place of three numbers, and others have two; if its first comma is a decimal sign,"
-                        + " write " + meant + "; else put a space behind it");
+                .contains(
+                        "warning: a place of three numbers, and others have two; if its first comma is a decimal sign,"
+                                + " write " + meant + "; else put a space behind it");
     }
 
     @ParameterizedTest

@@ -37,8 +37,21 @@ class CellDateTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "12", "1.5", "12 mm", "12mm", "3 inch", "left", "Feb", "1.600.000", "1.600", "192.168.1.20", "1-2",
-                "2026-02/01", "4 metres", "x 12", ""
+                "12",
+                "1.5",
+                "12 mm",
+                "12mm",
+                "3 inch",
+                "left",
+                "Feb",
+                "1.600.000",
+                "1.600",
+                "192.168.1.20",
+                "1-2",
+                "2026-02/01",
+                "4 metres",
+                "x 12",
+                ""
             })
     void isNoDate(String cell) {
         assertThat(CellDate.is(cell)).isFalse();

@@ -208,8 +208,9 @@ class JsonReaderTest {
     void knowsRemarksBeforeADocument() {
         read("# our garden\n# 2026\n\n{\"a\": 1}\n");
         assertThat(Inputs.shown(problems))
-                .containsExactly("show.json:1:1: error: this is no JSON; remarks begin with // here, or stand between /* and"
-                        + " */; a timeline or a display starts with {");
+                .containsExactly(
+                        "show.json:1:1: error: this is no JSON; remarks begin with // here, or stand between /* and"
+                                + " */; a timeline or a display starts with {");
     }
 
     /** Tables, pictures and programs that were given in place of a document. */

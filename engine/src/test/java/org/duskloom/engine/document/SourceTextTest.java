@@ -61,8 +61,9 @@ class SourceTextTest {
         Files.writeString(folder.resolve("show.json.txt"), "{}");
         SourceText.read(folder.resolve("show.json"), "show.json", problems);
         assertThat(Inputs.shown(problems))
-                .containsExactly("show.json: error: there is no such file; there is \"show.json.txt\", whose .txt Windows may"
-                        + " hide: rename it");
+                .containsExactly(
+                        "show.json: error: there is no such file; there is \"show.json.txt\", whose .txt Windows may"
+                                + " hide: rename it");
     }
 
     @Test

@@ -12,8 +12,8 @@ import org.duskloom.engine.time.TimeText;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Shows in time with music. */
 class MusicReaderTest {
@@ -329,9 +329,9 @@ class MusicReaderTest {
         String show = show(
                 "\"beats\": \"song.txt\", \"markers\": \"song.txt\"",
                 cue("\"at\": \"@A+2b\", \"until\": \"@B\", \"repeat\": {\"until\": \"@C.end\"}"));
-        assertThat(Timelines.problems(show, label(0, "A") + "\n1 1 beat\n")).singleElement().satisfies(said -> assertThat(
-                        said)
-                .startsWith("song.txt:2:1: error: this is no label"));
+        assertThat(Timelines.problems(show, label(0, "A") + "\n1 1 beat\n"))
+                .singleElement()
+                .satisfies(said -> assertThat(said).startsWith("song.txt:2:1: error: this is no label"));
     }
 
     @ParameterizedTest

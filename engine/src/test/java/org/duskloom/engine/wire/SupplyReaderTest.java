@@ -258,7 +258,8 @@ class SupplyReaderTest {
         assertThat(Inputs.shown(problems))
                 .singleElement()
                 .asString()
-                .contains("gives 12 V to port \"left\"; that port has no \"kind\", and its pixels are taken for such of 5 V")
+                .contains(
+                        "gives 12 V to port \"left\"; that port has no \"kind\", and its pixels are taken for such of 5 V")
                 .contains("give the port the \"kind\" of its pixels");
     }
 
