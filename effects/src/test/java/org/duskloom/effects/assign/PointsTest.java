@@ -20,7 +20,9 @@ class PointsTest {
         Points origin = new Points(new double[] {0}, new double[] {0}, new double[] {0});
         assertThat(BOX.squaredDistance(1, origin, 0)).isEqualTo(16 + 1 + 4);
         assertThat(BOX.squaredDistance(2, BOX, 2)).isZero();
-        assertThat(BOX.squaredDistance(1, BOX, 2)).isEqualTo(BOX.squaredDistance(2, BOX, 1)).isEqualTo(9 + 25 + 4);
+        assertThat(BOX.squaredDistance(1, BOX, 2))
+                .isEqualTo(BOX.squaredDistance(2, BOX, 1))
+                .isEqualTo(9 + 25 + 4);
     }
 
     @Test
@@ -77,7 +79,9 @@ class PointsTest {
         Points cloud = Clouds.box(40, 5);
         double[][] moved = new double[3][];
         for (int axis = 0; axis < 3; axis++) {
-            moved[axis] = Arrays.stream(cloud.along(axis)).map(at -> at * scale + shift).toArray();
+            moved[axis] = Arrays.stream(cloud.along(axis))
+                    .map(at -> at * scale + shift)
+                    .toArray();
         }
         Points copy = new Points(moved[0], moved[1], moved[2]);
         assertThat(CommonFrame.of(copy, copy).placed(copy).x())
@@ -95,7 +99,8 @@ class PointsTest {
         for (int group = 0; group < groups; group++) {
             gathered.copy(group, numbers, group * size);
         }
-        assertThat(IntStream.of(numbers).sorted().toArray()).containsExactly(IntStream.range(0, count).toArray());
+        assertThat(IntStream.of(numbers).sorted().toArray())
+                .containsExactly(IntStream.range(0, count).toArray());
         Points middles = gathered.middles();
         assertThat(middles.count()).isEqualTo(groups);
         for (int group = 0; group < groups; group++) {

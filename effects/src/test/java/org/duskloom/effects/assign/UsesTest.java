@@ -44,7 +44,8 @@ class UsesTest {
     void needsNobodyWhereNumbersGoUp(int many, int few) {
         Uses uses = new Uses(even(many, few, new SplittableRandom(1)), few);
         assertThat(uses.itemCount()).isEqualTo(many);
-        assertThat(uses.mustBe(uses.ofItems(IntStream.range(0, many).toArray(), 0, many))).isEqualTo(many);
+        assertThat(uses.mustBe(uses.ofItems(IntStream.range(0, many).toArray(), 0, many)))
+                .isEqualTo(many);
     }
 
     /** However some uses are dealt out anew among those who had them, each of the few is used as evenly as before. */

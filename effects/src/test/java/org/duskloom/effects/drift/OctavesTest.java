@@ -102,7 +102,6 @@ class OctavesTest {
     }
 
     private static NumberTrack moving(double from, double to) {
-        return NumberTrack.keyed(
-                List.of(new NumberKey(0, from, Easing.LINEAR), new NumberKey(2, to, Easing.LINEAR)));
+        return NumberTrack.keyed(List.of(new NumberKey(0, from, Easing.LINEAR), new NumberKey(2, to, Easing.LINEAR)));
     }
 }

@@ -123,10 +123,10 @@ class GlyphTest {
         assertThat(lines.is("STARTFONT")).isTrue();
         assertThat(lines.next()).isTrue();
         assertThat(lines.keyword()).isEqualTo("SIZE");
-        assertThat(lines.numbers(3, "three")).hasValueSatisfying(values -> assertThat(values)
-                .containsExactly(7, 75, 75));
-        assertThat(lines.numbers(1, "one")).hasValueSatisfying(values -> assertThat(values)
-                .containsExactly(7));
+        assertThat(lines.numbers(3, "three"))
+                .hasValueSatisfying(values -> assertThat(values).containsExactly(7, 75, 75));
+        assertThat(lines.numbers(1, "one"))
+                .hasValueSatisfying(values -> assertThat(values).containsExactly(7));
         assertThat(lines.next()).isFalse();
         assertThat(lines.keyword()).isEmpty();
         assertThat(problems.errorCount()).isZero();

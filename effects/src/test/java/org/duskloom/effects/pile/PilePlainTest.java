@@ -52,7 +52,13 @@ class PilePlainTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1, speed, 0", "1, time, 0.3", "3, speed, 0.25", "4, time, 0", "7, speed, 0.1", "10, time, 0.5", "23, speed, 0.2",
+        "1, speed, 0",
+        "1, time, 0.3",
+        "3, speed, 0.25",
+        "4, time, 0",
+        "7, speed, 0.1",
+        "10, time, 0.5",
+        "23, speed, 0.2",
         "100, time, 0"
     })
     void isWhatLightsOneAfterTheOtherMake(int lights, String steady, double hold) throws SettingException {

@@ -24,8 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class DropRuleTest {
-    private final Map<Setting<?>, Object> given =
-            new HashMap<>(Map.of(Motion.EVERY, Optional.of(Period.ofSeconds(2))));
+    private final Map<Setting<?>, Object> given = new HashMap<>(Map.of(Motion.EVERY, Optional.of(Period.ofSeconds(2))));
 
     private Settings settings() {
         return Settings.of(given);
@@ -65,8 +64,7 @@ class DropRuleTest {
     void readsADensityThatMovesWhereTheDropStarts() throws SettingException {
         given.put(
                 Shower.DENSITY,
-                NumberTrack.keyed(
-                        List.of(new NumberKey(0, 0, Easing.LINEAR), new NumberKey(8, 4, Easing.LINEAR))));
+                NumberTrack.keyed(List.of(new NumberKey(0, 0, Easing.LINEAR), new NumberKey(8, 4, Easing.LINEAR))));
         DropRule rule = rule();
         assertThat(rule.isLasting()).isFalse();
         assertThat(rule.slotsPerPass()).isEqualTo(4);
@@ -113,7 +111,8 @@ class DropRuleTest {
                     while (drops.heads()[found] < (float) section / Lanes.SECTIONS) {
                         found++;
                     }
-                    assertThat(drops.firstOfSection()[lane * Lanes.SECTIONS + section]).isEqualTo(found);
+                    assertThat(drops.firstOfSection()[lane * Lanes.SECTIONS + section])
+                            .isEqualTo(found);
                 }
                 at++;
             }

@@ -28,7 +28,8 @@ class EnvelopeTest {
 
     /** Straight edges are a trapezium: through (0, 0), (a, 1), (a + h, 1) and (a + h + d, 0). */
     @ParameterizedTest
-    @CsvSource({"0.25, 0.25, 0.25", "0.5, 0, 0.5", "0.1, 0.6, 0.3", "0, 0.5, 0.2", "0.3, 0, 0", "0, 0, 1", "0.2, 0.2, 0"})
+    @CsvSource({"0.25, 0.25, 0.25", "0.5, 0, 0.5", "0.1, 0.6, 0.3", "0, 0.5, 0.2", "0.3, 0, 0", "0, 0, 1", "0.2, 0.2, 0"
+    })
     void isATrapezium(double attack, double hold, double decay) throws SettingException {
         Envelope envelope = envelope(attack, hold, decay, "linear");
         for (int i = 0; i < 1000; i++) {
@@ -42,7 +43,9 @@ class EnvelopeTest {
                 level = (attack + hold + decay - passed) / decay;
             }
             assertThat(envelope.at(passed, TIME, false)).as("at %s", passed).isCloseTo(level, within(1e-9));
-            assertThat(envelope.at(passed, TIME, true)).as("backward, away from edges").isCloseTo(level, within(1e-6));
+            assertThat(envelope.at(passed, TIME, true))
+                    .as("backward, away from edges")
+                    .isCloseTo(level, within(1e-6));
         }
     }
 
@@ -86,8 +89,9 @@ class EnvelopeTest {
                     .isBetween(0.0, 1.0);
         } else {
             assertThatThrownBy(() -> envelope(attack, hold, decay, "linear"))
-                    .isInstanceOfSatisfying(SettingException.class, fault -> assertThat(fault.setting())
-                            .isEqualTo("decay"));
+                    .isInstanceOfSatisfying(
+                            SettingException.class,
+                            fault -> assertThat(fault.setting()).isEqualTo("decay"));
         }
     }
 }

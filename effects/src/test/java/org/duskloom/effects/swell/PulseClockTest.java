@@ -90,7 +90,16 @@ class PulseClockTest {
 
     /** With it, or on markers, it takes that long and is over; the next one cuts it short. */
     @ParameterizedTest
-    @CsvSource({"10, 0, false", "16, 0.4, false", "24, 0.9333333333, false", "25, 1, true", "29, 1, true", "39, 0.6, false", "40, 0, false", "99, 1, true"})
+    @CsvSource({
+        "10, 0, false",
+        "16, 0.4, false",
+        "24, 0.9333333333, false",
+        "25, 1, true",
+        "29, 1, true",
+        "39, 0.6, false",
+        "40, 0, false",
+        "99, 1, true"
+    })
     void takesAsLongAsEverySays(long frame, double passed, boolean over) throws SettingException {
         given.put(Motion.EVERY, Optional.of(Period.ofSeconds(1.5)));
         PulseClock clock = on(false);
@@ -126,16 +135,16 @@ class PulseClockTest {
     @Test
     void refusesTwoClocks() {
         given.put(Motion.PASSES, NumberTrack.constant(3));
-        assertThatThrownBy(() -> on(true))
-                .isInstanceOfSatisfying(SettingException.class, fault -> {
-                    assertThat(fault.setting()).isEqualTo("passes");
-                    assertThat(fault.hint()).contains("leave one of them out");
-                });
+        assertThatThrownBy(() -> on(true)).isInstanceOfSatisfying(SettingException.class, fault -> {
+            assertThat(fault.setting()).isEqualTo("passes");
+            assertThat(fault.hint()).contains("leave one of them out");
+        });
         given.clear();
         given.put(Motion.PHASE, NumberTrack.constant(0.5));
         assertThatThrownBy(() -> on(true))
-                .isInstanceOfSatisfying(SettingException.class, fault -> assertThat(fault.setting())
-                        .isEqualTo("phase"));
+                .isInstanceOfSatisfying(
+                        SettingException.class,
+                        fault -> assertThat(fault.setting()).isEqualTo("phase"));
     }
 
     @Test

@@ -18,10 +18,7 @@ class CsvScanTest {
 
     /** Offsets counted by hand: a quote counts as the start of its cell, blanks do not. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '~',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
             a,b,c           | 0 2 4
             ~ a , b,c~      | 1 5 7
             "a,b",c,d       | 0 6 8
@@ -56,7 +53,8 @@ class CsvScanTest {
             ~a,"b~        | 4
             """)
     void findsTheNextRecord(String text, int start) {
-        assertThat(scan(text.replace('%', '\n').replace('^', '\r')).nextRecord(0)).isEqualTo(start);
+        assertThat(scan(text.replace('%', '\n').replace('^', '\r')).nextRecord(0))
+                .isEqualTo(start);
     }
 
     @ParameterizedTest
@@ -89,15 +87,14 @@ class CsvScanTest {
 
     /** What spreadsheets of some countries write when they are asked for CSV. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '~',
-            textBlock = """
+    @CsvSource(delimiter = '~', textBlock = """
             prop\tpixel\tx ~ separated by tabs
             prop|pixel|x   ~ separated by vertical bars
             prop,pixel;x   ~ has commas and semicolons
             prop,x,Prop    ~ the column "Prop" stands twice in the header
             """)
     void refusesHeadersOfAnotherForm(String header, String message) {
-        assertThat(header(header + "\n1,2,3\n")).anySatisfy(line -> assertThat(line).contains(message));
+        assertThat(header(header + "\n1,2,3\n"))
+                .anySatisfy(line -> assertThat(line).contains(message));
     }
 }

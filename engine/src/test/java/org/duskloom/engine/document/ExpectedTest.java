@@ -45,7 +45,12 @@ class ExpectedTest {
 
     /** Where 1 is all, who writes a percentage is told its share; elsewhere not. */
     @ParameterizedTest
-    @CsvSource({"1, 50%, 1 is all: write 0.5 without quotes", "1, 100 %, 1 is all: write 1 without quotes", "1, 101%, ''", "9, 50%, ''"})
+    @CsvSource({
+        "1, 50%, 1 is all: write 0.5 without quotes",
+        "1, 100 %, 1 is all: write 1 without quotes",
+        "1, 101%, ''",
+        "9, 50%, ''"
+    })
     void knowsWhatAPercentageIs(double max, String text, String hint) {
         Expected.number(node("\"" + text + "\""), "\"size\"", 0, max, problems);
         assertThat(told()).endsWith(hint).matches(line -> hint.isEmpty() != line.contains("1 is all"));
@@ -129,7 +134,8 @@ class ExpectedTest {
 
     @Test
     void textsMayBeOneOrSeveral() {
-        assertThat(Expected.texts(node("\"a\""), "\"size\"", problems).orElseThrow()).hasSize(1);
+        assertThat(Expected.texts(node("\"a\""), "\"size\"", problems).orElseThrow())
+                .hasSize(1);
         assertThat(Expected.texts(node("[\"a\", \"b\"]"), "\"size\"", problems).orElseThrow())
                 .hasSize(2);
         assertThat(Expected.texts(node("3"), "\"size\"", problems)).isEmpty();
@@ -195,8 +201,10 @@ class ExpectedTest {
         assertThat(ValueKind.Items.any(share).phrase()).isEqualTo("list; each item: number of turns, 0 to 0.5");
         assertThat(new ValueKind.Items(new ValueKind.Flag(), 2, 2, "").phrase())
                 .isEqualTo("list of 2; each item: true or false");
-        assertThat(ValueKind.Choice.of(List.of("a", "b"), word -> word).phrase()).isEqualTo("one of \"a\", \"b\"");
-        assertThat(ValueKind.Choice.of(List.of(1, 2), number -> "n" + number).written(2)).isEqualTo("\"n2\"");
+        assertThat(ValueKind.Choice.of(List.of("a", "b"), word -> word).phrase())
+                .isEqualTo("one of \"a\", \"b\"");
+        assertThat(ValueKind.Choice.of(List.of(1, 2), number -> "n" + number).written(2))
+                .isEqualTo("\"n2\"");
         assertThat(share.written(0.25)).isEqualTo("0.25");
     }
 }

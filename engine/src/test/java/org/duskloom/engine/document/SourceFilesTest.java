@@ -33,7 +33,8 @@ class SourceFilesTest {
 
     /** RFC 3629, sections 3 and 4, at the ends of each length: U+7F, 80, 7FF, 800, FFFF, 10000 and 10FFFF. */
     @ParameterizedTest
-    @CsvSource({"7f, 7f", "c280, 80", "dfbf, 7ff", "e0a080, 800", "efbfbf, ffff", "f0908080, 10000", "f48fbfbf, 10ffff"})
+    @CsvSource({"7f, 7f", "c280, 80", "dfbf, 7ff", "e0a080, 800", "efbfbf, ffff", "f0908080, 10000", "f48fbfbf, 10ffff"
+    })
     void decodesEveryLength(String bytes, String codePoint) {
         assertThat(decode(Inputs.hex("41" + bytes)).orElseThrow().codePointAt(1))
                 .isEqualTo(Integer.parseInt(codePoint, 16));
@@ -41,7 +42,21 @@ class SourceFilesTest {
 
     /** RFC 3629, section 10: longer forms than needed, halves of pairs, beyond U+10FFFF and pieces must not be taken. */
     @ParameterizedTest
-    @ValueSource(strings = {"c080", "c1bf", "e08080", "eda080", "edbfbf", "f0808080", "f4908080", "f8888080", "80", "c3", "e282", "ff"})
+    @ValueSource(
+            strings = {
+                "c080",
+                "c1bf",
+                "e08080",
+                "eda080",
+                "edbfbf",
+                "f0808080",
+                "f4908080",
+                "f8888080",
+                "80",
+                "c3",
+                "e282",
+                "ff"
+            })
     void refusesWhatIsNoUtf8(String bytes) {
         assertThat(decode(Inputs.hex("41 0a 42 43" + bytes))).isEmpty();
         assertThat(told()).startsWith("map.csv:2:3: error: byte 0x").contains("is not UTF-8");
@@ -107,7 +122,10 @@ class SourceFilesTest {
     void saysWhichFileWasMeant() throws IOException {
         Files.createFile(folder.resolve("garden.json"));
         assertThat(read(folder.resolve("gardn.json"))).isEmpty();
-        assertThat(told()).contains("there is no such file").contains("did you mean \"").contains("garden.json\"?");
+        assertThat(told())
+                .contains("there is no such file")
+                .contains("did you mean \"")
+                .contains("garden.json\"?");
     }
 
     @Test

@@ -45,11 +45,10 @@ class OutputRegistryTest {
             npy,npy  | "npy" stands twice          | ''
             """)
     void refusesOthers(String text, String message, String hint) {
-        assertThatThrownBy(() -> words(text))
-                .isInstanceOfSatisfying(TextFormatException.class, fault -> {
-                    assertThat(fault).hasMessage(message);
-                    assertThat(fault.hint()).startsWith(hint);
-                });
+        assertThatThrownBy(() -> words(text)).isInstanceOfSatisfying(TextFormatException.class, fault -> {
+            assertThat(fault).hasMessage(message);
+            assertThat(fault.hint()).startsWith(hint);
+        });
     }
 
     @Test
@@ -67,7 +66,9 @@ class OutputRegistryTest {
         assertThat(KINDS.seam("frames/")).containsInstanceOf(Seam.Singles.class);
         assertThat(KINDS.seam("strip.png")).isEmpty();
         assertThat(KINDS.wordsOf(List.of(
-                        new WrittenFile("frames.npy", 1), new WrittenFile("strip.png", 1), new WrittenFile("frames.rgb", 1))))
+                        new WrittenFile("frames.npy", 1),
+                        new WrittenFile("strip.png", 1),
+                        new WrittenFile("frames.rgb", 1))))
                 .containsExactly("rgb", "npy");
     }
 
@@ -112,8 +113,7 @@ class OutputRegistryTest {
         assertThatThrownBy(digest::sha256Hex).isInstanceOf(IllegalStateException.class);
         digest.take(FrameBatch.of(0, new byte[] {'a', 'b', 'c'}));
         digest.finish();
-        assertThat(digest.sha256Hex())
-                .isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
+        assertThat(digest.sha256Hex()).isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
     }
 
     /** NumPy Enhancement Proposal 1: magic, version 1.0, the length of what follows, and a line end at a multiple of 64. */
@@ -121,7 +121,10 @@ class OutputRegistryTest {
     @CsvSource({"1, 128", "99, 128"})
     void headersAreAligned(long frames, int bytes) {
         byte[] header = NpyHeader.of(run(0, frames));
-        assertThat(header).hasSize(bytes).startsWith(0x93, 'N', 'U', 'M', 'P', 'Y', 1, 0).endsWith('\n');
+        assertThat(header)
+                .hasSize(bytes)
+                .startsWith(0x93, 'N', 'U', 'M', 'P', 'Y', 1, 0)
+                .endsWith('\n');
         assertThat((header[8] & 255) | (header[9] & 255) << 8).isEqualTo(bytes - 10);
         assertThat(new String(header, StandardCharsets.US_ASCII)).contains("'shape': (" + frames + ", 2, 3)");
         assertThat(header.length % 64).isZero();

@@ -104,8 +104,7 @@ class FrameBatchTest {
     @CsvSource({"-1, 5", "95, 100", "100, 101"})
     void aRunHasNoFramesThatItsShowHasNot(long first, long last) {
         RunInfo show = show(100);
-        assertThatThrownBy(() -> show.only(FrameList.of(first, last)))
-                .isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> show.only(FrameList.of(first, last))).isInstanceOf(IllegalArgumentException.class);
     }
 
     @ParameterizedTest

@@ -7,8 +7,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.duskloom.engine.digest.Fingerprint;
-import org.duskloom.engine.digest.Fingerprinted;
 import org.duskloom.engine.digest.FingerprintWriter;
+import org.duskloom.engine.digest.Fingerprinted;
 import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.effect.Hits;
@@ -30,8 +30,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** At 120 beats a minute and 40 frames a second a beat has 20 frames, a bar of four 80; beat 0 is on frame 40. */
 class MusicHitsTest {
     private static final FrameRate RATE = FrameRate.of(40);
-    private static final FrameBeats MUSIC = new FrameBeats(
-            Beats.steady(new Tempo(new ExactTime(1, 2)), ExactTime.ofSeconds(1), 4), RATE);
+    private static final FrameBeats MUSIC =
+            new FrameBeats(Beats.steady(new Tempo(new ExactTime(1, 2)), ExactTime.ofSeconds(1), 4), RATE);
     private static final Hits BEATS = new PulseHits(MUSIC, Pulse.BEAT);
     private static final Hits BARS = new PulseHits(MUSIC, Pulse.BAR);
 
@@ -39,7 +39,16 @@ class MusicHitsTest {
 
     /** The beats go on before the first with numbers below 0. */
     @ParameterizedTest
-    @CsvSource({"40, 0, 0", "50, 0, 0.5", "59, 0, 0.95", "60, 1, 0", "35, -1, 0.75", "20, -1, 0", "0, -2, 0", "1645, 80, 0.25"})
+    @CsvSource({
+        "40, 0, 0",
+        "50, 0, 0.5",
+        "59, 0, 0.95",
+        "60, 1, 0",
+        "35, -1, 0.75",
+        "20, -1, 0",
+        "0, -2, 0",
+        "1645, 80, 0.25"
+    })
     void beatsFollowEachOtherForEver(long frame, long number, double share) {
         assertThat(BEATS.lastAt(frame)).isEqualTo(number);
         assertThat(BEATS.shareToNext(frame)).isCloseTo(share, within(1e-12));
@@ -84,7 +93,15 @@ class MusicHitsTest {
 
     /** Markers at 1, 2 and 4 s: before the first there is none, behind the last no next one. */
     @ParameterizedTest
-    @CsvSource({"40, 0, 0, 0", "60, 0, 0.5, 0.5", "80, 1, 0, 0", "120, 1, 0.5, 1", "160, 2, 0, 0", "240, 2, 0, 2", "400000, 2, 0, 9996"})
+    @CsvSource({
+        "40, 0, 0, 0",
+        "60, 0, 0.5, 0.5",
+        "80, 1, 0, 0",
+        "120, 1, 0.5, 1",
+        "160, 2, 0, 0",
+        "240, 2, 0, 2",
+        "400000, 2, 0, 9996"
+    })
     void markersComeAndGo(long frame, long number, double share, double since) {
         Hits hits = markers(1, 2, 4);
         assertThat(hits.lastAt(frame)).isEqualTo(number);
@@ -116,14 +133,15 @@ class MusicHitsTest {
         assertThat(print(markers(1, 2))).isEqualTo(print(markers(1, 2))).isNotEqualTo(print(markers(1, 2.001)));
         assertThat(print(markers(1))).isNotEqualTo(print(markers(1, 2)));
         assertThat(print(BEATS)).isNotEqualTo(print(BARS));
-        FrameBeats faster = new FrameBeats(
-                Beats.steady(new Tempo(new ExactTime(1, 3)), ExactTime.ofSeconds(1), 4), RATE);
+        FrameBeats faster =
+                new FrameBeats(Beats.steady(new Tempo(new ExactTime(1, 3)), ExactTime.ofSeconds(1), 4), RATE);
         assertThat(print(new BeatCurve(MUSIC))).isNotEqualTo(print(new BeatCurve(faster)));
     }
 
     private Optional<Hits> read(String name, Optional<FrameBeats> beats) {
-        String json = "{\"duskloom\": \"timeline/1\", \"map\": \"map.csv\", \"length\": \"9s\", \"rate\": 40, \"layers\": [],"
-                + " \"markers\": {\"bell\": \"1s\", \"bell-2\": \"3s\", \"verse\": \"2s\", \"verse.end\": \"5s\"}}";
+        String json =
+                "{\"duskloom\": \"timeline/1\", \"map\": \"map.csv\", \"length\": \"9s\", \"rate\": 40, \"layers\": [],"
+                        + " \"markers\": {\"bell\": \"1s\", \"bell-2\": \"3s\", \"verse\": \"2s\", \"verse.end\": \"5s\"}}";
         Timeline timeline = TimelineReader.read(Inputs.json(json), problems).orElseThrow();
         TextNode written = new TextNode(new Location("show.json", 3, 7), name);
         return new HitsReader(timeline, beats, problems).read(written, "\"on\"");
@@ -161,15 +179,13 @@ class MusicHitsTest {
             """)
     void whatThereIsNotIsTold(String name, String message) {
         assertThat(read(name, Optional.empty())).isEmpty();
-        assertThat(Inputs.shown(problems))
-                .singleElement()
-                .asString()
-                .startsWith("show.json:3:7: error: " + message);
+        assertThat(Inputs.shown(problems)).singleElement().asString().startsWith("show.json:3:7: error: " + message);
     }
 
     @Test
     void barsMustBeKnown() {
-        FrameBeats noBars = new FrameBeats(Beats.at(List.of(ExactTime.ofSeconds(1), ExactTime.ofSeconds(2)), List.of()), RATE);
+        FrameBeats noBars =
+                new FrameBeats(Beats.at(List.of(ExactTime.ofSeconds(1), ExactTime.ofSeconds(2)), List.of()), RATE);
         assertThat(read("bar", Optional.of(noBars))).isEmpty();
         assertThat(Inputs.shown(problems)).singleElement().asString().contains("it is not known which beats start one");
     }
@@ -177,7 +193,8 @@ class MusicHitsTest {
     private static List<String> following(String fields, String value) {
         return TestShow.of(
                         Maps.map("prop,pixel,x,y\na,1,0,0\n"),
-                        fields + "\"layers\": [{\"cues\": [\n{\"on\": \"a\", \"effect\": \"probe\", \"with\": {\"size\": "
+                        fields
+                                + "\"layers\": [{\"cues\": [\n{\"on\": \"a\", \"effect\": \"probe\", \"with\": {\"size\": "
                                 + value + "}}]}]")
                 .with(new Probe())
                 .problems();
@@ -199,8 +216,10 @@ class MusicHitsTest {
     @Test
     void aBeatIsNotSmoothed() {
         String beats = "\"beats\": {\"tempo\": 120}, ";
-        assertThat(following(beats, "{\"follow\": \"beat\", \"from\": 0.1, \"to\": 1}")).isEmpty();
-        assertThat(following(beats, "{\"follow\": \"beat\", \"from\": 0.1, \"to\": 1, \"attack\": \"1s\", \"floor\": 0.1}"))
+        assertThat(following(beats, "{\"follow\": \"beat\", \"from\": 0.1, \"to\": 1}"))
+                .isEmpty();
+        assertThat(following(
+                        beats, "{\"follow\": \"beat\", \"from\": 0.1, \"to\": 1, \"attack\": \"1s\", \"floor\": 0.1}"))
                 .hasSize(2)
                 .allSatisfy(line -> assertThat(line).contains("which has no level to smooth"));
     }

@@ -19,9 +19,11 @@ class PlainSettingsTest {
     private static final Probe PROBE = new Probe();
 
     private static Optional<PlainSettings> of(String settings, String more) {
-        String json = "{\"duskloom\": \"timeline/1\", \"map\": \"map.csv\", \"length\": \"9s\", \"rate\": 40, \"layers\": ["
-                + "{\"cues\": [{\"on\": \"a\", \"effect\": \"probe\", \"at\": \"0s\", \"for\": \"1s\", \"with\": {" + settings
-                + "}" + more + "}]}]}";
+        String json =
+                "{\"duskloom\": \"timeline/1\", \"map\": \"map.csv\", \"length\": \"9s\", \"rate\": 40, \"layers\": ["
+                        + "{\"cues\": [{\"on\": \"a\", \"effect\": \"probe\", \"at\": \"0s\", \"for\": \"1s\", \"with\": {"
+                        + settings
+                        + "}" + more + "}]}]}";
         Problems problems = new Problems();
         Cue cue = TimelineReader.read(Inputs.json(json), problems)
                 .orElseThrow(() -> new AssertionError(Inputs.shown(problems)))
@@ -91,7 +93,8 @@ class PlainSettingsTest {
     /** What is added from play to play on top of a default is nowhere in the settings as written. */
     @Test
     void whatChangesFromPlayToPlayIsNotPlain() {
-        assertThat(of("\"arms\": 3", ", \"repeat\": {\"count\": 2, \"change\": {\"size\": 0.1}}")).isEmpty();
+        assertThat(of("\"arms\": 3", ", \"repeat\": {\"count\": 2, \"change\": {\"size\": 0.1}}"))
+                .isEmpty();
         assertThat(of("\"arms\": 3", ", \"repeat\": {\"count\": 2}")).isPresent();
     }
 }

@@ -91,7 +91,10 @@ class ProofFramesTest {
     void onlySomePixels() throws Exception {
         Proof hoe = PROOF.only(new int[] {2});
         ProofFrames frames = new ProofFrames(hoe, "hoe", FramePixels.of(MAP));
-        assertThat(hoe.steps()).extracting(ProofStep::caption).contains("prop hoe").doesNotContain("prop rake", "part tip");
+        assertThat(hoe.steps())
+                .extracting(ProofStep::caption)
+                .contains("prop hoe")
+                .doesNotContain("prop rake", "part tip");
         for (long frame = 0; frame < hoe.frameCount(); frame++) {
             byte[] rgb = read(frames.reader(), frame);
             for (int at = 3; at < 9; at++) {
@@ -130,7 +133,8 @@ class ProofFramesTest {
                 .extracting(ProofStep::sight)
                 .anyMatch(sight -> sight.endsWith("all pixels are lit"))
                 .contains("all is dark for a moment; no photo");
-        assertThatThrownBy(() -> Proof.ofFinding(new FindRun(7, 1), 3, 0.5)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> Proof.ofFinding(new FindRun(7, 1), 3, 0.5))
+                .isInstanceOf(IllegalArgumentException.class);
     }
 
     /** The pages say how many photos there will be: dark, lit and two for every bit, in each round. */
@@ -138,7 +142,9 @@ class ProofFramesTest {
     void theGuideCountsPhotos() {
         FindRun run = new FindRun(50, 2);
         int photos = 2 * (2 + 2 * run.code().bits());
-        assertThat(FindGuide.of(run)).contains(photos + " photos in their order").contains("there are 2 rounds");
+        assertThat(FindGuide.of(run))
+                .contains(photos + " photos in their order")
+                .contains("there are 2 rounds");
         assertThat(FindGuide.of(new FindRun(50, 1))).doesNotContain("rounds").doesNotContain("PHOTOS");
     }
 

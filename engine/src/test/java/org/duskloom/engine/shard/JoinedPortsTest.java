@@ -89,8 +89,7 @@ class JoinedPortsTest {
         FrameRun run = new FrameRun(new Ramp(), FrameList.of(new FrameSpan(from, end)), 1);
         Files.createDirectories(folder.resolve(name));
         OutputFolder into = new OutputFolder(folder.resolve(name), IfExists.REFUSE, target -> {});
-        try (FrameOutputs outputs =
-                new FrameOutputs(into, List.of(kinds), run.info(), new Origin("9.9", List.of()))) {
+        try (FrameOutputs outputs = new FrameOutputs(into, List.of(kinds), run.info(), new Origin("9.9", List.of()))) {
             run.into(outputs.sinks(), Progress.SILENT);
             outputs.publish();
         }
@@ -133,7 +132,8 @@ class JoinedPortsTest {
     void theBytesOfPortsFollowEachOther() throws Exception {
         OutputKind[] kinds = {new RgbKind(), ports("right")};
         Path whole = render("whole", 0, FRAMES, kinds);
-        Shards shards = together(render("b", 7, FRAMES, kinds), render("a", 0, 7, kinds)).orElseThrow();
+        Shards shards = together(render("b", 7, FRAMES, kinds), render("a", 0, 7, kinds))
+                .orElseThrow();
         assertThat(join(shards)).isTrue();
         assertThat(told()).isEmpty();
         Path joined = folder.resolve("joined");
@@ -198,8 +198,7 @@ class JoinedPortsTest {
         Path only = render("a", 0, FRAMES, new RgbKind(), ports("right"));
         Shards shards = together(only).orElseThrow();
         assertThat(shards.frameCount()).isEqualTo(FRAMES);
-        assertThat(shards.bytes())
-                .isEqualTo(2L * FRAMES * 3 * PIXELS + Files.size(only.resolve("patch.csv")));
+        assertThat(shards.bytes()).isEqualTo(2L * FRAMES * 3 * PIXELS + Files.size(only.resolve("patch.csv")));
         assertThat(join(shards)).isTrue();
         assertThat(folder.resolve("joined/frames.rgb")).hasSameBinaryContentAs(only.resolve("frames.rgb"));
     }

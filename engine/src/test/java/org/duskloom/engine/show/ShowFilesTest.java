@@ -95,13 +95,16 @@ class ShowFilesTest {
         write("maps/garden.csv", "abc");
         files().locate(written("maps/gardn.csv"), problems);
         assertThat(told())
-                .isEqualTo("show.json:3:14: error: there is no file \"maps/gardn.csv\"; did you mean \"maps/garden.csv\"?");
+                .isEqualTo(
+                        "show.json:3:14: error: there is no file \"maps/gardn.csv\"; did you mean \"maps/garden.csv\"?");
     }
 
     @Test
     void saysWhereItLooked() {
         files().locate(written("../map.csv"), problems);
-        assertThat(told()).endsWith("looked for " + folder.resolveSibling("map.csv").toAbsolutePath().normalize());
+        assertThat(told())
+                .endsWith("looked for "
+                        + folder.resolveSibling("map.csv").toAbsolutePath().normalize());
     }
 
     @ParameterizedTest

@@ -57,9 +57,7 @@ class TimelineNotationsTest {
         String following(Notation notation, long before) {
             String sign = at < before ? "-" : "+";
             return cue(
-                    notation,
-                    sign + notation.of(Math.abs(at - before)),
-                    "\"for\": \"" + notation.of(end - at) + "\"");
+                    notation, sign + notation.of(Math.abs(at - before)), "\"for\": \"" + notation.of(end - at) + "\"");
         }
     }
 
@@ -87,9 +85,11 @@ class TimelineNotationsTest {
     void timesMayBeWrittenInAnyUnit(Notation notation) {
         for (int seed = 0; seed < 8; seed++) {
             List<Span> spans = spans(seed);
-            assertThat(played(spans.stream().map(span -> span.absolute(notation)).toList()))
+            assertThat(played(
+                            spans.stream().map(span -> span.absolute(notation)).toList()))
                     .isEqualTo(plain(spans));
-            assertThat(played(spans.stream().map(span -> span.byLength(notation)).toList()))
+            assertThat(played(
+                            spans.stream().map(span -> span.byLength(notation)).toList()))
                     .isEqualTo(plain(spans));
         }
     }

@@ -55,7 +55,9 @@ class ValuesTest {
             """)
     void asksForAUnit(String number, String hint) {
         assertThat(time(number)).isEmpty();
-        assertThat(told()).startsWith("in.json:1:1: error: \"at\" must be a time, not the number " + number).endsWith(hint);
+        assertThat(told())
+                .startsWith("in.json:1:1: error: \"at\" must be a time, not the number " + number)
+                .endsWith(hint);
     }
 
     @ParameterizedTest
@@ -76,7 +78,8 @@ class ValuesTest {
     /** IEC 61966-2-1: the code 128 is 0.2158605 of the light. */
     @Test
     void readsColours() {
-        LinearColor grey = Values.color(Inputs.json("\"#808080\""), "\"color\"", problems).orElseThrow();
+        LinearColor grey =
+                Values.color(Inputs.json("\"#808080\""), "\"color\"", problems).orElseThrow();
         assertThat((double) grey.green()).isCloseTo(0.215860500114, within(1e-6));
         assertThat(Values.color(Inputs.json("\"gray\""), "\"color\"", problems)).contains(grey);
         assertThat(Values.color(Inputs.json("7"), "\"color\"", problems)).isEmpty();
@@ -90,7 +93,8 @@ class ValuesTest {
                         .orElseThrow()
                         .at(0.5))
                 .isCloseTo(0.5, within(1e-9));
-        assertThat(Values.easing(Inputs.json("\"ease-inn\""), "\"easing\"", problems)).isEmpty();
+        assertThat(Values.easing(Inputs.json("\"ease-inn\""), "\"easing\"", problems))
+                .isEmpty();
         assertThat(told()).contains("ease-inn");
     }
 
@@ -104,9 +108,11 @@ class ValuesTest {
     }
 
     private static String shown(List<Field> fields) {
-        return String.join(" ", fields.stream()
-                .map(field -> field.name() + "=" + shown(field.value()))
-                .toList());
+        return String.join(
+                " ",
+                fields.stream()
+                        .map(field -> field.name() + "=" + shown(field.value()))
+                        .toList());
     }
 
     private static String shown(Node node) {
@@ -117,8 +123,7 @@ class ValuesTest {
     @ParameterizedTest
     @CsvSource({"0, a=1.0 b=5.0 / ''", "1, a=1.25 b=5.0 / ''", "4, a=2.0 b=5.0 / ''"})
     void addsToNumbers(int play, String expected) {
-        assertThat(settings("{\"a\": 1, \"b\": 5}", "{\"a\": 0.25}", play))
-                .isEqualTo(expected.replace("''", ""));
+        assertThat(settings("{\"a\": 1, \"b\": 5}", "{\"a\": 0.25}", play)).isEqualTo(expected.replace("''", ""));
         assertThat(settings("{\"b\": 5}", "{\"a\": 0.25}", play)).isEqualTo("b=5.0 / a=" + 0.25 * play);
         assertThat(problems.errorCount()).isZero();
     }
@@ -151,6 +156,8 @@ class ValuesTest {
             """)
     void refusesChangesThatCannotBeMade(String with, String change) {
         settings(with, change, 1);
-        assertThat(told()).contains("the change of \"a\" per repeat cannot be made").startsWith("in.json:1:2");
+        assertThat(told())
+                .contains("the change of \"a\" per repeat cannot be made")
+                .startsWith("in.json:1:2");
     }
 }

@@ -36,7 +36,22 @@ class SvgLengthTest {
 
     @ParameterizedTest
     @ValueSource(
-            strings = {"", "mm", "12 mm", "12em", "50%", "1,5mm", "1e999", "--1", "0x10", "NaN", "Infinity", "1e", "..5", "12mmm"})
+            strings = {
+                "",
+                "mm",
+                "12 mm",
+                "12em",
+                "50%",
+                "1,5mm",
+                "1e999",
+                "--1",
+                "0x10",
+                "NaN",
+                "Infinity",
+                "1e",
+                "..5",
+                "12mmm"
+            })
     void refusesOthers(String text) {
         assertThatThrownBy(() -> SvgLength.millimetres(text))
                 .isInstanceOf(TextFormatException.class)
@@ -53,9 +68,7 @@ class SvgLengthTest {
 
     /** SVG 1.1, section 8.3.9: the blanks between numbers may be left out where the next can only begin a new one. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock = """
+    @CsvSource(delimiter = '|', textBlock = """
             1 2 3        | [1.0, 2.0, 3.0]
             1,2, 3       | [1.0, 2.0, 3.0]
             1-2-3        | [1.0, -2.0, -3.0]
@@ -70,11 +83,17 @@ class SvgLengthTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"'1,,2', a number is needed at \",2\"", "'1 x', a number is needed at \"x\"", "',1', a number is needed", "'1e999', a number is too large"})
+    @CsvSource({
+        "'1,,2', a number is needed at \",2\"",
+        "'1 x', a number is needed at \"x\"",
+        "',1', a number is needed",
+        "'1e999', a number is too large"
+    })
     void saysWhereANumberIsNeeded(String text, String hint) {
         assertThatThrownBy(() -> new SvgScan(text).rest())
                 .isInstanceOfSatisfying(
-                        TextFormatException.class, fault -> assertThat(fault.hint()).startsWith(hint));
+                        TextFormatException.class,
+                        fault -> assertThat(fault.hint()).startsWith(hint));
     }
 
     /** The flags of an arc need nothing behind them: 11 are two of them. */

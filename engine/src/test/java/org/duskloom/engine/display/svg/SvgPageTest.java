@@ -20,10 +20,7 @@ class SvgPageTest {
 
     /** A view box of 100 by 50 that begins at (10, 20), seen at its corner and at its other corner. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            nullValues = "-",
-            textBlock = """
+    @CsvSource(delimiter = '|', nullValues = "-", textBlock = """
             200mm | 100mm | -             | 0, 0    | 200, 100
             200mm | 200mm | -             | 0, 50   | 200, 150
             400mm | 100mm | -             | 100, 0  | 300, 100
@@ -73,7 +70,18 @@ class SvgPageTest {
     @ParameterizedTest
     @CsvSource(
             nullValues = "-",
-            value = {"200mm, true", "20CM, true", "7in, true", "10pt, true", "1pc, true", "4Q, true", "100px, false", "100, false", "50%, false", "-, false"})
+            value = {
+                "200mm, true",
+                "20CM, true",
+                "7in, true",
+                "10pt, true",
+                "1pc, true",
+                "4Q, true",
+                "100px, false",
+                "100, false",
+                "50%, false",
+                "-, false"
+            })
     void knowsWhatIsASizeOnPaper(String length, boolean isOnPaper) {
         assertThat(SvgPage.isOnPaper(length)).isEqualTo(isOnPaper);
     }
@@ -93,7 +101,8 @@ class SvgPageTest {
         }
         double cos = Math.cos(Math.toRadians(30));
         double sin = Math.sin(Math.toRadians(30));
-        double[] half = SvgArc.pieces(new double[] {20 * cos, 20 * sin, 20, 10, 30, -20 * cos, -20 * sin}, true, true, 12);
+        double[] half =
+                SvgArc.pieces(new double[] {20 * cos, 20 * sin, 20, 10, 30, -20 * cos, -20 * sin}, true, true, 12);
         for (int i = 0; i < 11; i++) {
             double x = cos * half[2 * i] + sin * half[2 * i + 1];
             double y = cos * half[2 * i + 1] - sin * half[2 * i];

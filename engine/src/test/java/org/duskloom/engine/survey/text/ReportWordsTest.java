@@ -37,8 +37,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Results of surveys made up, so that each of them is said for a reason. */
 class ReportWordsTest {
-    private static final Display GARDEN =
-            new Gardens().prop("post", "post", 0, 0).prop("ring", "ring", 500, 0).display();
+    private static final Display GARDEN = new Gardens()
+            .prop("post", "post", 0, 0)
+            .prop("ring", "ring", 500, 0)
+            .display();
 
     private static final CommonMotion.Point ZERO = new CommonMotion.Point(0, 0, 0);
 
@@ -128,9 +130,7 @@ class ReportWordsTest {
     void saysWhatWasLeftOutAndWhy() {
         findings.add(leftOut(
                 List.of(new Slip(6, 123.4)),
-                List.of(
-                        new Muddle.Exchanged(List.of(3, 4)),
-                        new Muddle.OnePlace(List.of(9, 10, 11), 1, 2, 0, 150)),
+                List.of(new Muddle.Exchanged(List.of(3, 4)), new Muddle.OnePlace(List.of(9, 10, 11), 1, 2, 0, 150)),
                 Optional.empty(),
                 0.1));
         assertThat(lines())
@@ -260,8 +260,7 @@ class ReportWordsTest {
     void writesNoEntriesWhileEverythingIsWrong() {
         findings.add(finding(Verdict.DIFFERENT, reading(new Change.Turned(90, true, 0)), List.of()));
         assertThat(lines()).contains("to paste into \"props\":");
-        overall = Optional.of(new Overall(
-                Overall.Cause.READING, 0.1, Optional.of("cm"), Overall.Flip.NONE, false));
+        overall = Optional.of(new Overall(Overall.Cause.READING, 0.1, Optional.of("cm"), Overall.Flip.NONE, false));
         assertThat(lines())
                 .contains("everything is a tenth as large as described: was it measured in cm?")
                 .doesNotContain("to paste into \"props\":");
