@@ -22,8 +22,8 @@ class UsesTest {
     }
 
     /**
-     * Seven to three: each is used twice, and one of them three times. So nine uses there are, of which six must be, and
-     * nobody has two of the others.
+     * Seven to three: each is used twice, and one of them three times. So there are nine uses, six of which must be,
+     * and nobody has two of the others.
      */
     @Test
     void holdsTheUsesThatMustBeAndOneMoreOfEach() {

@@ -83,8 +83,8 @@ class DropRuleTest {
     }
 
     /**
-     * The drops in sight of random instants: sorted in each lane by how far they have come, none behind its way, and the
-     * index of every section is what looking at all heads finds.
+     * The drops in sight of random instants: sorted in each lane by how far they have come, none behind its way, and
+     * the index of every section is what looking at all heads finds.
      */
     @Test
     void dropsAreSortedAndFound() throws SettingException {

@@ -40,7 +40,7 @@ class SourceFilesTest {
                 .isEqualTo(Integer.parseInt(codePoint, 16));
     }
 
-    /** RFC 3629, section 10: longer forms than needed, halves of pairs, beyond U+10FFFF and pieces must not be taken. */
+    /** RFC 3629, section 10: forms longer than needed, halves of pairs, beyond U+10FFFF and pieces are refused. */
     @ParameterizedTest
     @ValueSource(
             strings = {

@@ -116,7 +116,7 @@ class OutputRegistryTest {
         assertThat(digest.sha256Hex()).isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
     }
 
-    /** NumPy Enhancement Proposal 1: magic, version 1.0, the length of what follows, and a line end at a multiple of 64. */
+    /** NumPy Enhancement Proposal 1: magic, version 1.0, the length of what follows, a line end at a multiple of 64. */
     @ParameterizedTest
     @CsvSource({"1, 128", "99, 128"})
     void headersAreAligned(long frames, int bytes) {

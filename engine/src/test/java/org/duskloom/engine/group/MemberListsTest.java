@@ -74,7 +74,7 @@ class MemberListsTest {
                 .containsExactly(RIM, member("daisy-1", 0, 1, 2));
     }
 
-    /** Thinning against counting pixel by pixel: what is taken and what is kept are all, and neither is in the other. */
+    /** Thinning against counting pixel by pixel: what is taken and what is kept are all, and nothing is in both. */
     @Test
     void partsAMemberInTwo() {
         Random random = new Random(4);

@@ -87,8 +87,8 @@ class SvgPageTest {
     }
 
     /**
-     * Every point of an arc is on the ellipse through both ends, whose equation in its own axes is (x/rx)² + (y/ry)² =
-     * 1: a quarter of a circle of 10 about (0, 0), and half of an ellipse of 20 by 10 that is turned by 30 degrees.
+     * Every point of an arc is on the ellipse through both ends, in its own axes (x/rx)² + (y/ry)² = 1: a quarter of a
+     * circle of 10 about (0, 0), and half of an ellipse of 20 by 10 that is turned by 30 degrees.
      */
     @Test
     void arcsStayOnTheirEllipse() {
