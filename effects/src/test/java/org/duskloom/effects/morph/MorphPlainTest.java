@@ -137,14 +137,17 @@ class MorphPlainTest {
     @CsvSource({"0, 0, 0", "1, 0.25, 0.5", "2, 0.5, 1", "3, 0.75, 0.5", "4, 0, 0", "5, 0.25, 0.5"})
     void goesThereAndBack(double second, double there, double back) throws SettingException {
         assertThat(progress(Map.of(Way.EASING, "linear"), second)).isCloseTo(there, within(1e-12));
-        assertThat(progress(Map.of(Way.EASING, "linear", Way.BACK, true), second)).isCloseTo(back, within(1e-12));
+        assertThat(progress(Map.of(Way.EASING, "linear", Way.BACK, true), second))
+                .isCloseTo(back, within(1e-12));
     }
 
     /** CSS Easing Functions Level 1: ease-in at a half is 0.315357; reversed it begins at the end. */
     @Test
     void goesByTheEasing() throws SettingException {
         assertThat(progress(Map.of(Way.EASING, "ease-in"), 2)).isCloseTo(0.315357, within(1e-6));
-        assertThat(progress(Map.of(Way.EASING, "linear", Motion.REVERSE, true), 1)).isCloseTo(0.75, within(1e-12));
-        assertThat(progress(Map.of(Way.EASING, "linear", Motion.REVERSE, true), 0)).isEqualTo(1);
+        assertThat(progress(Map.of(Way.EASING, "linear", Motion.REVERSE, true), 1))
+                .isCloseTo(0.75, within(1e-12));
+        assertThat(progress(Map.of(Way.EASING, "linear", Motion.REVERSE, true), 0))
+                .isEqualTo(1);
     }
 }

@@ -91,6 +91,16 @@ class OutputRegistryTest {
         continuity.checkComplete();
     }
 
+    /** A batch of several frames is all of them. */
+    @Test
+    void countsEveryFrameOfABatch() throws Exception {
+        Continuity continuity = new Continuity(run(5, 8));
+        continuity.check(FrameBatch.of(FrameList.of(5, 6), 6, (frame, rgb, offset) -> {}));
+        assertThatThrownBy(continuity::checkComplete).hasMessage("2 frames of 3");
+        continuity.check(FrameBatch.of(7, new byte[6]));
+        continuity.checkComplete();
+    }
+
     @Test
     void framesHaveTheSizeOfTheRun() {
         Continuity continuity = new Continuity(run(0, 3));
