@@ -50,7 +50,7 @@ final class AreaMean {
     void light(SummedLight picture, double shareX, double shareY, float[] target) {
         double x = repeats ? Motion.fraction(shareX) : shareX;
         double y = repeats ? Motion.fraction(shareY) : shareY;
-        double covered = repeats ? 1 : across.covered(x) * down.covered(y);
+        double covered = repeats ? 1 : covered(x, y);
         double all = covered > NOTHING ? sum(picture, x, y) : 0;
         double share = all > 0 ? covered / all : 0;
         if (share == 0) {
@@ -58,9 +58,14 @@ final class AreaMean {
             return;
         }
         for (int channel = 0; channel < CHANNELS - 1; channel++) {
-            target[channel] = (float) Math.min(1, sums[channel] * share);
+            double light = sums[channel] * share;
+            target[channel] = light < 1 ? (float) light : 1;
         }
         target[CHANNELS - 1] = LightImage.alpha(sums[CHANNELS - 1] * share);
+    }
+
+    private double covered(double x, double y) {
+        return across.touches(x) && down.touches(y) ? across.covered(x) * down.covered(y) : 0;
     }
 
     private double sum(SummedLight picture, double x, double y) {
@@ -93,10 +98,17 @@ final class AreaMean {
             length = 0;
         }
 
-        /** How much of the cell lies on the picture. */
+        /** Whether any of the cell lies on the picture. */
+        boolean touches(double share) {
+            return share + cellReach > 0 && share - cellReach < 1;
+        }
+
+        /** How much of the cell lies on the picture. Comparisons, as those of {@link Math} mind numbers that are none. */
         double covered(double share) {
-            double overlap = Math.min(1, share + cellReach) - Math.max(0, share - cellReach);
-            return Math.min(1, Math.max(0, overlap / (2 * cellReach)));
+            double low = share - cellReach;
+            double high = share + cellReach;
+            double overlap = ((high < 1 ? high : 1) - (low > 0 ? low : 0)) / (2 * cellReach);
+            return overlap < 1 ? (overlap > 0 ? overlap : 0) : 1;
         }
 
         /** Goes to a picture of a length, which may be reduced. */
@@ -110,12 +122,12 @@ final class AreaMean {
         /** Where the box begins, in pixels of the picture. */
         double low(double share) {
             double low = share * length - reachInPicture;
-            return repeats ? low : Math.max(0, low);
+            return repeats || low > 0 ? low : 0;
         }
 
         double high(double share) {
             double high = share * length + reachInPicture;
-            return repeats ? high : Math.min(length, high);
+            return repeats || high < length ? high : length;
         }
     }
 }

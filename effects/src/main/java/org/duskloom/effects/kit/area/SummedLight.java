@@ -74,7 +74,7 @@ final class SummedLight {
         int columns = (int) Math.ceil(right) - firstColumn;
         int rows = (int) Math.ceil(bottom) - firstRow;
         if (sums == null || (long) columns * rows <= FEW_PIXELS) {
-            return addUp(firstColumn, firstRow, left, top, right, bottom, light);
+            return addUp(firstColumn, columns, firstRow, rows, left, top, right, bottom, light);
         }
         Arrays.fill(light, 0);
         addTiles(left, top, right, bottom, light);
@@ -85,19 +85,27 @@ final class SummedLight {
     }
 
     private double addUp(
-            int firstColumn, int firstRow, double left, double top, double right, double bottom, double[] light) {
+            int firstColumn,
+            int columns,
+            int firstRow,
+            int rows,
+            double left,
+            double top,
+            double right,
+            double bottom,
+            double[] light) {
         float[] pixels = image.light();
         double red = 0;
         double green = 0;
         double blue = 0;
         double alpha = 0;
         double all = 0;
-        for (int row = firstRow; row < bottom; row++) {
-            double rowShare = Math.min(bottom, row + 1.0) - Math.max(top, row);
-            int rowStart = within(row, image.height()) * image.width();
-            for (int column = firstColumn; column < right; column++) {
-                double share = rowShare * (Math.min(right, column + 1.0) - Math.max(left, column));
-                int pixel = (rowStart + within(column, image.width())) * CHANNELS;
+        for (int row = 0; row < rows; row++) {
+            double rowShare = part(row, rows, firstRow, top, bottom);
+            int rowStart = within(firstRow + row, image.height()) * image.width();
+            for (int column = 0; column < columns; column++) {
+                double share = rowShare * part(column, columns, firstColumn, left, right);
+                int pixel = (rowStart + within(firstColumn + column, image.width())) * CHANNELS;
                 red += share * pixels[pixel];
                 green += share * pixels[pixel + 1];
                 blue += share * pixels[pixel + 2];
@@ -110,6 +118,13 @@ final class SummedLight {
         light[2] = blue;
         light[3] = alpha;
         return all;
+    }
+
+    /** How much of a row or a column lies within a side of a box, by its number among those that the box touches. */
+    private static double part(int number, int count, int first, double low, double high) {
+        double from = number == 0 ? low : first + number;
+        double to = number == count - 1 ? high : first + number + 1.0;
+        return to - from;
     }
 
     /** Where a row or a column lies in a picture that goes on beyond its edges; the same if it lies within. */
