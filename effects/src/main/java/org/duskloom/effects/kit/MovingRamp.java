@@ -11,16 +11,15 @@ final class MovingRamp extends Ramp {
     /** Red, green, blue and alpha of each entry. */
     private final float[] colors;
 
-    private final float[][] tables;
+    /** The same, multiplied by alpha. */
+    private final float[] tables;
+
     private double filledFor = Double.NaN;
 
     MovingRamp(MovingTables shared) {
         this.shared = shared;
         colors = new float[shared.entries().count() * ColorTracks.CHANNELS];
-        tables = new float[shared.intervals().length][];
-        for (int piece = 0; piece < tables.length; piece++) {
-            tables[piece] = new float[(shared.intervals()[piece] + 1) * TablePlaces.CHANNELS];
-        }
+        tables = new float[colors.length];
         begin(0);
     }
 
@@ -32,20 +31,12 @@ final class MovingRamp extends Ramp {
         }
         filledFor = within;
         shared.entries().fill(within, colors);
-        int at = 0;
-        for (float[] table : tables) {
-            premultiply(colors, at, table);
-            at += table.length;
-        }
-    }
-
-    private static void premultiply(float[] colors, int first, float[] table) {
-        for (int i = 0; i < table.length; i += TablePlaces.CHANNELS) {
-            float alpha = colors[first + i + 3];
-            table[i] = colors[first + i] * alpha;
-            table[i + 1] = colors[first + i + 1] * alpha;
-            table[i + 2] = colors[first + i + 2] * alpha;
-            table[i + 3] = alpha;
+        for (int i = 0; i < tables.length; i += TablePlaces.CHANNELS) {
+            float alpha = colors[i + 3];
+            tables[i] = colors[i] * alpha;
+            tables[i + 1] = colors[i + 1] * alpha;
+            tables[i + 2] = colors[i + 2] * alpha;
+            tables[i + 3] = alpha;
         }
     }
 
@@ -56,6 +47,6 @@ final class MovingRamp extends Ramp {
 
     @Override
     void fillLight(float[] places, int from, int to, float[] red, float[] green, float[] blue, float[] alpha) {
-        shared.places().fill(tables, places, from, to, red, green, blue, alpha);
+        shared.places().fill(tables, shared.opaque(), places, from, to, red, green, blue, alpha);
     }
 }

@@ -18,7 +18,9 @@ final class TablePlaces {
     /** How many table entries one unit of place is. */
     private final float[] entriesPerPlace;
 
-    private final float[] lastInterval;
+    private final int[] lastInterval;
+    /** Where the table of each piece begins, in floats; at last, where all end. */
+    private final int[] tableStarts;
     /** The piece that holds the start of each of the cells, which cut [0, 1] evenly. */
     private final int[] pieceOfCell = new int[CELLS + 1];
 
@@ -31,12 +33,14 @@ final class TablePlaces {
         int count = pieces.size();
         starts = new float[count + 1];
         entriesPerPlace = new float[count];
-        lastInterval = new float[count];
+        lastInterval = new int[count];
+        tableStarts = new int[count + 1];
         for (int i = 0; i < count; i++) {
             PalettePiece piece = pieces.get(i);
             starts[i] = piece.firstFloat();
             entriesPerPlace[i] = piece.width() > 0 ? (float) (intervals[i] / piece.width()) : 0;
             lastInterval[i] = intervals[i] - 1;
+            tableStarts[i + 1] = tableStarts[i] + (intervals[i] + 1) * CHANNELS;
         }
         starts[count] = Float.POSITIVE_INFINITY;
         for (int cell = 1; cell <= CELLS; cell++) {
@@ -44,14 +48,26 @@ final class TablePlaces {
         }
     }
 
+    /** How many floats the tables of all pieces have. */
+    int size() {
+        return tableStarts[starts.length - 1];
+    }
+
+    /** Where the table of a piece begins, in floats. */
+    int tableStart(int piece) {
+        return tableStarts[piece];
+    }
+
     /**
      * Fills planes with the colours at places.
      *
-     * @param tables red, green, blue and alpha, premultiplied, of each entry of each piece
+     * @param tables red, green, blue and alpha, premultiplied, of each entry, piece after piece
      * @param places in [0, 1]
+     * @param opaque whether alpha is 1 everywhere: then its plane is left as it is
      */
     void fill(
-            float[][] tables,
+            float[] tables,
+            boolean opaque,
             float[] places,
             int from,
             int to,
@@ -63,14 +79,15 @@ final class TablePlaces {
             float place = places[i];
             int piece = pieceAt(place, pieceOfCell[(int) (place * CELLS)]);
             float along = (place - starts[piece]) * entriesPerPlace[piece];
-            int entry = (int) Math.min(lastInterval[piece], along);
+            int entry = Math.min(lastInterval[piece], (int) along);
             float share = Math.min(1f, along - entry);
-            float[] table = tables[piece];
-            int at = entry * CHANNELS;
-            red[i] = between(table[at], table[at + 4], share);
-            green[i] = between(table[at + 1], table[at + 5], share);
-            blue[i] = between(table[at + 2], table[at + 6], share);
-            alpha[i] = between(table[at + 3], table[at + 7], share);
+            int at = tableStarts[piece] + entry * CHANNELS;
+            red[i] = between(tables[at], tables[at + 4], share);
+            green[i] = between(tables[at + 1], tables[at + 5], share);
+            blue[i] = between(tables[at + 2], tables[at + 6], share);
+            if (!opaque) {
+                alpha[i] = between(tables[at + 3], tables[at + 7], share);
+            }
         }
     }
 

@@ -12,15 +12,16 @@ final class TableRamp extends Ramp {
     private static final int MOST_INTERVALS = 1 << 14;
 
     private final TablePlaces tablePlaces;
-    private final float[][] tables;
+    private final float[] tables;
     private final boolean opaque;
 
     TableRamp(List<PalettePiece> pieces) {
         int[] intervals = pieces.stream().mapToInt(TableRamp::intervals).toArray();
         tablePlaces = new TablePlaces(pieces, intervals);
-        tables = new float[intervals.length][];
-        for (int i = 0; i < tables.length; i++) {
-            tables[i] = TablePlaces.table(pieces.get(i)::at, intervals[i]);
+        tables = new float[tablePlaces.size()];
+        for (int i = 0; i < intervals.length; i++) {
+            float[] table = TablePlaces.table(pieces.get(i)::at, intervals[i]);
+            System.arraycopy(table, 0, tables, tablePlaces.tableStart(i), table.length);
         }
         opaque = isOpaque(pieces.get(0).palette());
     }
@@ -45,6 +46,6 @@ final class TableRamp extends Ramp {
 
     @Override
     void fillLight(float[] places, int from, int to, float[] red, float[] green, float[] blue, float[] alpha) {
-        tablePlaces.fill(tables, places, from, to, red, green, blue, alpha);
+        tablePlaces.fill(tables, opaque, places, from, to, red, green, blue, alpha);
     }
 }

@@ -1,6 +1,5 @@
 package org.duskloom.effects.lettering;
 
-import org.duskloom.effects.kit.Levels;
 import org.duskloom.effects.kit.Ramp;
 import org.duskloom.engine.effect.Brush;
 import org.duskloom.engine.effect.CueTime;
@@ -22,6 +21,10 @@ final class TintBrush implements Brush {
     private final float margin;
     private final float[] letterCover = new float[Patch.CAPACITY];
     private final float[] outlineCover = new float[Patch.CAPACITY];
+    /** The cells that are covered, one after the other, and their places along the text. */
+    private final int[] cells = new int[Patch.CAPACITY];
+
+    private final float[] ownPlaces = new float[Patch.CAPACITY];
     private final float[] ownRed = new float[Patch.CAPACITY];
     private final float[] ownGreen = new float[Patch.CAPACITY];
     private final float[] ownBlue = new float[Patch.CAPACITY];
@@ -56,32 +59,38 @@ final class TintBrush implements Brush {
         System.arraycopy(patch.green, from, outlineCover, from, to - from);
         patch.reset(from, to);
         places(patch.first, stretch, margin, from, to);
-        outline.fill(patch.first, from, to, patch.red, patch.green, patch.blue, patch.alpha);
-        multiply(patch, outlineCover);
-        letters.fill(patch.first, from, to, ownRed, ownGreen, ownBlue, ownAlpha);
-        add(ownRed, letterCover, from, to, patch.red);
-        add(ownGreen, letterCover, from, to, patch.green);
-        add(ownBlue, letterCover, from, to, patch.blue);
-        add(ownAlpha, letterCover, from, to, patch.alpha);
+        patch.clear();
+        add(outline, outlineCover, patch);
+        add(letters, letterCover, patch);
+    }
+
+    /** Adds the light of a palette where cells are covered; most are not, and looking up colours takes long. */
+    private void add(Ramp ramp, float[] cover, Patch patch) {
+        int count = 0;
+        for (int cell = patch.from(); cell < patch.to(); cell++) {
+            cells[count] = cell;
+            ownPlaces[count] = patch.first[cell];
+            count += cover[cell] > 0 ? 1 : 0;
+        }
+        ramp.fill(ownPlaces, 0, count, ownRed, ownGreen, ownBlue, ownAlpha);
+        for (int i = 0; i < count; i++) {
+            int cell = cells[i];
+            float share = cover[cell];
+            patch.red[cell] = sum(patch.red[cell], ownRed[i] * share);
+            patch.green[cell] = sum(patch.green[cell], ownGreen[i] * share);
+            patch.blue[cell] = sum(patch.blue[cell], ownBlue[i] * share);
+            patch.alpha[cell] = sum(patch.alpha[cell], ownAlpha[i] * share);
+        }
+    }
+
+    /** No more than 1, which rounding may pass. */
+    private static float sum(float light, float more) {
+        return Math.min(1f, light + more);
     }
 
     private static void places(float[] shares, float stretch, float margin, int from, int to) {
         for (int i = from; i < to; i++) {
             shares[i] = Math.min(1f, Math.max(0f, shares[i] * stretch - margin));
-        }
-    }
-
-    private static void multiply(Patch patch, float[] cover) {
-        Levels.multiply(patch.red, cover, patch.from(), patch.to());
-        Levels.multiply(patch.green, cover, patch.from(), patch.to());
-        Levels.multiply(patch.blue, cover, patch.from(), patch.to());
-        Levels.multiply(patch.alpha, cover, patch.from(), patch.to());
-    }
-
-    /** Adds light where a cell is covered; no more than 1, which rounding may pass. */
-    private static void add(float[] light, float[] cover, int from, int to, float[] plane) {
-        for (int i = from; i < to; i++) {
-            plane[i] = Math.min(1f, plane[i] + light[i] * cover[i]);
         }
     }
 }

@@ -64,7 +64,7 @@ class TablePlacesTest {
         "1, 1"
     })
     void goesStraightBetweenEntries(float place, float green) {
-        float[][] tables = {greens(0, 1, 0), greens(0.5f, 0), greens(1, 1)};
+        float[] tables = greens(0, 1, 0, 0.5f, 0, 1, 1);
         assertThat(looked(twoPieces(), tables, place)).isCloseTo(green, within(1e-6f));
     }
 
@@ -104,11 +104,11 @@ class TablePlacesTest {
         return PalettePiece.of(palette);
     }
 
-    private static float looked(List<PalettePiece> pieces, float[][] tables, float place) {
+    private static float looked(List<PalettePiece> pieces, float[] tables, float place) {
         int[] intervals = {2, 1, 1};
         float[] green = new float[1];
         new TablePlaces(pieces, intervals)
-                .fill(tables, new float[] {place}, 0, 1, new float[1], green, new float[1], new float[1]);
+                .fill(tables, false, new float[] {place}, 0, 1, new float[1], green, new float[1], new float[1]);
         return green[0];
     }
 
