@@ -33,6 +33,9 @@ final class KeyedNumber implements NumberTrack {
 
     @Override
     public double at(double second, double cueStartSecond) {
+        if (values.length == 1) {
+            return values[0];
+        }
         int next = KeyTimes.firstAfter(seconds, second);
         if (next == 0) {
             return values[0];

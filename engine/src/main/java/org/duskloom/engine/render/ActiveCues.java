@@ -51,7 +51,9 @@ final class ActiveCues {
     void addTo(List<PlannedCue> seen, long frame) {
         foundCount = 0;
         find(1, frame);
-        Arrays.sort(found, 0, foundCount);
+        if (foundCount > 1) {
+            Arrays.sort(found, 0, foundCount);
+        }
         for (int i = 0; i < foundCount; i++) {
             seen.add(cues.get(found[i]));
         }

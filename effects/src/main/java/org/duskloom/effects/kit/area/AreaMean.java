@@ -58,8 +58,7 @@ final class AreaMean {
             return;
         }
         for (int channel = 0; channel < CHANNELS - 1; channel++) {
-            double light = sums[channel] * share;
-            target[channel] = light < 1 ? (float) light : 1;
+            target[channel] = (float) Math.min(1, sums[channel] * share);
         }
         target[CHANNELS - 1] = LightImage.alpha(sums[CHANNELS - 1] * share);
     }
@@ -103,12 +102,15 @@ final class AreaMean {
             return share + cellReach > 0 && share - cellReach < 1;
         }
 
-        /** How much of the cell lies on the picture. Comparisons, as those of {@link Math} mind numbers that are none. */
+        /**
+         * How much of the cell lies on the picture, which it touches. What rounding decides is not asked for by a
+         * branch, which no processor could guess.
+         */
         double covered(double share) {
             double low = share - cellReach;
             double high = share + cellReach;
-            double overlap = ((high < 1 ? high : 1) - (low > 0 ? low : 0)) / (2 * cellReach);
-            return overlap < 1 ? (overlap > 0 ? overlap : 0) : 1;
+            double overlap = (high < 1 ? high : 1) - (low > 0 ? low : 0);
+            return Math.min(1, overlap / (2 * cellReach));
         }
 
         /** Goes to a picture of a length, which may be reduced. */
