@@ -2,12 +2,14 @@ package org.duskloom.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.find.FindRun;
 import org.duskloom.engine.format.OutputFolder;
@@ -103,6 +105,7 @@ final class LocateCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         requireOneSource();
+        refuseWhatStandsThere();
         Problems problems = new Problems();
         Optional<LoadedPixels> loaded = display == null ? Optional.empty() : LoadedPixels.load(display, problems);
         ProblemPrinter.print(problems, streams);
@@ -169,6 +172,20 @@ final class LocateCommand implements Callable<Integer> {
             folder.open(output.getFileName().toString()).writeWhole(csv);
             picture.writePng(folder.open(PICTURE));
             folder.publish();
+        }
+    }
+
+    /** Before photos are read, which may take minutes. Nobody has named the picture, so it says how it comes there. */
+    private void refuseWhatStandsThere() throws OutputRefusedException {
+        if (force || OutputNames.isStandardOutput(output)) {
+            return;
+        }
+        if (Files.exists(output)) {
+            throw new OutputRefusedException(output + " exists already; use --force to replace it");
+        }
+        if (Files.exists(located())) {
+            throw new OutputRefusedException(located() + " exists already, perhaps of another table, and one is drawn"
+                    + " beside each; use --force to replace it, or name a table in another folder");
         }
     }
 

@@ -12,6 +12,7 @@ import org.duskloom.engine.text.Counted;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 
 /** {@code duskloom map}. */
 @Command(
@@ -47,6 +48,9 @@ final class MapCommand implements Callable<Integer> {
     @Mixin
     private DisplayOperand display;
 
+    @Parameters(index = "1", arity = "0..1", hidden = true)
+    private Path surplus;
+
     @Option(
             names = {"-o", "--output"},
             paramLabel = "FILE.csv",
@@ -77,6 +81,10 @@ final class MapCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        if (surplus != null) {
+            throw new MisuseException("'" + surplus + "' is one too many; if pixels were measured there, put --from"
+                    + " before it, and if the map is to stand there, put -o before it");
+        }
         if (photo && measured == null) {
             throw new MisuseException("--photo says what --from holds, which is not given");
         }

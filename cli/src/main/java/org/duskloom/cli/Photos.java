@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Set;
 import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.group.NaturalOrder;
-import org.duskloom.engine.locate.Orientation;
 import org.duskloom.engine.locate.PictureSize;
 import org.duskloom.engine.locate.Pictures;
 import org.duskloom.engine.locate.PicturesRefusedException;
@@ -50,9 +49,7 @@ final class Photos implements Pictures {
 
     private void add(Path file) throws IOException, PicturesRefusedException {
         PhotoFile photo = PhotoFile.open(file);
-        Orientation usual =
-                photos.isEmpty() ? photo.orientation() : photos.get(0).orientation();
-        if (photo.orientation() != usual && photo.orientation().isOnItsSide() == usual.isOnItsSide()) {
+        if (!photos.isEmpty() && isHeldOtherwise(photo, photos.get(0))) {
             throw new PicturesRefusedException(
                     file.toString(),
                     "says that the camera was held otherwise than for "
@@ -61,6 +58,14 @@ final class Photos implements Pictures {
                             + " pictures anew without that note");
         }
         photos.add(photo);
+    }
+
+    /** Where pictures so come to stand upright with different sizes, that is told later. */
+    private static boolean isHeldOtherwise(PhotoFile photo, PhotoFile first)
+            throws IOException, PicturesRefusedException {
+        return photo.orientation() != first.orientation()
+                && (photo.orientation().isOnItsSide() == first.orientation().isOnItsSide()
+                        || photo.size().equals(first.size()));
     }
 
     /** The files in the order in which they are read. */

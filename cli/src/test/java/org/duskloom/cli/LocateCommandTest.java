@@ -205,6 +205,21 @@ class LocateCommandTest {
         assertPlaces("rose", 6);
     }
 
+    /** Of square pictures the size does not tell that the camera was turned between them. */
+    @ParameterizedTest
+    @CsvSource({"6, 100, 100", "3, 120, 80"})
+    void photosForWhichTheCameraWasTurnedAreRefused(int value, int width, int height) throws IOException {
+        Path photos = Files.createDirectories(folder.resolve("photos"));
+        BufferedImage dark = new BufferedImage(width, height, BufferedImage.TYPE_3BYTE_BGR);
+        for (int step = 0; step < RUN.pictures().size(); step++) {
+            Files.write(photos.resolve("IMG_" + (step + 1) + ".jpg"), noted(dark, step == 4 ? value : 1));
+        }
+        Ran ran = locate(photos, "--display", map());
+        assertThat(ran.code()).isEqualTo(3);
+        assertThat(ran.err())
+                .startsWith("photos/IMG_5.jpg: error: says that the camera was held otherwise than for IMG_1.jpg; ");
+    }
+
     @Test
     void whatIsWrongWithPhotosIsToldAndNothingIsWritten() throws IOException {
         Path photos = photos("png");
@@ -387,13 +402,24 @@ class LocateCommandTest {
         assertThat(ran.err()).contains(said);
     }
 
+    /** No photo is read for it: here there is none. */
+    @Test
+    void aTableThatStandsThereIsToldFirst() throws IOException {
+        Files.writeString(folder.resolve("measured.csv"), "old", StandardCharsets.UTF_8);
+        Ran ran = locate(folder.resolve("photos"), "--display", map());
+        assertThat(ran).isEqualTo(new Ran(1, "", "duskloom: measured.csv exists already; use --force to replace it\n"));
+        assertThat(folder.resolve("measured.csv")).hasContent("old");
+    }
+
     @Test
     void whatStandsThereStays() throws IOException {
         Path photos = photos("png");
         Files.writeString(folder.resolve("located.png"), "old", StandardCharsets.UTF_8);
         Ran ran = locate(photos, "--display", map());
         assertThat(ran.code()).isEqualTo(1);
-        assertThat(ran.err()).isEqualTo("duskloom: located.png exists already; use --force to replace it\n");
+        assertThat(ran.err())
+                .isEqualTo("duskloom: located.png exists already, perhaps of another table, and one is drawn beside"
+                        + " each; use --force to replace it, or name a table in another folder\n");
         assertThat(folder.resolve("located.png")).hasContent("old");
         assertThat(folder.resolve("measured.csv")).doesNotExist();
     }

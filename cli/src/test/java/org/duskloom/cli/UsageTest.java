@@ -24,6 +24,8 @@ class UsageTest {
                     render SHOW                    | duskloom render | missing required option: '--output=DIR'
                     render -o OUT                  | duskloom render | missing required parameter: 'SHOW.json'
                     render SHOW SHOW2 -o OUT       | duskloom render | 'SHOW2' is one too many
+                    map SHOW TWO.csv -o OUT        | duskloom map | 'TWO.csv' is one too many; if pixels were measured there, put --from before it, and if the map is to stand there, put -o before it
+                    map SHOW TWO.csv THREE -o OUT  | duskloom map | 'THREE' is one too many
                     render SHOW -o OUT --as rgb, npy    | duskloom render | there is a blank after a comma; write rgb,npy
                     render SHOW -o OUT --as rgb, npy, singles | duskloom render | there is a blank after a comma; write rgb,npy,singles
                     render SHOW -o EMPTY           | duskloom render | invalid value for option '--output': an empty text is not the name of a file or a folder; . is the folder in which you are

@@ -3,6 +3,9 @@ package org.duskloom.engine.sound;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Knows other kinds of sound by their first bytes, and the command that makes a WAV of them. */
 final class OtherSounds {
@@ -37,8 +40,9 @@ final class OtherSounds {
      *
      * @param start its first bytes
      * @param name as the user would type it
+     * @param isTaken whether a file stands there already whose name is that of this one with another ending: this one
      */
-    static SoundException fault(byte[] start, String name) {
+    static SoundException fault(byte[] start, String name, Predicate<String> isTaken) {
         String text = new String(start, StandardCharsets.ISO_8859_1);
         if (text.isEmpty()) {
             return new SoundException("the file is empty", "save the song once more");
@@ -48,18 +52,28 @@ final class OtherSounds {
         }
         return BY_START.entrySet().stream()
                 .filter(kind -> text.matches("(?s)" + kind.getKey() + ".*"))
-                .map(kind ->
-                        new SoundException("is " + kind.getValue() + " file; WAV, AIFF and AU are read", command(name)))
+                .map(kind -> new SoundException(
+                        "is " + kind.getValue() + " file; WAV, AIFF and AU are read", command(name, isTaken)))
                 .findFirst()
-                .orElseGet(() ->
-                        new SoundException("is no sound that is known here; WAV, AIFF and AU are read", command(name)));
+                .orElseGet(() -> new SoundException(
+                        "is no sound that is known here; WAV, AIFF and AU are read", command(name, isTaken)));
     }
 
     /** How a WAV is made of it, by the program that reads nearly everything. */
-    private static String command(String name) {
-        String bare = name.replaceFirst("(?<=[^/\\\\])\\.[^./\\\\]*$", "");
-        String wav = (bare + ".wav").equals(name) ? bare + "-plain.wav" : bare + ".wav";
+    private static String command(String name, Predicate<String> isTaken) {
+        String ending = Stream.concat(
+                        Stream.of(".wav", "-plain.wav"),
+                        IntStream.iterate(2, number -> number + 1).mapToObj(number -> "-plain-" + number + ".wav"))
+                .filter(isTaken.negate())
+                .findFirst()
+                .orElseThrow();
+        String wav = bare(name) + ending;
         return "this makes a WAV of it: ffmpeg -i " + word(name) + " " + word(wav);
+    }
+
+    /** Without its ending; a dot at the start of a name begins none. */
+    static String bare(String name) {
+        return name.replaceFirst("(?<=[^/\\\\])\\.[^./\\\\]*$", "");
     }
 
     private static String word(String name) {

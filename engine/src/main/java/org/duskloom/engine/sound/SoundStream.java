@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.duskloom.engine.document.NearbyFile;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
@@ -74,9 +75,16 @@ public final class SoundStream implements Closeable {
      * @param in read up to the end of the samples; closed with the sound, or when it cannot be used
      */
     public static Optional<SoundStream> open(InputStream in, String shownName, Problems problems) {
+        String bare = OtherSounds.bare(shownName);
+        return open(in, shownName, ending -> shownName.equals(bare + ending), problems);
+    }
+
+    /** @param isTaken see {@link OtherSounds#fault} */
+    private static Optional<SoundStream> open(
+            InputStream in, String shownName, Predicate<String> isTaken, Problems problems) {
         ByteSource source = new ByteSource(in);
         try {
-            return Optional.of(new SoundStream(source, header(source, shownName), shownName, problems));
+            return Optional.of(new SoundStream(source, header(source, shownName, isTaken), shownName, problems));
         } catch (SoundException e) {
             problems.error(Location.ofFile(shownName), e.getMessage(), e.hint());
         } catch (IOException e) {
@@ -89,7 +97,12 @@ public final class SoundStream implements Closeable {
     private static Optional<SoundStream> openRegular(Path file, String shownName, Problems problems) {
         try {
             long bytes = Files.size(file);
-            Optional<SoundStream> sound = open(Files.newInputStream(file), shownName, problems);
+            String bare = OtherSounds.bare(file.getFileName().toString());
+            Optional<SoundStream> sound = open(
+                    Files.newInputStream(file),
+                    shownName,
+                    ending -> Files.exists(file.resolveSibling(bare + ending)),
+                    problems);
             if (sound.isPresent() && sound.get().header.isLongerThan(MOST_HOURS, bytes)) {
                 closeQuietly(sound.get());
                 tellTooLong(Location.ofFile(shownName), problems);
@@ -108,7 +121,8 @@ public final class SoundStream implements Closeable {
         problems.error(place, "the sound is longer than " + MOST_HOURS + " hours", TOO_LONG);
     }
 
-    private static SoundHeader header(ByteSource source, String shownName) throws IOException, SoundException {
+    private static SoundHeader header(ByteSource source, String shownName, Predicate<String> isTaken)
+            throws IOException, SoundException {
         byte[] start = source.peek(OtherSounds.SNIFFED_BYTES);
         if (WavHeader.matches(start)) {
             return WavHeader.read(source);
@@ -119,7 +133,7 @@ public final class SoundStream implements Closeable {
         if (AuHeader.matches(start)) {
             return AuHeader.read(source);
         }
-        throw OtherSounds.fault(start, shownName);
+        throw OtherSounds.fault(start, shownName, isTaken);
     }
 
     /** What the header says. */

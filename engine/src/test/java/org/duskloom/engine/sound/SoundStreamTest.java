@@ -115,6 +115,22 @@ class SoundStreamTest {
                         + " this makes a WAV of it: ffmpeg -i song.wav song-plain.wav");
     }
 
+    /** Whoever has the sound in several forms shall not be led to write over one of them. */
+    @Test
+    void neverNamesACommandThatWritesOverAnotherFile() throws IOException {
+        Path song = Files.write(folder.resolve("song.mp3"), hex("fffb90"));
+        Files.createFile(folder.resolve("song.wav"));
+        assertThat(SoundStream.open(song, "songs/song.mp3", problems)).isEmpty();
+        Files.createFile(folder.resolve("song-plain.wav"));
+        Files.createFile(folder.resolve("song-plain-2.wav"));
+        assertThat(SoundStream.open(song, "songs/song.mp3", problems)).isEmpty();
+        assertThat(problems.inFileOrder())
+                .extracting(Problem::hint)
+                .containsExactly(
+                        "this makes a WAV of it: ffmpeg -i songs/song.mp3 songs/song-plain.wav",
+                        "this makes a WAV of it: ffmpeg -i songs/song.mp3 songs/song-plain-3.wav");
+    }
+
     @Test
     void refusesWhatIsNoSoundAtAll() throws IOException {
         assertThat(Samples.of(new byte[0]).said())
