@@ -64,7 +64,7 @@ record MeasuredDisplay(LoadedDisplay display, SurveyResult result) {
     static Optional<MeasuredDisplay> load(LoadedDisplay display, Path file, boolean photo, Streams streams) {
         return read(Optional.of(display), file, photo, streams)
                 .map(measured ->
-                        Survey.compare(display.display(), measured, measured.isPhoto(), OptionalDouble.empty()))
+                        Survey.compare(display.display(), measured, OptionalDouble.empty()))
                 .filter(result -> isFit(result, file, streams))
                 .map(result -> new MeasuredDisplay(display, result));
     }

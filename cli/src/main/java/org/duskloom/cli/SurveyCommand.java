@@ -86,7 +86,7 @@ final class SurveyCommand implements Callable<Integer> {
     }
 
     private String report(LoadedDisplay loaded, Measurements measurements, OptionalDouble allowed) {
-        return SurveyReport.of(Survey.compare(loaded.display(), measurements, measurements.isPhoto(), allowed))
+        return SurveyReport.of(Survey.compare(loaded.display(), measurements, allowed))
                 .replace("\n", System.lineSeparator());
     }
 

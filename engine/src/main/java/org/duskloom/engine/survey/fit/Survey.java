@@ -55,16 +55,15 @@ public final class Survey {
      * Compares.
      *
      * @param display what is described
-     * @param measurements where pixels hang: stage coordinates, or places in a photo of the whole display
-     * @param fromPhoto whether they are places in a photo: how it shows the stage is found first, from what most pixels
-     *     agree with; what is then told rests on the depth that is described
+     * @param measurements where pixels hang: stage coordinates, or places in a photo of the whole display: how that
+     *     shows the stage is found first, from what most pixels agree with; what is then told rests on the depth that
+     *     is described
      * @param tolerance how far off a good measurement may be, in the display's unit, above 0; worked out from the
      *     measurements if it is not given
      * @throws IllegalArgumentException if the tolerance is not above 0, a prop is measured that there is not, or too
      *     little was measured for a photo
      */
-    public static SurveyResult compare(
-            Display display, Measurements measurements, boolean fromPhoto, OptionalDouble tolerance) {
+    public static SurveyResult compare(Display display, Measurements measurements, OptionalDouble tolerance) {
         if (tolerance.isPresent() && !(tolerance.getAsDouble() > 0 && Double.isFinite(tolerance.getAsDouble()))) {
             throw new IllegalArgumentException("a tolerance of " + tolerance.getAsDouble());
         }
@@ -73,7 +72,7 @@ public final class Survey {
                 throw new IllegalArgumentException("prop " + measured.propIndex());
             }
         }
-        if (fromPhoto) {
+        if (measurements.isPhoto()) {
             LaidPhoto photo = LaidPhoto.of(measurements, display)
                     .orElseThrow(() -> new IllegalArgumentException("too few places to lay a photo on the stage"));
             PhotoAlignment described = photo.described();

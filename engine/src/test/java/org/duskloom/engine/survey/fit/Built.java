@@ -202,11 +202,11 @@ public final class Built {
     }
 
     public SurveyResult survey(double sigma, long seed) {
-        return Survey.compare(display, flat(sigma, seed), false, OptionalDouble.empty());
+        return Survey.compare(display, flat(sigma, seed), OptionalDouble.empty());
     }
 
     public SurveyResult surveyInSpace(double sigma, long seed) {
-        return Survey.compare(display, deep(sigma, seed), false, OptionalDouble.empty());
+        return Survey.compare(display, deep(sigma, seed), OptionalDouble.empty());
     }
 
     public static Finding finding(SurveyResult result, String name) {

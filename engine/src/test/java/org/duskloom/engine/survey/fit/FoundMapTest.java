@@ -38,7 +38,7 @@ class FoundMapTest {
                 .measure("kite-1", 1, 3, 6, 9, 13, 16)
                 .measure("kite-2")
                 .measure("kite-3", 1, 2, 4, 5, 8, 11, 14, 16);
-        SurveyResult result = Survey.compare(built.display(), built.flat(0, 1), false, OptionalDouble.of(6));
+        SurveyResult result = Survey.compare(built.display(), built.flat(0, 1), OptionalDouble.of(6));
         FoundMap found = found(built, result);
         Display truly = Built.display(
                 KITE,

@@ -51,10 +51,10 @@ class NoiseTest {
     @Test
     void followsTheToleranceThatIsAsked() {
         Built built = Gardens.daisies().built().move("daisy-2", 12, 0);
-        SurveyResult strict = Survey.compare(built.display(), built.flat(1, 1), false, OptionalDouble.of(6));
+        SurveyResult strict = Survey.compare(built.display(), built.flat(1, 1), OptionalDouble.of(6));
         assertThat(strict.noise().sigma()).isEqualTo(2);
         assertThat(strict.findings(Verdict.DIFFERENT)).hasSize(1);
-        SurveyResult lenient = Survey.compare(built.display(), built.flat(1, 1), false, OptionalDouble.of(100));
+        SurveyResult lenient = Survey.compare(built.display(), built.flat(1, 1), OptionalDouble.of(100));
         assertThat(lenient.findings(Verdict.AS_DESCRIBED)).hasSize(6);
     }
 
@@ -62,7 +62,7 @@ class NoiseTest {
     @ValueSource(doubles = {0, -1, Double.NaN, Double.POSITIVE_INFINITY})
     void refusesNoTolerance(double tolerance) {
         Built built = Gardens.daisies().built();
-        assertThatThrownBy(() -> Survey.compare(built.display(), built.flat(1, 1), false, OptionalDouble.of(tolerance)))
+        assertThatThrownBy(() -> Survey.compare(built.display(), built.flat(1, 1), OptionalDouble.of(tolerance)))
                 .isInstanceOf(IllegalArgumentException.class);
     }
 

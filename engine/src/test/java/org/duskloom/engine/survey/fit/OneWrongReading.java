@@ -179,7 +179,7 @@ final class OneWrongReading {
     }
 
     SurveyResult survey() {
-        return Survey.compare(display, measurements, false, OptionalDouble.empty());
+        return Survey.compare(display, measurements, OptionalDouble.empty());
     }
 
     Display display() {

@@ -63,7 +63,7 @@ final class Shot {
     }
 
     SurveyResult survey() {
-        return Survey.compare(built.display(), measurements, true, OptionalDouble.empty());
+        return Survey.compare(built.display(), measurements, OptionalDouble.empty());
     }
 
     /** Where all pixels hang. */

@@ -181,7 +181,7 @@ class SurveyCameraTest {
     void takesPicturesThatCountUp() {
         Shot shot = Shot.of(new Built(Displays.garden()), 3, evening -> evening.near(16));
         Measurements up = changed(shot.measurements(), 1, -1);
-        SurveyResult result = Survey.compare(Displays.garden(), up, true, OptionalDouble.empty());
+        SurveyResult result = Survey.compare(Displays.garden(), up, OptionalDouble.empty());
         assertThat(result.photo().orElseThrow().countsDown()).isFalse();
         assertThat(result.findings(Verdict.AS_DESCRIBED)).hasSize(18);
     }
@@ -191,7 +191,7 @@ class SurveyCameraTest {
     void takesSharesOfThePicture() {
         Shot shot = Shot.of(new Built(Displays.garden()), 3, evening -> evening.near(16));
         Measurements shares = changed(shot.measurements(), 1 / 4000.0, 1 / 4000.0);
-        SurveyResult result = Survey.compare(Displays.garden(), shares, true, OptionalDouble.empty());
+        SurveyResult result = Survey.compare(Displays.garden(), shares, OptionalDouble.empty());
         assertThat(result.findings(Verdict.AS_DESCRIBED)).hasSize(18);
         assertThat(result.noise().sigma()).isEqualTo(3);
     }
@@ -209,7 +209,7 @@ class SurveyCameraTest {
             props.add(prop.at(new Positions(x, y, new double[x.length])));
         }
         SurveyResult result = Survey.compare(
-                Displays.garden(), new Measurements(props, Dimensions.FLAT, true), true, OptionalDouble.empty());
+                Displays.garden(), new Measurements(props, Dimensions.FLAT, true), OptionalDouble.empty());
         assertThat(result.findings(Verdict.AS_DESCRIBED)).isEmpty();
         assertThat(SurveyReport.of(result))
                 .contains("the picture is of another display, mirrored, or taken from behind");
@@ -251,7 +251,7 @@ class SurveyCameraTest {
             few.add(new MeasuredProp(prop.propIndex(), pixels, new Positions(x, y, new double[3])));
         }
         SurveyResult result = Survey.compare(
-                Displays.garden(), new Measurements(few, Dimensions.FLAT, true), true, OptionalDouble.empty());
+                Displays.garden(), new Measurements(few, Dimensions.FLAT, true), OptionalDouble.empty());
         assertThat(result.findings(Verdict.DIFFERENT))
                 .extracting(finding -> finding.prop().prop().name())
                 .containsExactly("daisy-3", "daisy-7", "daisy-8", "fence");

@@ -43,7 +43,7 @@ class SurveyOverallTest {
     }
 
     private static SurveyResult survey(Built built, Measurements measured) {
-        return Survey.compare(built.display(), measured, false, OptionalDouble.empty());
+        return Survey.compare(built.display(), measured, OptionalDouble.empty());
     }
 
     private static Built garden() {

@@ -62,7 +62,7 @@ class SurveyOwnOrderTest {
     @Test
     void aToleranceChangesNothing() {
         Built built = straight();
-        SurveyResult result = Survey.compare(built.display(), built.flat(4, 1), false, OptionalDouble.of(20));
+        SurveyResult result = Survey.compare(built.display(), built.flat(4, 1), OptionalDouble.of(20));
         assertThat(result.findings(Verdict.UNEXPLAINED)).hasSize(1);
     }
 

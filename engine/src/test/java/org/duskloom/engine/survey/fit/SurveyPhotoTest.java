@@ -44,11 +44,11 @@ class SurveyPhotoTest {
             }
             props.add(prop.at(new Positions(x, y, new double[x.length])));
         }
-        return new Measurements(props, Dimensions.FLAT);
+        return new Measurements(props, Dimensions.FLAT, true);
     }
 
     private static SurveyResult survey(Built built, Measurements photo) {
-        return Survey.compare(built.display(), photo, true, OptionalDouble.empty());
+        return Survey.compare(built.display(), photo, OptionalDouble.empty());
     }
 
     @ParameterizedTest

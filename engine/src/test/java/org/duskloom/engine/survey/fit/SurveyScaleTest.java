@@ -82,7 +82,7 @@ class SurveyScaleTest {
                 .flatMap(source -> MeasurementReader.read(source, map, true, problems))
                 .orElseThrow();
         assertThat(photo.pixelCount()).isEqualTo(100_000);
-        SurveyResult result = Survey.compare(built.display(), photo, true, OptionalDouble.empty());
+        SurveyResult result = Survey.compare(built.display(), photo, OptionalDouble.empty());
         assertThat(result.findings(Verdict.DIFFERENT)).hasSize(1);
         assertThat(result.photo().orElseThrow().countsDown()).isTrue();
     }
@@ -95,7 +95,7 @@ class SurveyScaleTest {
                                 + " 6000], [-2000, 4000], [0, 0.3]]}}]}",
                         "{\"name\": \"pond\", \"shape\": \"pond\", \"at\": [0, 0]}"))
                 .start("pond", 12_345);
-        SurveyResult result = Survey.compare(built.display(), built.flat(0.05, 1), false, OptionalDouble.empty());
+        SurveyResult result = Survey.compare(built.display(), built.flat(0.05, 1), OptionalDouble.empty());
         Reading reading = result.findings().get(0).reading();
         assertThat(reading.wiring().kind()).isEqualTo(WiringKind.OTHER_START);
         assertThat(reading.wiring().describedPixel(0)).isEqualTo(12_345);

@@ -132,7 +132,7 @@ class SurveyShortageTest {
         MeasuredProp heap = new MeasuredProp(1, new int[] {0, 5, 9, 20, 30}, Points.flat(7, 7, 7, 7, 7, 7, 7, 7, 7, 7));
         Measurements measured =
                 new Measurements(List.of(built.flat(5, 1).props().get(0), heap), Dimensions.FLAT);
-        SurveyResult result = Survey.compare(built.display(), measured, false, OptionalDouble.empty());
+        SurveyResult result = Survey.compare(built.display(), measured, OptionalDouble.empty());
         Finding daisy = Built.finding(result, DAISY);
         assertThat(daisy.verdict()).isEqualTo(Verdict.UNDETERMINED);
         assertThat(daisy.measuredPixels()).isZero();

@@ -67,7 +67,6 @@ class SurveySpaceTest {
                         .prop("daisy-2", "daisy", 800, 0, "\"tilt\": 40", "\"yaw\": 25", "\"turn\": 10")
                         .display(),
                 measured,
-                false,
                 OptionalDouble.empty());
         Finding daisy = Built.finding(result, "daisy-2");
         Change.Turned turned = (Change.Turned) daisy.reading().changes().get(0);

@@ -74,12 +74,12 @@ class PropEntryTest {
         Built built = Gardens.daisies().built();
         shown.hands().accept(built);
         Measurements measured = built.flat(5, 1);
-        SurveyResult before = Survey.compare(built.display(), measured, false, OptionalDouble.empty());
+        SurveyResult before = Survey.compare(built.display(), measured, OptionalDouble.empty());
         List<String> entries = before.findings().stream()
                 .map(finding -> PropEntry.of(finding.prop(), finding.reading(), before.units()))
                 .toList();
         Display pasted = Built.display(Gardens.DAISY, String.join(",\n", entries));
-        SurveyResult after = Survey.compare(pasted, measured, false, OptionalDouble.empty());
+        SurveyResult after = Survey.compare(pasted, measured, OptionalDouble.empty());
         boolean writable =
                 before.findings().stream().allMatch(finding -> finding.reading().isWritable());
         assertThat(after.findings(Verdict.AS_DESCRIBED)).hasSize(writable ? 6 : 5);

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 class SurveyReportTest {
     /** Measured exactly and with a tolerance, so that the figures are those that were hung. */
     private static String exact(Built built) {
-        return SurveyReport.of(Survey.compare(built.display(), built.flat(0, 0), false, OptionalDouble.of(6)));
+        return SurveyReport.of(Survey.compare(built.display(), built.flat(0, 0), OptionalDouble.of(6)));
     }
 
     /**
