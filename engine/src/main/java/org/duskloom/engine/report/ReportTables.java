@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.duskloom.engine.document.CsvText;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.meter.PortFigures;
@@ -66,7 +67,7 @@ public final class ReportTables {
                 new StringBuilder("supply,volts,amps,share,allowed_amps,mean_amps,p99_amps,peak_amps,peak_at,"
                         + "peak_cues,margin_amps,everything_on_amps,watt_hours\n");
         for (SupplyFigures figures : report.power().supplies()) {
-            row(
+            CsvText.appendRow(
                     rows,
                     figures.supply().name(),
                     number(figures.supply().volts()),
@@ -111,7 +112,7 @@ public final class ReportTables {
                     number(timing.highestRate()),
                     String.valueOf(timing.firstUniverse()),
                     String.valueOf(timing.lastUniverse())));
-            row(rows, cells.toArray(String[]::new));
+            CsvText.appendRow(rows, cells.toArray(String[]::new));
         }
         tables.put("ports.csv", rows.toString());
     }
@@ -133,7 +134,7 @@ public final class ReportTables {
 
     private static void addFeed(StringBuilder rows, FeedLine line) {
         Optional<Lead> lead = line.feed().lead();
-        row(
+        CsvText.appendRow(
                 rows,
                 line.feed().port(),
                 String.valueOf(line.feed().pixel() + 1),
@@ -156,7 +157,7 @@ public final class ReportTables {
             figures.volts().ifPresent(volts -> {
                 for (int i = 0; i < pixels.length; i++) {
                     Prop prop = pixels[i] == Link.DARK ? null : map.props().get(map.propIndexOf(pixels[i]));
-                    row(
+                    CsvText.appendRow(
                             rows,
                             figures.port().name(),
                             String.valueOf(i + 1),
@@ -178,7 +179,7 @@ public final class ReportTables {
             double[] columns = figures.amps().columns();
             double step = report.subject().seconds() / columns.length;
             for (int i = 0; i < columns.length; i++) {
-                row(rows, figures.supply().name(), number(i * step), number((i + 1) * step), number(columns[i]));
+                CsvText.appendRow(rows, figures.supply().name(), number(i * step), number((i + 1) * step), number(columns[i]));
             }
         }
         tables.put("current.csv", rows.toString());
@@ -189,7 +190,7 @@ public final class ReportTables {
         report.light()
                 .ifPresent(light -> light.flashes()
                         .props()
-                        .forEach(prop -> row(
+                        .forEach(prop -> CsvText.appendRow(
                                 rows,
                                 prop.prop(),
                                 String.valueOf(prop.general().most()),
@@ -203,7 +204,7 @@ public final class ReportTables {
         report.light()
                 .ifPresent(light -> light.use()
                         .props()
-                        .forEach(prop -> row(
+                        .forEach(prop -> CsvText.appendRow(
                                 rows,
                                 prop.prop(),
                                 String.valueOf(prop.pixelCount()),
@@ -217,7 +218,7 @@ public final class ReportTables {
         StringBuilder rows = new StringBuilder("layer,cue,mask,mean_light,share\n");
         report.light()
                 .ifPresent(light -> light.cues()
-                        .forEach(cue -> row(
+                        .forEach(cue -> CsvText.appendRow(
                                 rows,
                                 cue.layer(),
                                 cue.cue(),
@@ -230,7 +231,7 @@ public final class ReportTables {
     private void addParts() {
         StringBuilder rows = new StringBuilder(PARTS_HEADER + "\n");
         for (PartLine part : report.parts()) {
-            row(rows, part.group(), part.item(), number(part.count()), part.unit(), part.note());
+            CsvText.appendRow(rows, part.group(), part.item(), number(part.count()), part.unit(), part.note());
         }
         tables.put(PARTS, rows.toString());
     }
@@ -241,17 +242,5 @@ public final class ReportTables {
 
     private static String number(double value) {
         return ReportNumbers.text(value);
-    }
-
-    private static void row(StringBuilder rows, String... cells) {
-        for (int i = 0; i < cells.length; i++) {
-            rows.append(i == 0 ? "" : ",").append(cell(cells[i]));
-        }
-        rows.append('\n');
-    }
-
-    private static String cell(String text) {
-        boolean plain = text.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
-        return plain ? text : '"' + text.replace("\"", "\"\"") + '"';
     }
 }
