@@ -63,8 +63,7 @@ record MeasuredDisplay(LoadedDisplay display, SurveyResult result) {
     /** Reads measurements and surveys them; nothing, and said why, if no map can be made of them. */
     static Optional<MeasuredDisplay> load(LoadedDisplay display, Path file, boolean photo, Streams streams) {
         return read(Optional.of(display), file, photo, streams)
-                .map(measured ->
-                        Survey.compare(display.display(), measured, OptionalDouble.empty()))
+                .map(measured -> Survey.compare(display.display(), measured, OptionalDouble.empty()))
                 .filter(result -> isFit(result, file, streams))
                 .map(result -> new MeasuredDisplay(display, result));
     }

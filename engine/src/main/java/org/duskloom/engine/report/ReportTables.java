@@ -179,7 +179,8 @@ public final class ReportTables {
             double[] columns = figures.amps().columns();
             double step = report.subject().seconds() / columns.length;
             for (int i = 0; i < columns.length; i++) {
-                CsvText.appendRow(rows, figures.supply().name(), number(i * step), number((i + 1) * step), number(columns[i]));
+                CsvText.appendRow(
+                        rows, figures.supply().name(), number(i * step), number((i + 1) * step), number(columns[i]));
             }
         }
         tables.put("current.csv", rows.toString());

@@ -250,8 +250,8 @@ class SurveyCameraTest {
             }
             few.add(new MeasuredProp(prop.propIndex(), pixels, new Positions(x, y, new double[3])));
         }
-        SurveyResult result = Survey.compare(
-                Displays.garden(), new Measurements(few, Dimensions.FLAT, true), OptionalDouble.empty());
+        SurveyResult result =
+                Survey.compare(Displays.garden(), new Measurements(few, Dimensions.FLAT, true), OptionalDouble.empty());
         assertThat(result.findings(Verdict.DIFFERENT))
                 .extracting(finding -> finding.prop().prop().name())
                 .containsExactly("daisy-3", "daisy-7", "daisy-8", "fence");
