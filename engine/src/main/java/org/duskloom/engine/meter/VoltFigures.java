@@ -29,6 +29,20 @@ public record VoltFigures(
         return leastByPixel[leastPixel];
     }
 
+    /**
+     * The least of all as it is shown, in hundredths: the nearest, unless that reaches what is promised and the voltage
+     * does not. Then it is the next below, so that what is called too low never reads as if it were enough.
+     */
+    public double leastInHundredths() {
+        if (least() < 0) {
+            return least();
+        }
+        double nearest = Math.round(least() * 100) / 100.0;
+        return isTooLow(leastPixel) && nearest >= promised.getAsDouble()
+                ? Math.floor(Math.nextDown(promised.getAsDouble()) * 100) / 100
+                : nearest;
+    }
+
     /** When that was: the first frame, by its number in the show. */
     public long leastFrame() {
         return leastFrameByPixel[leastPixel];

@@ -83,7 +83,7 @@ public record Concern(String matter, String text) {
                             volts.promised().orElseThrow(),
                             volts.least() < 0
                                     ? "down to none: the wire cannot carry this"
-                                    : String.format(Locale.ROOT, "down to %.2f V", volts.least()))));
+                                    : String.format(Locale.ROOT, "down to %.2f V", volts.leastInHundredths()))));
         }
     }
 
