@@ -98,10 +98,17 @@ public final class FlashWords {
         for (SlowDown slow : worst.slowDowns()) {
             slow.setting()
                     .filter(setting -> !slow.better().isEmpty())
-                    .ifPresent(setting -> lines.add("In " + slow.cue() + ": \"" + setting + "\" is " + slow.written()
-                            + "; " + (setting.equals("every") ? "at least " : "at most ") + slow.better()
-                            + " if that is what flashes."));
+                    .ifPresent(setting -> lines.add("In " + slow.cue() + ": " + toWrite(setting, slow)));
         }
         return lines;
+    }
+
+    private static String toWrite(String setting, SlowDown slow) {
+        if (setting.equals(SlowDown.REPEAT)) {
+            return "its plays start every " + slow.written() + "; at least " + slow.better()
+                    + " (\"every\" of its \"repeat\", or a longer \"for\") if that is what flashes.";
+        }
+        return "\"" + setting + "\" is " + slow.written() + "; " + (setting.equals("every") ? "at least " : "at most ")
+                + slow.better() + " if that is what flashes.";
     }
 }

@@ -16,11 +16,14 @@ import org.duskloom.engine.timeline.Cue;
  * What to write so that a cue flashes no more than three times a second.
  *
  * @param cue what the cue is called
- * @param setting what is to be slowed: {@code every}, {@code passes}, or nothing where neither is written
+ * @param setting what is to be slowed: {@code every}, {@code passes}, {@value #REPEAT} where plays of the cue follow each
+ *     other within the second, or nothing where none of these is known
  * @param written what it is
  * @param better what to write instead; empty where only the factor can be told
  */
 public record SlowDown(String cue, Optional<String> setting, String written, String better) {
+    static final String REPEAT = "repeat";
+
     private static final Pattern AMOUNT = Pattern.compile("([0-9]*\\.?[0-9]+)(ms|s|b|f)");
     private static final MathContext UP = new MathContext(3, RoundingMode.UP);
 
@@ -55,6 +58,19 @@ public record SlowDown(String cue, Optional<String> setting, String written, Str
             }
         }
         return new SlowDown(caption, Optional.empty(), "", "");
+    }
+
+    /**
+     * What to do about a cue that is played again and again.
+     *
+     * @param caption what it is called
+     * @param seconds from the start of a play to that of the next
+     * @param factor by how much that is to be longer, above 1
+     */
+    static SlowDown ofRepeat(String caption, double seconds, double factor) {
+        BigDecimal written = new BigDecimal(seconds).round(EXACT_ENOUGH);
+        BigDecimal longer = new BigDecimal(seconds * factor).round(EXACT_ENOUGH).round(UP);
+        return new SlowDown(caption, Optional.of(REPEAT), plain(written) + "s", plain(longer) + "s");
     }
 
     private static String longer(String text, double factor) {

@@ -3,9 +3,11 @@ package org.duskloom.engine.report;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 import org.duskloom.engine.color.Srgb;
@@ -18,6 +20,7 @@ import org.duskloom.engine.meter.light.FlashPlace;
 import org.duskloom.engine.plan.PlannedCue;
 import org.duskloom.engine.preview.CueCaption;
 import org.duskloom.engine.preview.MomentPictures;
+import org.duskloom.engine.timeline.Cue;
 
 /**
  * The second in which a show flashes most.
@@ -54,20 +57,50 @@ public record WorstSecond(FlashCount count, List<String> cues, List<SlowDown> sl
         RunInfo run = source.info();
         int[] pixels = pixels(count.place(), run);
         long last = lastFrame(count, run);
-        Set<String> captions = new LinkedHashSet<>();
-        List<SlowDown> slowDowns = new ArrayList<>();
+        Map<String, List<Cue>> played = new LinkedHashMap<>();
         for (int i = 0; i < playing.plan().layers().size(); i++) {
             String layer = playing.timeline().layers().get(i).name();
             for (PlannedCue cue : playing.plan().layers().get(i).cues()) {
                 boolean there = plays(cue, count.firstFrame(), last, run.showFrames())
                         && Arrays.stream(pixels).anyMatch(cue::isOn);
-                if (there && captions.add(CueCaption.of(layer, cue)) && !count.passesEverywhere()) {
-                    slowDowns.add(SlowDown.of(CueCaption.of(layer, cue), cue.cue(), count.slowBy()));
+                if (there) {
+                    played.computeIfAbsent(CueCaption.of(layer, cue), caption -> new ArrayList<>())
+                            .add(cue.cue());
                 }
             }
         }
         long[] turns = turns(source, pixels, count.firstFrame(), last);
-        return new WorstSecond(count, List.copyOf(captions), slowDowns, moments(source, turns));
+        return new WorstSecond(
+                count, List.copyOf(played.keySet()), slowDowns(played, count), moments(source, turns));
+    }
+
+    /** What to write in each cue, and of one that is played again within the second how far its plays must be apart. */
+    private static List<SlowDown> slowDowns(Map<String, List<Cue>> played, FlashCount count) {
+        List<SlowDown> slowDowns = new ArrayList<>();
+        if (count.passesEverywhere()) {
+            return slowDowns;
+        }
+        played.forEach((caption, cues) -> {
+            SlowDown within = SlowDown.of(caption, cues.get(0), count.slowBy());
+            OptionalDouble apart = leastApart(cues);
+            if (apart.isEmpty() || !within.better().isEmpty()) {
+                slowDowns.add(within);
+            }
+            apart.ifPresent(seconds -> slowDowns.add(SlowDown.ofRepeat(caption, seconds, count.slowBy())));
+        });
+        return slowDowns;
+    }
+
+    /** The least time between the starts of plays that were written as one cue. */
+    private static OptionalDouble leastApart(List<Cue> cues) {
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < cues.size(); i++) {
+            Cue before = cues.get(i - 1);
+            double apart = cues.get(i).at().minus(before.at()).seconds();
+            boolean oneCue = cues.get(i).location().equals(before.location());
+            least = oneCue && apart > 0 ? Math.min(least, apart) : least;
+        }
+        return Double.isInfinite(least) ? OptionalDouble.empty() : OptionalDouble.of(least);
     }
 
     private static List<Moment> moments(FrameSource source, long[] frames) throws IOException {

@@ -44,6 +44,14 @@ class SlowDownTest {
                 .isEqualTo(new SlowDown("glow", Optional.empty(), "", ""));
     }
 
+    /** Ten changes in a second where six are allowed: 5/3 of 0.2 s, rounded up. */
+    @Test
+    void saysHowFarPlaysMustBeApart() {
+        assertThat(SlowDown.ofRepeat("glow", 0.2, 10 / 6.0))
+                .isEqualTo(new SlowDown("glow", Optional.of("repeat"), "0.2s", "0.334s"));
+        assertThat(SlowDown.ofRepeat("glow", 0.15, 12 / 6.0).better()).isEqualTo("0.3s");
+    }
+
     private Cue cue(String with) throws IOException {
         Files.writeString(folder.resolve("map.csv"), "prop,pixel,x,y\nlamp,1,0,0\n");
         Path file = Files.writeString(folder.resolve("show.json"), """
