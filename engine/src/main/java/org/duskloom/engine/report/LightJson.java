@@ -26,7 +26,10 @@ final class LightJson {
         json.field(
                 "layers",
                 light.layers().stream()
-                        .map(layer -> JsonText.object("layer", layer.layer(), "meanLight", number(layer.meanLight())))
+                        .map(layer -> JsonText.object(
+                                "layer", layer.layer(),
+                                "mask", layer.masksOnly(),
+                                "meanLight", number(layer.meanLight())))
                         .toList());
     }
 

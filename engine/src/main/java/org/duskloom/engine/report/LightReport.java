@@ -63,20 +63,24 @@ public record LightReport(
 
     /** What the cues of a layer paint together, by layer: the mean over all pixels and frames of the show. */
     public List<LayerUse> layers() {
-        Map<String, Double> sums = new LinkedHashMap<>();
+        Map<String, LayerUse> layers = new LinkedHashMap<>();
         for (CueUse cue : cues) {
-            sums.merge(cue.layer(), cue.meanLight() * cue.share(), Double::sum);
+            double light = cue.mask() ? 0 : cue.meanLight() * cue.share();
+            layers.merge(cue.layer(), new LayerUse(cue.layer(), cue.mask(), light), LayerUse::with);
         }
-        return sums.entrySet().stream()
-                .map(entry -> new LayerUse(entry.getKey(), entry.getValue()))
-                .toList();
+        return List.copyOf(layers.values());
     }
 
     /**
      * A layer.
      *
+     * @param masksOnly whether none of its cues gives light: all gate what is under them
      * @param meanLight the mean relative luminance that its cues paint by themselves, over all pixels and frames of the
-     *     show
+     *     show; those that gate add nothing
      */
-    public record LayerUse(String layer, double meanLight) {}
+    public record LayerUse(String layer, boolean masksOnly, double meanLight) {
+        private LayerUse with(LayerUse more) {
+            return new LayerUse(layer, masksOnly && more.masksOnly, meanLight + more.meanLight);
+        }
+    }
 }

@@ -180,8 +180,12 @@ final class LightSection {
         more(light.cues().size(), MOST_CUES, "cue");
         List<List<String>> layers = new ArrayList<>();
         layers.add(List.of("layer", "mean light over the whole show"));
-        light.layers().forEach(layer -> layers.add(List.of(layer.layer(), Figures.percent(layer.meanLight()))));
+        light.layers().forEach(layer -> layers.add(List.of(layer.layer(), meanOf(layer))));
         html.table(layers);
+    }
+
+    private static String meanOf(LightReport.LayerUse layer) {
+        return layer.masksOnly() ? "none of its own: it gates others" : Figures.percent(layer.meanLight());
     }
 
     private static String meanOf(CueUse cue) {

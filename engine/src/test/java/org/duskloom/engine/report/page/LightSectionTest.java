@@ -180,7 +180,8 @@ class LightSectionTest {
                 .contains(List.of("glow", "ground", "50\u00a0%", "25\u00a0%"))
                 .contains(List.of("gaps", "stencil", "80\u00a0% let through", "100\u00a0%"))
                 // 0.5 * 0.25 + 0.3 * 0.5 = 0.275
-                .contains(List.of("ground", "28\u00a0%"));
+                .contains(List.of("ground", "28\u00a0%"))
+                .contains(List.of("stencil", "none of its own: it gates others"));
         assertThat(page.texts("p")).contains("Never lit of gate: part low.");
     }
 
