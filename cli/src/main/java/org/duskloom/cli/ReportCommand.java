@@ -127,8 +127,10 @@ final class ReportCommand implements Callable<Integer> {
             files.write(report);
             if (jsonIsOut) {
                 streams.print(ReportJson.of(report), StandardCharsets.UTF_8);
-            } else if (files.count() == 0 || caps) {
+            } else if (files.count() == 0) {
                 streams.print(ReportWords.of(report, caps));
+            } else if (caps) {
+                streams.print(ReportWords.caps(report));
             }
             if (files.count() > 0) {
                 streams.tell(Counted.of(files.count(), "file") + " of the report of " + show.file());

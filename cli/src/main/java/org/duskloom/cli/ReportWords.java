@@ -64,6 +64,13 @@ final class ReportWords {
         return words.text.toString();
     }
 
+    /** Which caps keep every supply within its share, for a report that goes into files. */
+    static String caps(Report report) {
+        ReportWords words = new ReportWords(report);
+        words.caps();
+        return words.text.toString().stripLeading();
+    }
+
     /** Some lines for the end of a rendering. */
     static List<String> brief(Report report, Optional<FlashFigures> flashes) {
         String flashing = flashes.map(found -> briefFlashes(report, found))
@@ -285,7 +292,7 @@ final class ReportWords {
                     amps(port.amps().peak()),
                     moment(report, port.amps().peakFrame()),
                     amps(port.fullAmps()),
-                    port.volts().map(volts -> volts(volts.least())).orElse("not known"),
+                    port.volts().map(volts -> volts(volts.leastInHundredths())).orElse("not known"),
                     port.volts().map(this::least).orElse(unknownVolts(port)));
         }
         text.append(table.text());

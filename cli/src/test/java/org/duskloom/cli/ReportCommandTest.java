@@ -89,6 +89,18 @@ class ReportCommandTest {
                 .containsPattern("\"cap\": 0\\.\\d+ on port \"left\" instead of 1");
     }
 
+    /** Where the report goes into a file, nothing but the caps is printed. */
+    @Test
+    void tellsCapsAloneBesideFiles() throws IOException {
+        show = powered(2, "");
+        Ran ran = report("--cap", "-o", folder.resolve("page.html").toString());
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
+                .startsWith("Caps")
+                .containsPattern("\"cap\": 0\\.\\d+ on port \"left\" instead of 1")
+                .doesNotContain("Supplies", "Flashing", "Caution");
+    }
+
     /** 100 times 61 mA. */
     @Test
     void theWorstCaseIsEverythingOn() {
@@ -251,15 +263,27 @@ class ReportCommandTest {
     /** A wash that turns on and off ten times a second, on a map. */
     @Test
     void renderOfAMapTellsOfFlashes() throws IOException {
-        Path map = Garden.in(folder.resolve("map"));
-        Files.writeString(map, """
-                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "2s", "layers": [{"cues": [
-                  {"at": "0s", "for": "50ms", "on": "*", "effect": "wash", "repeat": {"count": 20, "every": "100ms"}}]}]}
-                """);
-        Ran ran = Ran.with("render", map, "-o", folder.resolve("out"));
+        Ran ran = Ran.with("render", flashingMap(), "-o", folder.resolve("out"));
         assertThat(ran.code()).as(ran.err()).isZero();
         assertThat(ran.err()).contains("\nflashing: TOO OFTEN, 20 changes of light in the second from ");
         assertThat(ran.out()).isEmpty();
+    }
+
+    /** 20 changes where 6 are allowed: 20/6 of 100 ms, rounded up. */
+    @Test
+    void saysHowFarPlaysThatRepeatMustBeApart() throws IOException {
+        assertThat(Ran.with("report", flashingMap()).out().replaceAll("\\s+", " "))
+                .contains(
+                        "its plays start every 0.1s; at least 0.334s (\"every\" of its \"repeat\", or a longer \"for\")"
+                                + " if that is what flashes.");
+    }
+
+    private Path flashingMap() throws IOException {
+        Path map = Garden.in(folder.resolve("map"));
+        return Files.writeString(map, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "2s", "layers": [{"cues": [
+                  {"at": "0s", "for": "50ms", "on": "*", "effect": "wash", "repeat": {"count": 20, "every": "100ms"}}]}]}
+                """);
     }
 
     /** Of 30,000 lights that nothing feeds yet it would take as long as rendering; where there are ports it is told. */

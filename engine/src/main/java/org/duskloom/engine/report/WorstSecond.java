@@ -70,8 +70,7 @@ public record WorstSecond(FlashCount count, List<String> cues, List<SlowDown> sl
             }
         }
         long[] turns = turns(source, pixels, count.firstFrame(), last);
-        return new WorstSecond(
-                count, List.copyOf(played.keySet()), slowDowns(played, count), moments(source, turns));
+        return new WorstSecond(count, List.copyOf(played.keySet()), slowDowns(played, count), moments(source, turns));
     }
 
     /** What to write in each cue, and of one that is played again within the second how far its plays must be apart. */

@@ -41,8 +41,8 @@ class VoltFiguresTest {
 
     @Test
     void countsPixelsThatHaveTooLittle() {
-        VoltFigures figures = new VoltFigures(
-                12, new double[] {11, 10.5, 10.4}, new long[3], 2, OptionalDouble.of(10.5), List.of());
+        VoltFigures figures =
+                new VoltFigures(12, new double[] {11, 10.5, 10.4}, new long[3], 2, OptionalDouble.of(10.5), List.of());
         assertThat(figures.tooLowCount()).isEqualTo(1);
         assertThat(figures.isTooLow(1)).isFalse();
         assertThat(figures.least()).isEqualTo(10.4);

@@ -135,7 +135,9 @@ final class PowerSection {
                     Figures.amps(port.amps().peak()),
                     Figures.time(report.secondsOf(port.amps().peakFrame())),
                     Figures.amps(port.fullAmps()),
-                    port.volts().map(volts -> Figures.volts(volts.leastInHundredths())).orElse("not known"),
+                    port.volts()
+                            .map(volts -> Figures.volts(volts.leastInHundredths()))
+                            .orElse("not known"),
                     port.volts().map(PowerSection::judged).orElse("")));
         }
         html.table(rows);
@@ -186,7 +188,8 @@ final class PowerSection {
                 .element(
                         "figcaption",
                         "Port " + port.port().name() + ": the least voltage of each pixel in the chain. "
-                                + Figures.volts(volts.leastInHundredths()) + " at pixel " + (volts.leastPixel() + 1) + ", "
+                                + Figures.volts(volts.leastInHundredths()) + " at pixel " + (volts.leastPixel() + 1)
+                                + ", "
                                 + Figures.time(report.secondsOf(volts.leastFrame())) + ". Fed at " + fed + " (ticks).");
         // The line of what is needed stands above the supply's where that gives too little.
         double high = Math.max(volts.sourceVolts(), volts.promised().orElse(0));
