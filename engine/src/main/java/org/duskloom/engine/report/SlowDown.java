@@ -16,8 +16,8 @@ import org.duskloom.engine.timeline.Cue;
  * What to write so that a cue flashes no more than three times a second.
  *
  * @param cue what the cue is called
- * @param setting what is to be slowed: {@code every}, {@code passes}, {@value #REPEAT} where plays of the cue follow each
- *     other within the second, or nothing where none of these is known
+ * @param setting what is to be slowed: {@code every}, {@code passes}, {@value #REPEAT} where plays of the cue follow
+ *     each other within the second, or nothing where none of these is known
  * @param written what it is
  * @param better what to write instead; empty where only the factor can be told
  */
