@@ -21,7 +21,8 @@ import org.duskloom.engine.time.FrameRate;
  * frames would help nobody. A frame that lasts longer than a second is repeated, since receivers take a stream for
  * lost after 2.5 s of silence (ANSI E1.31-2018, Appendix A). Closing ends the streams: a dark frame, and then three
  * packets of each universe that say so. Receivers do not look at the light of these three (clause 6.2.6), and many keep
- * showing what they were sent last. For one thread.
+ * showing what they were sent last. So the dark frame is sent three times as well, as any packet may be lost. For one
+ * thread.
  */
 public final class LiveStream implements Closeable {
     /** A frame's packets leave during this share of its time, in steps of a millisecond or more. */
@@ -30,6 +31,9 @@ public final class LiveStream implements Closeable {
     private static final long STEP_NANOS = 1_000_000;
     private static final long NANOS = 1_000_000_000;
     private static final long LONGEST_END_NANOS = 25_000_000;
+
+    /** As often as the end of a stream is told. */
+    private static final int DARK_FRAMES = PacketsKind.PACKETS_AT_END;
 
     /** What does not change is to be sent every 800 to 1000 ms at least (clause 6.6.2). */
     private static final long LONGEST_SILENCE_NANOS = NANOS;
@@ -162,8 +166,12 @@ public final class LiveStream implements Closeable {
         }
     }
 
-    /** Sends all packets, in groups over a stretch of time. */
+    /**
+     * Sends all packets, in groups over a stretch of time. Their number is used up also where that is interrupted, as
+     * receivers drop a packet with the number of the one before.
+     */
     private void sendAll(long from, long spreadNanos, boolean stopped) throws IOException {
+        long number = sequence++;
         int groups = (int) Math.max(1, Math.min(packets.size(), spreadNanos / STEP_NANOS));
         int sent = 0;
         for (int group = 0; group < groups; group++) {
@@ -172,15 +180,14 @@ public final class LiveStream implements Closeable {
             }
             int end = (int) ((long) packets.size() * (group + 1) / groups);
             for (; sent < end; sent++) {
-                packets.get(sent).sequence(sequence);
+                packets.get(sent).sequence(number);
                 send(buffers.get(sent), packets.get(sent).universe());
             }
         }
         if (sync.isPresent()) {
-            sync.get().sequence(sequence);
+            sync.get().sequence(number);
             send(syncBuffer.get(), syncUniverse);
         }
-        sequence++;
     }
 
     private void send(ByteBuffer packet, int universe) throws IOException {
@@ -250,11 +257,7 @@ public final class LiveStream implements Closeable {
                 sendDark(interrupted, gap);
             }
             packets.forEach(DataPacket::terminate);
-            long from = clock.nanos();
-            for (int i = 0; i < PacketsKind.PACKETS_AT_END; i++) {
-                clock.await(from + i * gap);
-                sendAll(from + i * gap, gap / 2, true);
-            }
+            sendAtEnd(PacketsKind.PACKETS_AT_END, gap);
         } finally {
             if (interrupted) {
                 Thread.currentThread().interrupt();
@@ -262,15 +265,22 @@ public final class LiveStream implements Closeable {
         }
     }
 
-    /** Sends a dark frame when the last one is over, at once after an interruption; it lasts until the end is sent. */
+    /** Sends dark frames when the last one is over, at once after an interruption; they last until the end is sent. */
     private void sendDark(boolean atOnce, long gap) throws IOException {
         if (!atOnce && overNanos != Long.MIN_VALUE) {
             clock.await(overNanos);
         }
         packets.forEach(DataPacket::darken);
+        sendAtEnd(DARK_FRAMES, gap);
+    }
+
+    /** Sends the packets as they are so many times, and waits until the last time is over. */
+    private void sendAtEnd(int times, long gap) throws IOException {
         long from = clock.nanos();
-        sendAll(from, gap / 2, true);
-        clock.await(from + gap);
+        for (int i = 0; i < times; i++) {
+            sendAll(from + i * gap, gap / 2, true);
+            clock.await(from + (i + 1) * gap);
+        }
     }
 
     /** The time from the first frame of a show to another, rounded down. */

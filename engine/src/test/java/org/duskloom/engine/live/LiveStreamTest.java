@@ -214,8 +214,9 @@ class LiveStreamTest {
     }
 
     /**
-     * ANSI E1.31-2018, clause 6.2.6: three packets with bit 6 end a stream, and what light they hold is ignored. So a
-     * dark frame goes before them, when the last one has lasted its time, with the next sequence number (clause 6.2.5).
+     * ANSI E1.31-2018, clause 6.2.6: three packets with bit 6 end a stream, and what light they hold is ignored. So
+     * dark frames go before them, when the last one has lasted its time, with the next sequence numbers (clause
+     * 6.2.5). They are three too, so that one that is lost leaves no light on: common practice, no source.
      */
     @Test
     void closingDarkensAndEndsEveryStreamOnce() throws IOException {
@@ -223,14 +224,15 @@ class LiveStreamTest {
         play(stream, 4);
         stream.close();
         stream.close();
-        assertThat(sent).hasSize(2 * 8);
-        assertThat(sent.subList(0, 10)).noneMatch(Sent::terminated);
-        assertThat(sent.subList(10, 16)).allMatch(Sent::terminated);
+        assertThat(sent).hasSize(2 * 10);
+        assertThat(sent.subList(0, 14)).noneMatch(Sent::terminated);
+        assertThat(sent.subList(14, 20)).allMatch(Sent::terminated);
         assertThat(sent.subList(0, 8)).extracting(Sent::firstSlot).containsOnly(200);
-        assertThat(sent.subList(8, 16)).extracting(Sent::firstSlot).containsOnly(0);
-        assertThat(sent.subList(8, 16)).extracting(Sent::sequence).containsExactly(4, 4, 5, 5, 6, 6, 7, 7);
-        assertThat(sent.get(8).nanos - sent.get(6).nanos).isEqualTo(25 * MILLISECOND);
-        assertThat(sent.get(10).nanos - sent.get(8).nanos).isEqualTo(25 * MILLISECOND);
+        assertThat(sent.subList(8, 20)).extracting(Sent::firstSlot).containsOnly(0);
+        for (int i = 8; i < 20; i++) {
+            assertThat(sent.get(i).sequence).isEqualTo(i / 2);
+            assertThat(sent.get(i).nanos - sent.get(i - 2).nanos).isEqualTo(25 * MILLISECOND);
+        }
     }
 
     @Test
@@ -251,7 +253,7 @@ class LiveStreamTest {
         LiveStream stream = stream(1, FrameRate.of(40), 9);
         play(stream, 1);
         stream.close();
-        assertThat(sent).extracting(Sent::universe).startsWith(1, 9, 1, 9, 1, 9);
+        assertThat(sent).extracting(Sent::universe).startsWith(1, 9, 1, 9, 1, 9, 1, 9, 1, 9);
         assertThat(sent.get(2).terminated).isFalse();
         assertThat(sent.get(3).sequence).isEqualTo(1);
     }
@@ -272,10 +274,28 @@ class LiveStreamTest {
         Thread.currentThread().interrupt();
         stream.close();
         assertThat(Thread.interrupted()).isTrue();
-        assertThat(sent).hasSize(6);
-        assertThat(sent.get(2).terminated).isFalse();
-        assertThat(sent.subList(2, 6)).extracting(Sent::firstSlot).containsOnly(0);
-        assertThat(sent.subList(3, 6)).allMatch(Sent::terminated);
+        assertThat(sent).hasSize(8);
+        assertThat(sent.subList(2, 5)).noneMatch(Sent::terminated);
+        assertThat(sent.subList(2, 8)).extracting(Sent::firstSlot).containsOnly(0);
+        assertThat(sent.subList(5, 8)).allMatch(Sent::terminated);
+    }
+
+    /**
+     * ANSI E1.31-2018, clause 6.7.2: a packet whose number is that of the one before is discarded. So the dark frame
+     * has a new one also where only half of the universes had theirs.
+     */
+    @Test
+    void anInterruptionWithinAFrameRepeatsNoNumber() throws IOException {
+        LiveStream stream = stream(2, FrameRate.of(40), 0);
+        play(stream, 2);
+        clock.interruptedAt = clock.now + 20 * MILLISECOND;
+        assertThat(stream.wants(2)).isTrue();
+        assertThatThrownBy(() -> stream.send(2)).isInstanceOf(InterruptedIOException.class);
+        stream.close();
+        assertThat(sent).filteredOn(packet -> packet.universe == 1).extracting(Sent::sequence)
+                .containsExactly(0, 1, 2, 3, 4, 5, 6, 7, 8);
+        assertThat(sent).filteredOn(packet -> packet.universe == 2).extracting(Sent::sequence)
+                .containsExactly(0, 1, 3, 4, 5, 6, 7, 8);
     }
 
     /**
