@@ -2,7 +2,7 @@ package org.duskloom.engine.document;
 
 /**
  * Writes cells of CSV (RFC 4180) as {@link CsvReader} reads them back. The printer of Commons CSV is not asked: it also
- * quotes a row whose first sign is no letter of ASCII, such as a prop by the name of Übertopf.
+ * quotes what needs none, such as an empty cell at the start of a row.
  */
 public final class CsvText {
     private CsvText() {}
