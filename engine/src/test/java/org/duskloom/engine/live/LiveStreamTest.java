@@ -292,9 +292,13 @@ class LiveStreamTest {
         assertThat(stream.wants(2)).isTrue();
         assertThatThrownBy(() -> stream.send(2)).isInstanceOf(InterruptedIOException.class);
         stream.close();
-        assertThat(sent).filteredOn(packet -> packet.universe == 1).extracting(Sent::sequence)
+        assertThat(sent)
+                .filteredOn(packet -> packet.universe == 1)
+                .extracting(Sent::sequence)
                 .containsExactly(0, 1, 2, 3, 4, 5, 6, 7, 8);
-        assertThat(sent).filteredOn(packet -> packet.universe == 2).extracting(Sent::sequence)
+        assertThat(sent)
+                .filteredOn(packet -> packet.universe == 2)
+                .extracting(Sent::sequence)
                 .containsExactly(0, 1, 3, 4, 5, 6, 7, 8);
     }
 
