@@ -53,7 +53,7 @@ final class StageExtent {
 
     private String number(double length) {
         double value = length * unitsEach;
-        int decimals = Math.abs(value) < 1 ? 2 : Math.abs(value) < 100 ? 1 : 0;
+        int decimals = Math.abs(value) < 0.1 ? 4 : Math.abs(value) < 1 ? 2 : Math.abs(value) < 100 ? 1 : 0;
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
         return text.replaceFirst("\\.?0+$", decimals == 0 ? "$0" : "").replaceFirst("^-0$", "0");
     }

@@ -301,6 +301,17 @@ class CheckCommandTest {
         assertThat(Ran.with("check", show).out()).contains("\nextent   " + extent + "\n");
     }
 
+    /** Metres that are written as millimetres are not told as nothing. */
+    @Test
+    void tellsHowSmallADisplayIs() throws IOException {
+        Path file = Files.writeString(folder.resolve("small.json"), """
+                {"duskloom": "display/1", "units": "mm",
+                 "shapes": {"a": {"build": [{"points": [[0, 0], [6, 1.5]]}]}},
+                 "props": [{"name": "a", "shape": "a", "at": [0, 0]}]}
+                """);
+        assertThat(Ran.with("check", file).out()).contains("extent   0.006 m wide, 0.0015 m high\n");
+    }
+
     /** Wires and leads have lengths; without them nothing needs the unit but sheets, which ask for it themselves. */
     @ParameterizedTest
     @CsvSource({
