@@ -1,5 +1,7 @@
 package org.duskloom.engine.meter;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -39,7 +41,7 @@ public record VoltFigures(
         }
         double nearest = Math.round(least() * 100) / 100.0;
         return isTooLow(leastPixel) && nearest >= promised.getAsDouble()
-                ? Math.floor(Math.nextDown(promised.getAsDouble()) * 100) / 100
+                ? new BigDecimal(least()).setScale(2, RoundingMode.FLOOR).doubleValue()
                 : nearest;
     }
 

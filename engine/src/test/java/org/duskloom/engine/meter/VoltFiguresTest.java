@@ -28,6 +28,20 @@ class VoltFiguresTest {
                 .isEqualTo(shown);
     }
 
+    /** 10.8 V is no binary fraction, and 100 times the double below it is 1080 once more: so are other limits. */
+    @Test
+    void roundsAwayFromAnyLimit() {
+        for (int hundredths = 1; hundredths <= 2400; hundredths++) {
+            double promised = hundredths / 100.0;
+            double shown = (hundredths - 1) / 100.0;
+            assertThat(figures(Math.nextDown(promised), OptionalDouble.of(promised))
+                            .leastInHundredths())
+                    .isEqualTo(shown);
+            assertThat(figures(promised - 0.002, OptionalDouble.of(promised)).leastInHundredths())
+                    .isEqualTo(shown);
+        }
+    }
+
     @Test
     void isTheNearestWhereNothingIsPromised() {
         assertThat(figures(10.499, OptionalDouble.empty()).leastInHundredths()).isEqualTo(10.5);
