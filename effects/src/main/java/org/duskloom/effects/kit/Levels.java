@@ -14,8 +14,8 @@ public final class Levels {
     }
 
     /**
-     * The lesser of a number and 1: the bits of {@code Math.min(1f, value)} for all finite numbers below 2^24 but
-     * -0, which becomes 0. Four instructions in place of six.
+     * The lesser of a number and 1: the bits of {@code Math.min(1f, value)} for all finite numbers below 2^24, -0 too.
+     * Four instructions in place of six.
      */
     static float belowOne(float value) {
         return value - aboveZero(value - 1f);

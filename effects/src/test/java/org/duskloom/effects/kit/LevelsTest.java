@@ -70,10 +70,12 @@ class LevelsTest {
     }
 
     private static void assertBelowOne(float value) {
-        int exact = Float.floatToRawIntBits(Math.min(1f, value));
-        boolean below = value == 0 || Levels.belowOne(-value) == -value;
-        if (Float.floatToRawIntBits(Levels.belowOne(value)) != exact || !below) {
+        if (!isLeast(value) || !isLeast(-value)) {
             assertThat(value).as("the first float that is wrong").isNaN();
         }
+    }
+
+    private static boolean isLeast(float value) {
+        return Float.floatToRawIntBits(Levels.belowOne(value)) == Float.floatToRawIntBits(Math.min(1f, value));
     }
 }
