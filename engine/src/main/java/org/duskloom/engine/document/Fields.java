@@ -73,7 +73,8 @@ public final class Fields {
 
     /** What the field holds, as it is written. */
     public Optional<Node> node(DeclaredField<?> field) {
-        Field written = isDeclared(field) ? written(field.name()) : null;
+        requireDeclared(field);
+        Field written = written(field.name());
         return written == null ? Optional.empty() : Optional.of(written.value());
     }
 
@@ -86,14 +87,14 @@ public final class Fields {
 
     /** Whether the field is there. */
     public boolean has(DeclaredField<?> field) {
-        return isDeclared(field) && written(field.name()) != null;
+        requireDeclared(field);
+        return written(field.name()) != null;
     }
 
-    private boolean isDeclared(DeclaredField<?> field) {
+    private void requireDeclared(DeclaredField<?> field) {
         if (!declared.fields().contains(field)) {
             throw new IllegalArgumentException(declared.name() + " has no field " + field);
         }
-        return true;
     }
 
     /** The field of that name, or null. */

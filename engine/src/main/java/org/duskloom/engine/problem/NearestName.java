@@ -41,7 +41,7 @@ public final class NearestName {
         if (nearest.isPresent()) {
             return "did you mean " + Quoted.of(nearest.get()) + "?";
         }
-        return allowed.isEmpty() || allowed.size() > 40 ? "" : "allowed: " + Quoted.choices(allowed);
+        return allowed.isEmpty() || allowed.size() > MOST_LISTED ? "" : "allowed: " + Quoted.choices(allowed);
     }
 
     /**
