@@ -1,10 +1,12 @@
 package org.duskloom.engine.meter;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -102,5 +104,41 @@ class MostDropsTest {
         assertThat(drops.frames()[last / 2]).isEqualTo(1);
         assertThat(drops.most()[last / 2]).isGreaterThan(0.1 * last * last / 8);
         assertThat(drops.frames()[0]).isZero();
+    }
+
+    /**
+     * Sixty-three pixels with an ohm from each to the next, fed at both ends without a lead: a current at pixel j drops
+     * i (62 - j) / 62 volts an ampere at pixel i before it and j (62 - i) / 62 behind it. Blocks begin with pixels 0, 21
+     * and 42. The third frame raises pixel 42 alone of what the block from 21 on lies between; so the straight line
+     * between its ends passes above pixels that no frame had come near to, and the fourth frame, which reaches the most
+     * at neither end, does raise pixel 32.
+     */
+    @Test
+    void seesADropBelowTheEndsWhereTheEndOfABlockWasRaisedAlone() {
+        double[] ohms = new double[3 * LineBlocks.MOST - 1];
+        Arrays.fill(ohms, 1);
+        LineNetwork network =
+                new LineNetwork(ohms, List.of(new LineNetwork.Source(0, 0, 12), new LineNetwork.Source(62, 0, 12)));
+        MostDrops drops = new MostDrops(network);
+        draw(network, drops, 0, Map.of(31, 0.2));
+        draw(network, drops, 1, Map.of(20, 2.0));
+        draw(network, drops, 2, Map.of(51, 1.85));
+        assertThat(drops.frames()[41]).isEqualTo(1);
+        assertThat(drops.frames()[42]).isEqualTo(2);
+        assertThat(drops.most()[32]).isCloseTo(2 * 20 * 30 / 62.0, within(1e-9));
+
+        draw(network, drops, 3, Map.of(20, 1.93, 32, 0.02, 51, 0.11));
+
+        assertThat(drops.frames()[21]).isEqualTo(1);
+        assertThat(drops.frames()[42]).isEqualTo(2);
+        assertThat(drops.frames()[32]).isEqualTo(3);
+        assertThat(drops.most()[32]).isCloseTo((1.93 * 20 * 30 + 0.02 * 32 * 30 + 0.11 * 32 * 11) / 62, within(1e-9));
+    }
+
+    private static void draw(LineNetwork network, MostDrops drops, long frame, Map<Integer, Double> ampsByPixel) {
+        double[] amps = new double[network.pixelCount()];
+        ampsByPixel.forEach((pixel, current) -> amps[pixel] = current);
+        network.solve(amps);
+        drops.raise(frame);
     }
 }
