@@ -84,7 +84,9 @@ class MostDropsTest {
         }
     }
 
-    /** One pixel in the middle of a block draws more than ever, while those at both ends of the block drop less. */
+    /**
+     * One pixel in the middle of a block draws more than ever, while those at both ends of the block drop less.
+     */
     @Test
     void seesADropBetweenTheEndsOfABlock() {
         double[] ohms = new double[LineBlocks.MOST - 1];
@@ -107,11 +109,11 @@ class MostDropsTest {
     }
 
     /**
-     * Sixty-three pixels with an ohm from each to the next, fed at both ends without a lead: a current at pixel j drops
-     * i (62 - j) / 62 volts an ampere at pixel i before it and j (62 - i) / 62 behind it. Blocks begin with pixels 0, 21
-     * and 42. The third frame raises pixel 42 alone of what the block from 21 on lies between; so the straight line
-     * between its ends passes above pixels that no frame had come near to, and the fourth frame, which reaches the most
-     * at neither end, does raise pixel 32.
+     * Sixty-three pixels, an ohm from each to the next, fed at both ends without a lead: an ampere at pixel j
+     * drops i (62 - j) / 62 volts at pixel i before it and j (62 - i) / 62 behind it. Blocks begin with 0, 21
+     * and 42. The third frame raises pixel 42 and none of the block before it; so the straight line between its
+     * ends now passes above what its pixels ever had. The fourth frame reaches the most at neither end, and
+     * raises pixel 32.
      */
     @Test
     void seesADropBelowTheEndsWhereTheEndOfABlockWasRaisedAlone() {

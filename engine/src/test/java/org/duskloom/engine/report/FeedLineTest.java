@@ -11,8 +11,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Five pixels of 1 mA idle, four of which draw 30 mA more when white: 125 mA, all of it through a single feed; with
- * everything on the one that is passed over is lit too: 155 mA.
+ * Five pixels of 1 mA idle, four of which draw 30 mA more when white: 125 mA, all of it through a single feed;
+ * with everything on the one that is passed over is lit too: 155 mA.
  */
 class FeedLineTest {
     private static final String WITHOUT_LINE =

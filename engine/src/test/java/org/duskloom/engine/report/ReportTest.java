@@ -78,7 +78,9 @@ class ReportTest {
         assertThat(data.ports()).allMatch(port -> port.carries(report.subject().rate()));
     }
 
-    /** 512 pixels of 24 bits, and 280 us: 63.939 frames a second (by the bit times of the pixels' data sheets). */
+    /**
+     * 512 pixels of 24 bits, and 280 us: 63.939 frames a second (by the bit times of the pixels' data sheets).
+     */
     @Test
     void tooManyFramesAreNotCarried() throws IOException {
         PortTiming some = both().report().data().ports().get(0);
@@ -185,8 +187,8 @@ class ReportTest {
     }
 
     /**
-     * 0.005 A flow always and 0.12 A more with light. Of 0.11 A and a share of 0.8, 0.088 A may flow: (0.088 - 0.005) /
-     * 0.12 is 0.69.
+     * 0.005 A flow always and 0.12 A more with light. Of 0.11 A and a share of 0.8, 0.088 A may flow: (0.088 -
+     * 0.005) / 0.12 is 0.69.
      */
     @ParameterizedTest
     @CsvSource({"0.11, '', 0.69", "0.11, ', \"cap\": 0.5',", "0.07, ', \"cap\": 0.5', 0.42"})
@@ -209,7 +211,10 @@ class ReportTest {
         assertThat(after.power().supplies().get(0).marginAmps()).isBetween(0.0, 0.0013);
     }
 
-    /** A gamma bends dim light up, so that half the light is more than half the duty: the cap goes lower, and holds. */
+    /**
+     * A gamma bends dim light up, so that half the light is more than half the duty: the cap goes lower, and
+     * holds.
+     */
     @ParameterizedTest
     @CsvSource({"1", "1.8", "2.2", "3"})
     void theCapHoldsWithAGamma(double gamma) throws IOException {

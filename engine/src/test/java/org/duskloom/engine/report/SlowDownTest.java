@@ -20,7 +20,10 @@ class SlowDownTest {
     @TempDir
     private Path folder;
 
-    /** A time gets longer and is rounded up, to a whole number of frames where it is one; passes are rounded down. */
+    /**
+     * A time gets longer and is rounded up, to a whole number of frames where it is one; passes are rounded
+     * down.
+     */
     @ParameterizedTest
     @CsvSource({
         "'\"every\": \"2s\"', 7, every, 2s, 2.34s",

@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * A second looked at closer, of a show at 20 frames a second that is dark, red from frame 20 and white from 40 to 59.
+ * A second looked at closer, of a show at 20 frames a second that is dark, red from frame 20 and white from 40
+ * to 59.
  */
 class WorstSecondTest {
     private static final FlashPlace FENCE = new FlashPlace(OptionalInt.of(0), OptionalInt.empty());
