@@ -12,6 +12,9 @@ final class Chroma {
     /** As far as nothing that is looked at would be missed. */
     private static final double NEAR = CHANGE - 1e-3;
 
+    /** Less than a change by more than rounding of sums of distances. */
+    static final double SURELY_NEAR = CHANGE - 1e-9;
+
     private static final double BLACK_BELOW = 1.0 / 256;
     private static final double MARGIN = 1e-6;
 
@@ -55,18 +58,31 @@ final class Chroma {
         v = 9 * y * scale;
     }
 
+    double u() {
+        return u;
+    }
+
+    double v() {
+        return v;
+    }
+
     /** The distance from another. */
-    double distance(Chroma other) {
-        return Math.sqrt(square(other));
+    double distance(double otherU, double otherV) {
+        return Math.sqrt(square(otherU, otherV));
     }
 
-    private double square(Chroma other) {
-        return (u - other.u) * (u - other.u) + (v - other.v) * (v - other.v);
+    /** The square of the distance from another. */
+    double square(Chroma other) {
+        return square(other.u, other.v);
     }
 
-    /** Whether a change from one to the other counts, if one of them is a saturated red. */
-    boolean isFar(Chroma other) {
-        return square(other) > CHANGE * CHANGE;
+    private double square(double otherU, double otherV) {
+        return (u - otherU) * (u - otherU) + (v - otherV) * (v - otherV);
+    }
+
+    /** Whether a change from one colour to another counts, if one of them is a saturated red. */
+    static boolean isFar(double square) {
+        return square > CHANGE * CHANGE;
     }
 
     /**

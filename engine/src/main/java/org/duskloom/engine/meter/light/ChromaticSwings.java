@@ -15,10 +15,15 @@ import java.util.Arrays;
  * what has six here and has come slowly to or from red before may have seven.
  *
  * <p>Exact, and yet quick: no two saturated reds are as far from each other as that, so only a signal that is red, or
- * was within the second, is looked at. What it was before is read from {@link PastColors} when it becomes red.
+ * was within the second, is looked at. What it was before is read from {@link PastColors} when it becomes red. While it
+ * stays red, or stays not red, what it is compared with does not grow: so the colours of the past are gone through
+ * again only once it has moved as far as the farthest of them lacked.
  */
 final class ChromaticSwings {
     private static final int NEVER = Integer.MIN_VALUE / 2;
+
+    /** The farthest of what has not been gone through. */
+    private static final double UNKNOWN = Double.POSITIVE_INFINITY;
 
     private final PastColors past;
 
@@ -31,6 +36,12 @@ final class ChromaticSwings {
     private final int[] lastRed;
 
     private final int[] lastPale;
+
+    /** What was compared last with all that it has to be compared with, and how far the farthest of these was. */
+    private final double[] comparedU;
+
+    private final double[] comparedV;
+    private final double[] farthest;
 
     /** Up to which place all colours that are no saturated reds are known to be near to every such red. */
     private final int[] nearUpTo;
@@ -46,6 +57,10 @@ final class ChromaticSwings {
         lastRed = new int[signals];
         lastPale = new int[signals];
         nearUpTo = new int[signals];
+        comparedU = new double[signals];
+        comparedV = new double[signals];
+        farthest = new double[signals];
+        Arrays.fill(farthest, UNKNOWN);
         Arrays.fill(lastRed, NEVER);
         Arrays.fill(nearUpTo, NEVER);
     }
@@ -63,30 +78,51 @@ final class ChromaticSwings {
         isRed[signal] = red;
         if (found) {
             changedAt[signal] = place;
+            farthest[signal] = UNKNOWN;
         }
         return found;
+    }
+
+    /** Whether none of the colours that it was compared with last can be far from what it is now. */
+    private boolean isNearToAll(int signal) {
+        return farthest[signal] + chroma.distance(comparedU[signal], comparedV[signal]) < Chroma.SURELY_NEAR;
+    }
+
+    /** Keeps that the colour was compared with all, and the square of how far the farthest was. */
+    private void keepCompared(int signal, double mostSquare) {
+        comparedU[signal] = chroma.u();
+        comparedV[signal] = chroma.v();
+        farthest[signal] = Math.sqrt(mostSquare);
     }
 
     private boolean isToRed(int signal, int place, double[] color, int oldest) {
         if (!isRed[signal]) {
             lastPale[signal] = place - 1;
+            farthest[signal] = UNKNOWN;
         }
         int from = Math.max(oldest, nearUpTo[signal] + 1);
         if (lastPale[signal] < from) {
             return false;
         }
         chroma.set(color);
+        if (isNearToAll(signal)) {
+            return false;
+        }
         boolean allNear = true;
+        double mostSquare = 0;
         for (int before = lastPale[signal]; before >= from; before--) {
             past.read(signal, before, then);
             if (!Chroma.isSaturatedRed(then)) {
                 thenChroma.set(then);
-                if (chroma.isFar(thenChroma)) {
+                double square = chroma.square(thenChroma);
+                if (Chroma.isFar(square)) {
                     return true;
                 }
+                mostSquare = Math.max(mostSquare, square);
                 allNear &= !thenChroma.isFarFromSomeRed();
             }
         }
+        keepCompared(signal, mostSquare);
         if (allNear) {
             nearUpTo[signal] = lastPale[signal];
         }
@@ -96,20 +132,28 @@ final class ChromaticSwings {
     private boolean isFromRed(int signal, int place, double[] color, int oldest) {
         if (isRed[signal]) {
             lastRed[signal] = place - 1;
+            farthest[signal] = UNKNOWN;
         }
         if (lastRed[signal] < oldest) {
             return false;
         }
         chroma.set(color);
-        for (int before = lastRed[signal]; chroma.isFarFromSomeRed() && before >= oldest; before--) {
+        if (isNearToAll(signal) || !chroma.isFarFromSomeRed()) {
+            return false;
+        }
+        double mostSquare = 0;
+        for (int before = lastRed[signal]; before >= oldest; before--) {
             past.read(signal, before, then);
             if (Chroma.isSaturatedRed(then)) {
                 thenChroma.set(then);
-                if (chroma.isFar(thenChroma)) {
+                double square = chroma.square(thenChroma);
+                if (Chroma.isFar(square)) {
                     return true;
                 }
+                mostSquare = Math.max(mostSquare, square);
             }
         }
+        keepCompared(signal, mostSquare);
         return false;
     }
 

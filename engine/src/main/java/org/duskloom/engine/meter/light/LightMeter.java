@@ -18,8 +18,8 @@ import org.duskloom.engine.meter.Meter;
  * second of frames.
  */
 public final class LightMeter implements Meter {
-    /** What is kept of a pixel beside its second: some thirty numbers of four bytes each, and a few single ones. */
-    private static final int BYTES_OF_PIXEL = 150;
+    /** What is kept of a pixel beside its second: some forty numbers of four bytes each, and a few single ones. */
+    private static final int BYTES_OF_PIXEL = 180;
 
     private final Supplier<FlashField> field;
     private final OptionalDouble seenFromMetres;

@@ -24,8 +24,9 @@ class ChromaTest {
     void measuresDistances(String one, String other, double distance, boolean far) {
         Chroma first = Chroma.of(color(one));
 
-        assertThat(first.distance(Chroma.of(color(other)))).isCloseTo(distance, within(1e-14));
-        assertThat(first.isFar(Chroma.of(color(other)))).isEqualTo(far);
+        Chroma second = Chroma.of(color(other));
+        assertThat(first.distance(second.u(), second.v())).isCloseTo(distance, within(1e-14));
+        assertThat(Chroma.isFar(first.square(second))).isEqualTo(far);
     }
 
     /** What is near to every saturated red, as orange is, and what is far from some. */

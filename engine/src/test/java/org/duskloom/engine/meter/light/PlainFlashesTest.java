@@ -32,15 +32,56 @@ class PlainFlashesTest {
             }
             frames.add(colors.clone());
         }
-        List<int[]> played = seed % 2 == 0 ? frames : withJoint(frames);
+        assertAgrees(seed % 2 == 0, frames);
+    }
 
+    /** Fades that take up to two seconds, to and from reds and what lies as far from them as counts, and near it. */
+    @ParameterizedTest
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
+    void agreesOfFades(long seed) throws IOException {
+        Random random = new Random(seed);
+        int[] reds = {0xFF0000, 0xC80000, 0xFF4500, 0xFF6347, 0xFF8800, 0xFF8900, 0xFFA500, 0xDC143C, 0xFFFFFF, 0x0D0000
+        };
+        List<int[]> frames = new ArrayList<>();
+        int[] colors = new int[155];
+        int[] from = new int[155];
+        int[] to = new int[155];
+        int[] length = new int[155];
+        int[] gone = new int[155];
+        for (int frame = 0; frame < 240; frame++) {
+            for (int pixel = 0; pixel < colors.length; pixel++) {
+                if (gone[pixel] == length[pixel]) {
+                    from[pixel] = to[pixel];
+                    to[pixel] = reds[random.nextInt(reds.length)];
+                    length[pixel] = 1 + random.nextInt(2 * RATE);
+                    gone[pixel] = 0;
+                }
+                gone[pixel]++;
+                colors[pixel] = faded(from[pixel], to[pixel], gone[pixel], length[pixel]);
+            }
+            frames.add(colors.clone());
+        }
+        assertAgrees(seed % 2 == 0, frames);
+    }
+
+    private static int faded(int from, int to, int gone, int length) {
+        int color = 0;
+        for (int shift = 0; shift < 24; shift += 8) {
+            int start = from >> shift & 0xFF;
+            int end = to >> shift & 0xFF;
+            color |= (start + (end - start) * gone / length) << shift;
+        }
+        return color;
+    }
+
+    private static void assertAgrees(boolean once, List<int[]> frames) throws IOException {
+        List<int[]> played = once ? frames : withJoint(frames);
         FlashFigures found = Flickers.play(LightMeter.ofAnyArea(), RATE, Flickers.props(PIXELS), frames);
 
         int first = 0;
         for (int prop = 0; prop < PIXELS.length; prop++) {
             int[] worst = worst(played, first, PIXELS[prop]);
             FlashFigures.PropFlashes told = found.props().get(prop);
-            boolean once = seed % 2 == 0;
             assertThat(once ? told.general().mostOnce() : told.general().most()).isEqualTo(worst[0]);
             assertThat(once ? told.red().mostOnce() : told.red().most()).isEqualTo(worst[1]);
             first += PIXELS[prop];
