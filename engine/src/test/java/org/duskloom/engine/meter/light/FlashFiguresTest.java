@@ -26,8 +26,7 @@ class FlashFiguresTest {
         "7, 7, 10, 0.5, 1.01, false",
         "6, 6, 10, 9, 9, true"
     })
-    void passesByCountOrByArea(
-            int light, int red, double metres, double lightShare, double redShare, boolean passes) {
+    void passesByCountOrByArea(int light, int red, double metres, double lightShare, double redShare, boolean passes) {
         FlashFigures figures = new FlashFigures(
                 metres > 0 ? OptionalDouble.of(metres) : OptionalDouble.empty(),
                 count(FlashRule.GENERAL, light, 1, lightShare),
@@ -60,10 +59,10 @@ class FlashFiguresTest {
 
     @Test
     void tellsOfAPropByTheWorseRule() {
-        FlashFigures.PropFlashes rose = new FlashFigures.PropFlashes(
-                "rose", count(FlashRule.GENERAL, 7, 3, 0), count(FlashRule.RED, 9, 12, 0));
-        FlashFigures.PropFlashes fern = new FlashFigures.PropFlashes(
-                "fern", count(FlashRule.GENERAL, 6, 0, 0), count(FlashRule.RED, 0, 0, 0));
+        FlashFigures.PropFlashes rose =
+                new FlashFigures.PropFlashes("rose", count(FlashRule.GENERAL, 7, 3, 0), count(FlashRule.RED, 9, 12, 0));
+        FlashFigures.PropFlashes fern =
+                new FlashFigures.PropFlashes("fern", count(FlashRule.GENERAL, 6, 0, 0), count(FlashRule.RED, 0, 0, 0));
         assertThat(rose.pixelsOver()).isEqualTo(12);
         assertThat(rose.passesEverywhere()).isFalse();
         assertThat(fern.passesEverywhere()).isTrue();

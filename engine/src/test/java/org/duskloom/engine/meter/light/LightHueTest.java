@@ -38,7 +38,8 @@ class LightHueTest {
             float[] hsb = Color.RGBtoHSB(r, g, b, null);
             double degrees = 360.0 * hsb[0];
             if (isFarFromEdges(degrees, hsb[1])) {
-                LightHue expected = hsb[1] < 0.2 ? WHITE : FROM_DEGREES.floorEntry(degrees).getValue();
+                LightHue expected =
+                        hsb[1] < 0.2 ? WHITE : FROM_DEGREES.floorEntry(degrees).getValue();
                 assertThat(LightHue.of(r, g, b)).as("%d %d %d", r, g, b).isEqualTo(expected);
                 looked++;
             }

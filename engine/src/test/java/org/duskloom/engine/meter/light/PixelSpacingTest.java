@@ -21,15 +21,18 @@ class PixelSpacingTest {
     void isNoMoreThanIsGiven() {
         assertThat(PixelSpacing.nearest(new double[] {0, 3, 3}, new double[] {0, 4, 5}, 2))
                 .containsExactly(2, 1, 1);
-        assertThat(PixelSpacing.nearest(new double[] {7}, new double[] {7}, 0.1)).containsExactly(0.1);
+        assertThat(PixelSpacing.nearest(new double[] {7}, new double[] {7}, 0.1))
+                .containsExactly(0.1);
         assertThat(PixelSpacing.nearest(new double[0], new double[0], 0.1)).isEmpty();
     }
 
     /** Two pixels at one place have no distance, whichever of them comes first. */
     @Test
     void isNothingAtOnePlace() {
-        assertThat(PixelSpacing.nearest(new double[] {2, 0, 2}, new double[] {1, 0, 1}, 9)[0]).isZero();
-        assertThat(PixelSpacing.nearest(new double[] {2, 0, 2}, new double[] {1, 0, 1}, 9)[2]).isZero();
+        assertThat(PixelSpacing.nearest(new double[] {2, 0, 2}, new double[] {1, 0, 1}, 9)[0])
+                .isZero();
+        assertThat(PixelSpacing.nearest(new double[] {2, 0, 2}, new double[] {1, 0, 1}, 9)[2])
+                .isZero();
     }
 
     @Test

@@ -41,8 +41,7 @@ class UseTallyTest {
         for (int frame = 0; frame < 40; frame++) {
             tally.endFrame(frame % 5 == 0 ? rgb(0, 0, 255) : rgb(255, 0, 0), 0);
         }
-        assertThat(tally.figures(new boolean[2]).hues())
-                .containsExactly(new UseFigures.HueShare(LightHue.BLUE, 1));
+        assertThat(tally.figures(new boolean[2]).hues()).containsExactly(new UseFigures.HueShare(LightHue.BLUE, 1));
     }
 
     /** White is three colours at full, green one: of four shares of light it has three, and is told first. */
