@@ -10,6 +10,7 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.duskloom.engine.color.Srgb;
 import org.duskloom.engine.frame.FrameReader;
 import org.duskloom.engine.frame.FrameSource;
@@ -20,7 +21,8 @@ import org.duskloom.engine.meter.light.FlashPlace;
 import org.duskloom.engine.plan.PlannedCue;
 import org.duskloom.engine.preview.CueCaption;
 import org.duskloom.engine.preview.MomentPictures;
-import org.duskloom.engine.timeline.Cue;
+import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.timeline.Played;
 
 /**
  * The second in which a show flashes most.
@@ -57,7 +59,7 @@ public record WorstSecond(FlashCount count, List<String> cues, List<SlowDown> sl
         RunInfo run = source.info();
         int[] pixels = pixels(count.place(), run);
         long last = lastFrame(count, run);
-        Map<String, List<Cue>> played = new LinkedHashMap<>();
+        Map<String, List<PlannedCue>> played = new LinkedHashMap<>();
         for (int i = 0; i < playing.plan().layers().size(); i++) {
             String layer = playing.timeline().layers().get(i).name();
             for (PlannedCue cue : playing.plan().layers().get(i).cues()) {
@@ -65,7 +67,7 @@ public record WorstSecond(FlashCount count, List<String> cues, List<SlowDown> sl
                         && Arrays.stream(pixels).anyMatch(cue::isOn);
                 if (there) {
                     played.computeIfAbsent(CueCaption.of(layer, cue), caption -> new ArrayList<>())
-                            .add(cue.cue());
+                            .add(cue);
                 }
             }
         }
@@ -74,13 +76,13 @@ public record WorstSecond(FlashCount count, List<String> cues, List<SlowDown> sl
     }
 
     /** What to write in each cue, and of one that is played again within the second how far its plays must be apart. */
-    private static List<SlowDown> slowDowns(Map<String, List<Cue>> played, FlashCount count) {
+    private static List<SlowDown> slowDowns(Map<String, List<PlannedCue>> played, FlashCount count) {
         List<SlowDown> slowDowns = new ArrayList<>();
         if (count.passesEverywhere()) {
             return slowDowns;
         }
         played.forEach((caption, cues) -> {
-            SlowDown within = SlowDown.of(caption, cues.get(0), count.slowBy());
+            SlowDown within = SlowDown.of(caption, cues.get(0).cue(), count.slowBy());
             OptionalDouble apart = leastApart(cues);
             if (apart.isEmpty() || !within.better().isEmpty()) {
                 slowDowns.add(within);
@@ -90,16 +92,23 @@ public record WorstSecond(FlashCount count, List<String> cues, List<SlowDown> sl
         return slowDowns;
     }
 
-    /** The least time between the starts of plays that were written as one cue. */
-    private static OptionalDouble leastApart(List<Cue> cues) {
+    /** The least time between the starts of plays that only a repeat tells apart. */
+    private static OptionalDouble leastApart(List<PlannedCue> cues) {
         double least = Double.POSITIVE_INFINITY;
         for (int i = 1; i < cues.size(); i++) {
-            Cue before = cues.get(i - 1);
-            double apart = cues.get(i).at().minus(before.at()).seconds();
-            boolean oneCue = cues.get(i).location().equals(before.location());
-            least = oneCue && apart > 0 ? Math.min(least, apart) : least;
+            PlannedCue before = cues.get(i - 1);
+            double apart = cues.get(i).cue().at().minus(before.cue().at()).seconds();
+            boolean repeated = places(cues.get(i)).equals(places(before));
+            least = repeated && apart > 0 ? Math.min(least, apart) : least;
         }
         return Double.isInfinite(least) ? OptionalDouble.empty() : OptionalDouble.of(least);
+    }
+
+    /** Where it is written, and where all that play the scenes round it are. */
+    private static List<Location> places(PlannedCue cue) {
+        return Stream.concat(cue.within().stream(), Stream.of(cue.cue()))
+                .map(Played::location)
+                .toList();
     }
 
     private static List<Moment> moments(FrameSource source, long[] frames) throws IOException {
