@@ -191,7 +191,7 @@ final class ReportWords {
         }
         return lowest == null
                 ? ""
-                : "; least voltage " + volts(lowest.volts().get().least()) + " on port "
+                : "; least voltage " + volts(lowest.volts().get().leastInHundredths()) + " on port "
                         + Quoted.of(lowest.port().name());
     }
 

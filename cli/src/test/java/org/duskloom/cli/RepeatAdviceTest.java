@@ -26,7 +26,9 @@ class RepeatAdviceTest {
 
     @Test
     void speaksOfTheRepeatThatPlaysAScene() throws IOException {
-        assertThat(report("{\"scene\": \"blink\", \"for\": \"100ms\", \"repeat\": {\"count\": 10, \"every\": \"100ms\"}}"))
+        assertThat(
+                        report(
+                                "{\"scene\": \"blink\", \"for\": \"100ms\", \"repeat\": {\"count\": 10, \"every\": \"100ms\"}}"))
                 .contains("In blink: wash: its plays start every 0.1s; at least ");
     }
 
