@@ -416,6 +416,7 @@ class MusicShowTest {
         assertThat(problems(MUSIC + scene, "{\"scene\": \"s\", \"at\": \"4b\"}, {\"scene\": \"s\", \"at\": \"16b\"}"))
                 .singleElement()
                 .asString()
-                .endsWith("error: the cue ends at 1.8s; the scene \"s\" played at 8s ends at 1.6s");
+                .endsWith("error: the cue ends at 1.8s; the scene \"s\" played at 8s ends at 1.6s; without \"for\" the"
+                        + " cue lasts until then");
     }
 }
