@@ -1,6 +1,7 @@
 package org.duskloom.cli;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -160,7 +161,8 @@ final class ReportWords {
         for (SupplyFigures supply : report.power().supplies()) {
             supplies.add(Quoted.of(supply.supply().name()) + " gives up to "
                     + amps(supply.amps().peak()) + " ("
-                    + percent(supply.peakShare()) + " of what it may, at "
+                    + percent(supply.peakShare()) + " of its "
+                    + ShortestDecimal.of(supply.supply().amps()) + " A, at "
                     + moment(report, supply.amps().peakFrame())
                     + (supply.marginAmps() < 0
                             ? "; TOO MUCH, allowed " + percent(supply.supply().share())
@@ -181,18 +183,24 @@ final class ReportWords {
         return "power: up to " + String.join(", ", ports) + "; no supply is said";
     }
 
+    /** Of the port that comes lowest, among those that are too low if there are any. */
     private static String leastVolts(Report report) {
-        PortFigures lowest = null;
-        for (PortFigures port : report.power().ports()) {
-            boolean lower = port.volts().isPresent()
-                    && (lowest == null
-                            || port.volts().get().least() < lowest.volts().get().least());
-            lowest = lower ? port : lowest;
-        }
-        return lowest == null
-                ? ""
-                : "; least voltage " + volts(lowest.volts().get().leastInHundredths()) + " on port "
-                        + Quoted.of(lowest.port().name());
+        return report.power().ports().stream()
+                .filter(port -> port.volts().isPresent())
+                .min(Comparator.comparing((PortFigures port) -> !isTooLow(port))
+                        .thenComparing(port -> port.volts().get().least()))
+                .map(lowest -> "; least voltage " + volts(lowest.volts().get().leastInHundredths()) + " on port "
+                        + Quoted.of(lowest.port().name())
+                        + (isTooLow(lowest)
+                                ? " (TOO LOW, needs "
+                                        + volts(lowest.volts().get().promised().getAsDouble()) + ")"
+                                : ""))
+                .orElse("");
+    }
+
+    private static boolean isTooLow(PortFigures port) {
+        VoltFigures volts = port.volts().get();
+        return volts.isTooLow(volts.leastPixel());
     }
 
     private static String briefData(Report report) {

@@ -78,6 +78,13 @@ class ReportCommandTest {
                 .doesNotContain("with all on");
     }
 
+    /** Its pixels are promised to work with 11.5 V, and 100 on one end have less. */
+    @Test
+    void renderSaysWhereTheVoltageIsTooLow() {
+        assertThat(Ran.with("render", show, "-o", folder.resolve("low")).err())
+                .containsPattern("least voltage \\d+\\.\\d\\d V on port \"left\" \\(TOO LOW, needs 11\\.50 V\\)\n");
+    }
+
     @Test
     void saysWhichCapKeepsASupplyInItsShare() throws IOException {
         assertThat(report("--cap").out()).contains("Caps").contains("supply \"shed\" keeps within its share as it is.");

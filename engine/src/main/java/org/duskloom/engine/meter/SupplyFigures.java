@@ -18,7 +18,7 @@ public record SupplyFigures(Supply supply, AmpFigures amps, double idleAmps, dou
         Objects.requireNonNull(amps, "amps");
     }
 
-    /** How much of what it may give the peak takes; above 1 it is too much. */
+    /** How much of its amperes the peak takes; above its share it is too much. */
     public double peakShare() {
         return amps.peak() / supply.amps();
     }

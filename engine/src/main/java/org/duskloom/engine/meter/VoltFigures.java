@@ -1,7 +1,5 @@
 package org.duskloom.engine.meter;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -32,17 +30,17 @@ public record VoltFigures(
     }
 
     /**
-     * The least of all as it is shown, in hundredths: the nearest, unless that reaches what is promised and the voltage
-     * does not. Then it is the next below, so that what is called too low never reads as if it were enough.
+     * The least of all as it is shown, in hundredths: the nearest, unless that reaches what is promised, as that is
+     * shown, and the voltage does not. Then it is the next below, so that what is called too low never reads as if it
+     * were enough.
      */
     public double leastInHundredths() {
         if (least() < 0) {
             return least();
         }
-        double nearest = Math.round(least() * 100) / 100.0;
-        return isTooLow(leastPixel) && nearest >= promised.getAsDouble()
-                ? new BigDecimal(least()).setScale(2, RoundingMode.FLOOR).doubleValue()
-                : nearest;
+        long nearest = Math.round(least() * 100);
+        long most = isTooLow(leastPixel) ? Math.round(promised.getAsDouble() * 100) - 1 : nearest;
+        return Math.min(nearest, most) / 100.0;
     }
 
     /** When that was: the first frame, by its number in the show. */

@@ -21,6 +21,8 @@ class VoltFiguresTest {
         "10.506, 10.5, 10.51",
         "10.994, 10.995, 10.99",
         "11.9899, 11.99, 11.98",
+        "4.846, 4.851, 4.84",
+        "4.846, 4.847, 4.84",
         "4.2, 10.5, 4.2"
     })
     void roundsAwayFromTheLimit(double least, double promised, double shown) {
