@@ -39,6 +39,22 @@ class ShownFramesTest {
         assertThat(ShownFrames.evenly(span(0, 1920), RATE, 24, 300_000)[5]).hasSize(2);
     }
 
+    /** 24 times 178,956,971 is 8 more than 2^32: nothing that an int would take for eight pixels. */
+    @ParameterizedTest
+    @CsvSource({"178956971", "715827882", "2147483647"})
+    void theLargestDisplaysHaveOneCandidateEach(int pixels) {
+        for (long[] candidates : ShownFrames.evenly(span(0, 1920), RATE, 24, pixels)) {
+            assertThat(candidates).hasSize(1);
+        }
+    }
+
+    /** 20 million pixels are looked at: 24 moments of 208,333 are 4, one pixel more leaves 3; five is the most. */
+    @ParameterizedTest
+    @CsvSource({"1, 5", "166666, 5", "166667, 4", "208333, 4", "208334, 3", "833334, 1"})
+    void choiceIsAsWideAsTimeAllows(int pixels, int candidates) {
+        assertThat(ShownFrames.evenly(span(0, 19_200), RATE, 24, pixels)[7]).hasSize(candidates);
+    }
+
     /** Light that comes round every two seconds, or every second, is caught at different places. */
     @ParameterizedTest
     @CsvSource({"80", "40", "20", "60"})
