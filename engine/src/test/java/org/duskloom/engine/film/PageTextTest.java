@@ -32,4 +32,28 @@ class PageTextTest {
         }
         assertThat(PageText.harmless("{\"a\": \"</script><!--\"}")).isEqualTo("{\"a\": \"\\u003c/script>\\u003c!--\"}");
     }
+
+    /** Several marks, one of them at the end, each with a text of its own; the others keep what they have. */
+    @Test
+    void marksDoNotHangOnEachOther() {
+        PageText page = new PageText(
+                "1<!-- a --><!-- end of a -->2<!-- b -->old<!-- end of b -->3<!-- c -->kept<!-- end of c -->");
+        assertThat(page.filled(Map.of("a", "longer than it was", "b", "")).html())
+                .isEqualTo("1longer than it was23<!-- c -->kept<!-- end of c -->");
+        assertThat(page.filled(Map.of())).isEqualTo(page);
+        assertThat(page.before("b") + "|" + page.after("b"))
+                .isEqualTo("1<!-- a --><!-- end of a -->2|3<!-- c -->kept<!-- end of c -->");
+    }
+
+    /** A mark that is not closed, or closed before it opens, would swallow the page. */
+    @Test
+    void aMarkHasTwoEnds() {
+        for (String html : new String[] {"<!-- a -->", "<!-- end of a -->", "<!-- end of a --><!-- a -->", ""}) {
+            PageText page = new PageText(html);
+            assertThatThrownBy(() -> page.before("a"))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessage("the page has no mark a");
+            assertThatThrownBy(() -> page.after("a")).isInstanceOf(IllegalArgumentException.class);
+        }
+    }
 }
