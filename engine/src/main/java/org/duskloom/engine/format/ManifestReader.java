@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.document.DeclaredObject;
 import org.duskloom.engine.document.Fields;
@@ -71,7 +72,9 @@ final class ManifestReader {
                 text(fields, ManifestFields.VERSION),
                 items(ManifestFields.INPUTS, ManifestFields.INPUT, "an input", this::input));
         String title = text(fields, ManifestFields.TITLE);
-        if (problems.errorCount() > errorsBefore) {
+        // A number that is none was told when the JSON was read, and is missing here without a word.
+        boolean lacking = Stream.of(rate, pixels, digest, span, showFrames).anyMatch(Optional::isEmpty);
+        if (lacking || problems.errorCount() > errorsBefore) {
             return Optional.empty();
         }
         boolean sound = isWithin(span.orElseThrow(), showFrames.orElseThrow())

@@ -163,6 +163,10 @@ class ManifestReaderTest {
             "frames": 1440   | "frames": -1
             "frames": 1440   | "frames": 1.5
             "frames": 1440   | "frames": "1440"
+            "frames": 1440   | "frames": 99999999999999999999
+            "pixels": 78     | "pixels": 99999999999999999999
+            "den": 1001      | "den": 99999999999999999999
+            "count": 17      | "count": 99999999999999999999
             "pixels": 78     | "pixels": 0
             "pixels": 78     | "pixels": 715827880
             "den": 1001      | "den": 0
