@@ -1,8 +1,6 @@
 package org.duskloom.engine.document;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.NearestName;
@@ -16,24 +14,18 @@ import org.duskloom.engine.text.Quoted;
  * several threads.
  */
 public final class Fields {
-    private static final int FEW = 12;
-
     private final ObjectNode object;
     private final DeclaredObject declared;
     private final String what;
     private final Problems problems;
-    /** Null where there are so few that going through them is as fast. */
-    private final Map<String, Field> byName;
+    private final FieldsByName byName;
 
     private Fields(ObjectNode object, DeclaredObject declared, String what, Problems problems) {
         this.object = object;
         this.declared = declared;
         this.what = what;
         this.problems = problems;
-        this.byName = object.fields().size() <= FEW ? null : new HashMap<>();
-        if (byName != null) {
-            object.fields().forEach(field -> byName.put(field.name(), field));
-        }
+        this.byName = new FieldsByName(object.fields());
     }
 
     /**
@@ -74,7 +66,7 @@ public final class Fields {
     /** What the field holds, as it is written. */
     public Optional<Node> node(DeclaredField<?> field) {
         requireDeclared(field);
-        Field written = written(field.name());
+        Field written = byName.find(field.name());
         return written == null ? Optional.empty() : Optional.of(written.value());
     }
 
@@ -88,26 +80,13 @@ public final class Fields {
     /** Whether the field is there. */
     public boolean has(DeclaredField<?> field) {
         requireDeclared(field);
-        return written(field.name()) != null;
+        return byName.find(field.name()) != null;
     }
 
     private void requireDeclared(DeclaredField<?> field) {
         if (!declared.fields().contains(field)) {
             throw new IllegalArgumentException(declared.name() + " has no field " + field);
         }
-    }
-
-    /** The field of that name, or null. */
-    private Field written(String name) {
-        if (byName != null) {
-            return byName.get(name);
-        }
-        for (int i = 0; i < object.fields().size(); i++) {
-            if (object.fields().get(i).name().equals(name)) {
-                return object.fields().get(i);
-            }
-        }
-        return null;
     }
 
     /**
@@ -152,7 +131,8 @@ public final class Fields {
         declared.fields().stream().filter(DeclaredField::isRequired).forEach(this::require);
         declared.choices().forEach(this::check);
         for (String name : unknown()) {
-            problems.error(written(name).nameLocation(), what + " has no field " + Quoted.of(name), insteadOf(name));
+            problems.error(
+                    byName.find(name).nameLocation(), what + " has no field " + Quoted.of(name), insteadOf(name));
         }
     }
 
@@ -163,7 +143,7 @@ public final class Fields {
                 .toList();
         if (present.size() > 1) {
             List<String> both =
-                    names.stream().filter(name -> written(name) != null).toList();
+                    names.stream().filter(name -> byName.find(name) != null).toList();
             problems.error(
                     present.get(1).value().location(), what + " has both " + joined(both, " and "), choice.hint());
         } else if (present.isEmpty() && choice.needed()) {
@@ -177,8 +157,9 @@ public final class Fields {
 
     /** What was probably meant by a name that is not declared. */
     private String insteadOf(String wrong) {
-        List<String> free =
-                declared.names().stream().filter(name -> written(name) == null).toList();
+        List<String> free = declared.names().stream()
+                .filter(name -> byName.find(name) == null)
+                .toList();
         return NearestName.of(wrong, free)
                 .map(near -> "did you mean \"" + near + "\"?")
                 .orElse("allowed: " + String.join(", ", declared.names()));

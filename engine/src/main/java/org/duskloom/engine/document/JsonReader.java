@@ -120,7 +120,7 @@ public final class JsonReader {
     private ObjectNode object(Location location) {
         openBrackets.push(offset(parser.currentTokenLocation()));
         List<Field> fields = new ArrayList<>();
-        NamesRead names = new NamesRead(fields);
+        FieldsByName names = new FieldsByName(fields);
         while (parser.nextToken() != JsonToken.END_OBJECT) {
             Location nameLocation = here();
             String name = wellFormed(parser.currentName(), nameLocation);
@@ -137,33 +137,6 @@ public final class JsonReader {
         }
         openBrackets.pop();
         return new ObjectNode(location, fields);
-    }
-
-    /** The fields of an object so far, by name: few are gone through, of many a table is made. For one object. */
-    private static final class NamesRead {
-        private static final int FEW = 12;
-
-        private final List<Field> fields;
-        private final Map<String, Field> byName = new HashMap<>();
-
-        NamesRead(List<Field> fields) {
-            this.fields = fields;
-        }
-
-        Field find(String name) {
-            if (fields.size() > FEW) {
-                for (int i = byName.size(); i < fields.size(); i++) {
-                    byName.put(fields.get(i).name(), fields.get(i));
-                }
-                return byName.get(name);
-            }
-            for (int i = 0; i < fields.size(); i++) {
-                if (fields.get(i).name().equals(name)) {
-                    return fields.get(i);
-                }
-            }
-            return null;
-        }
     }
 
     private ListNode list(Location location) {
