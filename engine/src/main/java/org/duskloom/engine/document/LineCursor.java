@@ -26,18 +26,19 @@ final class LineCursor {
             return source.locationAt(utf16Offset);
         }
         while (offset < utf16Offset) {
-            pass(text.charAt(offset++));
+            pass();
         }
         return new Location(source.shownName(), line, offset - lineStart - pairs + 1);
     }
 
-    private void pass(char c) {
-        if (c == '\n' || c == '\r' && !(offset < text.length() && text.charAt(offset) == '\n')) {
+    private void pass() {
+        if (LineTable.endsLine(text, offset)) {
             line++;
-            lineStart = offset;
+            lineStart = offset + 1;
             pairs = 0;
-        } else if (Character.isHighSurrogate(c)) {
+        } else if (Character.isHighSurrogate(text.charAt(offset))) {
             pairs++;
         }
+        offset++;
     }
 }

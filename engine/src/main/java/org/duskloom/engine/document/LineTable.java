@@ -52,13 +52,18 @@ final class LineTable {
         int line = lines[block];
         int lineStart = lineStarts[block];
         for (int i = block * BLOCK; i < offset; i++) {
-            char c = text.charAt(i);
-            if (c == '\n' || c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n')) {
+            if (endsLine(text, i)) {
                 line++;
                 lineStart = i + 1;
             }
         }
         return new Place(line, lineStart);
+    }
+
+    /** Whether a line ends with the character at an offset. */
+    static boolean endsLine(String text, int offset) {
+        char c = text.charAt(offset);
+        return c == '\n' || c == '\r' && !(offset + 1 < text.length() && text.charAt(offset + 1) == '\n');
     }
 
     private int pairsBefore(int offset, int block) {
