@@ -88,10 +88,8 @@ final class FlashTally {
             return;
         }
         int group = layout.group(signal);
-        boolean whole = group == byGroup.length - 1;
-        int first = whole ? 0 : layout.props().get(group).firstPixel();
-        int end =
-                whole ? layout.pixelCount() : first + layout.props().get(group).pixelCount();
+        int first = layout.firstPixel(group);
+        int end = first + layout.pixelCount(group);
         for (int pixel = first; pixel < end; pixel++) {
             markPixel(pixel, place);
         }

@@ -78,10 +78,9 @@ final class PastColors {
     }
 
     private int red(int signal, int place) {
-        int prop = layout.group(signal);
-        boolean whole = signal == layout.ofWhole();
-        int first = whole ? 0 : layout.props().get(prop).firstPixel();
-        int pixels = whole ? pixelCount : layout.props().get(prop).pixelCount();
+        int group = layout.group(signal);
+        int first = layout.firstPixel(group);
+        int pixels = layout.pixelCount(group);
         return (int) (CodeLight.red(frames, start(place) + 3 * first, pixels) / Math.max(1, pixels));
     }
 }

@@ -41,6 +41,15 @@ record SignalLayout(int pixelCount, List<PropSpan> props, int[] propOfPixel) {
         return isPixel(signal) ? propOfPixel[signal] : signal - pixelCount;
     }
 
+    /** The first pixel of a group, as {@link #group} numbers them. */
+    int firstPixel(int group) {
+        return group == props.size() ? 0 : props.get(group).firstPixel();
+    }
+
+    int pixelCount(int group) {
+        return group == props.size() ? pixelCount : props.get(group).pixelCount();
+    }
+
     FlashPlace place(int signal) {
         if (signal == ofWhole()) {
             return new FlashPlace(OptionalInt.empty(), OptionalInt.empty());
