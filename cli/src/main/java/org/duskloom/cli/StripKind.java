@@ -1,7 +1,6 @@
 package org.duskloom.cli;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import org.duskloom.engine.format.StreamKind;
@@ -35,7 +34,7 @@ enum StripKind {
         long[][] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count) {
             int most = count == null ? ShownFrames.USUAL_COLUMNS : count;
             long[] columns = ShownFrames.everyNth(span, ShownFrames.framesPerColumn(scene, span, most));
-            return Arrays.stream(columns).mapToObj(frame -> new long[] {frame}).toArray(long[][]::new);
+            return ShownFrames.eachAlone(columns);
         }
 
         @Override

@@ -29,7 +29,7 @@ public final class ContactStrip implements FrameSink {
      */
     public ContactStrip(StagedFile file, PreviewScene scene, long[] frames, StripOptions options)
             throws OutputRefusedException {
-        this(file, scene, PickedMoments.withoutChoice(frames), options);
+        this(file, scene, ShownFrames.eachAlone(frames), options);
     }
 
     /**

@@ -42,7 +42,7 @@ public final class ContactStripKind implements StreamKind {
      * @param moments numbers of frames, rising, at least one
      */
     public static ContactStripKind of(StripOptions options, long[] moments) {
-        return of(options, PickedMoments.withoutChoice(moments));
+        return of(options, ShownFrames.eachAlone(moments));
     }
 
     /**

@@ -1,7 +1,6 @@
 package org.duskloom.engine.preview;
 
 import java.util.ArrayDeque;
-import java.util.Arrays;
 import java.util.Deque;
 
 /**
@@ -44,11 +43,6 @@ final class PickedMoments {
         requireRising(candidates);
         this.candidates = candidates;
         this.taker = taker;
-    }
-
-    /** Each moment alone. */
-    static long[][] withoutChoice(long[] moments) {
-        return Arrays.stream(moments).mapToObj(frame -> new long[] {frame}).toArray(long[][]::new);
     }
 
     /** Looks at a frame if it is the next candidate; the others are passed over. */

@@ -1,5 +1,6 @@
 package org.duskloom.engine.preview;
 
+import java.util.Arrays;
 import java.util.stream.IntStream;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.time.FrameRate;
@@ -49,6 +50,11 @@ public final class ShownFrames {
                     .toArray();
         }
         return moments;
+    }
+
+    /** Each frame alone, of which there is no choice. */
+    public static long[][] eachAlone(long[] frames) {
+        return Arrays.stream(frames).mapToObj(frame -> new long[] {frame}).toArray(long[][]::new);
     }
 
     private static long near(FrameList frames, FrameRate rate, double even, double moved) {
