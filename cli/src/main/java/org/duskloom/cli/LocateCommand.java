@@ -181,7 +181,7 @@ final class LocateCommand implements Callable<Integer> {
             return;
         }
         if (Files.exists(output)) {
-            throw new OutputRefusedException(output + " exists already; use --force to replace it");
+            throw OutputRefusedException.ofExisting(output);
         }
         if (Files.exists(located())) {
             throw new OutputRefusedException(located() + " exists already, perhaps of another table, and one is drawn"

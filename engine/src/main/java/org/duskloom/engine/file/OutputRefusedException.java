@@ -23,7 +23,7 @@ public final class OutputRefusedException extends IOException {
     }
 
     /** A file stands there already. */
-    static OutputRefusedException ofExisting(Path file) {
+    public static OutputRefusedException ofExisting(Path file) {
         return new OutputRefusedException(file + " exists already", true);
     }
 
