@@ -1,6 +1,5 @@
 package org.duskloom.engine.render;
 
-import java.util.Set;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlannedCue;
 
@@ -45,10 +44,8 @@ public final class SeenLight {
             return 0;
         }
         painter.askFor(extent);
-        painter.leaveOut(Set.of());
         painter.render(frame, with, 0);
-        painter.leaveOut(Set.of(cue));
-        painter.render(frame, without, 0);
+        painter.renderWithout(cue, frame, without, 0);
         long sum = 0;
         for (int tile = 0; tile < extent.tileCount(); tile++) {
             for (int i = 3 * extent.firstPixel(tile); i < 3 * extent.endPixel(tile); i++) {
