@@ -107,7 +107,8 @@ class MapColumnsTest {
     @ValueSource(strings = {"prop", "ownx"})
     void aShapeHasNoColumnOfTheStage(String column) {
         String csv = "pixel,x,y," + column + "\n1,0,0,0\n";
-        assertThat(MapReader.readShape(Inputs.source("s.csv", csv), "s", problems)).isEmpty();
+        assertThat(MapReader.readShape(Inputs.source("s.csv", csv), "s", problems))
+                .isEmpty();
         assertThat(Inputs.shown(problems))
                 .singleElement()
                 .asString()

@@ -70,7 +70,8 @@ class MapCsvTest {
     /** Every pixel is told by the line on which its own row starts, however rows, notes and line ends lie. */
     @Test
     void everyPixelKnowsItsLine() {
-        PixelMap map = Maps.map("# by Ada\r\nprop,pixel,x,y,#note\r\nb,2,1,0,\"two\r\nlines\"\r\n\r\na,1,2,0,\r\nb,1,0,0,\n");
+        PixelMap map =
+                Maps.map("# by Ada\r\nprop,pixel,x,y,#note\r\nb,2,1,0,\"two\r\nlines\"\r\n\r\na,1,2,0,\r\nb,1,0,0,\n");
         assertThat(map.props()).extracting(Prop::name).containsExactly("b", "a");
         assertThat(List.of(map.locationOf(0), map.locationOf(1), map.locationOf(2)))
                 .extracting(Location::toString)

@@ -56,7 +56,8 @@ class MapLimitsTest {
     /** A prop of which every second pixel is missing has one fault, not hundreds; the first five tell it. */
     @Test
     void tellsOnlyTheFirstGapsOfAProp() {
-        PixelMap map = read(20, i -> (i > 10 ? "b," : "a,") + 2 * i + "," + i + ",0").orElseThrow();
+        PixelMap map =
+                read(20, i -> (i > 10 ? "b," : "a,") + 2 * i + "," + i + ",0").orElseThrow();
         assertThat(map.pixelCount()).isEqualTo(20);
         assertThat(Inputs.shown(problems))
                 .hasSize(10)

@@ -63,9 +63,11 @@ class PropTest {
     /** In a spreadsheet the tenth petal sorts before the second. */
     @Test
     void ordersNumberedPartsByNumberAndOthersByPixel() {
-        assertThat(prop("daisy", 0, 3, part("10", 0), part("2", 1), part("1", 2)).partPaths())
+        assertThat(prop("daisy", 0, 3, part("10", 0), part("2", 1), part("1", 2))
+                        .partPaths())
                 .containsExactly("1", "2", "10");
-        assertThat(prop("daisy", 0, 3, part("10", 0), part("2", 1), part("eye", 2)).partPaths())
+        assertThat(prop("daisy", 0, 3, part("10", 0), part("2", 1), part("eye", 2))
+                        .partPaths())
                 .containsExactly("10", "2", "eye");
         assertThat(prop("daisy", 0, 3, part("007", 1), part("5", 2)).partPaths())
                 .as("a number that begins with 0 is a name")
