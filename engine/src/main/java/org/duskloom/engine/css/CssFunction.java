@@ -15,7 +15,9 @@ import org.duskloom.engine.text.Quoted;
  */
 public record CssFunction(String name, List<List<CssValue>> groups) {
     private static final int LONGEST = 2000;
-    private static final String SPACE = "[ \\t\\r\\n\\f]*+";
+    private static final String SPACES = "[ \\t\\r\\n\\f]++";
+    private static final String SPACE = "(?:" + SPACES + ")?";
+    private static final Pattern OUTER_SPACE = Pattern.compile("\\A" + SPACES + "|" + SPACES + "\\z");
     private static final Pattern CALL = Pattern.compile("([A-Za-z][A-Za-z0-9-]*+)\\((.*)\\)", Pattern.DOTALL);
     private static final Pattern VALUE = Pattern.compile(SPACE
             + "(?:([+-]?(?:[0-9]++(?:\\.[0-9]++)?|\\.[0-9]++)(?:[eE][+-]?[0-9]++)?)(%|[A-Za-z]++)?"
@@ -59,7 +61,8 @@ public record CssFunction(String name, List<List<CssValue>> groups) {
             values.add(value(matcher, text));
             from = matcher.end();
         }
-        String rest = group.substring(from).strip();
+        // Other spaces, as a copied text may have them, are no white space in CSS.
+        String rest = OUTER_SPACE.matcher(group.substring(from)).replaceAll("");
         if (!rest.isEmpty()) {
             throw new TextFormatException(
                     "cannot read " + Quoted.of(rest) + " in " + Quoted.of(text),
