@@ -15,8 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** How functions are written, and what is said of texts that are none: W3C CSS Syntax Module Level 3. */
 class CssTextTest {
     private static String refusal(String text) {
-        TextFormatException refused =
-                catchThrowableOfType(TextFormatException.class, () -> CssFunction.parse(text));
+        TextFormatException refused = catchThrowableOfType(TextFormatException.class, () -> CssFunction.parse(text));
         assertThat(refused).as(text).isNotNull();
         return refused.getMessage() + (refused.hint().isEmpty() ? "" : "; " + refused.hint());
     }
@@ -31,7 +30,8 @@ class CssTextTest {
     @ParameterizedTest
     @ValueSource(strings = {" ", "\t", "\n", "\r", "\f", "\r\n\t  "})
     void whiteSpacePartsValues(String space) throws TextFormatException {
-        CssFunction function = CssFunction.parse("f(" + space + "1" + space + "2%" + space + "," + space + "x" + space + ")");
+        CssFunction function =
+                CssFunction.parse("f(" + space + "1" + space + "2%" + space + "," + space + "x" + space + ")");
         assertThat(written(function)).isEqualTo("f(1 2%,x)");
     }
 
@@ -84,10 +84,11 @@ class CssTextTest {
 
     @Test
     void saysHowAFunctionIsWritten() {
-        assertThat(refusal("rgb(1 2 3")).isEqualTo(
-                "\"rgb(1 2 3\" is not a name with values in brackets; write name(value, value)");
-        assertThat(refusal("rgb(1, calc(2))")).isEqualTo(
-                "cannot read \"calc(2)\" in \"rgb(1, calc(2))\"; write plain numbers such as 0.5, 50% or 90deg");
+        assertThat(refusal("rgb(1 2 3"))
+                .isEqualTo("\"rgb(1 2 3\" is not a name with values in brackets; write name(value, value)");
+        assertThat(refusal("rgb(1, calc(2))"))
+                .isEqualTo(
+                        "cannot read \"calc(2)\" in \"rgb(1, calc(2))\"; write plain numbers such as 0.5, 50% or 90deg");
         assertThat(refusal("rgb(1, )")).isEqualTo("a value is missing in \"rgb(1, )\"");
         assertThat(refusal("f(2 9e999%)")).isEqualTo("the number \"9e999%\" in \"f(2 9e999%)\" is too large");
     }
@@ -101,7 +102,8 @@ class CssTextTest {
         assertThat(refusal(longest + " "))
                 .isEqualTo("\"" + longest.substring(0, 60) + "…\" is too long; at most 2000 characters");
         assertThat(refusal("f(" + "-".repeat(1997) + ")")).startsWith("cannot read ");
-        assertThat(refusal("a-".repeat(1000))).endsWith(" is not a name with values in brackets; write name(value, value)");
+        assertThat(refusal("a-".repeat(1000)))
+                .endsWith(" is not a name with values in brackets; write name(value, value)");
     }
 
     /** Whoever has a function cannot change what it says. */
