@@ -92,6 +92,9 @@ final class LocateCommand implements Callable<Integer> {
     @Option(names = "--picture", description = "Draw located.png over the whole picture, with all that it shows.")
     private boolean whole;
 
+    @Mixin
+    private TableOptions tables;
+
     @Option(names = "--force", description = "Replace files that stand there, once the new ones are complete.")
     private boolean force;
 
@@ -138,7 +141,7 @@ final class LocateCommand implements Callable<Integer> {
             throws IOException, PicturesRefusedException {
         Photos photos = Photos.of(files, progress);
         Located located = new Locator(photos, run, map, places).locate();
-        byte[] csv = MeasuredText.of(located, map).getBytes(StandardCharsets.UTF_8);
+        byte[] csv = MeasuredText.of(located, map, tables.style()).getBytes(StandardCharsets.UTF_8);
         String report = LocateReport.of(
                 located,
                 map,

@@ -69,6 +69,9 @@ final class MapCommand implements Callable<Integer> {
             description = "The measurements are places in a photo, though they do not say so by the column sure.")
     private boolean photo;
 
+    @Mixin
+    private TableOptions tables;
+
     @Option(names = "--force", description = "Replace the file that stands there, once the new one is complete.")
     private boolean force;
 
@@ -101,7 +104,7 @@ final class MapCommand implements Callable<Integer> {
         Optional<FoundMap> foundMap = found.map(MeasuredDisplay::foundMap);
         PixelMap map = foundMap.map(FoundMap::map).orElseGet(loaded.get()::map);
         StringBuilder csv = new StringBuilder();
-        MapWriter.write(map, csv);
+        MapWriter.write(map, tables.style(), csv);
         if (OutputNames.isStandardOutput(output)) {
             streams.print(csv.toString());
             return ExitCode.DONE;

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.report.ReportTables;
 
 /**
@@ -44,10 +45,14 @@ enum PartsTable {
         }
     }
 
+    /** In whatever style. */
     private boolean wrote(Path file) throws IOException {
         try (BufferedReader reader = Files.newBufferedReader(file)) {
             String first = reader.readLine();
-            return first != null && first.startsWith(begins);
+            return first != null
+                    && first.replace(CsvStyle.SEMICOLONS.start(), "")
+                            .replace(CsvStyle.SEMICOLONS.separator(), CsvStyle.COMMAS.separator())
+                            .startsWith(begins);
         } catch (MalformedInputException notOurs) {
             // Whatever it is, it is not that table; --force decides.
             return false;

@@ -102,6 +102,9 @@ final class ReportCommand implements Callable<Integer> {
                             + " degrees; else nothing may flash more than three times a second, however small.")
     private Double seenFrom;
 
+    @Mixin
+    private TableOptions tables;
+
     @Option(names = "--force", description = "Replace files that stand there, once the new ones are complete.")
     private boolean force;
 
@@ -124,7 +127,7 @@ final class ReportCommand implements Callable<Integer> {
                 new ReportFiles(loaded.get(), output, jsonIsOut ? null : json, csv, OutputNames.ifExists(force))) {
             ShowMeters meters = new ShowMeters(loaded.get(), copper, lightMeter(loaded.get()));
             Report report = whatIf == null ? meters.ofShow(streams) : meters.ofEverythingOn();
-            files.write(report);
+            files.write(report, tables.style());
             if (jsonIsOut) {
                 streams.print(ReportJson.of(report), StandardCharsets.UTF_8);
             } else if (files.count() == 0) {
@@ -181,6 +184,9 @@ final class ReportCommand implements Callable<Integer> {
         }
         if (output != null && !output.toString().toLowerCase(Locale.ROOT).endsWith(".html")) {
             throw new MisuseException("-o " + output + ": the report is a page; give it a name that ends in .html");
+        }
+        if (csv == null && tables.areGiven()) {
+            throw new MisuseException("--semicolons says how tables are written; --csv names their folder");
         }
         if (csv != null) {
             OutputNames.requireFolder("--csv", csv);

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.file.OutputGroup;
 import org.duskloom.engine.file.StagedFile;
@@ -60,7 +61,7 @@ final class ReportFiles implements AutoCloseable {
     }
 
     /** Writes all of them and gives them their names. */
-    void write(Report report) throws IOException {
+    void write(Report report, CsvStyle style) throws IOException {
         if (page.isPresent()) {
             page.get().writeWhole(ReportPage.of(report));
         }
@@ -68,7 +69,7 @@ final class ReportFiles implements AutoCloseable {
             json.get().writeWhole(ReportJson.of(report));
         }
         if (!tables.isEmpty()) {
-            Map<String, String> texts = ReportTables.of(report, show.show().map());
+            Map<String, String> texts = ReportTables.of(report, show.show().map(), style);
             for (int i = 0; i < tables.size(); i++) {
                 tables.get(i).writeWhole(texts.get(ReportTables.NAMES.get(i)));
             }

@@ -54,6 +54,9 @@ final class SheetCommand implements Callable<Integer> {
                     + " unless written.")
     private double holeMm;
 
+    @Mixin
+    private TableOptions tables;
+
     @Option(names = "--force", description = "Replace files that stand there, once the new ones are complete.")
     private boolean force;
 
@@ -73,7 +76,8 @@ final class SheetCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         int files;
-        try (SheetOutputs outputs = new SheetOutputs(loaded.get(), options, output, OutputNames.ifExists(force))) {
+        try (SheetOutputs outputs =
+                new SheetOutputs(loaded.get(), options, tables.style(), output, OutputNames.ifExists(force))) {
             ProblemPrinter.print(SheetWarnings.of(loaded.get(), outputs.shapes(), options), streams);
             files = outputs.write();
         }

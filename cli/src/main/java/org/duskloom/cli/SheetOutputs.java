@@ -3,6 +3,7 @@ package org.duskloom.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.format.OutputFolder;
 import org.duskloom.engine.sheet.Drawing;
@@ -22,15 +23,18 @@ final class SheetOutputs implements AutoCloseable {
     private final LoadedDisplay display;
     private final List<ScaledShape> shapes;
     private final SheetOptions options;
+    private final PlaceTables tables;
     private final OutputFolder folder;
     private int files;
 
     /** @throws MisuseException if they may not be written there */
-    SheetOutputs(LoadedDisplay display, SheetOptions options, Path folder, IfExists ifExists) throws IOException {
+    SheetOutputs(LoadedDisplay display, SheetOptions options, CsvStyle style, Path folder, IfExists ifExists)
+            throws IOException {
         PartsTable.OF_SHEET.refuseOther(folder, "-o");
         this.display = display;
         this.shapes = ScaledShape.of(display.display().props());
         this.options = options;
+        this.tables = new PlaceTables(style);
         this.folder = new OutputFolder(folder, ifExists, display::refuseAsOutput);
     }
 
@@ -53,11 +57,10 @@ final class SheetOutputs implements AutoCloseable {
                     StageSheet.draw(display.display(), view),
                     StageSheet.picture(display.display(), view));
         }
-        write("places.csv", PlaceTables.places(display.display()));
+        write("places.csv", tables.places(display.display()));
         write(
                 PartsTable.NAME,
-                PlaceTables.parts(
-                        shapes.stream().map(ScaledShape::shape).distinct().toList()));
+                tables.parts(shapes.stream().map(ScaledShape::shape).distinct().toList()));
         folder.publish();
         return files;
     }

@@ -54,6 +54,23 @@ class MapCommandTest {
         assertThat(map).hasContent(ran.out());
     }
 
+    /** A map with semicolons is read as the other is. */
+    @Test
+    void writesSemicolonsAndReadsThem() throws IOException {
+        Path display = Garden.display(folder);
+        Path map = folder.resolve("map.csv");
+        assertThat(Ran.with("map", display, "-o", map, "--semicolons").code()).isZero();
+        var lines = Files.readAllLines(map);
+        assertThat(lines.get(0)).isEqualTo("\uFEFFprop;pixel;x;y;part;ownx;owny;ownz");
+        assertThat(lines.get(2)).matches("daisy-1;2;-17,32\\d*;110;.*");
+        Ran same = Ran.with("survey", display, map);
+        assertThat(same.code()).as(same.err()).isZero();
+        Ran.with("map", display, "-o", folder.resolve("commas.csv"));
+        assertThat(same.out())
+                .isEqualTo(Ran.with("survey", display, folder.resolve("commas.csv"))
+                        .out());
+    }
+
     /** What was measured stands in the map as it was measured, the rest where the survey puts it. */
     @Test
     void writesTheDisplayAsItWasFound() throws IOException {

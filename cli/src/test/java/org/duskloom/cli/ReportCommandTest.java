@@ -184,6 +184,28 @@ class ReportCommandTest {
         assertThat(folder.resolve("sheets/supplies.csv")).doesNotExist();
     }
 
+    /** Whatever stands between the cells. */
+    @Test
+    void knowsTheTableOfASheetWithSemicolons() throws IOException {
+        Path sheets = folder.resolve("sheets");
+        Path display = folder.resolve("display.json");
+        assertThat(Ran.with("sheet", display, "-o", sheets, "--semicolons").code())
+                .isZero();
+        assertThat(report("--csv", sheets, "--force").err()).contains("sheets/parts.csv is a table that 'sheet' wrote");
+        assertThat(report("--csv", folder.resolve("r"), "--semicolons").code()).isZero();
+        assertThat(Files.readString(folder.resolve("r/parts.csv"))).contains("group;item;count;unit;note\n");
+        assertThat(Ran.with("sheet", display, "-o", folder.resolve("r"), "--force")
+                        .err())
+                .contains("r/parts.csv is a table that 'report' wrote");
+    }
+
+    @Test
+    void semicolonsAreForTables() {
+        Ran ran = report("--semicolons");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err()).contains("--semicolons says how tables are written; --csv names their folder");
+    }
+
     /** Nor does 'sheet' replace the list for the shop. */
     @Test
     void isLeftAloneByASheet() throws IOException {

@@ -1,41 +1,39 @@
 package org.duskloom.engine.document;
 
 /**
- * Writes cells of CSV (RFC 4180) as {@link CsvReader} reads them back. The printer of Commons CSV is not asked: it also
- * quotes what needs none, such as an empty cell at the start of a row.
+ * A table as CSV (RFC 4180, but for semicolons), of cells as {@link CsvReader} reads them back; a header row comes
+ * first, and lines end with LF. The printer of Commons CSV is not asked: it also quotes what needs none, such as an
+ * empty cell at the start of a row.
  */
 public final class CsvText {
-    private CsvText() {}
+    private final CsvStyle style;
+    private final StringBuilder text = new StringBuilder();
 
     /**
-     * The cell as it stands in a file with commas: in quotes where it holds a comma, a quote or a line end, begins with
-     * the sign of a comment, or has blanks round it, which would be dropped.
+     * Begins a table.
+     *
+     * @param header the names of its columns with commas between them, none of which needs quotes
      */
-    public static String cell(String text) {
-        return isPlain(text) ? text : '"' + text.replace("\"", "\"\"") + '"';
+    public CsvText(CsvStyle style, String header) {
+        this.style = style;
+        text.append(style.start());
+        row(header.split(","));
     }
 
-    /** Appends a row of such cells, which ends with LF. */
-    public static void appendRow(StringBuilder rows, String... cells) {
+    /** Adds a row. */
+    public void row(String... cells) {
         for (int i = 0; i < cells.length; i++) {
-            rows.append(i == 0 ? "" : ",").append(cell(cells[i]));
-        }
-        rows.append('\n');
-    }
-
-    private static boolean isPlain(String text) {
-        for (int i = 0; i < text.length(); i++) {
-            char c = text.charAt(i);
-            if (c == ',' || c == '"' || c == '\n' || c == '\r') {
-                return false;
+            if (i > 0) {
+                text.append(style.separator());
             }
+            text.append(style.cell(cells[i]));
         }
-        return text.isEmpty()
-                || text.charAt(0) != '#' && !isBlank(text.charAt(0)) && !isBlank(text.charAt(text.length() - 1));
+        text.append('\n');
     }
 
-    /** Both to the parser, which drops what is not above a space, and to rows without quotes. */
-    private static boolean isBlank(char c) {
-        return c <= ' ' || Character.isWhitespace(c);
+    /** The table so far. */
+    @Override
+    public String toString() {
+        return text.toString();
     }
 }

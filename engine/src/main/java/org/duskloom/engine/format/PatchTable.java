@@ -2,7 +2,7 @@ package org.duskloom.engine.format;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.duskloom.engine.document.CsvText;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.wire.Link;
 import org.duskloom.engine.wire.Port;
@@ -33,12 +33,12 @@ final class PatchTable {
                     run++;
                 }
                 UniverseRun in = runs.get(run);
-                text.append(CsvText.cell(port.name())).append(',');
+                text.append(CsvStyle.COMMAS.cell(port.name())).append(',');
                 if (link.isDark()) {
                     text.append(',');
                 } else {
                     Prop prop = props.get(link.propIndex());
-                    text.append(CsvText.cell(prop.name())).append(',').append(pixel - prop.firstPixel() + 1);
+                    text.append(CsvStyle.COMMAS.cell(prop.name())).append(',').append(pixel - prop.firstPixel() + 1);
                 }
                 text.append(',').append(in.universe());
                 text.append(',').append(in.firstSlot() + firstByte - in.firstByte());

@@ -1,7 +1,7 @@
 package org.duskloom.engine.locate;
 
 import java.util.Locale;
-import org.duskloom.engine.document.CsvText;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 
@@ -10,17 +10,21 @@ public final class MeasuredText {
     private MeasuredText() {}
 
     /** The text, a row for each pixel that was found, in wiring order. */
-    public static String of(Located located, PixelMap map) {
-        StringBuilder text = new StringBuilder();
+    public static String of(Located located, PixelMap map, CsvStyle style) {
+        StringBuilder text = new StringBuilder(style.start());
         text.append("# Places in a picture of ")
                 .append(located.size())
                 .append(" dots: x to the right, y down, 0 and 0");
         text.append(" is the middle of its top left dot.\n");
-        text.append("prop,pixel,x,y,sure\n");
+        text.append("prop,pixel,x,y,sure\n".replace(',', style.separator()));
         for (Sighting sighting : located.seen()) {
             Prop prop = map.props().get(map.propIndexOf(sighting.pixel()));
-            text.append(CsvText.cell(prop.name())).append(',').append(sighting.pixel() - prop.firstPixel() + 1);
-            text.append(String.format(Locale.ROOT, ",%.2f,%.2f,%.2f\n", sighting.x(), sighting.y(), sighting.sure()));
+            text.append(style.cell(prop.name()));
+            text.append(style.separator()).append(sighting.pixel() - prop.firstPixel() + 1);
+            for (double number : new double[] {sighting.x(), sighting.y(), sighting.sure()}) {
+                text.append(style.separator()).append(style.number(String.format(Locale.ROOT, "%.2f", number)));
+            }
+            text.append('\n');
         }
         return text.toString();
     }

@@ -3,7 +3,7 @@ package org.duskloom.engine.map;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.duskloom.engine.document.CsvText;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.text.ShortestDecimal;
 
 /**
@@ -13,13 +13,15 @@ import org.duskloom.engine.text.ShortestDecimal;
  */
 public final class MapWriter {
     private final PixelMap map;
+    private final CsvStyle style;
     private final Appendable out;
     private final boolean hasZ;
     private final boolean hasParts;
     private final boolean hasOwn;
 
-    private MapWriter(PixelMap map, Appendable out) {
+    private MapWriter(PixelMap map, CsvStyle style, Appendable out) {
         this.map = map;
+        this.style = style;
         this.out = out;
         this.hasZ = !isZero(map.stage());
         this.hasParts = map.props().stream().anyMatch(prop -> !prop.parts().isEmpty());
@@ -30,17 +32,20 @@ public final class MapWriter {
      * Writes the map; lines end with LF.
      *
      * @param map what to write
+     * @param style what stands between cells and in numbers
      * @param out where to; not closed
      * @throws IOException if it does not take the text
      */
-    public static void write(PixelMap map, Appendable out) throws IOException {
-        new MapWriter(map, out).write();
+    public static void write(PixelMap map, CsvStyle style, Appendable out) throws IOException {
+        new MapWriter(map, style, out).write();
     }
 
     private void write() throws IOException {
-        out.append("prop,pixel,x,y");
-        out.append(hasZ ? ",z" : "").append(hasParts ? ",part" : "").append(hasOwn ? ",ownx,owny,ownz" : "");
-        out.append('\n');
+        String columns =
+                "prop,pixel,x,y" + (hasZ ? ",z" : "") + (hasParts ? ",part" : "") + (hasOwn ? ",ownx,owny,ownz" : "");
+        out.append(style.start())
+                .append(columns.replace(',', style.separator()))
+                .append('\n');
         for (Prop prop : map.props()) {
             List<StringBuilder> cells = partCells(prop);
             for (int i = 0; i < prop.pixelCount(); i++) {
@@ -51,14 +56,14 @@ public final class MapWriter {
 
     private void writeRow(Prop prop, int index, CharSequence parts) throws IOException {
         int pixel = prop.firstPixel() + index;
-        out.append(CsvText.cell(prop.name())).append(',').append(Integer.toString(index + 1));
+        out.append(style.cell(prop.name())).append(style.separator()).append(Integer.toString(index + 1));
         number(map.stage().x(pixel));
         number(map.stage().y(pixel));
         if (hasZ) {
             number(map.stage().z(pixel));
         }
         if (hasParts) {
-            out.append(',').append(CsvText.cell(parts.toString()));
+            out.append(style.separator()).append(style.cell(parts.toString()));
         }
         if (hasOwn) {
             number(map.own().x(pixel));
@@ -69,7 +74,7 @@ public final class MapWriter {
     }
 
     private void number(double value) throws IOException {
-        out.append(',').append(ShortestDecimal.of(value));
+        out.append(style.separator()).append(style.number(ShortestDecimal.of(value)));
     }
 
     private static List<StringBuilder> partCells(Prop prop) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.document.CsvText;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
@@ -14,7 +15,7 @@ import org.duskloom.engine.meter.VoltFigures;
 import org.duskloom.engine.wire.Lead;
 import org.duskloom.engine.wire.Link;
 
-/** A report as tables for a spreadsheet: CSV (RFC 4180) with a header row, lines end with LF. */
+/** A report as tables for a spreadsheet: CSV with a header row, lines end with LF. */
 public final class ReportTables {
     /** What to buy and to cut. */
     public static final String PARTS = "parts.csv";
@@ -36,19 +37,22 @@ public final class ReportTables {
             "caution.txt");
 
     private final Report report;
+    private final CsvStyle style;
     private final Map<String, String> tables = new LinkedHashMap<>();
 
-    private ReportTables(Report report) {
+    private ReportTables(Report report, CsvStyle style) {
         this.report = report;
+        this.style = style;
     }
 
     /**
      * The texts of the files by their names.
      *
      * @param map names the pixels of lines
+     * @param style what stands between cells and in numbers
      */
-    public static Map<String, String> of(Report report, PixelMap map) {
-        ReportTables made = new ReportTables(report);
+    public static Map<String, String> of(Report report, PixelMap map, CsvStyle style) {
+        ReportTables made = new ReportTables(report, style);
         made.addSupplies();
         made.addPorts();
         made.addFeeds();
@@ -63,12 +67,12 @@ public final class ReportTables {
     }
 
     private void addSupplies() {
-        StringBuilder rows =
-                new StringBuilder("supply,volts,amps,share,allowed_amps,mean_amps,p99_amps,peak_amps,peak_at,"
-                        + "peak_cues,margin_amps,everything_on_amps,watt_hours\n");
+        CsvText rows = new CsvText(
+                style,
+                "supply,volts,amps,share,allowed_amps,mean_amps,p99_amps,peak_amps,peak_at,"
+                        + "peak_cues,margin_amps,everything_on_amps,watt_hours");
         for (SupplyFigures figures : report.power().supplies()) {
-            CsvText.appendRow(
-                    rows,
+            rows.row(
                     figures.supply().name(),
                     number(figures.supply().volts()),
                     number(figures.supply().amps()),
@@ -87,9 +91,11 @@ public final class ReportTables {
     }
 
     private void addPorts() {
-        StringBuilder rows = new StringBuilder("port,supply,kind,pixels,mean_amps,p99_amps,peak_amps,peak_at,"
-                + "everything_on_amps,least_volts,least_pixel,least_at,too_low,frame_ms,highest_rate,first_universe,"
-                + "last_universe\n");
+        CsvText rows = new CsvText(
+                style,
+                "port,supply,kind,pixels,mean_amps,p99_amps,peak_amps,peak_at,"
+                        + "everything_on_amps,least_volts,least_pixel,least_at,too_low,frame_ms,highest_rate,first_universe,"
+                        + "last_universe");
         for (int i = 0; i < report.power().ports().size(); i++) {
             PortFigures figures = report.power().ports().get(i);
             PortTiming timing = report.data().ports().get(i);
@@ -112,7 +118,7 @@ public final class ReportTables {
                     number(timing.highestRate()),
                     String.valueOf(timing.firstUniverse()),
                     String.valueOf(timing.lastUniverse())));
-            CsvText.appendRow(rows, cells.toArray(String[]::new));
+            rows.row(cells.toArray(String[]::new));
         }
         tables.put("ports.csv", rows.toString());
     }
@@ -126,20 +132,19 @@ public final class ReportTables {
     }
 
     private void addFeeds() {
-        StringBuilder rows = new StringBuilder(
-                "port,pixel,wire,metres,peak_amps,peak_watts,everything_on_amps,everything_on_watts\n");
+        CsvText rows = new CsvText(
+                style, "port,pixel,wire,metres,peak_amps,peak_watts,everything_on_amps,everything_on_watts");
         FeedLine.of(report).forEach(feed -> addFeed(rows, feed));
         tables.put("feeds.csv", rows.toString());
     }
 
-    private static void addFeed(StringBuilder rows, FeedLine line) {
+    private void addFeed(CsvText rows, FeedLine line) {
         Optional<Lead> lead = line.feed().lead();
-        CsvText.appendRow(
-                rows,
+        rows.row(
                 line.feed().port(),
                 String.valueOf(line.feed().pixel() + 1),
                 lead.map(Lead::conductor).map(wire -> wire.name()).orElse(""),
-                lead.map(Lead::metres).map(ReportNumbers::text).orElse(""),
+                lead.map(Lead::metres).map(this::number).orElse(""),
                 line.figures().map(flow -> number(flow.peakAmps())).orElse(""),
                 line.figures()
                         .map(flow -> number(flow.peakAmps() * line.volts()))
@@ -151,14 +156,13 @@ public final class ReportTables {
     }
 
     private void addPixels(PixelMap map) {
-        StringBuilder rows = new StringBuilder("port,place,prop,pixel,least_volts,least_at,too_low\n");
+        CsvText rows = new CsvText(style, "port,place,prop,pixel,least_volts,least_at,too_low");
         for (PortFigures figures : report.power().ports()) {
             int[] pixels = figures.port().pixels();
             figures.volts().ifPresent(volts -> {
                 for (int i = 0; i < pixels.length; i++) {
                     Prop prop = pixels[i] == Link.DARK ? null : map.props().get(map.propIndexOf(pixels[i]));
-                    CsvText.appendRow(
-                            rows,
+                    rows.row(
                             figures.port().name(),
                             String.valueOf(i + 1),
                             prop == null ? "" : prop.name(),
@@ -174,25 +178,23 @@ public final class ReportTables {
 
     /** The peak of every stretch of the show, by supply. */
     private void addCurrent() {
-        StringBuilder rows = new StringBuilder("supply,from,to,peak_amps\n");
+        CsvText rows = new CsvText(style, "supply,from,to,peak_amps");
         for (SupplyFigures figures : report.power().supplies()) {
             double[] columns = figures.amps().columns();
             double step = report.subject().seconds() / columns.length;
             for (int i = 0; i < columns.length; i++) {
-                CsvText.appendRow(
-                        rows, figures.supply().name(), number(i * step), number((i + 1) * step), number(columns[i]));
+                rows.row(figures.supply().name(), number(i * step), number((i + 1) * step), number(columns[i]));
             }
         }
         tables.put("current.csv", rows.toString());
     }
 
     private void addFlashes() {
-        StringBuilder rows = new StringBuilder("prop,changes_of_light,changes_of_red,pixels_over\n");
+        CsvText rows = new CsvText(style, "prop,changes_of_light,changes_of_red,pixels_over");
         report.light()
                 .ifPresent(light -> light.flashes()
                         .props()
-                        .forEach(prop -> CsvText.appendRow(
-                                rows,
+                        .forEach(prop -> rows.row(
                                 prop.prop(),
                                 String.valueOf(prop.general().most()),
                                 String.valueOf(prop.red().most()),
@@ -201,12 +203,11 @@ public final class ReportTables {
     }
 
     private void addUse() {
-        StringBuilder rows = new StringBuilder("prop,pixels,dark_share,mean_light,never_lit\n");
+        CsvText rows = new CsvText(style, "prop,pixels,dark_share,mean_light,never_lit");
         report.light()
                 .ifPresent(light -> light.use()
                         .props()
-                        .forEach(prop -> CsvText.appendRow(
-                                rows,
+                        .forEach(prop -> rows.row(
                                 prop.prop(),
                                 String.valueOf(prop.pixelCount()),
                                 number(prop.darkShare()),
@@ -216,11 +217,10 @@ public final class ReportTables {
     }
 
     private void addCues() {
-        StringBuilder rows = new StringBuilder("layer,cue,mask,mean_light,share\n");
+        CsvText rows = new CsvText(style, "layer,cue,mask,mean_light,share");
         report.light()
                 .ifPresent(light -> light.cues()
-                        .forEach(cue -> CsvText.appendRow(
-                                rows,
+                        .forEach(cue -> rows.row(
                                 cue.layer(),
                                 cue.cue(),
                                 cue.mask() ? "yes" : "",
@@ -230,9 +230,9 @@ public final class ReportTables {
     }
 
     private void addParts() {
-        StringBuilder rows = new StringBuilder(PARTS_HEADER + "\n");
+        CsvText rows = new CsvText(style, PARTS_HEADER);
         for (PartLine part : report.parts()) {
-            CsvText.appendRow(rows, part.group(), part.item(), number(part.count()), part.unit(), part.note());
+            rows.row(part.group(), part.item(), number(part.count()), part.unit(), part.note());
         }
         tables.put(PARTS, rows.toString());
     }
@@ -241,7 +241,7 @@ public final class ReportTables {
         return number(report.secondsOf(frame));
     }
 
-    private static String number(double value) {
-        return ReportNumbers.text(value);
+    private String number(double value) {
+        return style.number(ReportNumbers.text(value));
     }
 }

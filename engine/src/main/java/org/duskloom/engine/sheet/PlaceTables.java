@@ -7,30 +7,36 @@ import org.duskloom.engine.display.Mirror;
 import org.duskloom.engine.display.PlacedProp;
 import org.duskloom.engine.display.Placement;
 import org.duskloom.engine.display.Shape;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.document.CsvText;
 import org.duskloom.engine.map.Part;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.text.ShortestDecimal;
 
 /**
- * Tables for whoever hangs props and wires them: CSV (RFC 4180) with a header row, lengths in the display's unit, lines
+ * Tables for whoever hangs props and wires them: CSV with a header row, lengths in the display's unit, lines
  * end with LF.
  */
 public final class PlaceTables {
-    private PlaceTables() {}
+    private final CsvStyle style;
+
+    /** @param style what stands between cells and in numbers */
+    public PlaceTables(CsvStyle style) {
+        this.style = style;
+    }
 
     /**
      * A row for every prop: how it is placed, and which pixel is its first and where that hangs. Pixels count from 1.
      */
-    public static String places(Display display) {
-        StringBuilder rows = new StringBuilder(
-                "prop,shape,x,y,z,turn,tilt,yaw,scale,mirror,reverse,pixels,first_pixel,first_x,first_y,first_z\n");
+    public String places(Display display) {
+        CsvText rows = new CsvText(
+                style,
+                "prop,shape,x,y,z,turn,tilt,yaw,scale,mirror,reverse,pixels,first_pixel,first_x,first_y,first_z");
         Positions stage = display.map().stage();
         for (PlacedProp prop : display.props()) {
             Placement at = prop.placement();
             int first = prop.prop().firstPixel();
-            CsvText.appendRow(
-                    rows,
+            rows.row(
                     prop.prop().name(),
                     prop.shape().name(),
                     number(at.x()),
@@ -52,8 +58,8 @@ public final class PlaceTables {
     }
 
     /** A row for every pixel of every shape: where it is in the shape's own axes, and all parts that it is in. */
-    public static String parts(List<Shape> shapes) {
-        StringBuilder rows = new StringBuilder("shape,pixel,x,y,z,parts\n");
+    public String parts(List<Shape> shapes) {
+        CsvText rows = new CsvText(style, "shape,pixel,x,y,z,parts");
         for (Shape shape : shapes) {
             List<List<String>> paths = new ArrayList<>();
             for (int i = 0; i < shape.pixels().size(); i++) {
@@ -61,8 +67,7 @@ public final class PlaceTables {
             }
             shape.parts().forEach(part -> collect(paths, part, part.name()));
             for (int i = 0; i < paths.size(); i++) {
-                CsvText.appendRow(
-                        rows,
+                rows.row(
                         shape.name(),
                         String.valueOf(i + 1),
                         number(shape.pixels().x(i)),
@@ -82,8 +87,8 @@ public final class PlaceTables {
     }
 
     /** Places that come of turns have digits beyond any ruler: a millionth of the unit is enough. */
-    private static String number(double value) {
+    private String number(double value) {
         double rounded = Math.rint(value * 1e6) / 1e6;
-        return ShortestDecimal.of(rounded == 0 ? 0 : rounded);
+        return style.number(ShortestDecimal.of(rounded == 0 ? 0 : rounded));
     }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.group.GroupReader;
@@ -41,7 +42,7 @@ class DisplayRoundTripTest {
 
     private static void assertReadBack(Display display, String groups) throws IOException {
         StringBuilder csv = new StringBuilder();
-        MapWriter.write(display.map(), csv);
+        MapWriter.write(display.map(), CsvStyle.COMMAS, csv);
         PixelMap map = Maps.map(csv.toString());
         Maps.assertSame(map, display.map());
         GroupTree tree = GroupReader.read(Inputs.json(groups), map, new Problems());

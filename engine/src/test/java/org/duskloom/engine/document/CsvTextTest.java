@@ -2,6 +2,7 @@ package org.duskloom.engine.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
@@ -28,21 +29,30 @@ class CsvTextTest {
             ^aside ^        | "aside "
             """)
     void quotesOnlyWhereItMust(String plain, String cell) {
-        assertThat(CsvText.cell(plain)).isEqualTo(cell);
+        assertThat(CsvStyle.COMMAS.cell(plain)).isEqualTo(cell);
     }
 
     @Test
     void keepsLineEndsInQuotes() {
-        assertThat(CsvText.cell("a\nb")).isEqualTo("\"a\nb\"");
-        assertThat(CsvText.cell("\r")).isEqualTo("\"\r\"");
+        assertThat(CsvStyle.COMMAS.cell("a\nb")).isEqualTo("\"a\nb\"");
+        assertThat(CsvStyle.COMMAS.cell("\r")).isEqualTo("\"\r\"");
     }
 
     @Test
     void endsRowsWithLineFeeds() {
-        StringBuilder rows = new StringBuilder("head\n");
-        CsvText.appendRow(rows, "a", "", "b,c");
-        CsvText.appendRow(rows, "1");
+        CsvText rows = new CsvText(CsvStyle.COMMAS, "head");
+        rows.row("a", "", "b,c");
+        rows.row("1");
         assertThat(rows).hasToString("head\na,,\"b,c\"\n1\n");
+    }
+
+    /** What spreadsheets write and open where a comma is the decimal sign; common practice, no source. */
+    @Test
+    void writesSemicolonsToo() {
+        CsvText rows = new CsvText(CsvStyle.SEMICOLONS, "name,x");
+        rows.row("a;b", CsvStyle.SEMICOLONS.number("-0.5"));
+        rows.row("a,b", CsvStyle.SEMICOLONS.number("1.5E-7"));
+        assertThat(rows).hasToString("\uFEFFname;x\n\"a;b\";-0,5\na,b;1,5E-7\n");
     }
 
     /** Why the printer of Commons CSV 1.14.1 is not asked: one that quotes no more than it must can take its place. */
@@ -53,24 +63,32 @@ class CsvTextTest {
             """)
     void quotesLessThanThePrinterOfTheLibrary(String plain, String printed) {
         assertThat(CSVFormat.RFC4180.format(plain, "b")).isEqualTo(printed + ",b");
-        assertThat(CsvText.cell(plain)).isEqualTo(plain);
+        assertThat(CsvStyle.COMMAS.cell(plain)).isEqualTo(plain);
     }
 
-    /** Names of all kinds, by our reader, and by that of Commons CSV, which keeps blanks and knows no comments. */
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
     void isReadBack(long seed) throws Exception {
+        readBack(seed, CsvStyle.COMMAS, CSVFormat.RFC4180);
+        readBack(
+                seed,
+                CsvStyle.SEMICOLONS,
+                CSVFormat.RFC4180.builder().setDelimiter(';').get());
+    }
+
+    /** Names of all kinds, by our reader, and by that of Commons CSV, which keeps blanks and knows no comments. */
+    private static void readBack(long seed, CsvStyle style, CSVFormat format) throws IOException {
         List<List<String>> rows = new ArrayList<>();
         Random random = new Random(seed);
-        StringBuilder text = new StringBuilder("one,two,three\n");
+        CsvText text = new CsvText(style, "one,two,three");
         for (int i = 0; i < 200; i++) {
             // A row of nothing but empty cells is left out.
             List<String> row = List.of(cell(random), cell(random), "x" + cell(random));
             rows.add(row);
-            CsvText.appendRow(text, row.toArray(String[]::new));
+            text.row(row.toArray(String[]::new));
         }
         assertThat(read(text.toString())).isEqualTo(rows);
-        try (CSVParser parser = CSVParser.parse(text.toString(), CSVFormat.RFC4180)) {
+        try (CSVParser parser = CSVParser.parse(text.toString(), format)) {
             List<List<String>> seen = new ArrayList<>();
             parser.forEach(row -> seen.add(row.toList()));
             assertThat(seen.subList(1, seen.size())).isEqualTo(rows);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.util.List;
 import java.util.Random;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.problem.Location;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,7 +42,7 @@ class MapCsvTest {
     @Test
     void aQuoteInANameIsDoubled() throws IOException {
         StringBuilder csv = new StringBuilder();
-        MapWriter.write(map("the \"long\" bed"), csv);
+        MapWriter.write(map("the \"long\" bed"), CsvStyle.COMMAS, csv);
         assertThat(csv).hasToString("""
                 prop,pixel,x,y,part
                 "the ""long"" bed",1,0,0,"the ""long"" bed"
@@ -60,7 +61,7 @@ class MapCsvTest {
             }
             if (Names.fault(name.toString()).isEmpty()) {
                 StringBuilder csv = new StringBuilder();
-                MapWriter.write(map(name.toString()), csv);
+                MapWriter.write(map(name.toString()), CsvStyle.COMMAS, csv);
                 Maps.assertSame(Maps.map(csv.toString()), map(name.toString()));
                 tried++;
             }

@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.problem.Location;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,8 +16,12 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MapWriterTest {
     private static String written(PixelMap map) throws IOException {
+        return written(map, CsvStyle.COMMAS);
+    }
+
+    private static String written(PixelMap map, CsvStyle style) throws IOException {
         StringBuilder out = new StringBuilder();
-        MapWriter.write(map, out);
+        MapWriter.write(map, style, out);
         return out.toString();
     }
 
@@ -49,6 +54,14 @@ class MapWriterTest {
     void isReadBackAsTheSameMap(long seed) throws IOException {
         PixelMap map = randomMap(new Random(seed));
         Maps.assertSame(Maps.map(written(map)), map);
+        Maps.assertSame(Maps.map(written(map, CsvStyle.SEMICOLONS)), map);
+    }
+
+    /** In names a dot stays a dot, though they may look like numbers, and names of parts keep their semicolons. */
+    @Test
+    void writesSemicolonsAndDecimalCommas() throws IOException {
+        PixelMap map = Maps.map("prop,pixel,x,y,part\n2.5,1,-2.5,1E-7,a;b\n");
+        assertThat(written(map, CsvStyle.SEMICOLONS)).isEqualTo("\uFEFFprop;pixel;x;y;part\n2.5;1;-2,5;1E-7;\"a;b\"\n");
     }
 
     private static PixelMap randomMap(Random random) {

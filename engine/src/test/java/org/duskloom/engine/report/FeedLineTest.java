@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.report.page.ReportPage;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,7 +60,8 @@ class FeedLineTest {
                 .hasSize(2)
                 .allMatch(line -> line.figures().isPresent());
         Reported reported = reported(WITHOUT_LINE, feeds);
-        assertThat(ReportTables.of(reported.report(), reported.show().map()).get("feeds.csv"))
+        assertThat(ReportTables.of(reported.report(), reported.show().map(), CsvStyle.COMMAS)
+                        .get("feeds.csv"))
                 .endsWith("\nleft,1,,,,,,\nleft,4,,,,,,\n");
         assertThat(ReportPage.of(reported.report())).contains("<h2>Feeds</h2>", "not known: it has no ");
     }

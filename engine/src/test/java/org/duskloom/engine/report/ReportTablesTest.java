@@ -12,6 +12,7 @@ import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
 import org.assertj.core.data.Offset;
+import org.duskloom.engine.document.CsvStyle;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -29,7 +30,7 @@ class ReportTablesTest {
     void write() throws IOException {
         Reported reported = Reported.of(
                 folder, Reported.KIND + Reported.ports(Reported.FENCE, Reported.POST) + ", " + Reported.supply(0.2));
-        tables = ReportTables.of(reported.report(), reported.show().map());
+        tables = ReportTables.of(reported.report(), reported.show().map(), CsvStyle.COMMAS);
     }
 
     @Test
@@ -134,12 +135,38 @@ class ReportTablesTest {
         assertThat(rows("flashes.csv").get(1).get("changes_of_red")).isEqualTo("0");
     }
 
+    /** The same cells, to a spreadsheet of a country where a comma is the decimal sign. */
+    @Test
+    void writesSemicolonsToo() throws IOException {
+        Reported all = Reported.everythingOn(
+                folder, Reported.KIND + Reported.ports(Reported.FENCE) + ", " + Reported.supply(0.2));
+        tables = ReportTables.of(all.report(), all.show().map(), CsvStyle.COMMAS);
+        Map<String, String> others = ReportTables.of(all.report(), all.show().map(), CsvStyle.SEMICOLONS);
+        CSVFormat format = CSVFormat.RFC4180.builder().setDelimiter(';').get();
+        for (String name : List.of("supplies.csv", "volts.csv", ReportTables.PARTS)) {
+            assertThat(others.get(name)).startsWith("\uFEFF");
+            List<CSVRecord> rows =
+                    CSVParser.parse(others.get(name).substring(1), format).getRecords();
+            List<CSVRecord> expected =
+                    CSVParser.parse(tables.get(name), CSVFormat.RFC4180).getRecords();
+            assertThat(rows).as(name).hasSameSizeAs(expected);
+            for (int i = 0; i < rows.size(); i++) {
+                assertThat(rows.get(i).toList())
+                        .containsExactlyElementsOf(expected.get(i).stream()
+                                .map(cell -> cell.matches("-?\\d+\\.\\d+") ? cell.replace('.', ',') : cell)
+                                .toList());
+            }
+        }
+        assertThat(others.get("supplies.csv")).contains(";0,2;").doesNotContain("0.2");
+        assertThat(others.get("caution.txt")).isEqualTo(tables.get("caution.txt"));
+    }
+
     /** Without light looked at, as with everything on, these tables have headings alone. */
     @Test
     void leavesOutWhatWasNotLookedAt() throws IOException {
         Reported all = Reported.everythingOn(
                 folder, Reported.KIND + Reported.ports(Reported.FENCE) + ", " + Reported.supply(0.2));
-        tables = ReportTables.of(all.report(), all.show().map());
+        tables = ReportTables.of(all.report(), all.show().map(), CsvStyle.COMMAS);
         assertThat(rows("flashes.csv")).isEmpty();
         assertThat(rows("use.csv")).isEmpty();
         assertThat(rows("cues.csv")).isEmpty();

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
@@ -168,7 +169,7 @@ class ReportTest {
     void tablesForASpreadsheet() throws IOException {
         Reported reported = both();
         Map<String, String> tables =
-                ReportTables.of(reported.report(), reported.show().map());
+                ReportTables.of(reported.report(), reported.show().map(), CsvStyle.COMMAS);
         assertThat(tables.keySet()).containsExactlyElementsOf(ReportTables.NAMES);
         assertThat(tables.get("supplies.csv").lines().toList().get(1))
                 .startsWith("\"shed \"\"old\"\"\",12,0.2,0.8,0.16,0.058333,")

@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.display.DisplayReader;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.document.JsonReader;
 import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.problem.Problems;
@@ -39,16 +40,26 @@ class PlaceTablesTest {
 
     @Test
     void placesOfProps() {
-        assertThat(PlaceTables.places(display())).isEqualTo("""
+        assertThat(new PlaceTables(CsvStyle.COMMAS).places(display())).isEqualTo("""
                 prop,shape,x,y,z,turn,tilt,yaw,scale,mirror,reverse,pixels,first_pixel,first_x,first_y,first_z
                 one,"leaf ""a""\",10,20,5,0,0,0,1,,,3,1,10,20,5
                 two,"leaf ""a""\",100,0,0,90,0,0,2,y,yes,3,4,100,2,0
                 """);
     }
 
+    /** As a spreadsheet opens it where a comma is the decimal sign. */
+    @Test
+    void writesSemicolonsToo() {
+        PlaceTables tables = new PlaceTables(CsvStyle.SEMICOLONS);
+        assertThat(tables.places(display()).lines().skip(2))
+                .containsExactly("two;\"leaf \"\"a\"\"\";100;0;0;90;0;0;2;y;yes;3;4;100;2;0");
+        assertThat(tables.parts(display().shapes()))
+                .startsWith("\uFEFFshape;pixel;x;y;z;parts\n\"leaf \"\"a\"\"\";1;0;0;0;\"rows; rows/1\"\n");
+    }
+
     @Test
     void partsOfPixels() {
-        assertThat(PlaceTables.parts(display().shapes())).isEqualTo("""
+        assertThat(new PlaceTables(CsvStyle.COMMAS).parts(display().shapes())).isEqualTo("""
                 shape,pixel,x,y,z,parts
                 "leaf ""a""\",1,0,0,0,rows; rows/1
                 "leaf ""a""\",2,3,4,0,rows; rows/2; tip
