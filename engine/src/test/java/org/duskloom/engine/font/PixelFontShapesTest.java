@@ -25,9 +25,7 @@ class PixelFontShapesTest {
     }
 
     private static Set<Dot> moved(Set<Dot> dots, int columns) {
-        return dots.stream()
-                .map(dot -> new Dot(dot.column + columns, dot.row))
-                .collect(Collectors.toSet());
+        return dots.stream().map(dot -> new Dot(dot.column + columns, dot.row)).collect(Collectors.toSet());
     }
 
     /** A letter looks the same in every word, one empty column behind the one before. */
