@@ -181,7 +181,7 @@ final class RenderCommand implements Callable<Integer> {
         List<FrameSink> all = new ArrayList<>(sinks);
         all.addAll(meters.sinks(rendering.info()));
         rendering.into(all, streams);
-        return ReportWords.brief(meters.report(rendering.info(), false), meters.flashes(rendering.info()));
+        return BriefReport.lines(meters.report(rendering.info(), false), meters.flashes(rendering.info()));
     }
 
     private List<OutputKind> kinds() {
