@@ -25,8 +25,12 @@ final class Html {
         return safe.toString();
     }
 
+    /** WHATWG HTML, section 13.2.3.5, has no place in a page for other controls, surrogates and noncharacters. */
     private static boolean isText(int c) {
-        return c == '\n' || c == '\t' || c >= ' ' && c != 0x7F && Character.getType(c) != Character.SURROGATE;
+        boolean noncharacter = c >= 0xFDD0 && c <= 0xFDEF || (c & 0xFFFE) == 0xFFFE;
+        return c == '\n'
+                || c == '\t'
+                || !Character.isISOControl(c) && Character.getType(c) != Character.SURROGATE && !noncharacter;
     }
 
     /** Markup of our own. */
