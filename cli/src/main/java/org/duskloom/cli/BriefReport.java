@@ -56,7 +56,7 @@ final class BriefReport {
                             ? "; TOO MUCH, allowed "
                                     + Figure.percent(supply.supply().share())
                             : "")
-                    + (Concern.couldNotGive(report).contains(supply)
+                    + (Concern.couldNotGive(report, supply)
                             ? "; with all on " + Figure.amps(supply.fullAmps()) + ", which is more than it gives"
                             : "")
                     + ")");

@@ -79,7 +79,7 @@ final class PowerWords {
             text.line(name + " gives " + Figure.percent(supply.peakShare()) + " of its " + of + ", and its share is "
                     + Figure.percent(supply.supply().share()) + "; --cap says how to lower it.");
         }
-        if (Concern.couldNotGive(report).contains(supply)) {
+        if (Concern.couldNotGive(report, supply)) {
             text.line(name + " could not give " + Figure.amps(supply.fullAmps())
                     + ", which a controller that hangs may ask for.");
         }

@@ -47,14 +47,11 @@ public record Concern(String matter, String text) {
     }
 
     /**
-     * Supplies that the show may leave in peace and that could still not give what a controller that hangs may ask for,
-     * with everything on; none where everything on is what the report is about.
+     * Whether a supply that the show may leave in peace could still not give what a controller that hangs may ask for,
+     * with everything on; never where everything on is what the report is about.
      */
-    public static List<SupplyFigures> couldNotGive(Report report) {
-        return report.power().supplies().stream()
-                .filter(supply -> supply.fullAmps() > supply.supply().amps()
-                        && !report.subject().everythingOn())
-                .toList();
+    public static boolean couldNotGive(Report report, SupplyFigures supply) {
+        return supply.fullAmps() > supply.supply().amps() && !report.subject().everythingOn();
     }
 
     private static void addCurrent(SupplyFigures supply, List<Concern> concerns) {

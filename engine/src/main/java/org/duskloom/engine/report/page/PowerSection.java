@@ -63,17 +63,14 @@ final class PowerSection {
                     Figures.amps(supply.supply().allowedAmps()) + " of "
                             + Figures.amps(supply.supply().amps()),
                     supply.marginAmps() < 0 ? "\u2717 too much" : "within",
-                    Figures.amps(supply.fullAmps()) + (isBeyond(supply) ? ", \u2717 more than it gives" : ""),
+                    Figures.amps(supply.fullAmps())
+                            + (Concern.couldNotGive(report, supply) ? ", \u2717 more than it gives" : ""),
                     Figures.wattHours(supply.wattHours())));
         }
         html.table(rows);
         if (!report.subject().everythingOn()) {
             report.power().supplies().forEach(this::supply);
         }
-    }
-
-    private boolean isBeyond(SupplyFigures supply) {
-        return Concern.couldNotGive(report).contains(supply);
     }
 
     private void supply(SupplyFigures supply) {

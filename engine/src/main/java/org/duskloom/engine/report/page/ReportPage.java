@@ -3,7 +3,6 @@ package org.duskloom.engine.report.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.duskloom.engine.meter.SupplyFigures;
 import org.duskloom.engine.report.Caution;
 import org.duskloom.engine.report.Concern;
 import org.duskloom.engine.report.DataFigures;
@@ -82,13 +81,13 @@ public final class ReportPage {
                     .raw("</li>\n"));
             html.raw("</ul>\n");
         }
-        for (SupplyFigures supply : Concern.couldNotGive(report)) {
-            html.element(
-                    "p",
-                    "Supply " + supply.supply().name() + " could not give " + Figures.amps(supply.fullAmps())
-                            + ", which a controller that hangs may ask for; it gives "
-                            + Figures.amps(supply.supply().amps()) + ".");
-        }
+        report.power().supplies().stream()
+                .filter(supply -> Concern.couldNotGive(report, supply))
+                .forEach(supply -> html.element(
+                        "p",
+                        "Supply " + supply.supply().name() + " could not give " + Figures.amps(supply.fullAmps())
+                                + ", which a controller that hangs may ask for; it gives "
+                                + Figures.amps(supply.supply().amps()) + "."));
         html.element("p", Caution.LINES.get(0)).raw("</section>\n");
     }
 
