@@ -23,7 +23,7 @@ record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count)
             Pattern.compile("(ms|s|f|bars?|b) ?([0-9]+(?:\\.[0-9]+)?)", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern MINUTES_AND_SECONDS =
-            Pattern.compile(" ?(?:m|min|mins) ?([0-9]{1,4})(\\.[0-9]{1,9})? ?s(?:ec)?");
+            Pattern.compile("(?:m|min|mins) ?([0-9]{1,4})(\\.[0-9]{1,9})? ?s(?:ec)?");
 
     private static final String NO_BEATS =
             "say it in the timeline: \"beats\": {\"tempo\": 120}, or the name of a label track";
