@@ -9,11 +9,12 @@ final class Worker {
     private final FrameEncoder[] encoders;
 
     Worker(FrameSource source, List<FrameSink> sinks) throws IOException {
-        this.reader = source.reader();
         this.encoders = new FrameEncoder[sinks.size()];
         for (int i = 0; i < encoders.length; i++) {
             encoders[i] = sinks.get(i) instanceof EncodingSink encoding ? encoding.encoder() : null;
         }
+        // Last: whatever fails before leaves no reader open.
+        this.reader = source.reader();
     }
 
     /** Gets the frames of a chunk and encodes them; stops early when the run has failed. */
