@@ -18,17 +18,20 @@ public final class ChosenPixels implements FrameSource {
      *
      * @param all the whole frames
      * @param pixels which pixels, by their place in the whole frames, rising, at least one
-     * @throws IllegalArgumentException if they do not rise
+     * @throws IllegalArgumentException if they do not rise, or a frame has none of that place
      */
     public ChosenPixels(FrameSource all, int[] pixels) {
         this.all = all;
         this.pixels = pixels.clone();
-        for (int i = 1; i < pixels.length; i++) {
-            if (pixels[i] <= pixels[i - 1]) {
+        RunInfo whole = all.info();
+        for (int i = 0; i < pixels.length; i++) {
+            if (i > 0 && pixels[i] <= pixels[i - 1]) {
                 throw new IllegalArgumentException("pixel " + pixels[i] + " after " + pixels[i - 1]);
             }
+            if (pixels[i] < 0 || pixels[i] >= whole.pixelCount()) {
+                throw new IllegalArgumentException("pixel " + pixels[i] + " of " + whole.pixelCount());
+            }
         }
-        RunInfo whole = all.info();
         FramePixels chosen = new FramePixels(
                 pixels.length, props(whole.pixels()), whole.pixels().places().map(this::places));
         this.info = new RunInfo(whole.title(), whole.rate(), whole.frames(), whole.showFrames(), chosen, whole.steps());
