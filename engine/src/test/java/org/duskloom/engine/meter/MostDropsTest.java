@@ -8,9 +8,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The most drops of a line: those that looking at every pixel of every frame finds, bit for bit. */
 class MostDropsTest {
@@ -142,5 +144,61 @@ class MostDropsTest {
         ampsByPixel.forEach((pixel, current) -> amps[pixel] = current);
         network.solve(amps);
         drops.raise(frame);
+    }
+
+    /**
+     * Most frames cost a comparison for each block: a frame that is darker everywhere than one before is not looked
+     * into. Whoever looked would find what the pixels are made to draw behind the network's back, and raise them all.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 0.1, 0.25, 0.5})
+    void aDarkerFrameIsNotLookedInto(double share) {
+        LineNetwork network = longLine();
+        MostDrops drops = new MostDrops(network);
+        double[] amps = new double[network.pixelCount()];
+        Arrays.fill(amps, 0.06);
+        network.solve(amps);
+        drops.raise(0);
+        double[] most = drops.most().clone();
+        Arrays.fill(amps, share * 0.06);
+        network.solve(amps);
+        Arrays.fill(amps, -1000);
+        drops.raise(1);
+        assertThat(drops.most()).containsExactly(most);
+        assertThat(drops.frames()).containsOnly(0);
+    }
+
+    /** A light that runs along the line once more is looked for where it is: the rest of the line is at rest. */
+    @ParameterizedTest
+    @ValueSource(ints = {0, 100, 299, 450, 599})
+    void aChaseIsLookedForWhereItIs(int frame) {
+        LineNetwork network = longLine();
+        MostDrops drops = new MostDrops(network);
+        int pixels = network.pixelCount();
+        for (int before = 0; before < pixels; before++) {
+            network.solve(Scene.CHASE.amps(before, pixels, new SplittableRandom(1)));
+            drops.raise(before);
+        }
+        double[] most = drops.most().clone();
+        double[] amps = Scene.CHASE.amps(frame, pixels, new SplittableRandom(1));
+        network.solve(amps);
+        Arrays.fill(amps, -1000);
+        drops.raise(pixels);
+        long lookedInto = IntStream.range(0, pixels)
+                .filter(pixel -> drops.most()[pixel] != most[pixel])
+                .count();
+        assertThat(lookedInto).isLessThan(pixels / 4);
+    }
+
+    /** Six hundred pixels, fed at both ends and in the middle. */
+    private static LineNetwork longLine() {
+        double[] ohms = new double[599];
+        Arrays.fill(ohms, 0.004);
+        return new LineNetwork(
+                ohms,
+                List.of(
+                        new LineNetwork.Source(0, 0.01, 12),
+                        new LineNetwork.Source(300, 0.01, 12),
+                        new LineNetwork.Source(599, 0.01, 12)));
     }
 }
