@@ -53,7 +53,10 @@ class FrameListTest {
     void isASpanWhereNothingIsLeftOut() {
         Random random = new Random(47);
         for (int round = 0; round < 500; round++) {
-            long[] frames = random.longs(1 + random.nextInt(5), 3, 11).sorted().distinct().toArray();
+            long[] frames = random.longs(1 + random.nextInt(5), 3, 11)
+                    .sorted()
+                    .distinct()
+                    .toArray();
             FrameList list = FrameList.of(frames);
             boolean whole = LongStream.rangeClosed(frames[0], frames[frames.length - 1])
                     .allMatch(frame -> Arrays.binarySearch(frames, frame) >= 0);

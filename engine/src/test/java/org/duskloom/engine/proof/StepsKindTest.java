@@ -45,14 +45,14 @@ class StepsKindTest {
     void writesAllSteps() throws Exception {
         ProofFrames frames = frames(Proof.of(GroupTree.of(MAP)));
         String page = written(new StepsKind(), frames, 1);
-        assertThat(page).startsWith("What the proof shows, at 20 frames a second.\n").endsWith("\n");
+        assertThat(page)
+                .startsWith("What the proof shows, at 20 frames a second.\n")
+                .endsWith("\n");
         assertThat(page.lines()
                         .filter(line -> line.contains(" %  "))
                         .map(line -> line.substring(10, 40).strip())
                         .toList())
-                .isEqualTo(frames.info().steps().stream()
-                        .map(RunStep::caption)
-                        .toList());
+                .isEqualTo(frames.info().steps().stream().map(RunStep::caption).toList());
         // IEC 61966-2-1 gives the code 89 for a tenth of the light: 34.9 in a hundred of 255, of all three pixels.
         assertThat(page).containsPattern("colour white +3 +35 %  every pixel is white");
         assertThat(written(new StepsKind(), frames, 4)).isEqualTo(page);

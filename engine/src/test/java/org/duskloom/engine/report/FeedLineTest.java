@@ -70,18 +70,14 @@ class FeedLineTest {
     @Test
     void saysWhichSuppliesCouldNotGiveEverything() throws IOException {
         Report report = report(WITHOUT_LINE, "{\"port\": \"left\", \"at\": [1]}");
-        assertThat(report.power().supplies())
-                .singleElement()
-                .matches(supply -> Concern.couldNotGive(report, supply));
+        assertThat(report.power().supplies()).singleElement().matches(supply -> Concern.couldNotGive(report, supply));
         assertThat(ReportPage.of(report))
                 .contains("Supply shed could not give 0.16", "which a controller that hangs may ask for; it gives 0.10")
                 .contains("more than it gives");
         Report enough = Reported.of(
                         folder, Reported.KIND + Reported.ports(Reported.FENCE) + ", " + Reported.supply(0.2))
                 .report();
-        assertThat(enough.power().supplies())
-                .singleElement()
-                .matches(supply -> !Concern.couldNotGive(enough, supply));
+        assertThat(enough.power().supplies()).singleElement().matches(supply -> !Concern.couldNotGive(enough, supply));
     }
 
     /** Of everything on the report itself says what it needs: that is no "could" any more. */

@@ -67,8 +67,15 @@ class PageStyleTest {
     /** WCAG 2.2, success criterion 1.4.3: text has at least 4.5 to 1, on the page, in a plot and on its area. */
     @ParameterizedTest
     @CsvSource({
-        "ink, paper", "ink, white", "quiet, paper", "quiet, white", "blue, paper",
-        "brick, paper", "brick, white", "brick, pale", "ink, pale"
+        "ink, paper",
+        "ink, white",
+        "quiet, paper",
+        "quiet, white",
+        "blue, paper",
+        "brick, paper",
+        "brick, white",
+        "brick, pale",
+        "ink, pale"
     })
     void wordsCanBeRead(String text, String ground) {
         assertThat(contrast(text, ground)).isGreaterThanOrEqualTo(4.5);
