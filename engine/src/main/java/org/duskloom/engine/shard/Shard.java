@@ -4,14 +4,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.duskloom.engine.format.FrameManifest;
 import org.duskloom.engine.format.WrittenFile;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /**
  * A folder with some frames of a show.
@@ -20,6 +23,8 @@ import org.duskloom.engine.problem.Problems;
  * @param manifest what is known of them
  */
 public record Shard(Path folder, FrameManifest manifest) {
+    private static final String RENDER_AGAIN = "render this shard again";
+
     /**
      * Reads the manifest, and looks whether its files are as long as it says.
      *
@@ -66,8 +71,14 @@ public record Shard(Path folder, FrameManifest manifest) {
 
     private boolean hasItsFiles(Problems problems) {
         boolean whole = true;
+        Set<String> names = new HashSet<>();
         for (WrittenFile written : manifest.files()) {
-            whole &= hasItsSize(written, problems);
+            if (!names.add(written.file())) {
+                problems.error(location(), Quoted.of(written.file()) + " is listed twice", RENDER_AGAIN);
+                whole = false;
+            } else {
+                whole &= hasItsSize(written, problems);
+            }
         }
         return whole;
     }
@@ -79,15 +90,24 @@ public record Shard(Path folder, FrameManifest manifest) {
                 problems.error(
                         Location.ofFile(file.toString()),
                         "there is no such file, and " + FrameManifest.FILE + " beside it speaks of it",
-                        "render this shard again");
+                        RENDER_AGAIN);
                 return false;
             }
-            long found = written.file().endsWith("/") ? bytesIn(file) : Files.size(file);
+            boolean folderOfFrames = written.file().endsWith("/");
+            if (folderOfFrames != Files.isDirectory(file)) {
+                problems.error(
+                        Location.ofFile(file.toString()),
+                        "it is a " + (folderOfFrames ? "file" : "folder") + ", and " + FrameManifest.FILE
+                                + " beside it speaks of a " + (folderOfFrames ? "folder" : "file"),
+                        RENDER_AGAIN);
+                return false;
+            }
+            long found = folderOfFrames ? bytesIn(file) : Files.size(file);
             if (found != written.bytes()) {
                 problems.error(
                         Location.ofFile(file.toString()),
                         "it has " + found + " bytes, and " + FrameManifest.FILE + " beside it says " + written.bytes(),
-                        "it was changed or cut short; render this shard again");
+                        "it was changed or cut short; " + RENDER_AGAIN);
             }
             return found == written.bytes();
         } catch (IOException fault) {
