@@ -1,5 +1,6 @@
 package org.duskloom.engine.timeline;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +13,7 @@ import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
+import org.duskloom.engine.text.ShortestDecimal;
 
 /**
  * What changes in the settings of a cue from play to play: a number is added once more each time, of a list each play
@@ -74,8 +76,14 @@ record SettingSteps(List<Field> steps) {
         return new Field(step.name(), step.nameLocation(), value);
     }
 
+    /** The sum of the decimals: that of doubles may miss the bound of a setting that the decimals meet. */
     private static NumberNode sum(double start, int play, NumberNode added) {
-        return NumberNode.computed(added.location(), start + play * added.value());
+        BigDecimal sum = decimal(start).add(decimal(added.value()).multiply(BigDecimal.valueOf(play)));
+        return NumberNode.computed(added.location(), sum.doubleValue());
+    }
+
+    private static BigDecimal decimal(double value) {
+        return new BigDecimal(ShortestDecimal.of(value));
     }
 
     private static Optional<Node> value(Field step, Node base, int play, Problems problems) {
