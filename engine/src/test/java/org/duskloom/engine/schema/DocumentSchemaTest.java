@@ -85,10 +85,12 @@ class DocumentSchemaTest {
     @EnumSource
     void whatMustBeThereMayBeThere(DocumentSchema kind) {
         assertThat(declared(kind)).allSatisfy(object -> {
-            List<String> names = fields(object, "properties").stream().map(Field::name).toList();
+            List<String> names =
+                    fields(object, "properties").stream().map(Field::name).toList();
             assertThat(names).doesNotHaveDuplicates().containsAll(texts(object, "required"));
             assertThat(texts(object, "required")).doesNotHaveDuplicates();
-            assertThat(((FlagNode) object.value("additionalProperties").orElseThrow()).value()).isFalse();
+            assertThat(((FlagNode) object.value("additionalProperties").orElseThrow()).value())
+                    .isFalse();
         });
     }
 
@@ -100,7 +102,8 @@ class DocumentSchemaTest {
                 .isNotEmpty()
                 .allSatisfy(field -> assertThat(text((ObjectNode) field.value(), "description"))
                         .as(field.name())
-                        .hasValueSatisfying(words -> assertThat(words).isNotBlank().doesNotContain("`")));
+                        .hasValueSatisfying(
+                                words -> assertThat(words).isNotBlank().doesNotContain("`")));
     }
 
     /** "default" should be valid against its own schema (validation, section 10.2): an editor puts it in. */
@@ -152,11 +155,13 @@ class DocumentSchemaTest {
     @EnumSource
     void wordsAreGivenOnce(DocumentSchema kind) {
         List<ObjectNode> choices = objects(schema(kind)).stream()
-                .filter(object -> object.value("enum").filter(ListNode.class::isInstance).isPresent())
+                .filter(object ->
+                        object.value("enum").filter(ListNode.class::isInstance).isPresent())
                 .toList();
         assertThat(choices).isNotEmpty().allSatisfy(choice -> {
             assertThat(texts(choice, "enum")).isNotEmpty().doesNotHaveDuplicates();
-            assertThat(texts(choice, "enumDescriptions").size()).isIn(0, texts(choice, "enum").size());
+            assertThat(texts(choice, "enumDescriptions").size())
+                    .isIn(0, texts(choice, "enum").size());
         });
     }
 

@@ -143,8 +143,7 @@ class ShardTest {
     @Test
     void saysHowToMakeWhatIsMissing() {
         assertThat(Shards.of(List.of(read("a").orElseThrow()), KINDS, problems)).isEmpty();
-        assertThat(told())
-                .containsExactly(missing("0..2", "shard-0"), missing("6..9", "shard-6"));
+        assertThat(told()).containsExactly(missing("0..2", "shard-0"), missing("6..9", "shard-6"));
     }
 
     private static String missing(String frames, String into) {
@@ -158,8 +157,11 @@ class ShardTest {
         List<Shard> shards = new ArrayList<>();
         for (int i = 0; i < 40; i++) {
             String name = "machine-in-the-shed-" + i;
-            write(name, MANIFEST.replace("\"firstFrame\": 2, \"showFrames\": 9",
-                    "\"firstFrame\": " + 4 * i + ", \"showFrames\": 161"));
+            write(
+                    name,
+                    MANIFEST.replace(
+                            "\"firstFrame\": 2, \"showFrames\": 9",
+                            "\"firstFrame\": " + 4 * i + ", \"showFrames\": 161"));
             shards.add(read(name).orElseThrow());
         }
         assertThat(Shards.of(shards, KINDS, problems)).isEmpty();

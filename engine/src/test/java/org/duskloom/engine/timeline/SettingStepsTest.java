@@ -62,7 +62,9 @@ class SettingStepsTest {
     @CsvSource({"0.98, -0.14, 7, 0", "0.09, 0.07, 13, 1", "0.1, 0.1, 2, 0.3", "0, 0.1, 3, 0.3", "1e-3, 1e-3, 6, 0.007"})
     void sumsAreThoseOfThePaper(String start, String added, int play, String sum) {
         NumberNode value = (NumberNode) play(play, "{\"a\": " + start + "}", "{\"a\": " + added + "}")
-                .with().get(0).value();
+                .with()
+                .get(0)
+                .value();
         assertThat(value.value()).isEqualTo(Double.parseDouble(sum));
         assertThat(value.written()).isEqualTo(sum);
     }
@@ -73,10 +75,15 @@ class SettingStepsTest {
         for (int start = -100; start <= 100; start += 7) {
             for (int added = -33; added <= 33; added++) {
                 for (int play = 0; play < 40; play += 7) {
-                    double exact = BigDecimal.valueOf(start + (long) play * added, 2).doubleValue();
+                    double exact =
+                            BigDecimal.valueOf(start + (long) play * added, 2).doubleValue();
                     String with = "{\"a\": " + BigDecimal.valueOf(start, 2) + "}";
                     String change = "{\"a\": " + BigDecimal.valueOf(added, 2) + "}";
-                    assertThat(((NumberNode) play(play, with, change).with().get(0).value()).value())
+                    assertThat(((NumberNode) play(play, with, change)
+                                            .with()
+                                            .get(0)
+                                            .value())
+                                    .value())
                             .as("%s and %d of %s", with, play, change)
                             .isEqualTo(exact);
                 }
@@ -89,20 +96,24 @@ class SettingStepsTest {
     @CsvSource({"1e308, 1e308, 9999", "1e308, 1e-320, 9999", "-1e308, -1e308, 2", "5e-324, 5e-324, 9999"})
     void hugeAndTinyNumbersAreBorne(String start, String added, int play) {
         NumberNode value = (NumberNode) play(play, "{\"a\": " + start + "}", "{\"a\": " + added + "}")
-                .with().get(0).value();
+                .with()
+                .get(0)
+                .value();
         assertThat(value.value()).isEqualTo(Double.parseDouble(start) + play * Double.parseDouble(added));
     }
 
     /** What neither adds up nor goes round is told where the change stands, and the setting is as it was written. */
     @ParameterizedTest
-    @ValueSource(strings = {"{\"a\": \"red\"}", "{\"a\": [1, 2]}", "{\"a\": {\"keys\": [[\"0s\", 1]]}}", "{\"a\": true}"})
+    @ValueSource(
+            strings = {"{\"a\": \"red\"}", "{\"a\": [1, 2]}", "{\"a\": {\"keys\": [[\"0s\", 1]]}}", "{\"a\": true}"})
     void onlyPlainNumbersCanBeAddedTo(String with) {
         SettingSteps.Changed changed = play(3, with, "{\"a\": 2}");
         assertThat(changed.with()).isEqualTo(fields(with));
         assertThat(changed.beside()).isEmpty();
         assertThat(Inputs.shown(problems))
-                .containsExactly("in.json:1:2: error: the change of \"a\" per repeat cannot be made; give a number to add"
-                        + " to a plain number, or a list of values to go through");
+                .containsExactly(
+                        "in.json:1:2: error: the change of \"a\" per repeat cannot be made; give a number to add"
+                                + " to a plain number, or a list of values to go through");
     }
 
     @ParameterizedTest
@@ -110,8 +121,9 @@ class SettingStepsTest {
     void aChangeIsANumberOrAListWithSomethingInIt(String change) {
         play(0, "{\"a\": 1}", "{\"a\": " + change + "}");
         assertThat(Inputs.shown(problems))
-                .containsExactly("in.json:1:2: error: the change of \"a\" per repeat cannot be made; give a number to add"
-                        + " to a plain number, or a list of values to go through");
+                .containsExactly(
+                        "in.json:1:2: error: the change of \"a\" per repeat cannot be made; give a number to add"
+                                + " to a plain number, or a list of values to go through");
     }
 
     /** A play of a list stands where its value does, so that what is wrong with the third value is told there. */
