@@ -3,6 +3,7 @@ package org.duskloom.engine.document;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -43,8 +44,23 @@ public final class NearbyFile {
                     + " Windows may hide: rename it";
         }
         return of(missing)
-                .map(near -> "did you mean " + Quoted.of(folder + near) + "?")
+                .map(near -> meant(missing.getFileName().toString(), near, Quoted.of(folder + near)))
                 .orElseGet(() -> "looked for " + missing.toAbsolutePath().normalize());
+    }
+
+    private static String meant(String written, String near, String shown) {
+        if (near.equals(written)) {
+            return "it is a link to something that is not there";
+        }
+        return composed(near).equals(composed(written))
+                ? "there is " + shown + ", which looks the same but has its accents stored in another way: type both"
+                        + " names anew"
+                : "did you mean " + shown + "?";
+    }
+
+    /** With each accent and its letter as one: form C of Unicode Standard Annex #15. */
+    private static String composed(String name) {
+        return Normalizer.normalize(name, Normalizer.Form.NFC);
     }
 
     /**
