@@ -86,7 +86,7 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
             int open = source.text().lastIndexOf("/*");
             problems.error(source.locationAt(open), "the comment that opens here is not closed", "close it with */");
         } else if (says("quote") || says("escape") || says("property name")) {
-            int open = says("in property name") ? source.text().lastIndexOf('"') : tokenOffset;
+            int open = says("in property name") ? opening(source.text(), source.text().length()) : tokenOffset;
             problems.error(
                     source.locationAt(open),
                     "the text that opens here has no closing quote",
@@ -104,9 +104,8 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
     private void reportUnclosedText(SourceText source, Problems problems) {
         char found = source.text().charAt(offset);
         if (found == '\n' || found == '\r') {
-            int open = source.text().lastIndexOf('"', offset);
             problems.error(
-                    source.locationAt(Math.max(open, 0)),
+                    source.locationAt(opening(source.text(), offset)),
                     "the line ends inside the text that opens here",
                     "a closing quote is missing");
         } else {
@@ -115,6 +114,23 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
                     "control character " + Quoted.ofPoint(found) + " in a text",
                     "remove it, or write it as an escape such as \\t");
         }
+    }
+
+    /** Where a text opens that goes on there: at the last quote before that is not escaped. */
+    private static int opening(String text, int there) {
+        int quote = text.lastIndexOf('"', there);
+        while (quote > 0 && isEscaped(text, quote)) {
+            quote = text.lastIndexOf('"', quote - 1);
+        }
+        return Math.max(quote, 0);
+    }
+
+    private static boolean isEscaped(String text, int place) {
+        int backslashes = 0;
+        while (backslashes < place && text.charAt(place - backslashes - 1) == '\\') {
+            backslashes++;
+        }
+        return backslashes % 2 == 1;
     }
 
     private String message(String text) {
