@@ -86,7 +86,9 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
             int open = source.text().lastIndexOf("/*");
             problems.error(source.locationAt(open), "the comment that opens here is not closed", "close it with */");
         } else if (says("quote") || says("escape") || says("property name")) {
-            int open = says("in property name") ? opening(source.text(), source.text().length()) : tokenOffset;
+            int open = says("in property name")
+                    ? opening(source.text(), source.text().length())
+                    : tokenOffset;
             problems.error(
                     source.locationAt(open),
                     "the text that opens here has no closing quote",

@@ -23,7 +23,9 @@ class JsonGrammarTest {
     void onlyFourCharactersAreGaps() {
         for (int c = 0; c < 0x3100; c++) {
             boolean gap = c == ' ' || c == '\t' || c == '\n' || c == '\r';
-            assertThat(isRead("[1," + (char) c + "2]")).as("U+%04X", c).isEqualTo(gap || c == '-' || c >= '1' && c <= '9');
+            assertThat(isRead("[1," + (char) c + "2]"))
+                    .as("U+%04X", c)
+                    .isEqualTo(gap || c == '-' || c >= '1' && c <= '9');
         }
     }
 
@@ -47,7 +49,8 @@ class JsonGrammarTest {
     void textsHoldWhateverIsNoControlCharacter() {
         for (int c = 0; c < 0xD800; c++) {
             if (c >= 0x20 && c != '"' && c != '\\') {
-                assertThat(((TextNode) Inputs.json("\"" + (char) c + "\"")).value()).isEqualTo(String.valueOf((char) c));
+                assertThat(((TextNode) Inputs.json("\"" + (char) c + "\"")).value())
+                        .isEqualTo(String.valueOf((char) c));
             } else {
                 assertThat(isRead("[\"" + (char) c + "\"]")).as("U+%04X", c).isFalse();
             }
@@ -62,7 +65,8 @@ class JsonGrammarTest {
         for (char c = 0x20; c < 0x80; c++) {
             int place = allowed.indexOf(c);
             if (place >= 0) {
-                assertThat(((TextNode) Inputs.json("\"\\" + c + "\"")).value()).isEqualTo(meant.substring(place, place + 1));
+                assertThat(((TextNode) Inputs.json("\"\\" + c + "\"")).value())
+                        .isEqualTo(meant.substring(place, place + 1));
             } else {
                 assertThat(isRead("[\"\\" + c + "\"]")).as("\\%s", c).isFalse();
             }
@@ -98,8 +102,9 @@ class JsonGrammarTest {
     void anUnclosedTextIsToldWhereItOpens(String inside) {
         assertThat(isRead("{\n  \"title\": \"" + inside + "\n}")).isFalse();
         assertThat(Inputs.shown(problems))
-                .containsExactly("show.json:2:12: error: the line ends inside the text that opens here; a closing quote is"
-                        + " missing");
+                .containsExactly(
+                        "show.json:2:12: error: the line ends inside the text that opens here; a closing quote is"
+                                + " missing");
     }
 
     @ParameterizedTest
@@ -109,6 +114,7 @@ class JsonGrammarTest {
         assertThat(Inputs.shown(problems))
                 .singleElement()
                 .asString()
-                .startsWith("show.json:2:3: error: the text that opens here has no closing quote; the file ends at line 2");
+                .startsWith(
+                        "show.json:2:3: error: the text that opens here has no closing quote; the file ends at line 2");
     }
 }

@@ -80,7 +80,8 @@ class NearbyFileTest {
     @Test
     void tellsOfALinkThatLeadsNowhere() throws IOException {
         Files.createSymbolicLink(folder.resolve("show.json"), folder.resolve("gone.json"));
-        assertThat(NearbyFile.hint(folder.resolve("show.json"), "")).isEqualTo("it is a link to something that is not there");
+        assertThat(NearbyFile.hint(folder.resolve("show.json"), ""))
+                .isEqualTo("it is a link to something that is not there");
     }
 
     /** What cannot be seen in a name that somebody gave a file does nothing to the terminal. */
