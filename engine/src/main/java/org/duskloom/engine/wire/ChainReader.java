@@ -2,7 +2,7 @@ package org.duskloom.engine.wire;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,11 +73,11 @@ final class ChainReader {
     private List<Link> lit(TextNode address) {
         Matcher skip = SKIP_AS_TEXT.matcher(address.value());
         if (skip.matches() && !groups.isHead(address.value())) {
+            long allowed = Math.max(1, Math.min(PortFields.MOST_SKIPPED, Long.parseLong(skip.group(1))));
             problems.error(
                     address.location(),
                     "there is no prop and no group " + Quoted.of(address.value()),
-                    "pixels that stay dark are written {" + Quoted.of(PortFields.SKIP.name()) + ": " + skip.group(1)
-                            + "}");
+                    "pixels that stay dark are written {" + Quoted.of(PortFields.SKIP.name()) + ": " + allowed + "}");
             return List.of();
         }
         List<Member> members = groups.resolve(List.of(address), problems).orElse(List.of());
@@ -87,7 +87,7 @@ final class ChainReader {
     }
 
     private void claim(String port, Link link) {
-        Map<Use, int[]> twice = new HashMap<>();
+        Map<Use, int[]> twice = new LinkedHashMap<>();
         Use use = new Use(port, link.location());
         for (int pixel : link.isDark() ? new int[0] : link.pixels()) {
             if (useOfPixel[pixel] == null) {

@@ -10,9 +10,11 @@ import org.duskloom.engine.document.ValueKind;
 
 /** What a port may hold. */
 public final class PortFields {
+    static final int MOST_SKIPPED = 10_000;
+
     static final DeclaredField<Long> SKIP = DeclaredField.required(
             "skip",
-            new ValueKind.Whole("pixels", 1, 10_000),
+            new ValueKind.Whole("pixels", 1, MOST_SKIPPED),
             "how many pixels on the line stay dark: repeaters, spares");
     static final DeclaredObject DARK = DeclaredObject.of("dark pixels", SKIP);
 
