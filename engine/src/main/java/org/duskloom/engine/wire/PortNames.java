@@ -1,5 +1,6 @@
 package org.duskloom.engine.wire;
 
+import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -13,8 +14,9 @@ import org.duskloom.engine.text.Quoted;
 
 /** The names of the ports of one display. Each is the name of a file too, on any system. */
 final class PortNames {
-    /** Kept by Windows for devices, whatever follows after a dot. */
-    private static final Pattern DEVICE = Pattern.compile("(?i)(con|prn|aux|nul|com[0-9]|lpt[0-9])(\\..*)?");
+    /** Kept by Windows for devices, whatever follows after a dot; raised digits 1 to 3 count as digits. */
+    private static final Pattern DEVICE =
+            Pattern.compile("(?i)(con|prn|aux|nul|(com|lpt)[0-9\u00B9\u00B2\u00B3])(\\..*)?");
 
     private static final Pattern NOT_IN_FILE_NAMES = Pattern.compile("[\\\\:<>\"|]|\\.$");
 
@@ -32,7 +34,7 @@ final class PortNames {
             problems.error(name.location(), "the port name " + Quoted.of(name.value()) + " " + fault.get());
             return false;
         }
-        TextNode first = byFileName.putIfAbsent(name.value().toLowerCase(Locale.ROOT), name);
+        TextNode first = byFileName.putIfAbsent(composed(name).toLowerCase(Locale.ROOT), name);
         if (first == null) {
             return true;
         }
@@ -41,13 +43,20 @@ final class PortNames {
             problems.error(
                     name.location(), "two ports are called " + Quoted.of(name.value()), "the first stands at " + there);
         } else {
+            String how = composed(first).equals(composed(name))
+                    ? " look the same: a letter with its mark is one character in one, and two in the other"
+                    : " differ by upper and lower case only";
             problems.error(
                     name.location(),
-                    "the port names " + Quoted.of(first.value()) + " and " + Quoted.of(name.value())
-                            + " differ by upper and lower case only",
+                    "the port names " + Quoted.of(first.value()) + " and " + Quoted.of(name.value()) + how,
                     "the first stands at " + there + "; their files would be one on many disks");
         }
         return false;
+    }
+
+    /** With each letter and its marks as one character, as disks of Macs compare names. */
+    private static String composed(TextNode name) {
+        return Normalizer.normalize(name.value(), Normalizer.Form.NFC);
     }
 
     private static Optional<String> fault(String name) {

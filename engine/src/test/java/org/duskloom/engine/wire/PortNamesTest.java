@@ -22,14 +22,16 @@ class PortNamesTest {
 
     @ParameterizedTest
     @ValueSource(strings = {"left", "a.b", "com10", "console", "null", "com", "lpt", "Ä 1", "aux-2", "x.con"})
+    @ValueSource(strings = {"com\u2074", "lpt\u00B9\u00B9"})
     void takesOrdinaryNames(String name) {
         assertThat(accept(name)).isTrue();
         assertThat(Inputs.shown(problems)).isEmpty();
     }
 
-    /** Names of devices: Microsoft, "Naming Files, Paths, and Namespaces". */
+    /** Names of devices: Microsoft, "Naming Files, Paths, and Namespaces", with raised digits; from memory. */
     @ParameterizedTest
     @ValueSource(strings = {"con", "CON", "prn", "Aux", "nul", "com1", "COM9", "lpt1", "LPT9", "nul.txt", "con.a.b"})
+    @ValueSource(strings = {"com0", "lpt0", "COM\u00B9", "com\u00B2", "Lpt\u00B3.txt"})
     void refusesDevicesOfWindows(String name) {
         assertThat(accept(name)).isFalse();
         assertThat(Inputs.shown(problems)).singleElement().asString().contains("Windows keeps it for a device");
@@ -67,6 +69,16 @@ class PortNamesTest {
                 .singleElement()
                 .asString()
                 .contains("the port names \"left\" and \"LEFT\" differ by upper and lower case only");
+    }
+
+    /** A letter with its mark may be one character or two (Unicode Standard Annex 15); disks of Macs see one name. */
+    @Test
+    void refusesNamesThatLookTheSame() {
+        assertThat(List.of(accept("caf\u00E9"), accept("cafe\u0301"))).containsExactly(true, false);
+        assertThat(Inputs.shown(problems))
+                .containsExactly("in.json:1:1: error: the port names \"caf\u00E9\" and \"cafe\u0301\" look the same: a"
+                        + " letter with its mark is one character in one, and two in the other; the first stands at"
+                        + " in.json:1:1; their files would be one on many disks");
     }
 
     /** In Turkish a small I has no dot; names are compared as everywhere. */
