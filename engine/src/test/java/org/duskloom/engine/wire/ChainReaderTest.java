@@ -26,10 +26,7 @@ class ChainReaderTest {
 
     private final Problems problems = new Problems();
     private final ChainReader reader = new ChainReader(
-            GroupReader.read(
-                    Inputs.json("{\"edge\": [\"bed-9\", \"bed-1\"], \"skip 4\": [\"bed-2\"]}"),
-                    MAP,
-                    problems),
+            GroupReader.read(Inputs.json("{\"edge\": [\"bed-9\", \"bed-1\"], \"skip 4\": [\"bed-2\"]}"), MAP, problems),
             problems);
 
     private static String rows(IntFunction<String> row) {

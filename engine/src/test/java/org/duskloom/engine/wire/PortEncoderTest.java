@@ -162,8 +162,7 @@ class PortEncoderTest {
     void framesDependOnNothingButTheirNumberAndTheirCodes() {
         PortEncoder shared = encoder("GRBW", 8, true, Lines.pixels(0, PIXELS));
         List<byte[]> alone = IntStream.range(0, 200)
-                .mapToObj(frame ->
-                        Lines.encode(encoder("GRBW", 8, true, Lines.pixels(0, PIXELS)), frame, frame(frame)))
+                .mapToObj(frame -> Lines.encode(encoder("GRBW", 8, true, Lines.pixels(0, PIXELS)), frame, frame(frame)))
                 .toList();
         List<byte[]> together = IntStream.range(0, 200)
                 .parallel()

@@ -123,8 +123,7 @@ class WireReaderTest {
     void darkPixelsAtTheEndsAreAsFarAsPixelsInTheMean() {
         Positions stage = positions(new double[] {0, 0, 0}, new double[] {1, 0, 0}, new double[] {1, 3, 0});
         assertThat(metres(stage, -1, -1, 0, -1, 1, 2, -1))
-                .containsExactly(
-                        new double[] {4.4 / 3, 4.4 / 3, 0.55, 0.55, 3.3, 4.4 / 3}, within(1e-12));
+                .containsExactly(new double[] {4.4 / 3, 4.4 / 3, 0.55, 0.55, 3.3, 4.4 / 3}, within(1e-12));
     }
 
     /** A display in millimetres, centimetres, feet (0.3048 m exactly, 1959) or metres: as long as it is written. */
@@ -158,7 +157,8 @@ class WireReaderTest {
         assertThat(reader.line(fields, new int[] {-1, 0})).isEmpty();
         assertThat(reader.line(fields, new int[] {-1, -1, -1})).isEmpty();
         assertThat(Inputs.shown(problems))
-                .containsExactly("in.json:1:1: error: the wire has no \"pitch\", and its chain no two pixels whose places are"
-                        + " known; say with \"pitch\" how long the wire from pixel to pixel is");
+                .containsExactly(
+                        "in.json:1:1: error: the wire has no \"pitch\", and its chain no two pixels whose places are"
+                                + " known; say with \"pitch\" how long the wire from pixel to pixel is");
     }
 }
