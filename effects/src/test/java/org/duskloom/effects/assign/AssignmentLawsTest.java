@@ -23,9 +23,12 @@ class AssignmentLawsTest {
     private final Random random = new Random(53);
     private final double[] table = random.doubles(SIZE * SIZE, 0, 100).toArray();
 
-    private static double total(double[] costs, int columns) {
+    /** One for all tables, smaller and larger ones after each other. */
+    private final Assignment assignment = new Assignment();
+
+    private double total(double[] costs, int columns) {
         int rows = costs.length / columns;
-        int[] found = new Assignment().solve(costs, rows, columns).orElseThrow();
+        int[] found = assignment.solve(costs, rows, columns).orElseThrow();
         return IntStream.range(0, rows)
                 .filter(row -> found[row] >= 0)
                 .mapToDouble(row -> costs[row * columns + found[row]])

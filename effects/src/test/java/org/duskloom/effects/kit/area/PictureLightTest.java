@@ -33,14 +33,11 @@ class PictureLightTest {
         return new LightImage(width, height, light);
     }
 
-    /** Stripes of white and nothing as wide as a pixel at one end and many pixels at the other. */
-    private static LightImage stripes(int width, int height) {
+    /** White up to a column, and nothing behind it. */
+    private static LightImage edge(int width, int height, int firstDark) {
         float[] light = new float[width * height * LightImage.CHANNELS];
-        for (int i = 0; i < width * height; i++) {
-            boolean white = (int) Math.sqrt(i % width) % 2 == 0 ^ (int) Math.sqrt(i / width) % 2 == 0;
-            for (int channel = 0; white && channel < LightImage.CHANNELS; channel++) {
-                light[LightImage.CHANNELS * i + channel] = 1;
-            }
+        for (int i = 0; i < light.length; i++) {
+            light[i] = i / LightImage.CHANNELS % width < firstDark ? 1 : 0;
         }
         return new LightImage(width, height, light);
     }
@@ -102,17 +99,39 @@ class PictureLightTest {
         }
     }
 
-    /** A picture that moves may be reduced first: then a light is off by a thirty-second of its cell at most. */
+    /** Nor where it lies askew to the cells: those at its edges take as much as lies on them. */
     @ParameterizedTest
-    @CsvSource({"0, 0, 0", "30, 0.1, 0.05", "45, -0.3, 0.2", "90, 0, 0", "123, 0.4, 0.4"})
-    void aReducedPictureIsNearTheWholeOne(double degrees, double right, double up) {
-        LightImage image = stripes(900, 500);
+    @CsvSource({"0.61, 0.53, 0.07, -0.05", "0.2, 0.9, -0.31, 0.02", "0.05, 0.04, 0.011, 0.3"})
+    void noLightIsLostAtAnEdge(double wide, double high, double right, double up) {
+        LightImage image = noise(37, 41, false, 6);
+        Canvas canvas = Canvases.of(Canvases.grid(9, 7));
+        Laid whole = covering(9, 7);
+        Laid laid = Laid.of(wide * whole.wide(), high * whole.high()).moved(right, up);
+        for (Laid each : new Laid[] {laid, laid.moving()}) {
+            Painting painting = painted(image, canvas, each, SHARP);
+            assertThat(mean(painting.red(), 0, 1))
+                    .isCloseTo(wide * high * mean(image.light(), 0, 4), within(1e-6));
+            assertThat(mean(painting.alpha(), 0, 1))
+                    .isCloseTo(wide * high * mean(image.light(), 3, 4), within(1e-6));
+        }
+    }
+
+    /**
+     * A picture that moves may be reduced first: then a light is off by a thirty-second of its cell at most, wherever
+     * an edge in the picture and the edge of the cell meet.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 30, 45, 90, 180})
+    void aReducedPictureIsNearTheWholeOne(double degrees) {
+        LightImage image = edge(900, 500, 437);
         Canvas canvas = Canvases.of(Canvases.grid(5, 4));
-        Laid laid = covering(5, 4).turned(degrees).moved(right, up);
-        Painting exact = painted(image, canvas, laid, SMOOTH);
-        Painting near = painted(image, canvas, laid.moving(), SMOOTH);
-        assertThat(near.red()).containsExactly(exact.red(), within(1 / 32f));
-        assertThat(near.alpha()).containsExactly(exact.alpha(), within(1 / 32f));
+        for (int step = 0; step < 12; step++) {
+            Laid laid = covering(5, 4).turned(degrees).moved(step / 24.0, step / 30.0);
+            Painting exact = painted(image, canvas, laid, SMOOTH);
+            Painting near = painted(image, canvas, laid.moving(), SMOOTH);
+            assertThat(near.red()).containsExactly(exact.red(), within(1 / 32f));
+            assertThat(near.alpha()).containsExactly(exact.alpha(), within(1 / 32f));
+        }
     }
 
     /** Turned by a quarter, a square picture is the one whose columns are its rows, from the right. */
