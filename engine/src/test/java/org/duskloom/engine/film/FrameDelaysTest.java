@@ -2,6 +2,7 @@ package org.duskloom.engine.film;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
 import java.util.stream.LongStream;
@@ -45,6 +46,27 @@ class FrameDelaysTest {
                 .hasMessageContaining("--every 2 is slow enough");
         assertThatThrownBy(() -> new FrameDelays(new ExactTime(3, 500), 3)).hasMessageContaining("--every 6 ");
         assertThatThrownBy(() -> new FrameDelays(ExactTime.ofSeconds(66), 1)).hasMessageContaining("65.5 s");
+    }
+
+    /** Whoever does as the refusal says is not refused again, and could not have left fewer frames out. */
+    @ParameterizedTest
+    @CsvSource({"1, 91, 1", "1, 100, 1", "1, 240, 1", "1001, 120000, 1", "3, 500, 3", "1, 1000, 7"})
+    void theLeastThatIsSlowEnoughIsTold(long numerator, long denominator, long everyNow) throws IOException {
+        ExactTime step = new ExactTime(numerator, denominator);
+        String refusal = assertThrows(OutputRefusedException.class, () -> new FrameDelays(step, everyNow))
+                .getMessage();
+        long every = Long.parseLong(refusal.replaceAll(".*--every ([0-9]+) is slow enough.*", "$1"));
+        assertThat(new FrameDelays(step.times(every, everyNow), every).of(0)).isNotNull();
+        assertThatThrownBy(() -> new FrameDelays(step.times(every - 1, everyNow), every - 1))
+                .isInstanceOf(OutputRefusedException.class);
+    }
+
+    /** A delay is a fraction of two numbers of 16 bits (PNG, third edition, section 11.3.5, chunk fcTL). */
+    @Test
+    void theLongestDelayIsWhatFitsSixteenBits() throws IOException {
+        assertThat(new FrameDelays(new ExactTime(65_535, 1000), 1).of(3)).isEqualTo(new ExactTime(65_535, 1000));
+        assertThatThrownBy(() -> new FrameDelays(new ExactTime(65_536, 1000), 1))
+                .isInstanceOf(OutputRefusedException.class);
     }
 
     private static long millis(FrameDelays delays, long place) {
