@@ -86,4 +86,17 @@ class MistakenFilesTest {
         assertThat(map.code()).isEqualTo(2);
         assertThat(map.err()).contains("; type: duskloom map " + DISPLAY + " --from measured.csv -o -\n");
     }
+
+    /** Whoever has a pixel map need not make one. */
+    @Test
+    void aPixelMapIsNoDisplay() throws IOException {
+        Path fence = Files.writeString(folder.resolve("fence.csv"), "# by Ada\nprop,pixel,x,y\nfence,1,0,0\n");
+        assertThat(run("map", fence, "-o", folder.resolve("map.csv")))
+                .isEqualTo(new Ran(
+                        3,
+                        "",
+                        "fence.csv:2:1: error: this is a table, not a timeline or a display; it is a pixel map already;"
+                                + " a timeline names it: \"map\": \"fence.csv\"\n1 error\n"));
+        assertThat(folder.resolve("map.csv")).doesNotExist();
+    }
 }

@@ -59,7 +59,8 @@ class WatchCommandTest {
                 .isEqualTo(new Ran(
                         3,
                         "",
-                        "fence.csv:1:1: error: this is no JSON; a timeline or a display starts with {\n1 error\n"));
+                        "fence.csv:1:1: error: this is a table, not a timeline or a display; a timeline or a display"
+                                + " starts with {\n1 error\n"));
     }
 
     @ParameterizedTest

@@ -177,9 +177,11 @@ public final class ShowFiles {
         return false;
     }
 
-    /** Reads a JSON file. */
+    /** Reads a timeline or a display. */
     public Optional<Node> json(Path path, String shownName, Problems problems) {
-        return text(path, shownName, problems).flatMap(source -> JsonReader.read(source, problems));
+        return text(path, shownName, problems)
+                .filter(source -> !GivenTable.isOne(source, problems))
+                .flatMap(source -> JsonReader.read(source, problems));
     }
 
     /** The name of a file that another one names, as the user would type it. */
