@@ -37,7 +37,7 @@ final class PickedMoments {
      *
      * @param candidates for each panel, in the order of the panels, the numbers of frames that it may show, at least
      *     one; they rise, and from panel to panel
-     * @throws IllegalArgumentException if there are none or they do not rise
+     * @throws IllegalArgumentException if there are none, or a panel has none, or they do not rise
      */
     PickedMoments(long[][] candidates, Taker taker) {
         requireRising(candidates);
@@ -128,6 +128,9 @@ final class PickedMoments {
     private static void requireRising(long[][] candidates) {
         long before = Long.MIN_VALUE;
         for (long[] panel : candidates) {
+            if (panel.length == 0) {
+                throw new IllegalArgumentException("a panel without a frame");
+            }
             for (long frame : panel) {
                 if (frame <= before) {
                     throw new IllegalArgumentException("frame " + frame + " after " + before);
@@ -135,7 +138,7 @@ final class PickedMoments {
                 before = frame;
             }
         }
-        if (before == Long.MIN_VALUE) {
+        if (candidates.length == 0) {
             throw new IllegalArgumentException("no frames");
         }
     }

@@ -37,7 +37,7 @@ public final class ShownFrames {
     public static long[][] evenly(FrameList frames, FrameRate rate, int count, int pixels) {
         int shown = (int) Math.min(count, frames.count());
         double distance = (double) frames.count() / shown;
-        long bearable = MOST_PIXELS / ((long) pixels * Math.max(1, shown));
+        long bearable = MOST_PIXELS / (Math.max(1L, pixels) * Math.max(1, shown));
         int tries = distance < SHORTEST_MOVED ? 1 : (int) Math.max(1, Math.min(CANDIDATES, bearable));
         long[][] moments = new long[shown][];
         for (int i = 0; i < shown; i++) {

@@ -63,7 +63,9 @@ class PickedMomentsTest {
     @Test
     void framesMustRise() {
         assertThatThrownBy(() -> moments(new long[][] {{3}, {3}})).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> moments(new long[][] {})).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> moments(new long[][] {})).hasMessage("no frames");
+        assertThatThrownBy(() -> moments(new long[][] {{0}, {}})).hasMessage("a panel without a frame");
+        assertThatThrownBy(() -> moments(new long[][] {{}})).isInstanceOf(IllegalArgumentException.class);
     }
 
     /** Nothing differs: of frames that are all dark the earliest candidate of each moment is taken. */

@@ -116,4 +116,11 @@ class ShownFramesTest {
     private static PreviewScene scene(int pixels) {
         return new PreviewScene("Test", new double[pixels], new double[pixels], List.of(), frame -> frame / 40.0);
     }
+
+    /** A frame of no pixel leaves as much choice as one of a single pixel. */
+    @Test
+    void framesOfNoPixelHaveMomentsToo() {
+        assertThat(ShownFrames.evenly(span(0, 1920), RATE, 24, 0))
+                .isDeepEqualTo(ShownFrames.evenly(span(0, 1920), RATE, 24, 1));
+    }
 }
