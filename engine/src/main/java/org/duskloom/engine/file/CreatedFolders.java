@@ -24,7 +24,8 @@ final class CreatedFolders {
     /** Makes a folder and what is missing above it. */
     void create(Path folder) throws IOException {
         Deque<Path> missing = new ArrayDeque<>();
-        for (Path step = folder; step != null && Files.notExists(step); step = step.getParent()) {
+        // A file that stands where a folder is to be is tried too, which then fails.
+        for (Path step = folder; step != null && !Files.isDirectory(step); step = step.getParent()) {
             missing.push(step);
         }
         for (Path step : missing) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -76,6 +77,19 @@ class CreatedFoldersTest {
                 .hasMessage("cannot make the folder " + lost + ": a file of that name stands in the way");
         folders.removeEmpty();
         assertThat(lost).isSymbolicLink();
+    }
+
+    /** Nothing can be made below a file, and nothing is said to be there. */
+    @Test
+    void aFileIsNoFolder() throws IOException {
+        Path file = Files.writeString(folder.resolve("out"), "mine");
+        for (Path wanted : List.of(file, file.resolve("a"), file.resolve("a/b"))) {
+            assertThatThrownBy(() -> folders.create(wanted))
+                    .isInstanceOf(IOException.class)
+                    .hasMessage("cannot make the folder " + file + ": a file of that name stands in the way");
+        }
+        folders.removeEmpty();
+        assertThat(file).hasContent("mine");
     }
 
     /** The disk is full at the second of three: the first is taken away again. */
