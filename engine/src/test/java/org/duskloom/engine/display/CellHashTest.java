@@ -73,4 +73,18 @@ class CellHashTest {
             assertThat(cell).isEqualTo(CellHash.of(i, -i, 2 * i));
         }
     }
+
+    /** Cells so far apart that only the upper bits of a coordinate tell them from each other: balls thrown, again. */
+    @ParameterizedTest
+    @CsvSource({"0, 40", "1, 40", "2, 40", "0, 48", "1, 48", "2, 48", "2, 50"})
+    void theUpperBitsOfACoordinateReachTheLowerBitsOfASlot(int axis, int shift) {
+        int cells = 1 << 12;
+        BitSet slots = new BitSet(SLOTS);
+        for (long i = 0; i < cells; i++) {
+            long far = i << shift;
+            slots.set(CellHash.of(axis == 0 ? far : 0, axis == 1 ? far : 0, axis == 2 ? far : 0) & SLOTS - 1);
+        }
+        double expected = SLOTS * (1 - StrictMath.exp(-(double) cells / SLOTS));
+        assertThat(slots.cardinality()).isGreaterThan((int) (expected * 0.95));
+    }
 }
