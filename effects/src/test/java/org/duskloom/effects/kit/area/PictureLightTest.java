@@ -109,10 +109,8 @@ class PictureLightTest {
         Laid laid = Laid.of(wide * whole.wide(), high * whole.high()).moved(right, up);
         for (Laid each : new Laid[] {laid, laid.moving()}) {
             Painting painting = painted(image, canvas, each, SHARP);
-            assertThat(mean(painting.red(), 0, 1))
-                    .isCloseTo(wide * high * mean(image.light(), 0, 4), within(1e-6));
-            assertThat(mean(painting.alpha(), 0, 1))
-                    .isCloseTo(wide * high * mean(image.light(), 3, 4), within(1e-6));
+            assertThat(mean(painting.red(), 0, 1)).isCloseTo(wide * high * mean(image.light(), 0, 4), within(1e-6));
+            assertThat(mean(painting.alpha(), 0, 1)).isCloseTo(wide * high * mean(image.light(), 3, 4), within(1e-6));
         }
     }
 
