@@ -118,21 +118,13 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
         }
     }
 
-    /** Where a text opens that goes on there: at the last quote before that is not escaped. */
+    /** Where a text opens that goes on there: the quotes in it have a backslash before them, its first has none. */
     private static int opening(String text, int there) {
         int quote = text.lastIndexOf('"', there);
-        while (quote > 0 && isEscaped(text, quote)) {
+        while (quote > 0 && text.charAt(quote - 1) == '\\') {
             quote = text.lastIndexOf('"', quote - 1);
         }
         return Math.max(quote, 0);
-    }
-
-    private static boolean isEscaped(String text, int place) {
-        int backslashes = 0;
-        while (backslashes < place && text.charAt(place - backslashes - 1) == '\\') {
-            backslashes++;
-        }
-        return backslashes % 2 == 1;
     }
 
     private String message(String text) {
