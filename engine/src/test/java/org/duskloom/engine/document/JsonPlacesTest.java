@@ -21,6 +21,7 @@ class JsonPlacesTest {
     private static final List<String[]> TEXTS = List.of(
             new String[] {"", ""},
             new String[] {"dusk", "dusk"},
+            new String[] {"dusky pond", "dusky pond"},
             new String[] {"\\\"", "\""},
             new String[] {"\\\\", "\\"},
             new String[] {"\\/ /", "/ /"},

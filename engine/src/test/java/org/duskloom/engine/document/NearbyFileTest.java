@@ -77,6 +77,13 @@ class NearbyFileTest {
                         + "\", which looks the same but has its accents stored in another way: type both names anew");
     }
 
+    /** Forms KC and KD of that annex would take the two for one, and nobody's eye does. */
+    @Test
+    void signsThatLookDifferentAreDifferent() throws IOException {
+        file("bed-9m².csv");
+        assertThat(NearbyFile.hint(folder.resolve("bed-9m2.csv"), "")).isEqualTo("did you mean \"bed-9m².csv\"?");
+    }
+
     @Test
     void tellsOfALinkThatLeadsNowhere() throws IOException {
         Files.createSymbolicLink(folder.resolve("show.json"), folder.resolve("gone.json"));
