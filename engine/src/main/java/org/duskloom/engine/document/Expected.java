@@ -62,7 +62,10 @@ public final class Expected {
         return refuse(node, what, "an object { }", "its fields are " + String.join(", ", names), problems);
     }
 
-    /** A finite number between the two bounds, both allowed. */
+    /**
+     * A finite number between the two bounds, both allowed. Of one that was worked out it is enough that it lies there
+     * on paper.
+     */
     public static OptionalDouble number(Node node, String what, double min, double max, Problems problems) {
         if (!(node instanceof NumberNode number)) {
             refuse(node, what, "a number", max == 1 ? percentIn(node) : "", problems);
@@ -71,11 +74,16 @@ public final class Expected {
         if (Double.isNaN(number.value())) {
             return OptionalDouble.empty();
         }
-        if (number.value() < min || number.value() > max) {
+        double value = isWithin(number.value(), min, max) ? number.value() : number.onPaper();
+        if (!isWithin(value, min, max)) {
             problems.error(node.location(), what + " is " + number.written(), range("a number", min, max));
             return OptionalDouble.empty();
         }
-        return OptionalDouble.of(number.value());
+        return OptionalDouble.of(value);
+    }
+
+    private static boolean isWithin(double value, double min, double max) {
+        return value >= min && value <= max;
     }
 
     /** A whole number between the two bounds, both allowed. {@code 3.0} is whole. */
@@ -87,12 +95,16 @@ public final class Expected {
         if (Double.isNaN(number.value())) {
             return OptionalLong.empty();
         }
-        boolean whole = number.value() == Math.rint(number.value());
-        if (!whole || number.value() < min || number.value() > max) {
+        double value = isWholeWithin(number.value(), min, max) ? number.value() : number.onPaper();
+        if (!isWholeWithin(value, min, max)) {
             problems.error(node.location(), what + " is " + number.written(), range("a whole number", min, max));
             return OptionalLong.empty();
         }
-        return OptionalLong.of((long) number.value());
+        return OptionalLong.of((long) value);
+    }
+
+    private static boolean isWholeWithin(double value, double min, double max) {
+        return isWithin(value, min, max) && value == Math.rint(value);
     }
 
     /** One of the given words. */

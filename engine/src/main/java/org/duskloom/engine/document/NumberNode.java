@@ -1,5 +1,6 @@
 package org.duskloom.engine.document;
 
+import java.math.BigDecimal;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.text.ShortestDecimal;
 
@@ -12,10 +13,28 @@ import org.duskloom.engine.text.ShortestDecimal;
  * @param written the number as it stands in the file
  */
 public record NumberNode(Location location, double value, String written) implements Node {
-    /** A number that was worked out from what is written at a place; NaN if it comes from a number that was refused. */
-    public static NumberNode computed(Location location, double value) {
+    /**
+     * This number so many times, on top of another one. Its value is what doubles make of that, which may lie beside
+     * what is worked out on paper: 0.98 and 7 times -0.14 make -1.1e-16. What is written is the number on paper.
+     */
+    public NumberNode added(double start, int times) {
+        double sum = start + times * value;
+        double paper = Double.isFinite(start) && Double.isFinite(value)
+                ? decimal(start)
+                        .add(decimal(onPaper()).multiply(BigDecimal.valueOf(times)))
+                        .doubleValue()
+                : sum;
         return new NumberNode(
-                location, value, Double.isFinite(value) ? ShortestDecimal.of(value) : String.valueOf(value));
+                location, sum, Double.isFinite(paper) ? ShortestDecimal.of(paper) : String.valueOf(paper));
+    }
+
+    /** The nearest double of what is written. */
+    double onPaper() {
+        return Double.parseDouble(written);
+    }
+
+    private static BigDecimal decimal(double value) {
+        return new BigDecimal(ShortestDecimal.of(value));
     }
 
     @Override

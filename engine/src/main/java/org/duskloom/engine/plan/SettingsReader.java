@@ -131,8 +131,7 @@ final class SettingsReader {
     /** What a repeat adds to a setting that is not written, on top of its default. */
     private Optional<?> changed(Setting<?> setting, Field change, String what, KeyReader keys) {
         if (setting instanceof NumberSetting number && change.value() instanceof NumberNode added) {
-            double sum = number.standard().at(0) + added.value();
-            return value(setting, NumberNode.computed(added.location(), sum), what, keys);
+            return value(setting, added.added(number.standard().at(0), 1), what, keys);
         }
         boolean counts = setting instanceof NumberSetting;
         problems.error(

@@ -1,6 +1,5 @@
 package org.duskloom.engine.timeline;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +12,6 @@ import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
-import org.duskloom.engine.text.ShortestDecimal;
 
 /**
  * What changes in the settings of a cue from play to play: a number is added once more each time, of a list each play
@@ -63,7 +61,7 @@ record SettingSteps(List<Field> steps) {
         for (Field step : steps) {
             Field base = changed.get(step.name());
             if (base == null && !(step.value() instanceof ListNode)) {
-                beside.add(step.value() instanceof NumberNode added ? valued(step, sum(0, play, added)) : step);
+                beside.add(step.value() instanceof NumberNode added ? valued(step, added.added(0, play)) : step);
             } else {
                 value(step, base == null ? null : base.value(), play, problems)
                         .ifPresent(value -> changed.put(step.name(), valued(step, value)));
@@ -76,22 +74,12 @@ record SettingSteps(List<Field> steps) {
         return new Field(step.name(), step.nameLocation(), value);
     }
 
-    /** The sum of the decimals: that of doubles may miss the bound of a setting that the decimals meet. */
-    private static NumberNode sum(double start, int play, NumberNode added) {
-        BigDecimal sum = decimal(start).add(decimal(added.value()).multiply(BigDecimal.valueOf(play)));
-        return NumberNode.computed(added.location(), sum.doubleValue());
-    }
-
-    private static BigDecimal decimal(double value) {
-        return new BigDecimal(ShortestDecimal.of(value));
-    }
-
     private static Optional<Node> value(Field step, Node base, int play, Problems problems) {
         if (step.value() instanceof ListNode list && !list.items().isEmpty()) {
             return Optional.of(list.items().get(play % list.items().size()));
         }
         if (step.value() instanceof NumberNode added && base instanceof NumberNode start) {
-            return Optional.of(sum(start.value(), play, added));
+            return Optional.of(added.added(start.value(), play));
         }
         refuse(step, problems);
         return Optional.empty();

@@ -140,9 +140,9 @@ class PlayedTest {
     @Test
     void aListOfChangesIsFollowedToItsEndThoughTheCueIsWrong() {
         Problems problems = new Problems();
-        Field with = new Field("size", null, NumberNode.computed(null, 0.5));
+        Field with = new Field("size", null, new NumberNode(null, 0.5, "0.5"));
         SettingSteps steps = new SettingSteps(List.of(
-                new Field("size", null, NumberNode.computed(null, 0.25)),
+                new Field("size", null, new NumberNode(null, 0.25, "0.25")),
                 new Field("from", null, new ListNode(null, List.of(word("a"), word("b"), word("c"))))));
         assertThat(steps.playsToSeeAll()).isEqualTo(3);
         assertThat(SettingSteps.NONE.playsToSeeAll()).isEqualTo(1);

@@ -10,6 +10,7 @@ import org.duskloom.engine.document.Inputs;
 import org.duskloom.engine.document.NumberNode;
 import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +27,12 @@ class SettingStepsTest {
 
     private SettingSteps.Changed play(int play, String with, String change) {
         return new SettingSteps(fields(change)).appliedTo(fields(with), play, problems);
+    }
+
+    private NumberNode sum(int play, String start, String added) {
+        List<Field> with =
+                play(play, "{\"a\": " + start + "}", "{\"a\": " + added + "}").with();
+        return (NumberNode) with.get(0).value();
     }
 
     private static String shown(List<Field> fields) {
@@ -55,51 +62,46 @@ class SettingStepsTest {
     }
 
     /**
-     * As sums of decimals are worked out on paper, not as those of doubles come out: 0.98 - 7 * 0.14 is 0, of which
-     * doubles (IEEE 754) make -1.1e-16, and a setting from 0 to 1 would be refused.
+     * What stands in a message is the sum as it is worked out on paper; frames are computed from that of doubles (IEEE
+     * 754), which make -1.1e-16 of 0.98 - 7 * 0.14.
      */
     @ParameterizedTest
     @CsvSource({"0.98, -0.14, 7, 0", "0.09, 0.07, 13, 1", "0.1, 0.1, 2, 0.3", "0, 0.1, 3, 0.3", "1e-3, 1e-3, 6, 0.007"})
-    void sumsAreThoseOfThePaper(String start, String added, int play, String sum) {
-        NumberNode value = (NumberNode) play(play, "{\"a\": " + start + "}", "{\"a\": " + added + "}")
-                .with()
-                .get(0)
-                .value();
-        assertThat(value.value()).isEqualTo(Double.parseDouble(sum));
+    void sumsAreWrittenAsOnPaper(String start, String added, int play, String sum) {
+        NumberNode value = sum(play, start, added);
+        assertThat(value.value()).isEqualTo(Double.parseDouble(start) + play * Double.parseDouble(added));
         assertThat(value.written()).isEqualTo(sum);
     }
 
-    /** So a repeat is the same as its plays written one by one, for any hundredths. */
+    /** A setting from 0 to 1 whose plays end at a bound on paper is in order, though doubles may step over it. */
     @Test
-    void everySumIsTheNearestDoubleOfTheDecimal() {
-        for (int start = -100; start <= 100; start += 7) {
-            for (int added = -33; added <= 33; added++) {
-                for (int play = 0; play < 40; play += 7) {
-                    double exact =
-                            BigDecimal.valueOf(start + (long) play * added, 2).doubleValue();
-                    String with = "{\"a\": " + BigDecimal.valueOf(start, 2) + "}";
-                    String change = "{\"a\": " + BigDecimal.valueOf(added, 2) + "}";
-                    assertThat(((NumberNode) play(play, with, change)
-                                            .with()
-                                            .get(0)
-                                            .value())
-                                    .value())
-                            .as("%s and %d of %s", with, play, change)
-                            .isEqualTo(exact);
-                }
+    void reachesEveryBoundInHundredths() {
+        for (int added = 1; added <= 33; added++) {
+            for (int play = 1; play * added <= 100; play++) {
+                BigDecimal step = BigDecimal.valueOf(added, 2);
+                BigDecimal all = step.multiply(BigDecimal.valueOf(play));
+                NumberNode up = sum(play, BigDecimal.ONE.subtract(all).toString(), step.toString());
+                NumberNode down = sum(play, all.toString(), step.negate().toString());
+                assertThat(up.written()).isEqualTo("1");
+                assertThat(down.written()).isEqualTo("0");
+                ValueKind.Number share = new ValueKind.Number("share", 0, 1);
+                assertThat(share.read(up, "\"a\"", problems))
+                        .hasValueSatisfying(end -> assertThat(end).isBetween(1 - 1e-14, 1.0));
+                assertThat(share.read(down, "\"a\"", problems))
+                        .hasValueSatisfying(end -> assertThat(end).isBetween(0.0, 1e-14));
             }
         }
+        assertThat(Inputs.shown(problems)).isEmpty();
+        new ValueKind.Number("share", 0, 1).read(sum(8, "0.98", "-0.14"), "\"a\"", problems);
+        assertThat(Inputs.shown(problems)).singleElement().asString().contains("\"a\" is -0.14; ");
     }
 
     /** Numbers of such a size have no use, but may stand in a file: they end in infinity, not in an exception. */
     @ParameterizedTest
     @CsvSource({"1e308, 1e308, 9999", "1e308, 1e-320, 9999", "-1e308, -1e308, 2", "5e-324, 5e-324, 9999"})
     void hugeAndTinyNumbersAreBorne(String start, String added, int play) {
-        NumberNode value = (NumberNode) play(play, "{\"a\": " + start + "}", "{\"a\": " + added + "}")
-                .with()
-                .get(0)
-                .value();
-        assertThat(value.value()).isEqualTo(Double.parseDouble(start) + play * Double.parseDouble(added));
+        double sum = Double.parseDouble(start) + play * Double.parseDouble(added);
+        assertThat(sum(play, start, added).value()).isEqualTo(sum);
     }
 
     /** What neither adds up nor goes round is told where the change stands, and the setting is as it was written. */
