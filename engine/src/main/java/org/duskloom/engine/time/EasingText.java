@@ -9,6 +9,7 @@ import org.duskloom.engine.css.CssFunction;
 import org.duskloom.engine.css.CssValue;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.TextFormatException;
+import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.text.Quoted;
 
 /** Reads the words and functions of W3C CSS Easing Functions Level 1 and 2. */
@@ -56,7 +57,7 @@ final class EasingText {
     private Easing cubicBezier(List<List<CssValue>> groups) throws TextFormatException {
         String hint = "write cubic-bezier(x1, y1, x2, y2) with x1 and x2 from 0 to 1 and y1 and y2 from -1000 to 1000";
         if (groups.size() != 4) {
-            throw refuse("has " + groups.size() + " values instead of 4", hint);
+            throw refuse("has " + Counted.of(groups.size(), "value") + " instead of 4", hint);
         }
         double[] values = new double[4];
         for (int i = 0; i < 4; i++) {

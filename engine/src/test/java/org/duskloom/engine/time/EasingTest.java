@@ -54,7 +54,7 @@ final class EasingTest {
                 "cubic-bezier(0, 0, 1.1, 1)|has the value 1.1 out of its range|x1 and x2",
                 "cubic-bezier(0, 1e9, 1, 1)|has the value 1e9 out of its range|y1 and y2 from -1000",
                 "cubic-bezier(0, 0, 50%, 1)|has \"50%\" where it cannot stand|x1 and x2",
-                "cubic-bezier(0 0 1 1)|has 1 values instead of 4|x1 and x2",
+                "cubic-bezier(0 0 1 1)|has 1 value instead of 4|x1 and x2",
                 "cubic-bezier(0, a, 1, 1)|has \"a\" where it cannot stand|x1 and x2",
                 "steps(0)|has the count 0|from 1 to 1000000",
                 "steps(-3)|has the count -3|from 1",
