@@ -11,6 +11,9 @@ final class WordCheck {
     /** Of the dots whose bits are all clear, this share must say words. */
     static final double MOST_WORDS = 0.8;
 
+    /** Hardly more dots than this share are read wrong. */
+    private static final double MISREAD = 0.02;
+
     private final int[] words;
     private final RoundPictures pictures;
     private final FindCode code;
@@ -79,13 +82,28 @@ final class WordCheck {
         }
     }
 
+    /**
+     * As words are those of a linear code, two exchanges after each other may make words of words: then either of the
+     * two would seem to put the other one right, and pixels would have wrong numbers. All that do as well are told.
+     */
     private void refuseExchanged() throws PicturesRefusedException {
-        for (int a = 0; a < code.bits(); a++) {
-            for (int b = a + 1; b < code.bits(); b++) {
-                if (rightWithExchanged(a, b) > MOST_WORDS * words.length) {
-                    throw RoundPictures.order("", both(a) + " seem to be exchanged with " + both(b));
-                }
+        int bits = code.bits();
+        int[] right = IntStream.range(0, bits * bits)
+                .map(i -> i / bits < i % bits ? rightWithExchanged(i / bits, i % bits) : 0)
+                .toArray();
+        int most = IntStream.of(right).max().orElse(0);
+        if (most > MOST_WORDS * words.length) {
+            int[] exchanges = IntStream.range(0, right.length)
+                    .filter(i -> right[i] > most - MISREAD * words.length)
+                    .toArray();
+            StringBuilder said = new StringBuilder();
+            for (int i : exchanges) {
+                said.append(said.isEmpty() ? "" : ", or ")
+                        .append(both(i / bits))
+                        .append(i == exchanges[0] ? " seem to be exchanged with " : " with ")
+                        .append(both(i % bits));
             }
+            throw RoundPictures.order("", said.toString());
         }
     }
 
