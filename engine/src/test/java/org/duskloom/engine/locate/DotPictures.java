@@ -94,8 +94,7 @@ final class DotPictures implements Pictures {
 
     /** What the pictures after the first two say, in the order in which they are. */
     Readings readings() throws Exception {
-        Reference reference =
-                Reference.of(size, plane(0), plane(1), run.code().pixelCount());
+        Reference reference = Reference.of(size, plane(0), plane(1), run.code().pixelCount());
         List<int[]> shown = IntStream.range(2, count())
                 .mapToObj(picture -> new int[] {picture})
                 .toList();
@@ -110,8 +109,7 @@ final class DotPictures implements Pictures {
     static PixelMap map(int pixels) {
         double[] x = IntStream.range(0, pixels).asDoubleStream().toArray();
         Positions places = new Positions(x, new double[pixels], new double[pixels]);
-        return new PixelMap(
-                List.of(new Prop("hedge", 0, pixels, List.of(), Location.ofFile("test"))), places, places);
+        return new PixelMap(List.of(new Prop("hedge", 0, pixels, List.of(), Location.ofFile("test"))), places, places);
     }
 
     /** What is said of pictures: the picture, what is wrong with it, and what to do. */

@@ -74,7 +74,10 @@ class LightSharesTest {
 
     @Test
     void darkAndLitOnesAreKnown() throws Exception {
-        pictures.set(5, DotPictures.DARK).set(8, DotPictures.LIT).set(9, pixel -> 0.1).set(11, pixel -> 0.9);
+        pictures.set(5, DotPictures.DARK)
+                .set(8, DotPictures.LIT)
+                .set(9, pixel -> 0.1)
+                .set(11, pixel -> 0.9);
         LightShares shares = shares();
         assertThat(IntStream.range(0, READINGS).filter(shares::isDark)).containsExactly(3, 7);
         assertThat(IntStream.range(0, READINGS).filter(shares::isLit)).containsExactly(6, 9);
@@ -102,8 +105,11 @@ class LightSharesTest {
     void burntOutLightsAreJudgedByTheBrighterOne() throws Exception {
         for (int picture = 0; picture < pictures.count(); picture++) {
             int at = picture;
-            pictures.set(at, pixel -> pixel < 10 ? 3 * pictures.step(at).applyAsDouble(pixel) : pictures.step(at)
-                    .applyAsDouble(pixel));
+            pictures.set(
+                    at,
+                    pixel -> pixel < 10
+                            ? 3 * pictures.step(at).applyAsDouble(pixel)
+                            : pictures.step(at).applyAsDouble(pixel));
         }
         pictures.set(4, pixel -> 3).set(5, pixel -> pixel < 10 ? 3 : 0);
         pictures.set(6, pixel -> pixel < 10 ? 3 : 1).set(7, pixel -> pixel < 10 ? 0.8 : 0);
@@ -111,7 +117,9 @@ class LightSharesTest {
         assertThat(shares.burnt()).isEqualTo(0.5);
         assertThat(shares.arePair(0, 1)).isTrue();
         assertThat(shares.isLit(2)).isTrue();
-        assertThat(shares.arePair(4, 5)).as("of the burnt ones 1.4 times the light").isTrue();
+        assertThat(shares.arePair(4, 5))
+                .as("of the burnt ones 1.4 times the light")
+                .isTrue();
         assertThat(shares.arePair(3, 3)).as("ten are lit in both, ten in none").isFalse();
     }
 

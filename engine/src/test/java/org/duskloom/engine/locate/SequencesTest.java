@@ -105,7 +105,8 @@ class SequencesTest {
             pictures.shots.remove(missing + 1);
             pictures.shots.remove(missing);
             assertThat(refusal(run, pictures))
-                    .endsWith(": pictures " + (missing + 1) + " and " + (missing + 2) + " of steps.txt are missing" + AGAIN);
+                    .endsWith(": pictures " + (missing + 1) + " and " + (missing + 2) + " of steps.txt are missing"
+                            + AGAIN);
         }
     }
 

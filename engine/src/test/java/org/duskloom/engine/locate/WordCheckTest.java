@@ -20,8 +20,8 @@ class WordCheckTest {
 
     private static String refusal(DotPictures pictures) throws Exception {
         LightShares shares = LightShares.ofPairs(pictures.readings());
-        PicturesRefusedException refused = catchThrowableOfType(
-                PicturesRefusedException.class, () -> WordCheck.require(shares, pictures.known()));
+        PicturesRefusedException refused =
+                catchThrowableOfType(PicturesRefusedException.class, () -> WordCheck.require(shares, pictures.known()));
         return refused == null ? "" : DotPictures.said(refused);
     }
 
@@ -76,7 +76,8 @@ class WordCheckTest {
                     for (int d = c + 1; d < bits; d++) {
                         boolean doesAsWell = right(run.code(), new int[] {a, b, c, d}) == pixels;
                         told += doesAsWell ? 1 : 0;
-                        assertThat(said.matches(".*\\b" + both(c) + " (seem to be exchanged )?with " + both(d) + "\\b.*"))
+                        assertThat(said.matches(
+                                        ".*\\b" + both(c) + " (seem to be exchanged )?with " + both(d) + "\\b.*"))
                                 .as("%s and %s: %s", c, d, said)
                                 .isEqualTo(doesAsWell);
                     }
@@ -91,7 +92,9 @@ class WordCheckTest {
     void tellsAllThatDoAsWell() throws Exception {
         DotPictures pictures = new DotPictures(new FindRun(16, 1));
         exchange(pictures, 0, 1);
-        assertThat(refusal(pictures)).startsWith("p3 and p4 seem to be exchanged with p5 and p6, or ").endsWith(ORDER);
+        assertThat(refusal(pictures))
+                .startsWith("p3 and p4 seem to be exchanged with p5 and p6, or ")
+                .endsWith(ORDER);
         DotPictures more = new DotPictures(new FindRun(50, 1));
         exchange(more, 0, 1);
         assertThat(refusal(more)).isEqualTo("p3 and p4 seem to be exchanged with p5 and p6" + ORDER);
@@ -141,7 +144,6 @@ class WordCheckTest {
         exchange(pictures, 0, 3);
         exchange(pictures, 3, 7);
         exchange(pictures, 1, 5);
-        assertThat(refusal(pictures))
-                .isEqualTo("what the lights blink are not the numbers of 50 pixels" + ORDER);
+        assertThat(refusal(pictures)).isEqualTo("what the lights blink are not the numbers of 50 pixels" + ORDER);
     }
 }
