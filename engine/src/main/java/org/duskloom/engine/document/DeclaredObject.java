@@ -73,6 +73,16 @@ public record DeclaredObject(String name, List<DeclaredField<?>> fields, List<Ch
         return Optional.empty();
     }
 
+    /** Whether there is a field of that name. */
+    boolean has(String fieldName) {
+        for (int i = 0; i < fields.size(); i++) {
+            if (fields.get(i).name().equals(fieldName)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** The names of all fields, in order. */
     public List<String> names() {
         return fields.stream().map(DeclaredField::name).toList();

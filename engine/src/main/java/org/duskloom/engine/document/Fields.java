@@ -37,8 +37,10 @@ public final class Fields {
      * @param problems where errors go
      */
     public static Optional<Fields> of(Node node, DeclaredObject declared, String what, Problems problems) {
-        Optional<Fields> fields = Expected.object(node, what, declared.names(), problems)
-                .map(object -> new Fields(object, declared, what, problems));
+        Optional<ObjectNode> object = node instanceof ObjectNode written
+                ? Optional.of(written)
+                : Expected.object(node, what, declared.names(), problems);
+        Optional<Fields> fields = object.map(found -> new Fields(found, declared, what, problems));
         fields.ifPresent(Fields::check);
         return fields;
     }
@@ -117,26 +119,45 @@ public final class Fields {
 
     /** Whether there is a field that is not declared. */
     public boolean hasUnknown() {
-        return !unknown().isEmpty();
+        for (Field field : object.fields()) {
+            if (!declared.has(field.name())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private List<String> unknown() {
         return object.fields().stream()
                 .map(Field::name)
-                .filter(name -> declared.field(name).isEmpty())
+                .filter(name -> !declared.has(name))
                 .toList();
     }
 
     private void check() {
-        declared.fields().stream().filter(DeclaredField::isRequired).forEach(this::require);
+        for (DeclaredField<?> field : declared.fields()) {
+            if (field.isRequired()) {
+                require(field);
+            }
+        }
         declared.choices().forEach(this::check);
-        for (String name : unknown()) {
+        for (String name : hasUnknown() ? unknown() : List.<String>of()) {
             problems.error(
                     byName.find(name).nameLocation(), what + " has no field " + Quoted.of(name), insteadOf(name));
         }
     }
 
     private void check(DeclaredObject.Choice choice) {
+        int count = 0;
+        for (DeclaredField<?> field : choice.fields()) {
+            count += byName.find(field.name()) == null ? 0 : 1;
+        }
+        if (count > 1 || count == 0 && choice.needed()) {
+            report(choice);
+        }
+    }
+
+    private void report(DeclaredObject.Choice choice) {
         List<String> names = choice.fields().stream().map(DeclaredField::name).toList();
         List<Field> present = object.fields().stream()
                 .filter(field -> names.contains(field.name()))
@@ -146,7 +167,7 @@ public final class Fields {
                     names.stream().filter(name -> byName.find(name) != null).toList();
             problems.error(
                     present.get(1).value().location(), what + " has both " + joined(both, " and "), choice.hint());
-        } else if (present.isEmpty() && choice.needed()) {
+        } else {
             problems.error(object.location(), what + " has neither " + joined(names, " nor "), choice.hint());
         }
     }

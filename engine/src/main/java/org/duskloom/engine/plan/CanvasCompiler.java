@@ -39,7 +39,7 @@ final class CanvasCompiler {
      * A compiler.
      *
      * @param settings as written at the cue
-     * @param identity what the cue shares its kernels by
+     * @param kernels those that the cue shares with others
      * @param layoutDoubts warns of slips in layouts, for the whole show
      * @param freshBrush numbers the brushes of the plan
      * @param beats of the music
@@ -47,16 +47,15 @@ final class CanvasCompiler {
     CanvasCompiler(
             Show show,
             Settings settings,
-            SharedKernels.Key identity,
             SharedKernels kernels,
             Problems problems,
             LayoutDoubts layoutDoubts,
             IntSupplier freshBrush,
             Optional<FrameBeats> beats) {
         this.show = show;
+        this.identity = kernels.identity();
         this.effect = identity.effect();
         this.settings = settings;
-        this.identity = identity;
         this.kernels = kernels;
         this.problems = problems;
         this.layoutDoubts = layoutDoubts;
@@ -112,7 +111,7 @@ final class CanvasCompiler {
         }
         layoutDoubts.warn(play, geometry());
         return new PlannedCue.CanvasSet(
-                canvases, geometry().members(), geometry().isOverlapping());
+                List.copyOf(canvases), geometry().members(), geometry().isOverlapping());
     }
 
     /** Finds what is wrong with a cue that will not be played. */

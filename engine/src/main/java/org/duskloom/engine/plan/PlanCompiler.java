@@ -38,7 +38,7 @@ public final class PlanCompiler {
     private final Optional<FrameBeats> beats;
     private final SettingsReader settingsReader;
     private final LayoutDoubts layoutDoubts;
-    /** What plays of one cue have in common; nothing where it has errors. */
+    /** What plays of one cue of a scene have in common; nothing where it has errors. */
     private final Map<Body, Optional<CanvasCompiler>> bodies = new HashMap<>();
     /** The one that was asked for last: plays of a cue follow each other, and are compared sooner than looked up. */
     private Body lastBody;
@@ -163,19 +163,26 @@ public final class PlanCompiler {
     private Optional<CueDraft> draft(CuePlay play) {
         try {
             Body body = Body.of(play, show.timeline().times().isEven());
-            Optional<CanvasCompiler> canvases = body.equals(lastBody) ? lastCanvases : bodies.get(body);
-            if (canvases == null) {
-                canvases = canvases(play);
-                bodies.put(body, canvases);
+            if (!body.equals(lastBody)) {
+                lastCanvases = play.within().isEmpty() ? canvases(play) : canvases(play, body);
+                lastBody = body;
             }
-            lastBody = body;
-            lastCanvases = canvases;
             NumberTrack opacity = settingsReader.opacity(play.cue());
             return lastCanvases.map(compiler -> draft(play, compiler, opacity));
         } catch (ArithmeticException tooLarge) {
             reportTooLarge(play.cue());
             return Optional.empty();
         }
+    }
+
+    /** The cues of a scene are met again each time that it is played; those of the show itself are not. */
+    private Optional<CanvasCompiler> canvases(CuePlay play, Body body) {
+        Optional<CanvasCompiler> known = bodies.get(body);
+        if (known == null) {
+            known = canvases(play);
+            bodies.put(body, known);
+        }
+        return known;
     }
 
     private void reportTooLarge(Cue cue) {
@@ -226,7 +233,8 @@ public final class PlanCompiler {
         Optional<Effect> effect = effect(cue.effect());
         Optional<CueGeometry> geometry = geometry(play);
         Optional<Settings> settings = effect.map(found -> settingsReader.read(found, cue));
-        effect.ifPresent(found -> warnings.add(() -> warnOfUselessOrder(found, cue)));
+        effect.filter(found -> cue.layout().order() != PixelOrder.WIRING && !found.usesOrder())
+                .ifPresent(found -> warnings.add(() -> warnOfUselessOrder(found, cue)));
         return geometry.isEmpty() || settings.isEmpty() || problems.errorCount() > errorsBefore
                 ? Optional.empty()
                 : Optional.of(canvases(effect.get(), settings.get(), geometry.get()));
@@ -238,21 +246,18 @@ public final class PlanCompiler {
                 key -> key.fingerprint(effect.settings(), path -> show.files().sha256Hex(path)));
         SharedKernels.Key identity = new SharedKernels.Key(geometry, effect, print);
         SharedKernels shared = kernels.computeIfAbsent(identity, key -> new SharedKernels(show, key, settings, shelf));
-        return new CanvasCompiler(show, settings, identity, shared, problems, layoutDoubts, () -> brushCount++, beats);
+        return new CanvasCompiler(show, settings, shared, problems, layoutDoubts, () -> brushCount++, beats);
     }
 
     private void warnOfUselessOrder(Effect effect, Cue cue) {
-        PixelOrder order = cue.layout().order();
-        if (order != PixelOrder.WIRING && !effect.usesOrder()) {
-            List<String> running = effects.names().stream()
-                    .filter(name -> effects.find(name).orElseThrow().usesOrder())
-                    .toList();
-            problems.warn(
-                    cue.effect().location(),
-                    "\"order\" is " + Quoted.of(order.word()) + ", but " + effect.name()
-                            + " does not run along an order",
-                    "leave it out" + (running.isEmpty() ? "" : "; those that do: " + String.join(", ", running)));
-        }
+        List<String> running = effects.names().stream()
+                .filter(name -> effects.find(name).orElseThrow().usesOrder())
+                .toList();
+        problems.warn(
+                cue.effect().location(),
+                "\"order\" is " + Quoted.of(cue.layout().order().word()) + ", but " + effect.name()
+                        + " does not run along an order",
+                "leave it out" + (running.isEmpty() ? "" : "; those that do: " + String.join(", ", running)));
     }
 
     private Optional<Effect> effect(TextNode name) {

@@ -53,6 +53,9 @@ public final class PlannedCue {
 
         /** The same, mixed in another way, and less of it seen. */
         Body mixed(BlendMode word, List<PlannedShare> more) {
+            if (word == blend && more.isEmpty()) {
+                return this;
+            }
             List<PlannedShare> all = new ArrayList<>(shares);
             all.addAll(more);
             return new Body(play, paint, span, opacity, fade, word, all, canvases);

@@ -16,7 +16,8 @@ record PlannedFade(double inSeconds, double outSeconds, Easing easing) {
     static final PlannedFade NONE = new PlannedFade(0, 0, Easing.LINEAR);
 
     static PlannedFade of(Fade fade) {
-        return new PlannedFade(fade.in().seconds(), fade.out().seconds(), fade.easing());
+        PlannedFade planned = new PlannedFade(fade.in().seconds(), fade.out().seconds(), fade.easing());
+        return planned.equals(NONE) ? NONE : planned;
     }
 
     /** Whether it changes nothing. */

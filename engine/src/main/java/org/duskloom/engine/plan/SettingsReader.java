@@ -48,6 +48,8 @@ final class SettingsReader {
     private static final NumberSetting OPACITY =
             NumberSetting.of("opacity", "share", 0, 1, 1, "how much of the cue is seen");
 
+    private static final NumberTrack OPAQUE = OPACITY.standard();
+
     private final Show show;
     private final Problems problems;
     private final CurveBook curves;
@@ -56,6 +58,8 @@ final class SettingsReader {
     private final List<Runnable> warnings = new ArrayList<>();
     /** Those in which nothing was found wrong. */
     private final Map<PlainSettings, Settings> known = new HashMap<>();
+    /** Opacities that do not move. */
+    private final Map<Double, NumberTrack> opacities = new HashMap<>();
 
     /** @param beats of the music */
     SettingsReader(Show show, Optional<FrameBeats> beats, Problems problems) {
@@ -146,9 +150,16 @@ final class SettingsReader {
 
     /** The opacity of a cue over its time. */
     NumberTrack opacity(Played cue) {
-        return cue.opacity()
-                .flatMap(node -> keys(cue).number(OPACITY, node, "\"opacity\" of a cue"))
-                .orElse(OPACITY.standard());
+        Node written = cue.opacity().orElse(null);
+        if (written == null) {
+            return OPAQUE;
+        }
+        if (written instanceof NumberNode number
+                && number.value() >= OPACITY.min()
+                && number.value() <= OPACITY.max()) {
+            return opacities.computeIfAbsent(number.value(), NumberTrack::constant);
+        }
+        return keys(cue).number(OPACITY, written, "\"opacity\" of a cue").orElse(OPAQUE);
     }
 
     /** Warns of what mostly is a slip: keys that are never reached, palettes that no cue names. */

@@ -56,6 +56,11 @@ final class SharedKernels {
         brushes = geometry.areas().stream().map(area -> new BrushNumbers()).toList();
     }
 
+    /** What those who share them have in common. */
+    Key identity() {
+        return identity;
+    }
+
     /** The effect on each canvas, for a cue with this random key. */
     List<Prepared> prepared(String randomKey) {
         return byRandomKey.computeIfAbsent(effect.usesChance() ? randomKey : "", this::shelved);

@@ -6,37 +6,38 @@ import java.util.List;
 import org.duskloom.engine.plan.PlannedCue;
 
 /**
- * Finds the cues of a layer that are seen in a frame, without asking all of them: a tree over the cues in the order in
- * which they begin, of which each node knows the first frame and the end of what is under it. What is found costs
- * little more than its own number, however many cues the layer has. For one thread.
+ * Finds the cues of a layer that are seen in a frame, without asking all of them. They stand in the order in which they
+ * begin, so that a halving tells which have begun; from the last of these a tree leads back from one to the next that
+ * has not ended, for each of its nodes knows the latest end under it. What is found costs little more than its own
+ * number, however many cues the layer has. For one thread.
  */
 final class ActiveCues {
     private final List<PlannedCue> cues;
-    /** Numbers of cues, by their first frames; for each the node is the number of leaves behind the place. */
+    /** Numbers of cues, by their first frames. */
     private final int[] byStart;
 
-    private final int leafCount;
     private final long[] firstFrame;
-    private final long[] endFrameExclusive;
+    /** More than there are cues: a place behind the last has a leaf, too. */
+    private final int leafCount;
+    /** By nodes: 1 is the root, those under n are 2n and 2n + 1. */
+    private final long[] latestEnd;
+
     private final int[] found;
-    private int foundCount;
 
     ActiveCues(List<PlannedCue> cues) {
         this.cues = cues;
         byStart = numbersByStart(cues);
-        leafCount = Math.max(1, Integer.highestOneBit(Math.max(1, 2 * cues.size() - 1)));
-        firstFrame = new long[2 * leafCount];
-        endFrameExclusive = new long[2 * leafCount];
-        found = new int[cues.size()];
-        Arrays.fill(firstFrame, Long.MAX_VALUE);
-        Arrays.fill(endFrameExclusive, Long.MIN_VALUE);
+        firstFrame = new long[byStart.length];
+        leafCount = Math.max(1, Integer.highestOneBit(2 * byStart.length));
+        latestEnd = new long[2 * leafCount];
+        found = new int[byStart.length];
+        Arrays.fill(latestEnd, Long.MIN_VALUE);
         for (int place = 0; place < byStart.length; place++) {
-            firstFrame[leafCount + place] = cues.get(byStart[place]).firstFrame();
-            endFrameExclusive[leafCount + place] = cues.get(byStart[place]).endFrameExclusive();
+            firstFrame[place] = cues.get(byStart[place]).firstFrame();
+            latestEnd[leafCount + place] = cues.get(byStart[place]).endFrameExclusive();
         }
         for (int node = leafCount - 1; node > 0; node--) {
-            firstFrame[node] = Math.min(firstFrame[2 * node], firstFrame[2 * node + 1]);
-            endFrameExclusive[node] = Math.max(endFrameExclusive[2 * node], endFrameExclusive[2 * node + 1]);
+            latestEnd[node] = Math.max(latestEnd[2 * node], latestEnd[2 * node + 1]);
         }
     }
 
@@ -49,25 +50,46 @@ final class ActiveCues {
 
     /** Adds the cues that are seen in a frame, in the order of painting. */
     void addTo(List<PlannedCue> seen, long frame) {
-        foundCount = 0;
-        find(1, frame);
-        if (foundCount > 1) {
-            Arrays.sort(found, 0, foundCount);
+        int count = 0;
+        for (int place = before(begun(frame), frame); place >= 0; place = before(place, frame)) {
+            found[count++] = byStart[place];
         }
-        for (int i = 0; i < foundCount; i++) {
+        if (count > 1) {
+            Arrays.sort(found, 0, count);
+        }
+        for (int i = 0; i < count; i++) {
             seen.add(cues.get(found[i]));
         }
     }
 
-    private void find(int node, long frame) {
-        if (frame < firstFrame[node] || frame >= endFrameExclusive[node]) {
-            return;
+    /** How many have begun in a frame. */
+    private int begun(long frame) {
+        int from = 0;
+        int to = firstFrame.length;
+        while (from < to) {
+            int middle = (from + to) >>> 1;
+            if (firstFrame[middle] <= frame) {
+                from = middle + 1;
+            } else {
+                to = middle;
+            }
         }
-        if (node >= leafCount) {
-            found[foundCount++] = byStart[node - leafCount];
-            return;
+        return from;
+    }
+
+    /** The last place before this one whose cue ends after a frame; -1 if there is none. */
+    private int before(int place, long frame) {
+        int node = leafCount + place;
+        while ((node & 1) == 0 || latestEnd[node - 1] <= frame) {
+            if (node == 1) {
+                return -1;
+            }
+            node >>= 1;
         }
-        find(2 * node, frame);
-        find(2 * node + 1, frame);
+        node--;
+        while (node < leafCount) {
+            node = latestEnd[2 * node + 1] > frame ? 2 * node + 1 : 2 * node;
+        }
+        return node - leafCount;
     }
 }

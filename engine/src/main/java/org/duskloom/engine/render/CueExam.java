@@ -27,6 +27,7 @@ final class CueExam {
     private final List<LayeredCue> plays;
     private final long frameCount;
     private final long stride;
+    private final int mostFrames;
     /** What it is played on; shared with other cues. */
     private final BitSet pixels;
 
@@ -43,6 +44,7 @@ final class CueExam {
         this.pixels = pixels;
         this.frameCount = plays.stream().mapToLong(LayeredCue::frameCount).sum();
         this.stride = stride(frameCount);
+        this.mostFrames = mostFrames(frameCount, plays.get(0).plan().pixelCount());
         darkMembers = plays.get(0).isMask()
                 ? List.of()
                 : plays.stream()
@@ -71,7 +73,7 @@ final class CueExam {
      */
     void look(CueLight light, HiddenCues hiddenCues) {
         light.begin();
-        while (lookedAt < mostFrames() && !isKnown(light.lit())) {
+        while (lookedAt < mostFrames && !isKnown(light.lit())) {
             Sight sight = sight(lookedAt++);
             light.look(sight.play(), sight.frame());
             judge(sight, light.touched(), hiddenCues);
@@ -98,7 +100,7 @@ final class CueExam {
     /** Looks at more frames, for pixels of it that nothing has lit so far. */
     void lookFor(CueLight light) {
         light.begin();
-        while (lookedAt < mostFrames() && !covers(light.lit())) {
+        while (lookedAt < mostFrames && !covers(light.lit())) {
             Sight sight = sight(lookedAt++);
             light.look(sight.play(), sight.frame());
         }
@@ -124,9 +126,9 @@ final class CueExam {
         throw new IllegalStateException("frame " + index + " of " + frameCount);
     }
 
-    private long mostFrames() {
-        long bearable = MOST_PIXELS / Math.max(1, plays.get(0).plan().pixelCount());
-        return Math.min(frameCount, Math.max(LEAST, Math.min(MOST, bearable)));
+    private static int mostFrames(long frameCount, int pixelCount) {
+        long bearable = MOST_PIXELS / Math.max(1, pixelCount);
+        return (int) Math.min(frameCount, Math.max(LEAST, Math.min(MOST, bearable)));
     }
 
     /** The plays, in the order of the plan. */

@@ -73,7 +73,7 @@ public final class DarkSearch {
             for (PlannedCue cue : plan.layers().get(layer).cues()) {
                 LayeredCue play = new LayeredCue(plan, layer, cue);
                 if (play.frameCount() > 0) {
-                    plays.computeIfAbsent(new Role(cue.cue().location(), play.isMask()), role -> new ArrayList<>())
+                    plays.computeIfAbsent(new Role(cue.cue().location(), play.isMask()), role -> new ArrayList<>(1))
                             .add(play);
                 }
             }

@@ -156,10 +156,18 @@ public final class FramePainter {
                 seen.removeIf(leftOut::contains);
             }
             if (asked != null) {
-                seen.removeIf(this::isAside);
+                leaveAside(seen);
             }
             for (int i = 0; i < seen.size(); i++) {
                 begin(seen.get(i), frame);
+            }
+        }
+    }
+
+    private void leaveAside(List<PlannedCue> seen) {
+        for (int i = seen.size() - 1; i >= 0; i--) {
+            if (isAside(seen.get(i))) {
+                seen.remove(i);
             }
         }
     }

@@ -17,6 +17,7 @@ public record ExactTime(long numerator, long denominator) implements Comparable<
     public static final ExactTime ZERO = new ExactTime(0, 1);
 
     private static final int LONGEST_SHOWN_DECIMALS = 9;
+    private static final long BILLION = 1_000_000_000;
 
     /** The sum of two products of numbers below it fits; nearly all times of shows are made of such. */
     private static final long SMALL = 1L << 31;
@@ -53,6 +54,9 @@ public record ExactTime(long numerator, long denominator) implements Comparable<
      * @throws ArithmeticException if it does not fit
      */
     public ExactTime plus(ExactTime other) {
+        if (other.isZero()) {
+            return this;
+        }
         if (isSmall() && other.isSmall()) {
             return new ExactTime(
                     numerator * other.denominator + other.numerator * denominator, denominator * other.denominator);
@@ -133,6 +137,9 @@ public record ExactTime(long numerator, long denominator) implements Comparable<
     /** Exact seconds: {@code 0.25s} where nine decimals are enough, else a fraction such as {@code 1001/30000s}. */
     @Override
     public String toString() {
+        if (isSmall(numerator) && BILLION % denominator == 0) {
+            return decimals(numerator * (BILLION / denominator));
+        }
         BigInteger[] scaled = big(numerator)
                 .multiply(BigInteger.TEN.pow(LONGEST_SHOWN_DECIMALS))
                 .divideAndRemainder(big(denominator));
@@ -141,6 +148,20 @@ public record ExactTime(long numerator, long denominator) implements Comparable<
         }
         BigDecimal seconds = new BigDecimal(scaled[0], LONGEST_SHOWN_DECIMALS);
         return (seconds.signum() == 0 ? "0" : seconds.stripTrailingZeros().toPlainString()) + "s";
+    }
+
+    private static String decimals(long billionths) {
+        long size = Math.abs(billionths);
+        StringBuilder text = new StringBuilder(billionths < 0 ? "-" : "").append(size / BILLION);
+        long fraction = size % BILLION;
+        if (fraction != 0) {
+            text.append('.');
+        }
+        for (long place = BILLION / 10; fraction != 0; place /= 10) {
+            text.append((char) ('0' + fraction / place));
+            fraction %= place;
+        }
+        return text.append('s').toString();
     }
 
     static ExactTime reduced(BigInteger numerator, BigInteger denominator) {

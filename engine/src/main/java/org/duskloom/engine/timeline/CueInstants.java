@@ -22,7 +22,6 @@ import org.duskloom.engine.time.TimeText;
 final class CueInstants {
     private final CueContext context;
     private final InstantNames names;
-    private final Map<OpenCue, OpenCue> before = new HashMap<>();
     private final List<CueInstant> instants = new ArrayList<>();
 
     private CueInstants(List<List<OpenCue>> lists, Map<String, InstantNames.Marker> markers, CueContext context) {
@@ -33,7 +32,7 @@ final class CueInstants {
                 instants.add(new CueInstant(list.get(i), false));
                 instants.add(new CueInstant(list.get(i), true));
                 if (i > 0) {
-                    before.put(list.get(i), list.get(i - 1));
+                    list.get(i).follows(list.get(i - 1));
                 }
             }
         }
@@ -69,8 +68,10 @@ final class CueInstants {
     }
 
     private void addTo(List<InstantOrder.Reference> references, OpenCue cue, TextNode written) {
-        if (TimeText.isSigned(written.value()) && before.containsKey(cue)) {
-            references.add(new InstantOrder.Reference(new CueInstant(before.get(cue), true), written));
+        if (TimeText.isSigned(written.value())) {
+            cue.before()
+                    .ifPresent(before ->
+                            references.add(new InstantOrder.Reference(new CueInstant(before, true), written)));
         }
         names.meaning(cue, written.value())
                 .filter(InstantNames.Meaning::isClear)
@@ -112,7 +113,7 @@ final class CueInstants {
             return Optional.of(ExactTime.ZERO);
         }
         if (at(cue).map(TextNode::value).filter(TimeText::isSigned).isPresent()) {
-            Optional<OpenCue> previous = Optional.ofNullable(before.get(cue));
+            Optional<OpenCue> previous = cue.before();
             return previous.isEmpty()
                     ? context.after(ExactTime.ZERO, "the first cue of a list counts from its start", fields)
                     : previous.get()

@@ -16,7 +16,9 @@ import org.duskloom.engine.time.TimeText;
  * have the name of neither.
  */
 final class InstantNames {
+    /** The names in its list; nothing for those of lists without names. */
     private final Map<OpenCue, Map<String, List<CueInstant>>> ownByCue = new HashMap<>();
+
     private final Map<String, List<CueInstant>> all = new HashMap<>();
     private final Map<String, Marker> markers;
     private final Set<String> labels = new HashSet<>();
@@ -26,11 +28,13 @@ final class InstantNames {
         for (List<OpenCue> list : lists) {
             Map<String, List<CueInstant>> own = new HashMap<>();
             for (OpenCue cue : list) {
-                ownByCue.put(cue, own);
                 if (!cue.name().isEmpty()) {
                     add(cue.name(), new CueInstant(cue, false), own);
                     add(cue.name() + CueInstant.END, new CueInstant(cue, true), own);
                 }
+            }
+            if (!own.isEmpty()) {
+                list.forEach(cue -> ownByCue.put(cue, own));
             }
         }
         labels.addAll(all.keySet());
@@ -82,8 +86,8 @@ final class InstantNames {
 
     /** What the name in a time of a cue stands for; nothing if it names nothing that there is. */
     Optional<Meaning> meaning(OpenCue cue, String time) {
-        Map<String, List<CueInstant>> own = ownByCue.get(cue);
         return TimeText.markIn(time, labels).map(label -> {
+            Map<String, List<CueInstant>> own = ownByCue.getOrDefault(cue, Map.of());
             List<CueInstant> cues = own.containsKey(label) ? own.get(label) : all.getOrDefault(label, List.of());
             return new Meaning(label, cues, Optional.ofNullable(markers.get(label)));
         });

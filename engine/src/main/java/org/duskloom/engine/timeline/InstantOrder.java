@@ -75,10 +75,27 @@ final class InstantOrder {
     }
 
     private void enter(CueInstant instant, Deque<CueInstant> path) {
-        if (seen.add(instant)) {
-            open.put(instant, references.apply(instant).iterator());
+        if (seen.contains(instant)) {
+            return;
+        }
+        List<Reference> from = references.apply(instant);
+        boolean countsFromKnown = areInOrder(from);
+        seen.add(instant);
+        if (countsFromKnown) {
+            order.add(instant);
+        } else {
+            open.put(instant, from.iterator());
             path.push(instant);
         }
+    }
+
+    private boolean areInOrder(List<Reference> from) {
+        for (Reference reference : from) {
+            if (!seen.contains(reference.from()) || open.containsKey(reference.from())) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void reportCircle(CueInstant closing) {

@@ -1,6 +1,7 @@
 package org.duskloom.engine.timeline;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -8,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
 import org.duskloom.engine.document.DeclaredField;
 import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
@@ -87,18 +87,20 @@ final class LookBook {
 
     /** The fields and the settings of a look that a cue takes: those that it has not itself. */
     private void note(String look, Map<String, Field> fields, ObjectNode cue) {
-        note(look, fields.keySet(), cue.fields(), taken);
+        note(look, fields.values(), cue, taken);
         if (fields.containsKey(CueFields.WITH.name())) {
-            Set<String> settings =
-                    settings(looks.get(look)).stream().map(Field::name).collect(Collectors.toSet());
-            note(look, settings, settings(cue), takenSettings);
+            ObjectNode own = new ObjectNode(cue.location(), settings(cue));
+            note(look, settings(looks.get(look)), own, takenSettings);
         }
     }
 
-    private static void note(String look, Set<String> names, List<Field> own, Map<String, Set<String>> byLook) {
+    private static void note(String look, Collection<Field> fields, ObjectNode own, Map<String, Set<String>> byLook) {
         Set<String> known = byLook.computeIfAbsent(look, unused -> new HashSet<>());
-        Set<String> without = own.stream().map(Field::name).collect(Collectors.toSet());
-        names.stream().filter(name -> !without.contains(name)).forEach(known::add);
+        for (Field field : fields) {
+            if (!known.contains(field.name()) && own.value(field.name()).isEmpty()) {
+                known.add(field.name());
+            }
+        }
     }
 
     private boolean isKnown(TextNode name, Problems problems) {

@@ -17,6 +17,7 @@ final class OpenCue {
     private ExactTime keyStart;
     private Lapse length;
     private Plays plays;
+    private OpenCue before;
 
     /**
      * A cue whose times are not known yet.
@@ -69,6 +70,15 @@ final class OpenCue {
 
     private void noteErrors(int errorsBefore) {
         sound &= problems.errorCount() == errorsBefore;
+    }
+
+    void follows(OpenCue other) {
+        before = other;
+    }
+
+    /** The cue before it in its list; nothing if it is the first, or stands in none yet. */
+    Optional<OpenCue> before() {
+        return Optional.ofNullable(before);
     }
 
     void startsAt(ExactTime instant) {

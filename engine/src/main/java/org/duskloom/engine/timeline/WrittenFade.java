@@ -27,6 +27,9 @@ record WrittenFade(Location location, Lapse in, Lapse out, Easing easing, TimeCo
 
     /** The fade of a play; an error if that is shorter. */
     Fade over(Plays.Times play, Problems problems) {
+        if (this == NONE) {
+            return Fade.NONE;
+        }
         Fade fade = new Fade(times.lasting(in, play.at()), times.ending(out, play.end()), easing);
         ExactTime both = fade.in().plus(fade.out());
         ExactTime length = play.end().minus(play.at());
