@@ -57,10 +57,10 @@ final class ShowMeters {
     List<FrameSink> sinks(RunInfo run) {
         List<FrameSink> sinks = new ArrayList<>();
         if (hasPorts()) {
-            sinks.add(new MeterSink(List.of(power)));
+            sinks.add(new MeterSink(List.of(power), show.frames()));
         }
         if (looksForFlashes(run)) {
-            sinks.add(new MeterSink(List.of(light)));
+            sinks.add(new MeterSink(List.of(light), show.frames()));
         }
         return sinks;
     }
@@ -78,7 +78,7 @@ final class ShowMeters {
         FrameSource source = show.frames();
         RunInfo info = source.info();
         Rendering rendering = new Rendering(source, info.frames());
-        rendering.into(List.of(new MeterSink(List.of(power)), new MeterSink(List.of(light))), streams);
+        rendering.into(List.of(new MeterSink(List.of(power), source), new MeterSink(List.of(light), source)), streams);
         PlayingCues playing = playing();
         return report(rendering.info(), false)
                 .with(LightReport.of(light, source, show.show().map(), playing));

@@ -1,5 +1,7 @@
 package org.duskloom.engine.meter;
 
+import java.io.IOException;
+import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.frame.RunInfo;
 
 /**
@@ -19,4 +21,12 @@ public interface Meter {
      * @param offset where they start
      */
     void frame(long frame, byte[] rgb, int offset);
+
+    /**
+     * Called once, after the last frame.
+     *
+     * @param source where the frames came from: some of them may be looked at again
+     * @throws IOException if they cannot be had
+     */
+    default void finish(FrameSource source) throws IOException {}
 }

@@ -33,6 +33,7 @@ final class CanvasCompiler {
     private final LayoutDoubts layoutDoubts;
     private final IntSupplier freshBrush;
     private final Optional<FrameBeats> beats;
+    private final Optional<FrameBeats> heardBeats;
     private boolean doubtsTold;
 
     /**
@@ -61,6 +62,7 @@ final class CanvasCompiler {
         this.layoutDoubts = layoutDoubts;
         this.freshBrush = freshBrush;
         this.beats = beats;
+        this.heardBeats = settings.hearBeats() ? beats : Optional.empty();
     }
 
     /** The effect that paints. */
@@ -75,7 +77,7 @@ final class CanvasCompiler {
 
     /** The beats that what is painted hangs on; nothing if it hangs on none. */
     Optional<FrameBeats> heardBeats() {
-        return settings.hearBeats() ? beats : Optional.empty();
+        return heardBeats;
     }
 
     /** Where is painted. */
@@ -132,7 +134,11 @@ final class CanvasCompiler {
     }
 
     private void report(List<SharedKernels.Prepared> prepared, Cue play) {
-        prepared.forEach(each -> each.refusal().ifPresent(refusal -> report(refusal, play)));
+        for (SharedKernels.Prepared each : prepared) {
+            if (each.refusal().isPresent()) {
+                report(each.refusal().get(), play);
+            }
+        }
     }
 
     private void report(SettingException refusal, Cue play) {

@@ -78,8 +78,11 @@ final class LayerDraft {
         List<PlannedCue> planned = new ArrayList<>();
         for (Entry entry : entries) {
             for (CueDraft cue : entry.cues) {
-                List<PlannedGroup> groups =
-                        cue.groups().stream().map(CueDraft.GroupDraft::planned).toList();
+                List<PlannedGroup> groups = cue.groups().isEmpty()
+                        ? List.of()
+                        : cue.groups().stream()
+                                .map(CueDraft.GroupDraft::planned)
+                                .toList();
                 planned.add(
                         entry.group == null
                                 ? new PlannedCue(cue.body().mixed(entry.blend, entry.shares), groups)

@@ -165,7 +165,7 @@ class PowerMeterTest {
     @Test
     void aSinkShowsEachFrameOnce() {
         PowerMeter meter = new PowerMeter(PoweredDisplay.ports(), 20);
-        MeterSink sink = new MeterSink(java.util.List.of(meter));
+        MeterSink sink = new MeterSink(java.util.List.of(meter), null);
         sink.begin(PoweredDisplay.run(2));
         sink.take(FrameBatch.of(0, WHITE));
         sink.take(FrameBatch.of(1, BLACK));

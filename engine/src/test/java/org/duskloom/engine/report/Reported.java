@@ -86,7 +86,7 @@ public record Reported(Show show, Report report) {
 
     private static void measure(FrameRenderer frames, List<Meter> meters) throws IOException {
         try {
-            new FrameRun(frames, frames.info().frames(), 1).into(new MeterSink(meters), (done, all) -> {});
+            new FrameRun(frames, frames.info().frames(), 1).into(new MeterSink(meters, frames), (done, all) -> {});
         } catch (InterruptedException stopped) {
             throw new AssertionError(stopped);
         }

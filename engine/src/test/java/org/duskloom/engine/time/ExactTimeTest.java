@@ -3,6 +3,7 @@ package org.duskloom.engine.time;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.util.Random;
 import java.util.function.Supplier;
@@ -159,6 +160,20 @@ final class ExactTimeTest {
             assertThat(time.get()).isEqualTo(new ExactTime(numerator.longValue(), denominator.longValue()));
         } else {
             assertThatThrownBy(time::get).isInstanceOf(ArithmeticException.class);
+        }
+    }
+
+    /** The decimals of java.math, which are exact. */
+    @Test
+    void showsTheDecimalsOfItsQuotient() {
+        Random random = new Random(9);
+        for (int i = 0; i < 2000; i++) {
+            long denominator = Math.round(Math.pow(2, random.nextInt(10)) * Math.pow(5, random.nextInt(10)));
+            ExactTime time = new ExactTime(random.nextInt() >> random.nextInt(31), denominator);
+            BigDecimal quotient = new BigDecimal(time.numerator()).divide(new BigDecimal(time.denominator()));
+            String decimals =
+                    quotient.signum() == 0 ? "0" : quotient.stripTrailingZeros().toPlainString();
+            assertThat(time).hasToString(decimals + "s");
         }
     }
 }

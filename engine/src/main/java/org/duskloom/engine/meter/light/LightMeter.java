@@ -1,6 +1,7 @@
 package org.duskloom.engine.meter.light;
 
 import java.io.IOException;
+import java.io.InterruptedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -99,6 +100,11 @@ public final class LightMeter implements Meter {
         use.endFrame(rgb, offset);
     }
 
+    @Override
+    public void finish(FrameSource source) throws IOException {
+        lookAtJoint(source);
+    }
+
     private void look(int nextPlace, byte[] rgb, int offset) {
         place = nextPlace;
         past.keep(place, rgb, offset);
@@ -159,6 +165,9 @@ public final class LightMeter implements Meter {
             byte[] rgb = new byte[run.frameBytes()];
             long frames = framesOfSecond;
             for (long i = 0; i < frames; i++) {
+                if (Thread.currentThread().isInterrupted()) {
+                    throw new InterruptedIOException("the run has ended");
+                }
                 reader.read(i % run.showFrames(), rgb, 0);
                 look(place + 1, rgb, 0);
                 if (i + 1 == framesOfSecond && counter.mayHangOnOneChange(seenFromMetres.isPresent())) {

@@ -10,9 +10,11 @@ import java.util.List;
 import java.util.OptionalInt;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FramePixels;
+import org.duskloom.engine.frame.FrameRun;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.map.Positions;
+import org.duskloom.engine.meter.MeterSink;
 import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.FrameSpan;
 import org.junit.jupiter.api.Test;
@@ -178,6 +180,20 @@ class LightMeterTest {
 
         assertThat(frames).hasSize(200);
         assertThat(found.general().most()).isEqualTo(6);
+        assertThat(read).hasSize(looks);
+    }
+
+    /** As a sink does beside others that finish: who asks for the figures then waits for no frame. */
+    @Test
+    void looksAtTheJointWhereItIsFinished() throws IOException, InterruptedException {
+        List<Integer> read = new ArrayList<>();
+        List<int[]> frames = List.of(new int[] {0xFFFFFF}, new int[] {0}, new int[] {0xFFFFFF}, new int[] {0});
+        FrameSource source = Flickers.source(4, FramePixels.unnamed(1), frames, read::add);
+        LightMeter meter = LightMeter.ofAnyArea();
+        new FrameRun(source, source.info().frames(), 1).into(new MeterSink(List.of(meter), source), (done, all) -> {});
+        int looks = read.size();
+        assertThat(looks).isGreaterThanOrEqualTo(2 * frames.size());
+        meter.flashes(source);
         assertThat(read).hasSize(looks);
     }
 
