@@ -1,5 +1,7 @@
 package org.duskloom.effects.chase;
 
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.ParameterizedTest;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -94,5 +96,44 @@ class ChaseTest {
 
     private static Look chase() {
         return Look.of("chase").seconds("every", 2);
+    }
+
+    /**
+     * The formula of the reference in doubles, for two members of unlike length, forward and backward. Where a float
+     * may round to the other side of a head or of the end of a tail, nothing is said.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 0.5, 1, false", "7, 0.9, 0.4, true", "40, 1, 0, false", "3, 0.01, 0.7, true", "1000, 0.6, 1, false"})
+    void isItsFormula(int heads, double tail, double fade, boolean reverse) throws SettingException {
+        Canvas two = new Canvases()
+                .member("short", Canvases.row(7))
+                .member("long", Canvases.row(150))
+                .build();
+        Look look = chase().with("heads", heads).with("tail", tail).with("fade", fade);
+        look = (reverse ? look.flag("reverse") : look).with("phase", 0.3);
+        for (double second = 0.1; second < 9; second += 1.37) {
+            float[] alpha = Painting.of(look, two, second).alpha();
+            double phi = (reverse ? -1 : 1) * (second / 2 + 0.3);
+            for (int pixel = 0; pixel < 157; pixel++) {
+                double place = pixel < 7 ? (pixel + 0.5) / 7 : (pixel - 7 + 0.5) / 150;
+                double gaps = heads * (phi - place);
+                double behind = gaps - Math.floor(gaps);
+                double level = behind < tail ? 1 - fade * behind / tail : 0;
+                if (Math.min(behind, Math.min(1 - behind, Math.abs(behind - tail))) > 2e-4) {
+                    assertThat((double) alpha[pixel]).as("pixel %s", pixel).isCloseTo(level, within(1e-3));
+                }
+            }
+        }
+    }
+
+    /** Heads that move are whole: of 2 to 5 over 4 s there are 3 (3.49 rounds down) until just before 2 s. */
+    @Test
+    void hasWholeHeadsWhileTheirNumberMoves() throws SettingException {
+        Look still = chase().with("heads", 3).with("phase", 0.25);
+        Look moving = chase().moving("heads", 2, 5, 4).with("phase", 0.25);
+        assertThat(Painting.of(moving, ROW, 1.98).isSame(Painting.of(still, ROW, 1.98)))
+                .isTrue();
+        assertThat(Painting.of(moving, ROW, 2).isSame(Painting.of(still.with("heads", 4), ROW, 2)))
+                .isTrue();
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Arrays;
 import org.assertj.core.data.Offset;
 import org.duskloom.effects.Canvases;
 import org.duskloom.effects.Look;
@@ -141,5 +142,55 @@ class GaugeTest {
                         () -> gauge().with("from", "centre").with("toward", 0).on(MAST))
                 .isInstanceOf(SettingException.class)
                 .hasMessage("toward says nothing where from is \"centre\"");
+    }
+
+    /**
+     * The formula of the reference in doubles, toward any direction, in each of two members by its own range; the edge
+     * is from hard to as wide as all. Where a hard edge may round to the other side nothing is said.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.3, 0.1, 0, 17", "0.7, 0, 0.25, 200", "0.01, 1, 0.5, -33", "0.999, 0.4, 0, 90", "0.5, 1e-9, 0.1, 271"})
+    void isItsFormula(double amount, double soft, double low, double toward) throws SettingException {
+        double[][] near = Canvases.scattered(90);
+        double[][] far = Canvases.moved(Canvases.scattered(40), 0.3, 0, 0.1, 0.2);
+        Canvas two = new Canvases().member("near", near).member("far", far).build();
+        Look look = gauge().with("amount", amount).with("soft", soft).with("low", low).with("toward", toward);
+        float[] light = Painting.of(look, two, 0).alpha();
+        for (int pixel = 0; pixel < 130; pixel++) {
+            double share = pixel < 90 ? share(near, pixel, toward) : share(far, pixel - 90, toward);
+            double inward = amount * (1 + soft) - share;
+            double level = soft > 0 ? smooth((float) Math.min(1, Math.max(0, inward / soft))) : inward > 0 ? 1 : 0;
+            if (soft > 1e-6 || Math.abs(inward) > 1e-6) {
+                assertThat((double) light[pixel]).isCloseTo(low + (1 - low) * level, within(1e-4));
+            }
+        }
+    }
+
+    /** Where a pixel lies along a direction among all pixels of its member: 0 for the first, 1 for the last. */
+    private static double share(double[][] places, int pixel, double toward) {
+        double[] along = Arrays.stream(places)
+                .mapToDouble(p ->
+                        p[0] * Math.cos(Math.toRadians(toward)) + p[1] * Math.sin(Math.toRadians(toward)))
+                .toArray();
+        double[] sorted = along.clone();
+        Arrays.sort(sorted);
+        return (along[pixel] - sorted[0]) / (sorted[sorted.length - 1] - sorted[0]);
+    }
+
+    /** As a meter it must never fall while the amount rises, anywhere, however soft the edge is. */
+    @ParameterizedTest
+    @CsvSource({"edge, 0", "centre, 0.2", "order, 1"})
+    void neverFallsWhileTheAmountRises(String from, double soft) throws SettingException {
+        Canvas canvas = Canvases.of(Canvases.scattered(60));
+        Look rising = gauge().with("soft", soft).with("from", from).moving("amount", 0, 1, 4);
+        float[] before = new float[60];
+        for (int step = 0; step <= 80; step++) {
+            float[] now = Painting.of(rising, canvas, step / 20.0).alpha();
+            for (int pixel = 0; pixel < 60; pixel++) {
+                assertThat(now[pixel]).isGreaterThanOrEqualTo(before[pixel]);
+            }
+            before = now;
+        }
+        assertThat(before).containsOnly(new float[] {1}, ROUNDING);
     }
 }

@@ -63,4 +63,30 @@ class LanesTest {
         assertThat(lanes.along())
                 .containsExactly(new float[] {1, 0.875f, 0.75f, 0.625f, 0.5f, 0.375f, 0.25f, 0.125f, 0}, within(1e-6f));
     }
+
+    /** Each member has lanes of its own over its own width, and only those with pixels count: 3 and 2 of 3. */
+    @Test
+    void cutsEachMemberByItself() {
+        Canvas two = new Canvases()
+                .member("wide", Canvases.row(9))
+                .member("pair", new double[] {5, 0}, new double[] {5.1, 0})
+                .build();
+        Lanes lanes = lanes(two, 3, 1, 0);
+        assertThat(lanes.count()).isEqualTo(5);
+        assertThat(lanes.memberOf(3)).isEqualTo(1);
+        assertThat(lanes.memberOf(4)).isEqualTo(1);
+        assertThat(lanes.numberOf(3)).isZero();
+        assertThat(lanes.numberOf(4)).isEqualTo(2);
+        assertThat(lanes.mostLanes()).isGreaterThanOrEqualTo(5);
+    }
+
+    /** Down a column of 33, sixteen sections: pixel i lies 1 - i/32 along, so in section 15 - i/2, the last in 15. */
+    @Test
+    void cutsALaneIntoSections() {
+        Lanes lanes = lanes(Canvases.of(Canvases.moved(Canvases.row(33), 0, 0, 1, 0)), 1, 1, 0);
+        assertThat(lanes.sectionOf()[0]).isEqualTo(15);
+        for (int i = 1; i < 33; i++) {
+            assertThat(lanes.sectionOf()[i]).as("pixel %s", i).isEqualTo(16 - (i + 1) / 2);
+        }
+    }
 }

@@ -1,8 +1,11 @@
 package org.duskloom.effects.spin;
 
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.ParameterizedTest;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.assertj.core.data.Offset;
 import org.duskloom.effects.Canvases;
 import org.duskloom.effects.Look;
@@ -87,5 +90,36 @@ class SpinTest {
 
     private static Look spin() {
         return Look.of("spin").with("arms", 1).seconds("every", 2);
+    }
+
+    /**
+     * The formula of the reference with the arc tangent of the library, for two members about any centre. Where a float
+     * may round to the other side of an edge nothing is said.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 0, 0, 0", "3, 0.7, 0.2, -0.4", "100, 0, 3, 5", "5, -2.5, -0.1, 0.1", "2, 40, 0, 0.5"})
+    void isItsFormula(int arms, double bend, double x, double y) throws SettingException {
+        double[][] places = Canvases.scattered(300);
+        Canvas canvas = new Canvases()
+                .member("near", Arrays.copyOf(places, 120))
+                .member("far", Arrays.copyOfRange(places, 120, 300))
+                .build();
+        Look look = spin().with("arms", arms).with("bend", bend).with("x", x).with("y", y);
+        look = look.with("width", 0.4).palette("red", "blue");
+        for (double second : new double[] {0, 0.3, 1.9, 777.7}) {
+            Painting painting = Painting.of(look, canvas, second);
+            for (int pixel = 0; pixel < 300; pixel++) {
+                double right = places[pixel][0] - x;
+                double up = places[pixel][1] - y;
+                double turns = Math.atan2(up, right) / (2 * Math.PI);
+                double wound = arms * (turns - second / 2) + bend * Math.hypot(right, up);
+                double u = wound - Math.floor(wound);
+                double edge = Math.min(Math.min(u, 1 - u), Math.abs(u - 0.4));
+                if (edge > 1e-5) {
+                    assertThat(painting.alpha()[pixel]).as("pixel %s", pixel).isEqualTo(u < 0.4 ? 1 : 0);
+                    assertThat((double) painting.blue()[pixel]).isCloseTo(u < 0.4 ? u / 0.4 : 0, within(1e-4));
+                }
+            }
+        }
     }
 }

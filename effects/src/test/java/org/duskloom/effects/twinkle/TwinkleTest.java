@@ -1,5 +1,7 @@
 package org.duskloom.effects.twinkle;
 
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.ParameterizedTest;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -164,5 +166,44 @@ class TwinkleTest {
             lit += alpha > 0 ? 1 : 0;
         }
         return lit;
+    }
+
+    /**
+     * The light of a lit pixel over a whole window: the area of a trapezoid, 1 - (rise + fall) / 2. By the rule of the
+     * middles a straight line is summed up exactly, but for the steps in which it bends.
+     */
+    @ParameterizedTest
+    @CsvSource({"0, 0", "0.2, 0.5", "1, 0", "0, 1", "0.3, 0.7", "0.001, 0.9"})
+    void givesTheLightOfATrapezoid(double rise, double fall) throws SettingException {
+        Look look = flat(1).with("rise", rise).with("fall", fall);
+        Brush brush = look.on(Canvases.of(Canvases.row(1))).open();
+        double sum = 0;
+        for (int step = 0; step < 1000; step++) {
+            sum += Painting.of(brush, Canvases.of(Canvases.row(1)), (step + 0.5) / 500, Patch.CAPACITY, 0)
+                    .alpha()[0];
+        }
+        assertThat(sum / 1000).isCloseTo(1 - (rise + fall) / 2, within(2e-3));
+    }
+
+    /** Edges that grow beyond the pass together cut the top off: where rise and fall meet it is 1 / (rise + fall). */
+    @Test
+    void isNeverFullWhereMovingEdgesOverlap() throws SettingException {
+        Look look = flat(1).moving("rise", 0, 1, 2).moving("fall", 0, 1, 2);
+        float[] levels = Painting.of(look, MANY, 2).alpha();
+        Arrays.sort(levels);
+        assertThat(levels[PIXELS - 1]).isCloseTo(0.5f, within(5e-3f));
+        assertThat(levels[0]).isCloseTo(0, within(5e-3f));
+    }
+
+    /** Backward the same windows come in the other order: after t what a phase of -t shows. */
+    @Test
+    void runsBackwardThroughTheSameWindows() throws SettingException {
+        Look look = Look.of("twinkle").seconds("every", 2).palette("red", "gold", "white");
+        Painting backward = Painting.of(look.flag("reverse"), MANY, 6.5);
+        Look stopped = Look.of("twinkle").with("passes", 0).palette("red", "gold", "white");
+        assertThat(Painting.of(stopped.with("phase", -3.25), MANY, 1).isSame(backward))
+                .isTrue();
+        Look forward = Look.of("twinkle").seconds("every", 2).palette("red", "gold", "white");
+        assertThat(Painting.of(forward, MANY, 6.5).isSame(backward)).isFalse();
     }
 }

@@ -1,5 +1,7 @@
 package org.duskloom.effects.wash;
 
+import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.ParameterizedTest;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -169,5 +171,39 @@ class WashTest {
         assertThatThrownBy(() -> twoColours.on(ROW))
                 .isInstanceOf(SettingException.class)
                 .hasMessageContaining("palette");
+    }
+
+    /** Turned as a whole, with its direction, it is the same picture; from the middle it is so by itself. */
+    @ParameterizedTest
+    @ValueSource(doubles = {0.5, 33, 90, 123.4, 300})
+    void turnsWithTheStage(double degrees) throws SettingException {
+        double[][] places = Canvases.scattered(200);
+        double cosine = Math.cos(Math.toRadians(degrees));
+        double sine = Math.sin(Math.toRadians(degrees));
+        Canvas upright = Canvases.of(places);
+        Canvas turned = Canvases.of(Canvases.moved(places, cosine, -sine, sine, cosine));
+        Look wash = Look.of("wash").palette("red", "lime", "blue");
+        float[] before = Painting.of(wash.with("toward", 20), upright, 0).green();
+        assertThat(Painting.of(wash.with("toward", 20 + degrees), turned, 0).green())
+                .containsExactly(before, ROUNDING);
+        Look outward = wash.without("toward").with("from", "centre");
+        assertThat(Painting.of(outward, turned, 0).green())
+                .containsExactly(Painting.of(outward, upright, 0).green(), ROUNDING);
+    }
+
+    /** It is a matter of places alone: wired the other way round, every place keeps its light. */
+    @Test
+    void doesNotDependOnTheWiring() throws SettingException {
+        double[][] places = Canvases.scattered(150);
+        double[][] backward = new double[150][];
+        for (int i = 0; i < 150; i++) {
+            backward[i] = places[149 - i];
+        }
+        Look look = Look.of("wash").palette("red", "blue").with("toward", 77);
+        float[] before = Painting.of(look, Canvases.of(places), 0).blue();
+        float[] after = Painting.of(look, Canvases.of(backward), 0).blue();
+        for (int i = 0; i < 150; i++) {
+            assertThat(after[149 - i]).isEqualTo(before[i]);
+        }
     }
 }
