@@ -54,15 +54,14 @@ final class DotMaker {
         PixelTree tree = new PixelTree(places, pixels);
         double startSpacing = tree.spacing(starts);
         double endSpacing = tree.spacing(ends);
-        double startReach = startSpacing > 0 ? startSpacing : endSpacing;
-        double endReach = endSpacing > 0 ? endSpacing : startSpacing;
-        double side = CELL_SPACINGS * Math.max(startReach, endReach);
+        double side = CELL_SPACINGS * Math.max(startSpacing, endSpacing);
         PixelGrid grid = new PixelGrid(places, pixels, side > 0 ? side : 1);
         Pairs pairs = pairing.pairs(starts, ends).inOrder(grid.ranks(from));
         int[] ways = IntStream.range(0, pairs.count())
                 .map(dot -> way(place(pairs.from()[dot], from.length), place(pairs.to()[dot], to.length)))
                 .toArray();
-        return new Dots(grid, Spots.of(starts, pairs.from()), Spots.of(ends, pairs.to()), ways, startReach, endReach);
+        return new Dots(
+                grid, Spots.of(starts, pairs.from()), Spots.of(ends, pairs.to()), ways, startSpacing, endSpacing);
     }
 
     /** The ways of the colours of all dots made so far; a thread at a time takes one. */

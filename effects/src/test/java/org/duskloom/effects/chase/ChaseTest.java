@@ -1,7 +1,5 @@
 package org.duskloom.effects.chase;
 
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.ParameterizedTest;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -12,6 +10,8 @@ import org.duskloom.effects.Painting;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.SettingException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class ChaseTest {
     private static final Offset<Float> ROUNDING = within(2e-5f);
@@ -103,7 +103,8 @@ class ChaseTest {
      * may round to the other side of a head or of the end of a tail, nothing is said.
      */
     @ParameterizedTest
-    @CsvSource({"1, 0.5, 1, false", "7, 0.9, 0.4, true", "40, 1, 0, false", "3, 0.01, 0.7, true", "1000, 0.6, 1, false"})
+    @CsvSource({"1, 0.5, 1, false", "7, 0.9, 0.4, true", "40, 1, 0, false", "3, 0.01, 0.7, true", "1000, 0.6, 1, false"
+    })
     void isItsFormula(int heads, double tail, double fade, boolean reverse) throws SettingException {
         Canvas two = new Canvases()
                 .member("short", Canvases.row(7))

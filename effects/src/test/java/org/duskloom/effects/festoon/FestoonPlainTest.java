@@ -46,7 +46,7 @@ class FestoonPlainTest {
         return a * (Math.cosh((x - x0) / a) - Math.cosh(x0 / a));
     }
 
-    /** How far a place is from the nearest of all swags, in spans; x in spans, y from the first end of the first row. */
+    /** How far a place is from the nearest of all swags; all in spans, y from the first end of the first row. */
     private static double distance(double x, double y, int swags, int rows, double gap, double rise, double[] heights) {
         double least = Double.POSITIVE_INFINITY;
         for (int row = 0; row < rows; row++) {
@@ -76,7 +76,10 @@ class FestoonPlainTest {
             throws SettingException {
         double thickness = 0.3;
         Look look = Look.of("festoon").with("swags", swags).with("sag", sag).with("rise", rise);
-        look = look.with("height", height).with("rows", rows).with("row-gap", gap).with("toward", toward);
+        look = look.with("height", height)
+                .with("rows", rows)
+                .with("row-gap", gap)
+                .with("toward", toward);
         float[] alpha = Painting.of(look.with("thickness", thickness).with("soft", 0.5), CANVAS, 0)
                 .alpha();
         double[] heights = heights(rise, sag);

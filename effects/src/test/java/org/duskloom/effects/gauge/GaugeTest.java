@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.Arrays;
+import java.util.List;
 import org.assertj.core.data.Offset;
 import org.duskloom.effects.Canvases;
 import org.duskloom.effects.Look;
@@ -149,12 +149,16 @@ class GaugeTest {
      * is from hard to as wide as all. Where a hard edge may round to the other side nothing is said.
      */
     @ParameterizedTest
-    @CsvSource({"0.3, 0.1, 0, 17", "0.7, 0, 0.25, 200", "0.01, 1, 0.5, -33", "0.999, 0.4, 0, 90", "0.5, 1e-9, 0.1, 271"})
+    @CsvSource({"0.3, 0.1, 0, 17", "0.7, 0, 0.25, 200", "0.01, 1, 0.5, -33", "0.999, 0.4, 0, 90", "0.5, 1e-9, 0.1, 271"
+    })
     void isItsFormula(double amount, double soft, double low, double toward) throws SettingException {
         double[][] near = Canvases.scattered(90);
         double[][] far = Canvases.moved(Canvases.scattered(40), 0.3, 0, 0.1, 0.2);
         Canvas two = new Canvases().member("near", near).member("far", far).build();
-        Look look = gauge().with("amount", amount).with("soft", soft).with("low", low).with("toward", toward);
+        Look look = gauge().with("amount", amount)
+                .with("soft", soft)
+                .with("low", low)
+                .with("toward", toward);
         float[] light = Painting.of(look, two, 0).alpha();
         for (int pixel = 0; pixel < 130; pixel++) {
             double share = pixel < 90 ? share(near, pixel, toward) : share(far, pixel - 90, toward);
@@ -169,8 +173,7 @@ class GaugeTest {
     /** Where a pixel lies along a direction among all pixels of its member: 0 for the first, 1 for the last. */
     private static double share(double[][] places, int pixel, double toward) {
         double[] along = Arrays.stream(places)
-                .mapToDouble(p ->
-                        p[0] * Math.cos(Math.toRadians(toward)) + p[1] * Math.sin(Math.toRadians(toward)))
+                .mapToDouble(p -> p[0] * Math.cos(Math.toRadians(toward)) + p[1] * Math.sin(Math.toRadians(toward)))
                 .toArray();
         double[] sorted = along.clone();
         Arrays.sort(sorted);

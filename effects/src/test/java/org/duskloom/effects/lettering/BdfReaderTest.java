@@ -184,4 +184,48 @@ class BdfReaderTest {
         }
         assertThat(read).isBetween(1, 999);
     }
+
+    /**
+     * The two letters of the example in the specification, from memory, under another name: a j that begins two dots
+     * left of its origin and goes six rows under the base line, and an apostrophe that stands twelve rows above it.
+     */
+    @Test
+    void readsTheExampleOfTheSpecification() {
+        BdfFont font = read("""
+                STARTFONT 2.1
+                COMMENT This is a sample font in 2.1 format.
+                FONT -Sample-Sample-Bold-R-Normal--24-240-75-75-P-65-ISO8859-1
+                SIZE 24 75 75
+                FONTBOUNDINGBOX 9 24 -2 -6
+                STARTPROPERTIES 1
+                CAP_HEIGHT 18
+                ENDPROPERTIES
+                CHARS 2
+                STARTCHAR j
+                ENCODING 106
+                SWIDTH 355 0
+                DWIDTH 8 0
+                BBX 9 22 -2 -6
+                BITMAP
+                0380\n0380\n0380\n0380\n0000\n0700\n0700\n0700\n0700\n0E00\n0E00
+                0E00\n0E00\n0E00\n1C00\n1C00\n1C00\n1C00\n2C00\n7800\nF000\nE000
+                ENDCHAR
+                STARTCHAR quoteright
+                ENCODING 39
+                SWIDTH 223 0
+                DWIDTH 5 0
+                BBX 4 6 2 12
+                ATTRIBUTES 01C0
+                BITMAP
+                70\n70\n70\n60\nE0\nC0
+                ENDCHAR
+                ENDFONT
+                """).orElseThrow();
+        assertThat(List.of(font.rows(), font.capitalTop())).containsExactly(24, 0);
+        assertThat(drawing(font.glyph('\''))).isEqualTo("5: 2,0 .###/.###/.###/.##./###./##..");
+        assertThat(drawing(font.glyph('j')))
+                .startsWith("8: -2,2 ......###/......###/")
+                .contains("/......###/........./.....###./")
+                .endsWith("/..#.##.../.####..../####...../###......");
+    }
 }

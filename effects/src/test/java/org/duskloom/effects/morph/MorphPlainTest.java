@@ -13,6 +13,8 @@ import org.duskloom.effects.Canvases;
 import org.duskloom.effects.Look;
 import org.duskloom.effects.Painting;
 import org.duskloom.effects.kit.Motion;
+import org.duskloom.engine.color.ColorMix;
+import org.duskloom.engine.color.Palette;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.CueTime;
 import org.duskloom.engine.effect.Period;
@@ -149,5 +151,35 @@ class MorphPlainTest {
                 .isCloseTo(0.75, within(1e-12));
         assertThat(progress(Map.of(Way.EASING, "linear", Motion.REVERSE, true), 0))
                 .isEqualTo(1);
+    }
+
+    /**
+     * From here to there is from there to here with time turned round: with the palettes changed over it is the same
+     * picture. With back, a pass is the same from both of its ends.
+     */
+    @ParameterizedTest
+    @CsvSource({"1, 2", "3, 0.5", "40, 1", "0.3, 10"})
+    void isTheSameBackward(double size, double bulge) throws SettingException {
+        Canvas canvas = new Canvases()
+                .member("bed", PLACES)
+                .part("few", 3, 11, 17)
+                .part("many", 1, 8, 19, 25, 39, 30, 5)
+                .build();
+        Look look = Look.of("morph").with("size", size).with("bulge", bulge).seconds("every", 2);
+        look = look.with("easing", "linear");
+        Palette warm = Look.evenly(ColorMix.LINEAR, "red", "gold");
+        Palette cold = Look.evenly(ColorMix.LINEAR, "blue", "white");
+        for (double second = 0.1; second < 2; second += 0.3) {
+            look.with("from", "few").with("to", "many").with("palette", warm).with("palette-to", cold);
+            Painting there = Painting.of(look.without("reverse"), canvas, second);
+            Painting mirrored = Painting.of(look.flag("back"), canvas, 2 - second);
+            assertThat(mirrored.green())
+                    .containsExactly(Painting.of(look, canvas, second).green(), within(1e-5f));
+            look.with("from", "many").with("to", "few").with("palette", cold).with("palette-to", warm);
+            Painting back = Painting.of(look.without("back").flag("reverse"), canvas, second);
+            assertThat(back.red()).containsExactly(there.red(), within(1e-4f));
+            assertThat(back.green()).containsExactly(there.green(), within(1e-4f));
+            assertThat(back.alpha()).containsExactly(there.alpha(), within(1e-4f));
+        }
     }
 }

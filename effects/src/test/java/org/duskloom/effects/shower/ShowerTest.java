@@ -281,7 +281,8 @@ class ShowerTest {
         Brush brush = even(density).with("tail", tail).on(LINE).open();
         double sum = 0;
         for (int i = 0; i < 200; i++) {
-            for (float level : Painting.of(brush, LINE, 3 * i + i / 200.0, Patch.CAPACITY, 0).alpha()) {
+            for (float level : Painting.of(brush, LINE, 3 * i + i / 200.0, Patch.CAPACITY, 0)
+                    .alpha()) {
                 sum += level;
             }
         }

@@ -1,7 +1,5 @@
 package org.duskloom.effects.spin;
 
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.ParameterizedTest;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
@@ -13,6 +11,8 @@ import org.duskloom.effects.Painting;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.SettingException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class SpinTest {
     private static final Offset<Float> ROUNDING = within(2e-5f);

@@ -1,7 +1,5 @@
 package org.duskloom.effects.twinkle;
 
-import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.ParameterizedTest;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -17,6 +15,8 @@ import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.effect.SettingException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class TwinkleTest {
     private static final int PIXELS = 2000;

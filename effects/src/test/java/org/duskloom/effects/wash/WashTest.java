@@ -1,7 +1,5 @@
 package org.duskloom.effects.wash;
 
-import org.junit.jupiter.params.provider.ValueSource;
-import org.junit.jupiter.params.ParameterizedTest;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
@@ -19,6 +17,8 @@ import org.duskloom.engine.effect.ColorKey;
 import org.duskloom.engine.effect.ColorTrack;
 import org.duskloom.engine.effect.SettingException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class WashTest {
     private static final Offset<Float> ROUNDING = within(2e-5f);
