@@ -4,7 +4,7 @@ import java.util.Arrays;
 import org.duskloom.engine.effect.Canvas;
 
 /**
- * The pixels of a canvas in an order in which near ones follow each other: of each member some thousand at a time,
+ * The pixels of a canvas in an order in which near ones follow each other: of each member many thousand at a time,
  * along a curve that goes through each quarter of a square before the next (G. M. Morton, "A computer oriented geodetic
  * data base", 1966).
  */
@@ -12,7 +12,7 @@ final class NearOrder {
     private static final int SIDE = 1 << 15;
 
     /** How many pixels are put in order at once, so that they stay in the processor's cache together. */
-    private static final int BLOCK = 4096;
+    private static final int BLOCK = 1 << 14;
 
     private NearOrder() {}
 

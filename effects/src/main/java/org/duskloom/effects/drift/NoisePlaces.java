@@ -1,5 +1,6 @@
 package org.duskloom.effects.drift;
 
+import java.util.Arrays;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.engine.effect.Canvas;
@@ -8,11 +9,12 @@ import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.geometry.Degrees;
 
 /**
- * Where each pixel lies in the noise when no pass has gone by, in cells of the first octave. Can be shared by threads
- * if nothing in it moves.
+ * Where each pixel lies in the noise when no pass has gone by, in cells of the first octave: by their numbers, or where
+ * they move, in an order in which near ones follow each other. Can be shared by threads if nothing in it moves.
  */
 final class NoisePlaces {
-    private final Canvas canvas;
+    private final double[] canvasX;
+    private final double[] canvasY;
     private final Dial scale;
     private final Dial wind;
     private final Dial toward;
@@ -23,7 +25,6 @@ final class NoisePlaces {
     private final int[] nearOrder;
 
     private NoisePlaces(Canvas canvas, Dial scale, Dial wind, Dial toward) {
-        this.canvas = canvas;
         this.scale = scale;
         this.wind = wind;
         this.toward = toward;
@@ -31,7 +32,17 @@ final class NoisePlaces {
         y = new double[canvas.pixelCount()];
         z = new double[canvas.pixelCount()];
         nearOrder = isConstant() ? null : NearOrder.of(canvas);
+        canvasX = inOrder(canvas.x());
+        canvasY = inOrder(canvas.y());
         measure(new CueTime());
+    }
+
+    private double[] inOrder(double[] coordinates) {
+        return nearOrder == null
+                ? coordinates
+                : Arrays.stream(nearOrder)
+                        .mapToDouble(pixel -> coordinates[pixel])
+                        .toArray();
     }
 
     static NoisePlaces of(Canvas canvas, Settings settings) {
@@ -53,8 +64,6 @@ final class NoisePlaces {
         double sliding = wind.at(time);
         double changing = Math.sqrt(1 - sliding * sliding);
         double cellsPerUnit = scale.at(time) / 2;
-        double[] canvasX = canvas.x();
-        double[] canvasY = canvas.y();
         for (int pixel = 0; pixel < x.length; pixel++) {
             double right = canvasX[pixel] * cellsPerUnit;
             double up = canvasY[pixel] * cellsPerUnit;
@@ -92,7 +101,7 @@ final class NoisePlaces {
         return z[pixel];
     }
 
-    /** All pixels, near ones after each other; of places that move. */
+    /** The pixels in the order of places that move. */
     int[] nearOrder() {
         return nearOrder;
     }

@@ -2,7 +2,6 @@ package org.duskloom.effects.drift;
 
 import org.duskloom.effects.kit.Fractions;
 import org.duskloom.effects.kit.WindowOffsets;
-import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.Patch;
 
 /**
@@ -10,19 +9,15 @@ import org.duskloom.engine.effect.Patch;
  */
 final class Octave {
     private final OctaveSpace space;
-    /** The starts of all pixels if they do not move, else null. */
-    private final WindowOffsets steadyStarts;
+    private final WindowOffsets starts;
 
-    private Octave(OctaveSpace space, WindowOffsets steadyStarts) {
+    private Octave(OctaveSpace space, WindowOffsets starts) {
         this.space = space;
-        this.steadyStarts = steadyStarts;
+        this.starts = starts;
     }
 
-    static Octave of(Canvas canvas, NoisePlaces places, int number) {
-        OctaveSpace space = new OctaveSpace(canvas, places, number);
-        if (!places.isConstant()) {
-            return new Octave(space, null);
-        }
+    /** An octave of places that do not move. */
+    static Octave of(OctaveSpace space) {
         float[] starts = new float[space.pixelCount()];
         for (int pixel = 0; pixel < starts.length; pixel++) {
             starts[pixel] = space.start(pixel);
@@ -42,16 +37,12 @@ final class Octave {
 
         private View() {}
 
-        /** Goes to an instant; places that move have gone there before. */
+        /** Goes to an instant. */
         void begin(double phi) {
             double way = phi * space.fineness();
             double whole = Math.floor(way);
             passFraction = (float) (way - whole);
-            if (steadyStarts == null) {
-                planes.compute((long) whole, passFraction);
-            } else {
-                planes.advance((long) whole, passFraction, steadyStarts);
-            }
+            planes.advance((long) whole, passFraction, starts);
         }
 
         /**
@@ -62,7 +53,7 @@ final class Octave {
         void add(int firstPixel, float amplitude, Patch patch) {
             int from = patch.from();
             int to = patch.to();
-            patch.load(steadyStarts == null ? planes.starts() : steadyStarts.ofPixels(), firstPixel, patch.first);
+            patch.load(starts.ofPixels(), firstPixel, patch.first);
             Fractions.ofSum(patch.first, passFraction, from, to, patch.first);
             fade(patch.first, from, to, patch.second);
             patch.load(planes.values(), firstPixel, patch.red);
@@ -76,7 +67,7 @@ final class Octave {
     }
 
     /** 6 f^5 - 15 f^4 + 10 f^3. */
-    private static void fade(float[] fraction, int from, int to, float[] share) {
+    static void fade(float[] fraction, int from, int to, float[] share) {
         for (int i = from; i < to; i++) {
             float f = fraction[i];
             share[i] = f * f * f * (f * (f * 6f - 15f) + 10f);
@@ -84,21 +75,21 @@ final class Octave {
     }
 
     /** The noise as the nearer plane has it. */
-    private static void near(float[] value, float[] slope, float[] fraction, int from, int to, float[] noise) {
+    static void near(float[] value, float[] slope, float[] fraction, int from, int to, float[] noise) {
         for (int i = from; i < to; i++) {
             noise[i] = value[i] + slope[i] * fraction[i];
         }
     }
 
     /** From there to the noise as the next plane has it. */
-    private static void step(
+    static void step(
             float[] near, float[] nextValue, float[] nextSlope, float[] fraction, int from, int to, float[] step) {
         for (int i = from; i < to; i++) {
             step[i] = nextValue[i] + nextSlope[i] * (fraction[i] - 1f) - near[i];
         }
     }
 
-    private static void mix(float[] near, float[] step, float[] share, float amplitude, int from, int to, float[] sum) {
+    static void mix(float[] near, float[] step, float[] share, float amplitude, int from, int to, float[] sum) {
         for (int i = from; i < to; i++) {
             sum[i] += amplitude * (near[i] + share[i] * step[i]);
         }

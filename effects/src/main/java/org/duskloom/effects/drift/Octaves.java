@@ -1,6 +1,7 @@
 package org.duskloom.effects.drift;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.duskloom.effects.kit.Dial;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.effect.CueTime;
@@ -12,16 +13,22 @@ final class Octaves {
     private final NoisePlaces places;
     private final Dial count;
     private final Dial roughness;
+    /** Of places that do not move. */
     private final Octave[] octaves;
+    /** The noise of places that do, else null. */
+    private final MovingNoise moving;
 
     private Octaves(Canvas canvas, Settings settings) {
         places = NoisePlaces.of(canvas, settings);
         count = Dial.of(settings, Drift.OCTAVES);
         roughness = Dial.of(settings, Drift.ROUGHNESS);
-        octaves = new Octave[(int) count.ceiling()];
-        for (int number = 0; number < octaves.length; number++) {
-            octaves[number] = Octave.of(canvas, places, number);
-        }
+        OctaveSpace[] spaces = IntStream.range(0, (int) count.ceiling())
+                .mapToObj(number -> new OctaveSpace(canvas, places, number))
+                .toArray(OctaveSpace[]::new);
+        moving = places.isConstant() ? null : new MovingNoise(places, spaces);
+        octaves = Arrays.stream(places.isConstant() ? spaces : new OctaveSpace[0])
+                .map(Octave::of)
+                .toArray(Octave[]::new);
     }
 
     static Octaves of(Canvas canvas, Settings settings) {
@@ -42,7 +49,7 @@ final class Octaves {
     final class View {
         private final Octave.View[] views =
                 Arrays.stream(octaves).map(Octave::open).toArray(Octave.View[]::new);
-        private final float[] amplitudes = new float[octaves.length];
+        private final float[] amplitudes = new float[(int) count.ceiling()];
         private int countNow;
 
         private View() {}
@@ -50,8 +57,10 @@ final class Octaves {
         void begin(double phi, CueTime time) {
             countNow = (int) count.at(time);
             weigh(roughness.at(time));
-            if (!places.isConstant()) {
+            if (moving != null) {
                 places.measure(time);
+                moving.compute(phi, amplitudes, countNow);
+                return;
             }
             for (int number = 0; number < countNow; number++) {
                 views[number].begin(phi);
@@ -60,6 +69,10 @@ final class Octaves {
 
         /** Fills {@code patch.third} with noise, nearly always within [-1, 1]; its other planes are written to. */
         void fill(int firstPixel, Patch patch) {
+            if (moving != null) {
+                patch.load(moving.noise(), firstPixel, patch.third);
+                return;
+            }
             Arrays.fill(patch.third, patch.from(), patch.to(), 0f);
             for (int number = 0; number < countNow; number++) {
                 views[number].add(firstPixel, amplitudes[number], patch);

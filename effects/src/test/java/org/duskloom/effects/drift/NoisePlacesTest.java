@@ -69,12 +69,15 @@ class NoisePlacesTest {
                 NumberTrack.keyed(List.of(new NumberKey(0, 2, Easing.LINEAR), new NumberKey(2, 4, Easing.LINEAR)));
         NoisePlaces places = NoisePlaces.of(TWO, settings(scale, constant(0), constant(0)));
         assertThat(places.isConstant()).isFalse();
-        assertThat(places.x(0)).isEqualTo(3);
+        // Near ones after each other: from below on, so the one in the middle comes first.
+        assertThat(places.nearOrder()).containsExactly(1, 0);
+        assertThat(places.x(1)).isEqualTo(3);
         places.measure(new CueTime().set(1, 100));
-        assertThat(places.x(0)).isEqualTo(4.5);
-        assertThat(places.y(0)).isEqualTo(1.5);
+        assertThat(places.x(1)).isEqualTo(4.5);
+        assertThat(places.y(1)).isEqualTo(1.5);
+        assertThat(places.x(0)).isZero();
         places.measure(new CueTime().set(0, 100));
-        assertThat(places.x(0)).isEqualTo(3);
+        assertThat(places.x(1)).isEqualTo(3);
     }
 
     private static NumberTrack constant(double value) {

@@ -5,21 +5,17 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import org.assertj.core.data.Offset;
 import org.duskloom.effects.Canvases;
 import org.duskloom.effects.kit.Projection;
 import org.duskloom.engine.effect.Canvas;
-import org.duskloom.engine.effect.CueTime;
-import org.duskloom.engine.effect.NumberKey;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.effect.Setting;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.random.GradientNoise;
 import org.duskloom.engine.random.StableHash;
-import org.duskloom.engine.time.Easing;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -35,7 +31,7 @@ class OctaveTest {
     @CsvSource({"0, 0", "0, 0.3", "0, -7.25", "2, 0.3", "2, 1234.5", "2, -0.01"})
     void isTheNoiseOfItsKey(int number, double phi) {
         NoisePlaces places = still();
-        float[] noise = shown(Octave.of(CANVAS, places, number).open(), phi, 1, 0);
+        float[] noise = shown(Octave.of(new OctaveSpace(CANVAS, places, number)).open(), phi, 1, 0);
         long key = StableHash.combine(CANVAS.memberKey(0), number);
         double fine = 1 << number;
         for (int pixel = 0; pixel < PIXELS; pixel++) {
@@ -55,7 +51,7 @@ class OctaveTest {
     /** What is kept from frame to frame is what is computed anew: after steps forward, backward, none, and far away. */
     @Test
     void isTheSameFromWhereverItComes() {
-        Octave octave = Octave.of(CANVAS, still(), 1);
+        Octave octave = Octave.of(new OctaveSpace(CANVAS, still(), 1));
         Octave.View kept = octave.open();
         for (double phi : new double[] {0, 0.01, 0.02, 0.01, 0.9, 0.9, 0.3, -0.2, 500, 499.9, 0.02}) {
             assertThat(shown(kept, phi, 1, 0)).containsExactly(shown(octave.open(), phi, 1, 0));
@@ -65,24 +61,12 @@ class OctaveTest {
     /** It adds to what is there: 10 and half of the noise. */
     @Test
     void addsToWhatIsThere() {
-        Octave octave = Octave.of(CANVAS, still(), 0);
+        Octave octave = Octave.of(new OctaveSpace(CANVAS, still(), 0));
         float[] whole = shown(octave.open(), 3.3, 1, 0);
         float[] half = shown(octave.open(), 3.3, 0.5f, 10);
         for (int pixel = 0; pixel < PIXELS; pixel++) {
             assertThat(half[pixel]).isCloseTo(10 + whole[pixel] / 2, within(2e-6f));
         }
-    }
-
-    /** Places that move, where they are at an instant, have the noise of places that stay there. */
-    @Test
-    void followsPlacesThatMove() {
-        NumberTrack scale =
-                NumberTrack.keyed(List.of(new NumberKey(0, 2, Easing.LINEAR), new NumberKey(2, 10, Easing.LINEAR)));
-        NoisePlaces moving = NoisePlaces.of(CANVAS, settings(scale));
-        Octave.View view = Octave.of(CANVAS, moving, 1).open();
-        moving.measure(new CueTime().set(1, 100));
-        float[] still = shown(Octave.of(CANVAS, still(), 1).open(), 2.7, 1, 0);
-        assertThat(shown(view, 2.7, 1, 0)).containsExactly(still, within(1e-6f));
     }
 
     private static float[] shown(Octave.View view, double phi, float amplitude, float before) {

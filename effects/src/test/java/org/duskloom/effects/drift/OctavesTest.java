@@ -46,8 +46,8 @@ class OctavesTest {
 
     /** The noise of one octave by itself, of weight 1. */
     private static float[] alone(Settings settings, int number, double phi) {
-        Octave.View view =
-                Octave.of(CANVAS, NoisePlaces.of(CANVAS, settings), number).open();
+        Octave.View view = Octave.of(new OctaveSpace(CANVAS, NoisePlaces.of(CANVAS, settings), number))
+                .open();
         view.begin(phi);
         Patch patch = new Patch();
         patch.reset(0, PIXELS);

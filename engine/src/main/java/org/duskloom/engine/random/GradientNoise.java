@@ -81,7 +81,7 @@ public final class GradientNoise {
     }
 
     /** Looks up the gradients of a cell, in the plane below and in the one above. */
-    void lookUp(double floorX, double floorY, long wholeZ, NoiseCell.Face near, NoiseCell.Face next) {
+    void lookUp(double floorX, double floorY, long wholeZ, NoiseBlock.Face near, NoiseBlock.Face next) {
         int left = NoiseTable.permuted(lattice(floorX, offsetX)) + lattice(floorY, offsetY);
         int right = NoiseTable.permuted(lattice(floorX, offsetX) + 1) + lattice(floorY, offsetY);
         int lowLeft = NoiseTable.permuted(left);
@@ -92,7 +92,8 @@ public final class GradientNoise {
         set(next, lowLeft, lowRight, highLeft, highRight, (int) (wholeZ + 1 + offsetZ & PERIOD_MASK));
     }
 
-    private static void set(NoiseCell.Face face, int lowLeft, int lowRight, int highLeft, int highRight, int latticeZ) {
+    private static void set(
+            NoiseBlock.Face face, int lowLeft, int lowRight, int highLeft, int highRight, int latticeZ) {
         face.set(
                 NoiseTable.permuted(lowLeft + latticeZ),
                 NoiseTable.permuted(lowRight + latticeZ),
