@@ -24,6 +24,8 @@ final class Catenary {
     private double u;
 
     private double m;
+    /** The arc from the first end to the lowest point, times 2u. */
+    private double arcToLowest;
 
     /** A straight and level chain. */
     Catenary() {}
@@ -39,6 +41,7 @@ final class Catenary {
         rise = newRise;
         u = newSag < STRAIGHT ? 0 : solve(newRise, newSag);
         m = u > 0 ? asinh(rise * u / StrictMath.sinh(u)) : 0;
+        arcToLowest = StrictMath.sinh(u - m);
     }
 
     /** The parameter a, the radius of curvature at the lowest point; infinite if the chain is straight. */
@@ -68,8 +71,7 @@ final class Catenary {
         if (u == 0) {
             return arc / length();
         }
-        double toLowest = u - m;
-        return (asinh(2 * u * arc - StrictMath.sinh(toLowest)) + toLowest) / (2 * u);
+        return (asinh(2 * u * arc - arcToLowest) + (u - m)) / (2 * u);
     }
 
     private static double solve(double rise, double sag) {

@@ -42,6 +42,13 @@ final class Hanging implements SharePlane {
     private final double[] spans;
 
     private final double[] perUnit;
+    /** How high up the first end of a row is. */
+    private final double[] ends;
+
+    /** How near a row must be to each pixel, and which pixels a row may reach. */
+    private final double[] within;
+
+    private final int[] near;
 
     private double turnedDegrees = Double.NaN;
 
@@ -63,6 +70,9 @@ final class Hanging implements SharePlane {
         extents = new double[4 * canvas.memberCount()];
         spans = new double[canvas.memberCount()];
         perUnit = new double[canvas.memberCount()];
+        ends = new double[canvas.memberCount()];
+        within = new double[canvas.pixelCount()];
+        near = new int[canvas.pixelCount() + 1];
         distances = new float[canvas.pixelCount()];
         shares = new float[canvas.pixelCount()];
         measure(new CueTime(), thickness.ceiling() / 2);
@@ -108,44 +118,57 @@ final class Hanging implements SharePlane {
         int rowCount = (int) rows.at(time);
         for (int member = 0; member < spans.length; member++) {
             spans[member] = (extents[4 * member + 2] - extents[4 * member]) / count;
-            perUnit[member] = 1 / spans[member];
+            // Pixels of a member without a span are near every row: no comparison with what is no number holds.
+            perUnit[member] = spans[member] > NOTHING ? 1 / spans[member] : Double.NaN;
         }
         double firstEnd = height.at(time);
         double gap = rowGap.at(time);
-        for (int pixel = 0; pixel < along.length; pixel++) {
-            distances[pixel] = FAR;
-            shares[pixel] = 0;
-            double nearest = reach;
-            for (int row = 0; row < rowCount; row++) {
-                nearest = hang(pixel, firstEnd - row * gap, count, nearest);
+        Arrays.fill(distances, FAR);
+        Arrays.fill(shares, 0);
+        Arrays.fill(within, reach);
+        for (int row = 0; row < rowCount; row++) {
+            placeEnds(firstEnd - row * gap);
+            int nearCount = findNear(count, reach);
+            for (int i = 0; i < nearCount; i++) {
+                hang(near[i], count);
             }
         }
     }
 
-    /**
-     * Hangs a pixel on a row if it is within reach; gives what is within reach from then on.
-     *
-     * @param end where the first end of the row is, share of the member's height
-     */
-    private double hang(int pixel, double end, int count, double reach) {
-        int member = canvas.memberOf()[pixel];
-        int at = 4 * member;
-        double span = spans[member];
-        double fromStart = along[pixel] - extents[at];
-        double above = up[pixel] - (extents[at + 1] + end * (extents[at + 3] - extents[at + 1]));
-        if (!(span > NOTHING)) {
-            distances[pixel] = (float) Math.min(distances[pixel], Math.abs(above));
-            return reach;
+    /** @param end where the first end of a row is, share of the member's height */
+    private void placeEnds(double end) {
+        for (int member = 0; member < ends.length; member++) {
+            int at = 4 * member;
+            ends[member] = extents[at + 1] + end * (extents[at + 3] - extents[at + 1]);
         }
-        if (isFar(fromStart * perUnit[member], above * perUnit[member], count, reach * perUnit[member])) {
-            return reach;
-        }
-        return span * hang(pixel, fromStart / span, above / span, count, reach / span, span);
     }
 
-    private boolean isFar(double x, double y, int count, double reach) {
-        int own = Math.min(count - 1, (int) x);
-        return swag.isFar(x - own, y - own * swag.rise(), reach);
+    /** Writes down the pixels that a row may reach, before any is hung, so that no branch depends on where they lie. */
+    private int findNear(int count, double reach) {
+        int[] memberOf = canvas.memberOf();
+        int nearCount = 0;
+        for (int pixel = 0; pixel < memberOf.length; pixel++) {
+            int member = memberOf[pixel];
+            double x = (along[pixel] - extents[4 * member]) * perUnit[member];
+            double y = (up[pixel] - ends[member]) * perUnit[member];
+            int own = Math.min(count - 1, (int) x);
+            near[nearCount] = pixel;
+            nearCount += swag.isFar(x - own, y - own * swag.rise(), reach * perUnit[member]) ? 0 : 1;
+        }
+        return nearCount;
+    }
+
+    /** Hangs a pixel on a row if that is nearer than those before. */
+    private void hang(int pixel, int count) {
+        int member = canvas.memberOf()[pixel];
+        double span = spans[member];
+        double above = up[pixel] - ends[member];
+        if (!(span > NOTHING)) {
+            distances[pixel] = (float) Math.min(distances[pixel], Math.abs(above));
+            return;
+        }
+        double fromStart = along[pixel] - extents[4 * member];
+        within[pixel] = span * hang(pixel, fromStart / span, above / span, count, within[pixel] / span, span);
     }
 
     /** Hangs a pixel on its own swag of a row or one of the two beside it. */

@@ -50,8 +50,9 @@ final class Swag {
         rise = newRise;
         sag = newSag;
         chain.hang(rise, sag);
+        double length = chain.length();
         for (int i = 0; i <= PIECES; i++) {
-            x[i] = i == PIECES ? 1 : chain.xAtArc(chain.length() * i / PIECES);
+            x[i] = i == PIECES ? 1 : chain.xAtArc(length * i / PIECES);
             y[i] = i == PIECES ? rise : chain.heightAt(x[i]);
         }
         for (int cell = 0, piece = 0; cell <= PIECES; cell++) {
