@@ -15,7 +15,10 @@ final class GivenTable {
     /** Whether a file is one; then an error says so, and what is done with such a table. */
     static boolean isOne(SourceText source, Problems problems) {
         int start = headerStart(source.text());
-        List<String> columns = columns(source.text().substring(start));
+        if (isJson(source.text(), start)) {
+            return false;
+        }
+        List<String> columns = columns(source.text(), start);
         boolean isTable = columns.contains("x") && columns.contains("y");
         if (isTable) {
             problems.error(
@@ -26,27 +29,36 @@ final class GivenTable {
         return isTable;
     }
 
-    /** Where the first line begins that is neither empty nor a note. */
+    /** Where the first line begins that is neither empty nor a note, behind its blanks. */
     private static int headerStart(String text) {
         int start = 0;
         while (start < text.length()) {
             int end = endOfLine(text, start);
-            String line = text.substring(start, end).strip();
-            if (!line.isEmpty() && !line.startsWith("#")) {
-                return start;
+            String line = text.substring(start, end);
+            String words = line.strip();
+            if (!words.isEmpty() && !words.startsWith("#")) {
+                return start + line.indexOf(words);
             }
             start = end + 1;
         }
         return text.length();
     }
 
-    private static int endOfLine(String text, int start) {
-        int end = text.indexOf('\n', start);
-        return end < 0 ? text.length() : end;
+    /** Whether it begins as JSON does, or a comment in it; its lists of names may hold an x and a y as well. */
+    private static boolean isJson(String text, int start) {
+        return start == text.length() || "{[/".indexOf(text.charAt(start)) >= 0;
     }
 
-    private static List<String> columns(String header) {
-        String line = header.substring(0, endOfLine(header, 0)).replace("\"", "");
+    private static int endOfLine(String text, int start) {
+        int end = start;
+        while (end < text.length() && text.charAt(end) != '\n' && text.charAt(end) != '\r') {
+            end++;
+        }
+        return end;
+    }
+
+    private static List<String> columns(String text, int start) {
+        String line = text.substring(start, endOfLine(text, start)).replace("\"", "");
         return Arrays.stream(line.split("[,;\t]"))
                 .map(cell -> cell.strip().toLowerCase(Locale.ROOT))
                 .toList();

@@ -33,6 +33,8 @@ class GivenTableTest {
             `"prop","pixel","x","y"\r\na,1,0,0`   | 1:1
             `\n# by Ada\n  \nprop, pixel, x, y`   | 4:1
             `prop\tpixel\tx\ty\n`                 | 1:1
+            `# by Ada\r\rprop,x,y\rfence,1,0`     | 3:1
+            `  prop,pixel,x,y\n`                  | 1:3
             `y,x,pixel,prop,z,part`               | 1:1
             """)
     void aPixelMapIsToldByItsColumns(String text, String place) {
@@ -62,7 +64,12 @@ class GivenTableTest {
                 "{\"duskloom\": \"display/1\"}",
                 "{\"x\": 1, \"y\": 2}",
                 "// x, y\n{}",
+                "// props hang by prop, x, y, z\n{}",
+                "/* a, x, y */ {}",
                 "[\"x\", \"y\"]",
+                "{\"groups\": {\"all\": [\"w\", \"x\", \"y\", \"z\"]}}",
+                "  {\"groups\": {\"all\": [\"w\", \"x\", \"y\", \"z\"]}}",
+                "\n\t[\"w\", \"x\", \"y\", \"z\"]",
                 "prop,pixel\nx,y\n",
                 "x",
                 "xy,yx"
