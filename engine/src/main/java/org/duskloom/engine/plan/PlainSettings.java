@@ -40,6 +40,8 @@ record PlainSettings(Effect effect, String written) {
             add('t', word.value(), text);
         } else if (node instanceof NumberNode number) {
             add('n', number.written(), text);
+            // What changes from play to play may have another value than its text says.
+            add('v', Long.toHexString(Double.doubleToRawLongBits(number.value())), text);
         } else if (node instanceof FlagNode flag) {
             add('b', String.valueOf(flag.value()), text);
         } else if (node instanceof ListNode list) {

@@ -79,6 +79,27 @@ class SettingsReaderTest {
         assertThat(probe.settings.get(0).value(Probe.PALETTE).first().stops()).hasSize(2);
     }
 
+    /**
+     * The sum of doubles (IEEE 754) of 0.1 and twice 0.1 lies above 0.3, though a message says 0.3: what one cue plays
+     * does not hang on whether another one says 0.3 before it.
+     */
+    @ParameterizedTest
+    @CsvSource({"true", "false"})
+    void aSumIsNotTakenForTheNumberThatIsWrittenAlike(boolean writtenFirst) {
+        String written = "{\"on\": \"a\", \"effect\": \"probe\", \"with\": {\"size\": 0.3}}";
+        String summed = "{\"on\": \"a\", \"effect\": \"probe\", \"for\": \"1s\", \"with\": {\"size\": 0.1},"
+                + " \"repeat\": {\"count\": 3, \"change\": {\"size\": 0.1}}}";
+        Probe probe = new Probe();
+        TestShow.of(
+                        org.duskloom.engine.map.Maps.map("prop,pixel,x,y\na,1,0,0\n"),
+                        "\"layers\": [{\"cues\": [" + (writtenFirst ? written + ", " + summed : summed + ", " + written)
+                                + "]}]")
+                .with(probe)
+                .plan();
+        assertThat(probe.settings.stream().map(settings -> settings.value(Probe.SIZE).at(0)))
+                .containsExactlyInAnyOrder(0.3, 0.1, 0.1 + 0.1, 0.1 + 2 * 0.1);
+    }
+
     /** Easing toward a key as in W3C CSS Easing Functions Level 1: the ease-in of a half is 0.315357. */
     @Test
     void readsKeysOfNumbers() {
