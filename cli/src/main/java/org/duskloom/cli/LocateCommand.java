@@ -148,7 +148,7 @@ final class LocateCommand implements Callable<Integer> {
                 photos.files().get(located.picture()).getFileName().toString(),
                 places);
         if (OutputNames.isStandardOutput(output)) {
-            streams.print(new String(csv, StandardCharsets.UTF_8));
+            streams.print(new String(csv, StandardCharsets.UTF_8), StandardCharsets.UTF_8);
             report.lines().forEach(streams::tell);
             return true;
         }

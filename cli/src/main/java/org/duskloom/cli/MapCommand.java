@@ -1,6 +1,7 @@
 package org.duskloom.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -106,7 +107,7 @@ final class MapCommand implements Callable<Integer> {
         StringBuilder csv = new StringBuilder();
         MapWriter.write(map, tables.style(), csv);
         if (OutputNames.isStandardOutput(output)) {
-            streams.print(csv.toString());
+            streams.print(csv.toString(), StandardCharsets.UTF_8);
             return ExitCode.DONE;
         }
         loaded.get().refuseAsOutput(output);

@@ -2,7 +2,11 @@ package org.duskloom.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -52,6 +56,22 @@ class MapCommandTest {
         assertThat(ran.code()).isZero();
         assertThat(ran.err()).isEmpty();
         assertThat(map).hasContent(ran.out());
+    }
+
+    /** What a shell puts into a file is read again, so that it is in UTF-8 whatever letters the terminal has. */
+    @ParameterizedTest
+    @ValueSource(strings = {"US-ASCII", "windows-1252"})
+    void writesTheSameWhateverTheTerminalIs(Charset terminal) throws IOException {
+        Path display = Garden.display(folder);
+        Files.writeString(display, Files.readString(display).replace("daisy-1", "Gänseblümchen"));
+        Path map = folder.resolve("map.csv");
+        assertThat(Ran.with("map", display, "-o", map, "--semicolons").code()).isZero();
+        ByteArrayOutputStream out = new ByteArrayOutputStream();
+        PrintStream err = new PrintStream(OutputStream.nullOutputStream());
+        new Program(new Streams(out, terminal, err, TerminalTraits.PLAIN))
+                .run("map", display.toString(), "-o", "-", "--semicolons");
+        assertThat(out.toByteArray()).isEqualTo(Files.readAllBytes(map));
+        assertThat(map).content().contains("Gänseblümchen");
     }
 
     /** A map with semicolons is read as the other is. */
