@@ -114,7 +114,7 @@ class EncodedBatchesTest {
         assertThat(sizes(pixels, 1, true, bytesPerFrame).get(0)).isEqualTo(atATime);
     }
 
-    /** A thread that cannot encode has a reader already, which must not stay open: files would run out. */
+    /** A thread that cannot encode must leave no reader open: files would run out. */
     @Test
     void aReaderIsClosedWhereNoEncoderCanBeMade() {
         EncodingSink broken = new EncodingSink() {

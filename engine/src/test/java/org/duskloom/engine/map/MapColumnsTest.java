@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 import java.util.stream.Collectors;
 import org.duskloom.engine.document.Inputs;
@@ -53,7 +54,7 @@ class MapColumnsTest {
         Collections.shuffle(shuffled, random);
         String written = csv(shuffled);
         String header = written.substring(0, written.indexOf('\n'));
-        String shouted = random.nextBoolean() ? written : written.replace(header, header.toUpperCase());
+        String shouted = random.nextBoolean() ? written : written.replace(header, header.toUpperCase(Locale.ROOT));
         Maps.assertSame(Maps.map(shouted), Maps.map(csv(COLUMNS)));
     }
 
