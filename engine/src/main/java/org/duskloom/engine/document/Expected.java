@@ -8,6 +8,7 @@ import java.util.OptionalLong;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
+import org.duskloom.engine.text.ShortestDecimal;
 
 /**
  * Takes a value as the type that is expected. Where it is another type or out of range, an error says what was expected
@@ -205,6 +206,6 @@ public final class Expected {
     private static String plain(double value) {
         return value == Math.rint(value) && Math.abs(value) < 1e16
                 ? String.format(Locale.ROOT, "%.0f", value)
-                : Double.toString(value);
+                : ShortestDecimal.of(value);
     }
 }
