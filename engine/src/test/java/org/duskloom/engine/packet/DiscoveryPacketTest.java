@@ -67,7 +67,8 @@ class DiscoveryPacketTest {
     @Test
     void aNameIsAlwaysReadable() {
         for (int before = 58; before < 64; before++) {
-            byte[] name = new StreamSource(UUID.randomUUID(), "s".repeat(before) + "\u00e4\ud83c\udf3c\ud83c", 0, 0).nameBytes();
+            byte[] name = new StreamSource(UUID.randomUUID(), "s".repeat(before) + "\u00e4\ud83c\udf3c\ud83c", 0, 0)
+                    .nameBytes();
             assertThat(name).hasSizeLessThanOrEqualTo(63);
             assertThat(new String(name, StandardCharsets.UTF_8)).doesNotContain("\ufffd");
         }

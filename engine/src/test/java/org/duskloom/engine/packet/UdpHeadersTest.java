@@ -50,7 +50,9 @@ class UdpHeadersTest {
         assertThat(onesComplementSum(summed, 0, summed.length)).isEqualTo(0xFFFF);
         int flipped = 20 + random.nextInt(packetBytes);
         summed[flipped] ^= (byte) (1 << random.nextInt(8));
-        assertThat(onesComplementSum(summed, 0, summed.length)).as("a bit of byte %d", flipped).isNotEqualTo(0xFFFF);
+        assertThat(onesComplementSum(summed, 0, summed.length))
+                .as("a bit of byte %d", flipped)
+                .isNotEqualTo(0xFFFF);
     }
 
     /** To the group of the universe and no further than one hop; from addresses that are nobody's (RFC 5737, IEEE 802). */
@@ -58,7 +60,8 @@ class UdpHeadersTest {
     void goesToTheGroupAndNoFurther(RepetitionInfo run) throws UnknownHostException {
         Random random = new Random(run.getCurrentRepetition());
         int universe = 1 + random.nextInt(63_999);
-        ByteBuffer bytes = ByteBuffer.wrap(sealed(random, universe, 638)).position(BEFORE).slice();
+        ByteBuffer bytes =
+                ByteBuffer.wrap(sealed(random, universe, 638)).position(BEFORE).slice();
         byte[] group = new byte[4];
         bytes.get(30, group);
         assertThat(InetAddress.getByAddress(group).isMulticastAddress()).isTrue();

@@ -14,7 +14,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What must hold of any measured sound, whatever is in it: ITU-R BS.1770-4 sums powers, and gates relative to them. */
 class LevelMeterTest {
     private static final int RATE = 11_025;
-    private static final double[] NOISE = new Random(3).doubles(3 * RATE, -0.3, 0.3).toArray();
+    private static final double[] NOISE =
+            new Random(3).doubles(3 * RATE, -0.3, 0.3).toArray();
 
     private static SoundLevels measured(int block, double[]... channels) {
         SoundFormat format = new SoundFormat("WAV", channels.length, RATE, "16-bit integers", 0, OptionalLong.empty());
@@ -45,8 +46,7 @@ class LevelMeterTest {
         double decibels = 20 * Math.log10(Math.abs(factor));
         SoundLevels plain = measured(1000, NOISE);
         SoundLevels other = measured(1000, times(factor, NOISE));
-        assertThat(other.loudness().orElseThrow())
-                .isCloseTo(plain.loudness().orElseThrow() + decibels, within(1e-9));
+        assertThat(other.loudness().orElseThrow()).isCloseTo(plain.loudness().orElseThrow() + decibels, within(1e-9));
         for (SoundBand band : SoundBand.values()) {
             for (int step = 1; step < plain.count(); step += 13) {
                 assertThat(other.decibels(band, step)).isCloseTo(plain.decibels(band, step) + decibels, within(1e-5));

@@ -39,7 +39,11 @@ class PowerStepsTest {
     /** Rates that steps divide and rates that they do not; each sample counts in one step, however blocks are cut. */
     @ParameterizedTest
     @CsvSource({
-        "8000, 50, true, 1", "8000, 10, false, 333", "11025, 50, true, 4096", "22050, 40, false, 7", "44100, 50, true, 512",
+        "8000, 50, true, 1",
+        "8000, 10, false, 333",
+        "11025, 50, true, 4096",
+        "22050, 40, false, 7",
+        "44100, 50, true, 512",
         "44100.5, 50, false, 441"
     })
     void everySampleIsInTheStepOfItsTime(double rateHz, int stepsPerSecond, boolean centred, int block) {
@@ -53,7 +57,8 @@ class PowerStepsTest {
     @ParameterizedTest
     @CsvSource({"799, 0", "800, 1", "801, 1", "1599, 1", "1600, 2"})
     void aStepThatIsNotWholeIsLeftOut(int samples, int whole) {
-        assertThat(added(ofOnes(samples), 8000, 10, false, 100).means(samples, true)).isEqualTo(ofOnes(whole));
+        assertThat(added(ofOnes(samples), 8000, 10, false, 100).means(samples, true))
+                .isEqualTo(ofOnes(whole));
     }
 
     private static double[] ofOnes(int count) {
