@@ -55,7 +55,7 @@ class UdpHeadersTest {
                 .isNotEqualTo(0xFFFF);
     }
 
-    /** To the group of the universe and no further than one hop; from addresses that are nobody's (RFC 5737, IEEE 802). */
+    /** To the group of the universe and no further than one hop; from addresses that are nobody's (RFC 5737). */
     @RepeatedTest(20)
     void goesToTheGroupAndNoFurther(RepetitionInfo run) throws UnknownHostException {
         Random random = new Random(run.getCurrentRepetition());
