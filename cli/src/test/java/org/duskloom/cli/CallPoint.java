@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -14,7 +15,7 @@ import java.util.regex.Pattern;
  *
  * @param call its name, such as {@code rename}
  * @param path the file that it is about, and of two the first; {@link #OWNER} stands for the process and its start
- * @param ordinal which of the calls of that name that a thread makes on that file, from 1
+ * @param ordinal which of the calls of that name that a thread makes about that file, from 1
  */
 record CallPoint(String call, String path, int ordinal) {
     /** What stands in names of files for who makes them: see the engine's {@code Workplace}. */
@@ -43,9 +44,7 @@ record CallPoint(String call, String path, int ordinal) {
             "unlinkat",
             "rmdir");
 
-    private static final Pattern LINE = Pattern.compile("(\\d+) +([a-z0-9]+)\\((.*)");
-    private static final Pattern DESCRIPTOR = Pattern.compile("\\d+<([^>]*)>.*");
-    private static final Pattern NAMED = Pattern.compile("(?:AT_FDCWD<[^>]*>, )?\"([^\"]*)\"(.*)");
+    private static final Pattern OWNED = Pattern.compile(OWNER + "\\.(\\d+)");
     private static final Pattern OWNERS = Pattern.compile("\\d+\\.\\d+\\.([\\w-]+)\\.(\\d+)");
 
     /** Those of one run in a folder, in the order of the log; {@code strace -f -y} wrote it, of several runs. */
@@ -54,19 +53,32 @@ record CallPoint(String call, String path, int ordinal) {
         Map<String, Integer> counts = new HashMap<>();
         Set<String> written = new LinkedHashSet<>();
         int first = Integer.MAX_VALUE;
-        for (String line : log) {
-            Matcher parts = LINE.matcher(line);
-            if (parts.matches()) {
-                String path = path(parts.group(2), parts.group(3), written);
+        for (TracedCall call : TracedCall.in(log)) {
+            if (call.opensToWrite()) {
+                written.addAll(call.paths());
+            }
+            for (String path : call.paths()) {
                 if (path.equals(folder) || path.startsWith(folder + "/")) {
-                    int ordinal = counts.merge(parts.group(1) + parts.group(2) + path, 1, Integer::sum);
+                    // Strace counts the calls that only read, and those of which this is the second file.
+                    int ordinal = counts.merge(call.thread() + call.name() + path, 1, Integer::sum);
                     first = Math.min(first, number(path));
-                    found.add(new CallPoint(parts.group(2), path.substring(folder.length()), ordinal));
+                    if (path.equals(call.paths().get(0)) && changes(call, path, written)) {
+                        found.add(new CallPoint(call.name(), path.substring(folder.length()), ordinal));
+                    }
                 }
             }
         }
         int group = first;
         return found.stream().map(point -> point.ofAnyProcess(group)).distinct().toList();
+    }
+
+    /** The call itself in the log of a run that was struck there, if it was made. */
+    Optional<TracedCall> madeIn(List<TracedCall> calls) {
+        Map<String, Integer> counts = new HashMap<>();
+        return calls.stream()
+                .filter(made -> made.name().equals(call) && made.paths().contains(path))
+                .filter(made -> counts.merge(made.thread(), 1, Integer::sum) == ordinal)
+                .findFirst();
     }
 
     /** The machine as it stands in the names of files. */
@@ -87,6 +99,13 @@ record CallPoint(String call, String path, int ordinal) {
     /** In a folder, as a run writes to it. */
     CallPoint in(Path folder) {
         return new CallPoint(call, folder + path, ordinal);
+    }
+
+    /** As a process makes it that has made so many groups of outputs before. */
+    CallPoint by(String process, int groups) {
+        String named =
+                OWNED.matcher(path).replaceAll(owner -> process + "." + (Integer.parseInt(owner.group(1)) + groups));
+        return new CallPoint(call, named, ordinal);
     }
 
     /** With the groups of outputs counted from 0, as the first run of a process counts them. */
@@ -114,24 +133,13 @@ record CallPoint(String call, String path, int ordinal) {
         };
     }
 
-    /** Empty for a call that changes nothing: a file that is opened to be read, and what becomes of that. */
-    private static String path(String call, String arguments, Set<String> written) {
-        Matcher named = NAMED.matcher(arguments);
-        if (named.matches()) {
-            boolean opens = call.equals("openat");
-            if (opens && !named.group(2).contains("O_WRONLY") && !named.group(2).contains("O_RDWR")) {
-                return "";
-            }
-            if (opens) {
-                written.add(named.group(1));
-            }
-            return named.group(1);
-        }
-        Matcher descriptor = DESCRIPTOR.matcher(arguments);
-        if (!descriptor.matches() || call.equals("close") && !written.contains(descriptor.group(1))) {
-            return "";
-        }
-        return descriptor.group(1);
+    /** Not so a file that is opened to be read, and what becomes of that. */
+    private static boolean changes(TracedCall call, String path, Set<String> written) {
+        return switch (call.name()) {
+            case "openat" -> call.opensToWrite();
+            case "close" -> written.contains(path);
+            default -> true;
+        };
     }
 
     /** What the program tells of such an answer: the words of strerror(3), or its own. */

@@ -118,8 +118,13 @@ class LiveFaultsTest {
     private Ran traced(String calls, String inject, List<String> words, String... more)
             throws IOException, InterruptedException {
         List<String> command = new ArrayList<>(List.of("strace", "-D", "-f", "--seccomp-bpf", "-s", "0"));
-        command.addAll(
-                List.of("-o", folder.resolve("log").toString(), "-e", "trace=" + calls, "-e", "inject=" + inject));
+        command.addAll(List.of(
+                "-o",
+                folder.resolve("log").toString(),
+                "-e",
+                "trace=" + calls + StracedProgram.FIRST_OF_A_THREAD,
+                "-e",
+                "inject=" + inject));
         command.addAll(List.of(more));
         ProcessBuilder program = ProgramProcess.of(List.of("-XX:TieredStopAtLevel=1"), words.toArray());
         program.command().addAll(0, command);

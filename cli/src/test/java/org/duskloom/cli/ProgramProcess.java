@@ -31,7 +31,7 @@ final class ProgramProcess {
     }
 
     /** Modules of the tests may stand on either path; a class path takes both. */
-    private static String classPath() {
+    static String classPath() {
         return String.join(
                 File.pathSeparator,
                 Stream.of("jdk.module.path", "java.class.path")

@@ -19,7 +19,7 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("faults")
 class RandomKillsTest {
     private static final int KILLS = 200;
-    private static final int EVERY = Integer.getInteger("faults.every", 40);
+    private static final int EVERY = Integer.getInteger("faults.every", 20);
 
     @TempDir
     static Path folder;

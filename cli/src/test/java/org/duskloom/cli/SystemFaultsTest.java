@@ -7,7 +7,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -23,24 +25,37 @@ import org.junit.jupiter.api.io.TempDir;
 @Tag("faults")
 @EnabledOnOs(OS.LINUX)
 class SystemFaultsTest {
-    private static final int EVERY = Integer.getInteger("faults.every", 40);
-    private static final int AT_A_TIME = 60;
+    private static final int EVERY = Integer.getInteger("faults.every", 20);
+    private static final int AT_A_TIME = 30;
 
     @TempDir
     static Path folder;
 
     private static final List<Site> SITES = new ArrayList<>();
+    private static final AtomicInteger ALONE = new AtomicInteger();
+    private static SharedClasses classes;
     private static String host;
 
     /** A call that a run makes. */
-    private record Site(FaultBench bench, boolean replacing, CallPoint point) {}
+    private record Site(FaultBench bench, boolean replacing, CallPoint point) {
+        StracedProgram.Target target(Path place) {
+            return new StracedProgram.Target(point.in(FaultBench.out(place)), bench.words(place));
+        }
+    }
 
     /** A call, and what happens there; an empty error is a kill. */
-    private record Strike(Site site, String error) {}
+    private record Strike(Site site, String error) {
+        /** Strikes of the same kind may share a process. */
+        String kind() {
+            CallPoint point = site.point();
+            return point.call() + " " + error + " " + point.ordinal() + " " + point.hasFixedName();
+        }
+    }
 
     @BeforeAll
     static void look() throws IOException, InterruptedException {
         StracedProgram.require();
+        classes = new SharedClasses(folder);
         TwoVersions versions = TwoVersions.in(folder.resolve("in"));
         List<FaultBench> benches = new ArrayList<>();
         List<Path> places = new ArrayList<>();
@@ -51,7 +66,7 @@ class SystemFaultsTest {
             places.add(benches.get(i).place(i % 2 == 1));
             lines.add(benches.get(i).words(places.get(i)));
         }
-        StracedProgram.Ended ended = new StracedProgram(folder).look(lines);
+        StracedProgram.Ended ended = new StracedProgram(folder, classes).look(lines);
         host = CallPoint.host(ended.log());
         for (int i = 0; i < lines.size(); i++) {
             assertThat(ended.runs().get(i).code()).as(ended.runs().get(i).err()).isZero();
@@ -68,50 +83,41 @@ class SystemFaultsTest {
         assertThat(SITES).hasSizeGreaterThan(cases.equals(WritingCase.ALL) ? 500 : 0);
     }
 
-    /** Calls about files that have the same name in every run fail whenever they are made: many runs in one process. */
     @Test
     void everyErrorIsToldAndLosesNothing() throws Exception {
-        Map<String, List<Site>> batches = new TreeMap<>();
+        List<Strike> known = new ArrayList<>();
         for (Site site : SITES) {
-            if (site.point().hasFixedName() && site.point().ordinal() == 1) {
-                for (String error : site.point().errors()) {
-                    List<Site> batch =
-                            batches.computeIfAbsent(site.point().call() + " " + error, key -> new ArrayList<>());
-                    batch.add(site);
-                }
-            }
+            site.point().errors().forEach(error -> known.add(new Strike(site, error)));
         }
-        List<List<Strike>> all = new ArrayList<>();
-        batches.forEach((key, sites) -> {
-            List<Strike> strikes = sites.stream()
-                    .map(site -> new Strike(site, key.split(" ")[1]))
-                    .toList();
-            List<Strike> chosen = chosen(strikes);
-            for (int from = 0; from < chosen.size(); from += AT_A_TIME) {
-                all.add(chosen.subList(from, Math.min(chosen.size(), from + AT_A_TIME)));
-            }
-        });
-        List<String> faults = Workers.faultsOf(all, SystemFaultsTest::failTogether);
-        int tried = all.stream().mapToInt(List::size).sum();
-        int known = batches.values().stream().mapToInt(List::size).sum();
-        System.err.println(tried + " of " + known + " errors at calls of the system");
-        assertThat(faults).isEmpty();
+        assertThat(faultsOf(known, "errors")).isEmpty();
     }
 
-    /** The others, and kills. */
     @Test
     void everyKillLosesNothing() throws Exception {
-        List<Strike> strikes = new ArrayList<>();
-        for (Site site : SITES) {
-            strikes.add(new Strike(site, ""));
-            if (!site.point().hasFixedName() || site.point().ordinal() > 1) {
-                site.point().errors().forEach(error -> strikes.add(new Strike(site, error)));
+        List<Strike> known = SITES.stream().map(site -> new Strike(site, "")).toList();
+        assertThat(faultsOf(known, "kills")).isEmpty();
+    }
+
+    private static List<String> faultsOf(List<Strike> known, String what) throws Exception {
+        Map<String, List<Strike>> kinds = new TreeMap<>();
+        known.forEach(strike ->
+                kinds.computeIfAbsent(strike.kind(), key -> new ArrayList<>()).add(strike));
+        List<Strike> chosen =
+                chosen(kinds.values().stream().flatMap(List::stream).toList());
+        List<List<Strike>> batches = new ArrayList<>();
+        for (Strike strike : chosen) {
+            List<Strike> last = batches.isEmpty() ? List.of() : batches.get(batches.size() - 1);
+            if (last.isEmpty()
+                    || last.size() == AT_A_TIME
+                    || !last.get(0).kind().equals(strike.kind())) {
+                batches.add(new ArrayList<>());
             }
+            batches.get(batches.size() - 1).add(strike);
         }
-        List<Strike> chosen = chosen(strikes);
-        List<String> faults = Workers.faultsOf(chosen, SystemFaultsTest::strike);
-        System.err.println(chosen.size() + " of " + strikes.size() + " kills and late errors at calls of the system");
-        assertThat(faults).isEmpty();
+        List<String> faults = Workers.faultsOf(batches, SystemFaultsTest::strike);
+        System.err.println(chosen.size() + " of " + known.size() + " " + what + " at calls of the system, in "
+                + batches.size() + " processes and " + ALONE.getAndSet(0) + " of one");
+        return faults;
     }
 
     private static List<Strike> chosen(List<Strike> all) {
@@ -122,53 +128,64 @@ class SystemFaultsTest {
         return chosen;
     }
 
-    private static void failTogether(List<Strike> strikes) throws IOException, InterruptedException {
-        List<String> faults = new ArrayList<>();
-        List<Path> places = new ArrayList<>();
-        List<String> paths = new ArrayList<>();
-        List<List<String>> lines = new ArrayList<>();
-        for (Strike strike : strikes) {
-            Path place = strike.site().bench().place(strike.site().replacing());
-            places.add(place);
-            paths.add(strike.site().point().in(FaultBench.out(place)).path());
-            lines.add(strike.site().bench().words(place));
-        }
-        String call = strikes.get(0).site().point().call();
-        String error = strikes.get(0).error();
-        StracedProgram.Ended ended = new StracedProgram(places.get(0)).fail(call, error, paths, lines);
-        for (int i = 0; i < strikes.size(); i++) {
-            Site site = strikes.get(i).site();
-            Path out = FaultBench.out(places.get(i));
-            Ran ran = ended.runs().get(i);
-            try {
-                assertThat(ended.struck(paths.get(i))).as("the call was made").isTrue();
-                site.bench().aftermath(site.replacing()).afterError(ran, out, CallPoint.wordsFor(error));
-            } catch (AssertionError fault) {
-                faults.add(strikes.get(i) + ": " + fault.getMessage());
-            }
-        }
-        for (Path place : places) {
-            WritingCase.remove(place);
-        }
+    private static void strike(List<Strike> strikes) throws IOException, InterruptedException {
+        List<String> faults = faultsOf(strikes);
         if (!faults.isEmpty()) {
             throw new AssertionError(String.join("\n", faults));
         }
     }
 
-    private static void strike(Strike strike) throws IOException, InterruptedException {
-        Site site = strike.site();
-        Path place = site.bench().place(site.replacing());
-        Path out = FaultBench.out(place);
-        String what = strike.error().isEmpty() ? "signal=KILL" : "error=" + strike.error();
-        StracedProgram.Ended ended = new StracedProgram(place)
-                .strike(site.point().in(out), what, host, site.bench().words(place));
-        Aftermath aftermath = site.bench().aftermath(site.replacing());
-        if (strike.error().isEmpty()) {
-            aftermath.afterKill(ended.runs().get(0), out);
-        } else {
-            assertThat(ended.struck("")).as("the call was made").isTrue();
-            aftermath.afterError(ended.runs().get(0), out, CallPoint.wordsFor(strike.error()));
+    /** Those that missed their calls, as the runs before did other than they should, are tried by themselves. */
+    private static List<String> faultsOf(List<Strike> strikes) throws IOException, InterruptedException {
+        List<Path> places = places(strikes);
+        StracedProgram program = new StracedProgram(places.get(0), classes);
+        String error = strikes.get(0).error();
+        List<StracedProgram.Target> targets = targets(strikes, places);
+        List<Optional<Ran>> runs = error.isEmpty() ? program.kill(targets, host) : program.fail(targets, error, host);
+        List<String> faults = new ArrayList<>();
+        for (int i = 0; i < strikes.size(); i++) {
+            if (runs.get(i).isPresent()) {
+                look(strikes.get(i), runs.get(i).get(), places.get(i)).ifPresent(faults::add);
+            } else if (strikes.size() > 1) {
+                ALONE.incrementAndGet();
+                faults.addAll(faultsOf(strikes.subList(i, i + 1)));
+            } else {
+                faults.add(strikes.get(i) + ": the call was not made");
+            }
         }
-        WritingCase.remove(place);
+        for (Path place : places) {
+            WritingCase.remove(place);
+        }
+        return faults;
+    }
+
+    private static List<Path> places(List<Strike> strikes) throws IOException {
+        List<Path> places = new ArrayList<>();
+        for (Strike strike : strikes) {
+            places.add(strike.site().bench().place(strike.site().replacing()));
+        }
+        return places;
+    }
+
+    private static List<StracedProgram.Target> targets(List<Strike> strikes, List<Path> places) {
+        List<StracedProgram.Target> targets = new ArrayList<>();
+        for (int i = 0; i < strikes.size(); i++) {
+            targets.add(strikes.get(i).site().target(places.get(i)));
+        }
+        return targets;
+    }
+
+    private static Optional<String> look(Strike strike, Ran ran, Path place) throws IOException {
+        Aftermath aftermath = strike.site().bench().aftermath(strike.site().replacing());
+        try {
+            if (strike.error().isEmpty()) {
+                aftermath.afterKill(ran, FaultBench.out(place));
+            } else {
+                aftermath.afterError(ran, FaultBench.out(place), CallPoint.wordsFor(strike.error()));
+            }
+            return Optional.empty();
+        } catch (AssertionError fault) {
+            return Optional.of(strike + ": " + fault.getMessage());
+        }
     }
 }
