@@ -96,7 +96,8 @@ class SettingsReaderTest {
                                 + "]}]")
                 .with(probe)
                 .plan();
-        assertThat(probe.settings.stream().map(settings -> settings.value(Probe.SIZE).at(0)))
+        assertThat(probe.settings.stream()
+                        .map(settings -> settings.value(Probe.SIZE).at(0)))
                 .containsExactlyInAnyOrder(0.3, 0.1, 0.1 + 0.1, 0.1 + 2 * 0.1);
     }
 
