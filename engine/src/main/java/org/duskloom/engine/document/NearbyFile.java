@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
@@ -76,9 +78,13 @@ public final class NearbyFile {
     private static Optional<String> nearest(Path missing, Predicate<Path> isMeant) {
         Path name = missing.getFileName();
         Path parent = missing.toAbsolutePath().getParent();
-        return name == null || parent == null
-                ? Optional.empty()
-                : NearestName.of(name.toString(), namesIn(parent, isMeant));
+        if (name == null || parent == null) {
+            return Optional.empty();
+        }
+        // A name with many accents would be far from itself.
+        Map<String, String> byComposed = new LinkedHashMap<>();
+        namesIn(parent, isMeant).forEach(found -> byComposed.putIfAbsent(composed(found), found));
+        return NearestName.of(composed(name.toString()), byComposed.keySet()).map(byComposed::get);
     }
 
     private static List<String> namesIn(Path folder, Predicate<Path> isMeant) {

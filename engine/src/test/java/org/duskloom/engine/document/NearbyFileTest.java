@@ -77,6 +77,18 @@ class NearbyFileTest {
                         + "\", which looks the same but has its accents stored in another way: type both names anew");
     }
 
+    /** Each accent that is stored apart is one character more, and may make most of the name. */
+    @ParameterizedTest
+    @CsvSource({"NFC, NFD", "NFD, NFC"})
+    void findsANameOfManyAccents(Normalizer.Form stored, Normalizer.Form written) throws IOException {
+        String name = Normalizer.normalize("äöüéè.csv", stored);
+        file(name);
+        assertThat(NearbyFile.of(folder.resolve(Normalizer.normalize("äöüéè.csv", written))))
+                .contains(name);
+        assertThat(NearbyFile.hint(folder.resolve(Normalizer.normalize("Äöuéè.csv", written)), ""))
+                .isEqualTo("did you mean \"" + name + "\"?");
+    }
+
     /** Forms KC and KD of that annex would take the two for one, and nobody's eye does. */
     @Test
     void signsThatLookDifferentAreDifferent() throws IOException {
