@@ -8,7 +8,7 @@ final class TableOptions {
     @Option(
             names = "--semicolons",
             description = "Tables as spreadsheets open them where a comma is the decimal sign: with semicolons between"
-                    + " cells. They are read as well as the others.")
+                    + " cells. Maps and measurements are read in either form.")
     private boolean semicolons;
 
     CsvStyle style() {
