@@ -45,7 +45,10 @@ final class NoiseTableTest {
                 .filter(entry -> entry.getValue() == 2)
                 .map(Map.Entry::getKey)
                 .toList();
-        assertThat(twice).hasSize(4);
+        assertThat(twice)
+                .hasSize(4)
+                .allSatisfy(edge -> assertThat(twice)
+                        .doesNotContain(edge.stream().map(part -> -part).toList()));
         for (int axis = 0; axis < 3; axis++) {
             int along = axis;
             assertThat(twice.stream().mapToInt(edge -> edge.get(along)).sum()).isZero();
