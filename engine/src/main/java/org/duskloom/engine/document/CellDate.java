@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
  */
 final class CellDate {
     private static final Pattern DIGITS = Pattern.compile(
-            "([0-9]{4})([-/.])[0-9]{1,2}\\2[0-9]{1,2}|[0-9]{1,2}([-/.])[0-9]{1,2}\\3([0-9]{2}|[0-9]{4})");
+            "([0-9]{4})([-/.])[0-9]{1,2}\\2[0-9]{1,2}|[0-9]{1,2}([-/.])[0-9]{1,2}\\3([0-9]{2}|[0-9]{4})"
+                    + "|[0-9]{1,2}\\. ?[0-9]{1,2}\\.");
 
     private static final Pattern DAY_AND_MONTH =
             Pattern.compile("[0-9]{1,2}(?:\\. ?|-| |/)(\\p{L}{3,10})\\.?(?:[- /][0-9]{2,4})?");
@@ -57,7 +58,18 @@ final class CellDate {
             "mei",
             "maj",
             "fev",
-            "out");
+            "out",
+            "des",
+            "sty",
+            "lut",
+            "kwi",
+            "cze",
+            "lip",
+            "sie",
+            "wrz",
+            "pa\u017a",
+            "lis",
+            "gru");
 
     private CellDate() {}
 

@@ -2,6 +2,9 @@ package org.duskloom.engine.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -25,7 +28,9 @@ class CellDateTest {
                 "2026-02-01T00:00",
                 "01.02.2026",
                 "1.2.26",
-                "2/1/2026"
+                "2/1/2026",
+                "01.02.",
+                "1. 2."
             })
     void isADate(String cell) {
         assertThat(CellDate.is(cell)).isTrue();
@@ -34,10 +39,22 @@ class CellDateTest {
                         + " text, and type it again");
     }
 
+    /** The short names of months of the Common Locale Data Repository (Unicode CLDR), which the JDK carries. */
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de", "fr", "es", "it", "nl", "pt", "da", "sv", "nb", "pl"})
+    void knowsTheMonthsOfALanguage(String language) {
+        for (Month month : Month.values()) {
+            String name = month.getDisplayName(TextStyle.SHORT, Locale.forLanguageTag(language));
+            assertThat(CellDate.is("5 " + name)).as("5 %s", name).isTrue();
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
                 "12",
+                "12.5",
+                "123.",
                 "1.5",
                 "12 mm",
                 "12mm",
