@@ -102,7 +102,15 @@ final class CellNumber {
         if (text.matches("[-+]?[0-9.,]+\\s*\\p{L}+")) {
             return "write the number without its unit";
         }
-        return text.matches("[-+]?[0-9]+([ '\u00a0\u202f_][0-9]+)+") ? "write the number without gaps" : example;
+        if (style == CsvStyle.COMMAS && text.indexOf(';') >= 0) {
+            return style.otherSeparator();
+        }
+        if (text.matches("#[\\p{L}0-9/]+[!?]?")) {
+            return "a spreadsheet writes this where a formula has failed; mend it there, and save again";
+        }
+        return text.matches("[-+]?[0-9]+([ '\u2019\u00a0\u202f_][0-9]+)+([.,][0-9]+)?")
+                ? "write the number without gaps"
+                : example;
     }
 
     /** Three digits behind a sign that is not the decimal sign of the file: a guess may be wrong by 1000. */

@@ -12,23 +12,19 @@ import org.duskloom.engine.text.Quoted;
 
 /** Judges the header row of a CSV file. */
 final class CsvHeader {
-    private static final String SAVE_WITH_COMMAS =
-            "save it with commas between the cells, and with a dot as decimal sign in numbers";
+    private static final String SAVE_AS_CSV =
+            "save it with commas between the cells and dots in numbers, or with semicolons and commas";
 
     private CsvHeader() {}
 
     static boolean check(List<Cell> header, CsvStyle style, Problems problems) {
-        if (key(header.get(0).text()).equals("sep=")) {
-            problems.error(
-                    header.get(0).location(),
-                    "the line " + Quoted.of(header.get(0).text() + style.separator()) + " is no part of CSV",
-                    "some spreadsheets write it; remove it, so that the header is the first line");
+        if (!beginsAsItShould(header.get(0), style, problems)) {
             return false;
         }
         Optional<String> separator = wrongSeparator(header);
         if (separator.isPresent()) {
             problems.error(
-                    header.get(0).location(), "the cells seem to be separated by " + separator.get(), SAVE_WITH_COMMAS);
+                    header.get(0).location(), "the cells seem to be separated by " + separator.get(), SAVE_AS_CSV);
             return false;
         }
         Optional<Cell> mixed =
@@ -55,6 +51,25 @@ final class CsvHeader {
             }
         }
         return distinct;
+    }
+
+    /** Refuses what programs put before a header, and people do not see or take for a part of CSV. */
+    private static boolean beginsAsItShould(Cell first, CsvStyle style, Problems problems) {
+        if (first.text().startsWith(CsvStyle.BYTE_ORDER_MARK)) {
+            problems.error(
+                    first.location(),
+                    "the file begins with two byte order marks, which no program shows",
+                    "type its first cell anew, and save it");
+            return false;
+        }
+        if (key(first.text()).equals("sep=")) {
+            problems.error(
+                    first.location(),
+                    "the line " + Quoted.of(first.text() + style.separator()) + " is no part of CSV",
+                    "some spreadsheets write it; remove it, so that the header is the first line");
+            return false;
+        }
+        return true;
     }
 
     /** Upper and lower case are one in column names. */

@@ -11,7 +11,9 @@ public enum CsvStyle {
      * Semicolons between cells, commas in numbers. What is written begins with U+FEFF, as spreadsheets take a file
      * without it for one of their own country's encoding.
      */
-    SEMICOLONS(';', ',', "semicolon", "\uFEFF");
+    SEMICOLONS(';', ',', "semicolon", CsvStyle.BYTE_ORDER_MARK);
+
+    static final String BYTE_ORDER_MARK = "\uFEFF";
 
     private final char separator;
     private final char decimalSign;
@@ -47,6 +49,13 @@ public enum CsvStyle {
     /** What a person calls the separator. */
     String separatorWord() {
         return separatorWord;
+    }
+
+    /** What to say where cells are parted by the separator of the other style. */
+    String otherSeparator() {
+        return this == COMMAS
+                ? "the separator is a comma, not a semicolon; where rows have semicolons, the header has them too"
+                : "the separator is a semicolon, not a comma";
     }
 
     /** A number as it stands in a cell; one with a dot is given. */

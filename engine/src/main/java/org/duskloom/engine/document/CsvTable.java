@@ -123,12 +123,17 @@ public final class CsvTable {
         return problems;
     }
 
+    /** Whether the row would have as many cells as the header, were they parted by the other separator. */
+    private boolean hasOtherSeparator(String[] values) {
+        char other = style == CsvStyle.COMMAS ? ';' : ',';
+        long found = String.join("", values).chars().filter(sign -> sign == other).count();
+        return found > 0 && (values.length == 1 || found >= namedColumns - 1);
+    }
+
     private String widthHint(String[] values) {
         if (values.length < namedColumns) {
-            char other = style == CsvStyle.COMMAS ? ';' : ',';
-            return values.length == 1 && values[0].indexOf(other) >= 0
-                    ? "the separator is a " + style.separatorWord() + ", not a "
-                            + (other == ';' ? "semicolon" : "comma")
+            return hasOtherSeparator(values)
+                    ? style.otherSeparator()
                     : "an empty cell needs its " + style.separatorWord() + " too";
         }
         if (style == CsvStyle.SEMICOLONS) {

@@ -42,6 +42,9 @@ class CsvNumbersTest {
             "1,234,567.5" ~ "x" is "1,234,567.5" ~ write the number without signs between its thousands
             12mm     ~ "x" is "12mm"      ~ write the number without its unit
             1 000    ~ "x" is "1 000"     ~ write the number without gaps
+            1'000.5  ~ "x" is "1'000.5"   ~ write the number without gaps
+            12. 5.   ~ "x" is "12. 5."    ~ this looks like a date that a spreadsheet made of a number
+            0;5      ~ "x" is "0;5"       ~ the separator is a comma, not a semicolon; where rows have semicolons, the header has them too
             NaN      ~ "x" is "NaN"       ~ a number is needed
             Infinity ~ "x" is "Infinity"  ~ a number is needed
             0x10     ~ "x" is "0x10"      ~ a number is needed
@@ -70,6 +73,13 @@ class CsvNumbersTest {
             1.234,5   ~ write the number without signs between its thousands
             1.234.567 ~ write the number without signs between its thousands
             12,5mm    ~ write the number without its unit
+            1 000,5   ~ write the number without gaps
+            -1’234’567,25 ~ write the number without gaps
+            #WERT!    ~ a spreadsheet writes this where a formula has failed; mend it there, and save again
+            #DIV/0!   ~ a spreadsheet writes this where a formula has failed; mend it there, and save again
+            #NAME?    ~ a spreadsheet writes this where a formula has failed; mend it there, and save again
+            #NV       ~ a spreadsheet writes this where a formula has failed; mend it there, and save again
+            # left    ~ a number is needed, such as 12 or -0,5
             1,2,3     ~ a number is needed, such as 12 or -0,5
             left      ~ a number is needed, such as 12 or -0,5
             """)

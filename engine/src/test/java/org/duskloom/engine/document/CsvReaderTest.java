@@ -160,7 +160,9 @@ class CsvReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
-            prop\tpixel\tx\ty    ~ 1:1  ~ the cells seem to be separated by tabs           ~ save it with commas
+            prop\tpixel\tx\ty    ~ 1:1  ~ the cells seem to be separated by tabs           ~ save it with commas between the cells and dots in numbers, or with semicolons and commas
+            `\ufeff\ufeffprop,x`~ 1:1  ~ the file begins with two byte order marks        ~ type its first cell anew
+            `\ufeff\ufeff"prop";x`~ 1:1  ~ the file begins with two byte order marks        ~ type its first cell anew
             prop|pixel|x|y       ~ 1:1  ~ the cells seem to be separated by vertical bars  ~ save it with commas
             `sep=,`              ~ 1:1  ~ the line "sep=," is no part of CSV               ~ remove it
             `sep=;\nprop;x`      ~ 1:1  ~ the line "sep=;" is no part of CSV               ~ remove it
@@ -208,6 +210,8 @@ class CsvReaderTest {
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
             a,1,2          ~ 3:1 ~ the row has 3 cells, the header has 4      ~ an empty cell needs its comma too
             a;1;2;3        ~ 3:1 ~ the row has 1 cell, the header has 4       ~ not a semicolon
+            a;1;0,5;10,25  ~ 3:1 ~ the row has 3 cells, the header has 4      ~ where rows have semicolons, the header has them too
+            a;b,1,2        ~ 3:1 ~ the row has 3 cells, the header has 4      ~ an empty cell needs its comma too
             a,1,1,5,2,5    ~ 3:1 ~ the row has 6 cells, the header has 4      ~ a decimal sign is a dot (1.5, not 1,5)
             a,1,"2"3,4     ~ 3:8 ~ text follows a closing quote               ~ the quote opened at map.csv:3:5
             a,1, "2,4      ~ 3:6 ~ the quote that opens here is not closed    ~ add the closing "
