@@ -218,7 +218,8 @@ final class ListenCommand implements Callable<Integer> {
         }
         Matcher matcher = TEMPO.matcher(tempo);
         if (!matcher.matches()) {
-            throw new MisuseException("--tempo is " + tempo + "; beats a minute are needed, such as 120 or 60..90");
+            throw new MisuseException("--tempo is " + tempo + "; beats a minute are needed, such as 120 or 60..90"
+                    + (tempo.indexOf(',') >= 0 ? "; the decimal sign is a dot" : ""));
         }
         double from = Double.parseDouble(matcher.group(1));
         boolean range = matcher.group(2) != null;

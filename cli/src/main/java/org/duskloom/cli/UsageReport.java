@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.duskloom.engine.problem.NearestName;
 import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -44,6 +45,9 @@ final class UsageReport implements IParameterExceptionHandler {
         String message = fault.getMessage();
         if (message.contains(TypedPath.UNKNOWN_LETTERS)) {
             return message.substring(message.indexOf(TypedPath.UNKNOWN_LETTERS));
+        }
+        if (fault.getArgSpec() instanceof OptionSpec option && message.endsWith("is not a boolean")) {
+            return option.longestName() + " takes no value: write it alone, or leave it out";
         }
         return message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
     }

@@ -231,6 +231,7 @@ class ListenCommandTest {
     @ParameterizedTest
     @CsvSource({
         "--tempo, fast, '--tempo is fast; beats a minute are needed, such as 120 or 60..90'",
+        "--tempo, '60,5..90', 'needed, such as 120 or 60..90; the decimal sign is a dot'",
         "--tempo, 90..60, '--tempo is 90..60; allowed: 30 to 300, the slower first'",
         "--tempo, 10, '--tempo is 10; allowed: 30 to 300, the slower first'",
         "--bar, 1, '--bar is 1; allowed: 2 to 12'",

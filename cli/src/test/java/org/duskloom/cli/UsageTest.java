@@ -49,6 +49,8 @@ class UsageTest {
                     strip SHOW -o OUT              | duskloom strip | -o OUT: the picture is a PNG; give it a name that ends in .png
                     strip SHOW -o OUT.png --count 99999999999 | duskloom strip | invalid value for option '--count': '99999999999' is too large
                     sheet SHOW -o OUT --hole 1,5   | duskloom sheet | invalid value for option '--hole': '1,5' is not a number; the decimal sign is a dot: 1.5
+                    sheet SHOW -o OUT --semicolons=yes | duskloom sheet | --semicolons takes no value: write it alone, or leave it out
+                    render SHOW -o OUT --force=1   | duskloom render | --force takes no value: write it alone, or leave it out
                     effects sweap                  | duskloom effects | there is no effect 'sweap'; did you mean "sweep"?
                     check                          | duskloom check | missing required parameter: 'FILE.json'
                     """)

@@ -11,8 +11,8 @@ import java.util.regex.Pattern;
  * such tables come in).
  */
 final class CellDate {
-    private static final Pattern DIGITS = Pattern.compile(
-            "([0-9]{4})([-/.])[0-9]{1,2}\\2[0-9]{1,2}|[0-9]{1,2}([-/.])[0-9]{1,2}\\3([0-9]{2}|[0-9]{4})"
+    private static final Pattern DIGITS =
+            Pattern.compile("([0-9]{4})([-/.])[0-9]{1,2}\\2[0-9]{1,2}|[0-9]{1,2}([-/.])[0-9]{1,2}\\3([0-9]{2}|[0-9]{4})"
                     + "|[0-9]{1,2}\\. ?[0-9]{1,2}\\.");
 
     private static final Pattern DAY_AND_MONTH =

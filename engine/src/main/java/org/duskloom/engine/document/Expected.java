@@ -154,7 +154,7 @@ public final class Expected {
             return "leave the field out instead";
         }
         if (node instanceof TextNode text && expected.endsWith("number")) {
-            return numberIn(text.value().trim());
+            return numberIn(text.value().trim(), expected.endsWith("whole number"));
         }
         if (node instanceof TextNode text
                 && (text.value().equals("true") || text.value().equals("false"))) {
@@ -180,7 +180,10 @@ public final class Expected {
         return "";
     }
 
-    private static String numberIn(String text) {
+    private static String numberIn(String text, boolean isWhole) {
+        if (isWhole && text.matches("-?[0-9]+[.,][0-9]+")) {
+            return "write it without decimals and without quotes";
+        }
         if (text.matches("-?(0|[1-9][0-9]*)(\\.[0-9]+)?")) {
             return "write " + text + " without quotes";
         }

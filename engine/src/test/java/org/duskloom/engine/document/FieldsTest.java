@@ -183,7 +183,8 @@ class FieldsTest {
     @ParameterizedTest
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
             "40"   ~ must be a whole number, not the text "40"   ~ write 40 without quotes
-            "1,5"  ~ must be a whole number, not the text "1,5"  ~ write 1.5 without quotes; the decimal sign is a dot
+            "1,5"  ~ must be a whole number, not the text "1,5"  ~ write it without decimals and without quotes
+            "1.5"  ~ must be a whole number, not the text "1.5"  ~ write it without decimals and without quotes
             "40mm" ~ must be a whole number, not the text "40mm" ~ write the number alone, without quotes; its unit is not written here
             "4 °"  ~ must be a whole number, not the text "4 °"  ~ write the number alone, without quotes; its unit is not written here
             "many" ~ must be a whole number, not the text "many" ~ ``
