@@ -91,6 +91,7 @@ public final class LightMeter implements Meter {
         groups = new PixelGroups(layout, past, counter);
         use = new UseTally(layout, frameCount, framesOfSecond);
         propSums = new long[layout.props().size()][2];
+        joined = false;
     }
 
     @Override

@@ -45,6 +45,23 @@ class LightMeterTest {
         assertThat(found.passes()).isFalse();
     }
 
+    /** A meter may be used for one run after another: the joint of the second one counts, too. */
+    @Test
+    void looksAtTheJointOfEachRun() throws IOException {
+        List<int[]> frames = new ArrayList<>();
+        for (int frame = 0; frame < 20; frame++) {
+            frames.add(new int[] {frame % 4 < 2 ? WHITE : 0});
+        }
+        FlashCount alone = Flickers.play(LightMeter.ofAnyArea(), 20, Flickers.props(1), frames)
+                .general();
+        LightMeter meter = LightMeter.ofAnyArea();
+        Flickers.play(meter, 20, Flickers.props(1), frames.subList(0, 1));
+
+        assertThat(Flickers.play(meter, 20, Flickers.props(1), frames).general())
+                .isEqualTo(alone);
+        assertThat(alone.most()).isEqualTo(10);
+    }
+
     /** Five pixels that flash once a second each, one after the other, are five flashes of the prop. */
     @Test
     void seesFlashesThatGoRound() throws IOException {
