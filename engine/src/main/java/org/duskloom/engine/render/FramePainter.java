@@ -165,11 +165,14 @@ public final class FramePainter {
     }
 
     private void leaveAside(List<PlannedCue> seen) {
-        for (int i = seen.size() - 1; i >= 0; i--) {
-            if (isAside(seen.get(i))) {
-                seen.remove(i);
+        int kept = 0;
+        for (int i = 0; i < seen.size(); i++) {
+            PlannedCue cue = seen.get(i);
+            if (!isAside(cue)) {
+                seen.set(kept++, cue);
             }
         }
+        seen.subList(kept, seen.size()).clear();
     }
 
     /** Whether none of its pixels is asked for. */
