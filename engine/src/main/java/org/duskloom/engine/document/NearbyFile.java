@@ -3,7 +3,6 @@ package org.duskloom.engine.document;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.text.Normalizer;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +10,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.duskloom.engine.problem.NearestName;
+import org.duskloom.engine.text.LookAlike;
 import org.duskloom.engine.text.Quoted;
 
 /** Finds the file that was probably meant where there is none of the name written. */
@@ -54,15 +54,7 @@ public final class NearbyFile {
         if (near.equals(written)) {
             return "it is a link to something that is not there";
         }
-        return composed(near).equals(composed(written))
-                ? "there is " + shown + ", which looks the same but has its accents stored in another way: type both"
-                        + " names anew"
-                : "did you mean " + shown + "?";
-    }
-
-    /** With each accent and its letter as one: form C of Unicode Standard Annex #15. */
-    private static String composed(String name) {
-        return Normalizer.normalize(name, Normalizer.Form.NFC);
+        return LookAlike.are(near, written) ? LookAlike.hint(shown) : "did you mean " + shown + "?";
     }
 
     /**
@@ -83,8 +75,9 @@ public final class NearbyFile {
         }
         // A name with many accents would be far from itself.
         Map<String, String> byComposed = new LinkedHashMap<>();
-        namesIn(parent, isMeant).forEach(found -> byComposed.putIfAbsent(composed(found), found));
-        return NearestName.of(composed(name.toString()), byComposed.keySet()).map(byComposed::get);
+        namesIn(parent, isMeant).forEach(found -> byComposed.putIfAbsent(LookAlike.composed(found), found));
+        return NearestName.of(LookAlike.composed(name.toString()), byComposed.keySet())
+                .map(byComposed::get);
     }
 
     private static List<String> namesIn(Path folder, Predicate<Path> isMeant) {

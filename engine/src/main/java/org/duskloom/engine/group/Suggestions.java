@@ -10,6 +10,7 @@ import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.LookAlike;
 import org.duskloom.engine.text.Quoted;
 
 /** Says of a wrong address what was probably meant. */
@@ -89,6 +90,11 @@ final class Suggestions {
     private static String hint(String wrong, String prefix, Collection<String> names, Problems problems) {
         if (problems.errorCount() >= Problems.LIMIT) {
             return "";
+        }
+        Optional<String> alike =
+                names.stream().filter(name -> LookAlike.are(name, wrong)).findFirst();
+        if (alike.isPresent()) {
+            return LookAlike.hint(Quoted.of(prefix + alike.get()));
         }
         Optional<String> pattern = pattern(wrong, names);
         if (pattern.isPresent()) {

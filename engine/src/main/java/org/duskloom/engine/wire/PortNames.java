@@ -1,6 +1,5 @@
 package org.duskloom.engine.wire;
 
-import java.text.Normalizer;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -10,6 +9,7 @@ import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.map.Names;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.LookAlike;
 import org.duskloom.engine.text.Quoted;
 
 /** The names of the ports of one display. Each is the name of a file too, on any system. */
@@ -34,7 +34,7 @@ final class PortNames {
             problems.error(name.location(), "the port name " + Quoted.of(name.value()) + " " + fault.get());
             return false;
         }
-        TextNode first = byFileName.putIfAbsent(composed(name).toLowerCase(Locale.ROOT), name);
+        TextNode first = byFileName.putIfAbsent(LookAlike.composed(name.value()).toLowerCase(Locale.ROOT), name);
         if (first == null) {
             return true;
         }
@@ -43,20 +43,17 @@ final class PortNames {
             problems.error(
                     name.location(), "two ports are called " + Quoted.of(name.value()), "the first stands at " + there);
         } else {
-            String how = composed(first).equals(composed(name))
+            String how = LookAlike.are(first.value(), name.value())
                     ? " look the same: a letter with its mark is one character in one, and two in the other"
-                    : " differ by upper and lower case only";
+                    : " differ by upper and lower case"
+                            + (first.value().equalsIgnoreCase(name.value()) ? "" : " and by how accents are stored")
+                            + " only";
             problems.error(
                     name.location(),
                     "the port names " + Quoted.of(first.value()) + " and " + Quoted.of(name.value()) + how,
                     "the first stands at " + there + "; their files would be one on many disks");
         }
         return false;
-    }
-
-    /** With each letter and its marks as one character, as disks of Macs compare names. */
-    private static String composed(TextNode name) {
-        return Normalizer.normalize(name.value(), Normalizer.Form.NFC);
     }
 
     private static Optional<String> fault(String name) {

@@ -217,6 +217,19 @@ class GroupTreeTest {
                 .contains("; " + hint);
     }
 
+    /** Of the name that looks the same nobody could see what is meant. */
+    @Test
+    void tellsOfNamesThatLookTheSame() {
+        PixelMap map = Maps.map("prop,pixel,x,y\nG\u00E4nserich,1,0,0\n");
+        GroupTree tree = GroupReader.read(Inputs.json("{}"), map, problems);
+        assertThat(resolve(tree, "Ga\u0308nserich")).isEmpty();
+        assertThat(Inputs.shown(problems))
+                .singleElement()
+                .asString()
+                .endsWith("; there is \"G\u00E4nserich\", which looks the same but has its accents stored in another"
+                        + " way: type both names anew");
+    }
+
     @Test
     void printsAWholeCircle() {
         GroupTree tree = tree("{\"a\": [\"fence\", \"b\"],\n \"b\": [\"c\"],\n \"c\": [\"pond\", \"b\"]}");
