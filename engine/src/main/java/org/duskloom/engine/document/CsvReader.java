@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -15,8 +17,9 @@ import org.duskloom.engine.problem.Problems;
 /**
  * Reads CSV (RFC 4180) with a header row: commas, double quotes, any line ends. Beyond the standard, blanks round a
  * cell are dropped, lines that are empty or begin with {@code #} are skipped, and so are rows in which every cell is
- * empty, as spreadsheets leave them. Where the header has semicolons and no comma, semicolons part the cells of the
- * file, and the decimal sign of its numbers is a comma.
+ * empty, as spreadsheets leave them; before the header, remarks may stand in quotes, as they save them. Where the
+ * header has semicolons and no comma, semicolons part the cells of the file, and the decimal sign of its numbers is a
+ * comma.
  */
 public final class CsvReader {
     /** The longest row that is read, in UTF-16 units; a quote that is never closed runs into it. */
@@ -25,6 +28,9 @@ public final class CsvReader {
     private static final int MAX_FAULTS = 20;
     private static final CSVFormat COMMAS = format(CsvStyle.COMMAS);
     private static final CSVFormat SEMICOLONS = format(CsvStyle.SEMICOLONS);
+
+    /** A remark in the first cell of a row, as a spreadsheet saves it in quotes. */
+    private static final Pattern QUOTED_REMARK = Pattern.compile("\"#(?:[^\"]|\"\")*+\"[,;\\s]*");
 
     private final SourceText source;
     private final Problems problems;
@@ -61,7 +67,9 @@ public final class CsvReader {
                 end++;
             }
             String line = text.substring(start, end).strip();
-            if (!line.startsWith("#") && !line.replaceAll("[,;\"\\s]", "").isEmpty()) {
+            if (!line.startsWith("#")
+                    && !QUOTED_REMARK.matcher(line).matches()
+                    && !line.replaceAll("[,;\"\\s]", "").isEmpty()) {
                 return CsvStyle.ofHeader(line);
             }
             start = end + 1;
@@ -94,7 +102,7 @@ public final class CsvReader {
         try (CSVParser parser = CSVParser.parse(in, format())) {
             Iterator<CSVRecord> records = parser.iterator();
             for (String[] row = next(records, in, start); row != null; row = next(records, in, start)) {
-                if (!isIdle(row, start)) {
+                if (!isIdle(row, start) && !isRemark(row)) {
                     return header(row, start);
                 }
                 start = scan.skipIdleLines(scan.nextRecord(start));
@@ -126,6 +134,11 @@ public final class CsvReader {
             }
         }
         return true;
+    }
+
+    /** Whether a row before the header is a remark, though a spreadsheet may have put it into quotes. */
+    private static boolean isRemark(String[] values) {
+        return values[0].startsWith("#") && Arrays.stream(values).skip(1).allMatch(String::isEmpty);
     }
 
     private Optional<CsvTable> header(String[] names, int start) {

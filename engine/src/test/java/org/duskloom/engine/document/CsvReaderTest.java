@@ -58,6 +58,33 @@ class CsvReaderTest {
         assertThat(Inputs.shown(problems)).isEmpty();
     }
 
+    /** A remark with a comma comes back in quotes, and with a separator for each column, from a spreadsheet. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\"# x to the right, y down\";;\nprop;x;y\na;1,5;2\n",
+                "\"# x to the right, y down\",,\nprop,x,y\na,1.5,2\n",
+                "\"# it says \"\"up, down\"\"\" ; ;\r\n\"prop\";\"x\";\"y\"\r\na;\"1,5\";2\r\n",
+                "# x to the right, y down\nprop;x;y\na;1,5;2\n"
+            })
+    void skipsARemarkThatASpreadsheetHasSaved(String text) {
+        List<Object> seen = new ArrayList<>();
+        table(text)
+                .orElseThrow()
+                .forEachRow(row -> seen.add(List.of(
+                        row.text(0),
+                        row.number(1, -9, 9).orElseThrow(),
+                        row.number(2, -9, 9).orElseThrow())));
+        assertThat(seen).containsExactly(List.of("a", 1.5, 2.0));
+        assertThat(Inputs.shown(problems)).isEmpty();
+    }
+
+    @Test
+    void aQuotedColumnOfNotesIsNoRemark() {
+        CsvTable table = table("\"#note\";\"prop\"\n").orElseThrow();
+        assertThat(table.header()).extracting(Cell::text).containsExactly("#note", "prop");
+    }
+
     /** A comma in the header leaves a doubt, and so does a number in the other way. */
     @ParameterizedTest
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
