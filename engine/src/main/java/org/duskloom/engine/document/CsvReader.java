@@ -30,7 +30,7 @@ public final class CsvReader {
     private static final CSVFormat SEMICOLONS = format(CsvStyle.SEMICOLONS);
 
     /** A remark in the first cell of a row, as a spreadsheet saves it in quotes. */
-    private static final Pattern QUOTED_REMARK = Pattern.compile("\"#(?:[^\"]|\"\")*+\"[,;\\s]*");
+    private static final Pattern QUOTED_REMARK = Pattern.compile("\"#(?:[^\"]|\"\")*+\"[,;\"\\s]*");
 
     private final SourceText source;
     private final Problems problems;

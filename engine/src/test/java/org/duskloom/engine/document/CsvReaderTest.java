@@ -65,6 +65,7 @@ class CsvReaderTest {
                 "\"# x to the right, y down\";;\nprop;x;y\na;1,5;2\n",
                 "\"# x to the right, y down\",,\nprop,x,y\na,1.5,2\n",
                 "\"# it says \"\"up, down\"\"\" ; ;\r\n\"prop\";\"x\";\"y\"\r\na;\"1,5\";2\r\n",
+                "\"# x to the right, y down\";\"\";\"\"\nprop;x;y\na;1,5;2\n",
                 "# x to the right, y down\nprop;x;y\na;1,5;2\n"
             })
     void skipsARemarkThatASpreadsheetHasSaved(String text) {
