@@ -29,8 +29,8 @@ public final class CsvReader {
     private static final CSVFormat COMMAS = format(CsvStyle.COMMAS);
     private static final CSVFormat SEMICOLONS = format(CsvStyle.SEMICOLONS);
 
-    /** A remark in the first cell of a row, as a spreadsheet saves it in quotes. */
-    private static final Pattern QUOTED_REMARK = Pattern.compile("\"#(?:[^\"]|\"\")*+\"[,;\"\\s]*");
+    /** A remark in the first cell of a row, as a spreadsheet saves it in quotes; without quotes that are doubled. */
+    private static final Pattern QUOTED_REMARK = Pattern.compile("\"#[^\"]*+\"[,;\\s]*");
 
     private final SourceText source;
     private final Problems problems;
@@ -68,7 +68,7 @@ public final class CsvReader {
             }
             String line = text.substring(start, end).strip();
             if (!line.startsWith("#")
-                    && !QUOTED_REMARK.matcher(line).matches()
+                    && !isQuotedRemark(line)
                     && !line.replaceAll("[,;\"\\s]", "").isEmpty()) {
                 return CsvStyle.ofHeader(line);
             }
@@ -134,6 +134,10 @@ public final class CsvReader {
             }
         }
         return true;
+    }
+
+    private static boolean isQuotedRemark(String line) {
+        return QUOTED_REMARK.matcher(line.replace("\"\"", "")).matches();
     }
 
     /** Whether a row before the header is a remark, though a spreadsheet may have put it into quotes. */

@@ -80,6 +80,13 @@ class CsvReaderTest {
         assertThat(Inputs.shown(problems)).isEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"x", "\"\"", "y, "})
+    void skipsALongRemark(String piece) {
+        CsvTable table = table("\"#" + piece.repeat(100_000) + "\";\nprop;x\n").orElseThrow();
+        assertThat(table.header()).extracting(Cell::text).containsExactly("prop", "x");
+    }
+
     @Test
     void aQuotedColumnOfNotesIsNoRemark() {
         CsvTable table = table("\"#note\";\"prop\"\n").orElseThrow();
