@@ -102,8 +102,8 @@ final class ShowMeters {
     }
 
     /** How often it flashed in a run; nothing where that was not looked at. */
-    Optional<FlashFigures> flashes(RunInfo run) throws IOException {
-        return looksForFlashes(run) ? Optional.of(light.flashes(show.frames())) : Optional.empty();
+    Optional<FlashFigures> flashes(RunInfo run) {
+        return looksForFlashes(run) ? Optional.of(light.flashes()) : Optional.empty();
     }
 
     private PlayingCues playing() {

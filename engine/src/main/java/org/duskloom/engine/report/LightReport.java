@@ -41,7 +41,7 @@ public record LightReport(
      */
     public static LightReport of(LightMeter meter, FrameSource source, PixelMap map, PlayingCues playing)
             throws IOException {
-        FlashFigures flashes = meter.flashes(source);
+        FlashFigures flashes = meter.flashes();
         double all = (double) source.info().pixelCount() * source.info().showFrames();
         List<CueUse> cues = CueMean.of(playing.plan()).stream()
                 .map(mean -> cueUse(mean, playing, all))

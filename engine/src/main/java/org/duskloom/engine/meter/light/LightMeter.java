@@ -34,7 +34,6 @@ public final class LightMeter implements Meter {
     private PixelGroups groups;
     private UseTally use;
     private int place;
-    private boolean joined;
 
     /** Of each prop: luminance and R - G - B in the units of {@link CodeLight}, the sums over its pixels. */
     private long[][] propSums;
@@ -91,7 +90,6 @@ public final class LightMeter implements Meter {
         groups = new PixelGroups(layout, past, counter);
         use = new UseTally(layout, frameCount, framesOfSecond);
         propSums = new long[layout.props().size()][2];
-        joined = false;
     }
 
     @Override
@@ -99,11 +97,6 @@ public final class LightMeter implements Meter {
         look((int) (frame - firstFrame), rgb, offset);
         useProps();
         use.endFrame(rgb, offset);
-    }
-
-    @Override
-    public void finish(FrameSource source) throws IOException {
-        lookAtJoint(source);
     }
 
     private void look(int nextPlace, byte[] rgb, int offset) {
@@ -155,12 +148,12 @@ public final class LightMeter implements Meter {
      * it had at the start: that makes one change more at most, among the first of that light. So where one of these
      * belongs to six changes, which are all that are allowed, the whole show is looked at once more.
      */
-    private void lookAtJoint(FrameSource source) throws IOException {
+    @Override
+    public void finish(FrameSource source) throws IOException {
         RunInfo run = source.info();
-        if (joined || !isWholeShow || run.showFrames() == 0) {
+        if (!isWholeShow || run.showFrames() == 0) {
             return;
         }
-        joined = true;
         counter.beginJoint();
         try (FrameReader reader = source.reader()) {
             byte[] rgb = new byte[run.frameBytes()];
@@ -178,14 +171,8 @@ public final class LightMeter implements Meter {
         }
     }
 
-    /**
-     * How often it flashes; to be asked when all frames have been seen.
-     *
-     * @param source where they came from: some of them are looked at again
-     * @throws IOException if they cannot be had
-     */
-    public FlashFigures flashes(FrameSource source) throws IOException {
-        lookAtJoint(source);
+    /** How often it flashes; to be asked when the run has finished. */
+    public FlashFigures flashes() {
         int whole = layout.props().size();
         List<FlashFigures.PropFlashes> props = new ArrayList<>();
         for (int prop = 0; prop < whole; prop++) {

@@ -43,7 +43,8 @@ final class Flickers {
                 meter.frame(frame, rgb, 5);
             }
         }
-        return meter.flashes(source);
+        meter.finish(source);
+        return meter.flashes();
     }
 
     /** A show of these frames. */

@@ -210,7 +210,7 @@ class LightMeterTest {
         new FrameRun(source, source.info().frames(), 1).into(new MeterSink(List.of(meter), source), (done, all) -> {});
         int looks = read.size();
         assertThat(looks).isGreaterThanOrEqualTo(2 * frames.size());
-        meter.flashes(source);
+        meter.flashes();
         assertThat(read).hasSize(looks);
     }
 
@@ -226,8 +226,8 @@ class LightMeterTest {
             meter.frame(frame, new byte[] {code, code, code}, 0);
         }
 
-        FrameSource none = Flickers.source(20, pixels, List.of(), frame -> {});
-        assertThat(meter.flashes(none).general().most()).isEqualTo(4);
-        assertThat(meter.flashes(none).general().firstFrame()).isEqualTo(20);
+        meter.finish(Flickers.source(20, pixels, List.of(), frame -> {}));
+        assertThat(meter.flashes().general().most()).isEqualTo(4);
+        assertThat(meter.flashes().general().firstFrame()).isEqualTo(20);
     }
 }
