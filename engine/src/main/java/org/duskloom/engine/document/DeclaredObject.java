@@ -65,22 +65,21 @@ public record DeclaredObject(String name, List<DeclaredField<?>> fields, List<Ch
 
     /** The field of that name. */
     public Optional<DeclaredField<?>> field(String fieldName) {
-        for (DeclaredField<?> field : fields) {
-            if (field.name().equals(fieldName)) {
-                return Optional.of(field);
-            }
-        }
-        return Optional.empty();
+        return Optional.ofNullable(find(fieldName));
     }
 
     /** Whether there is a field of that name. */
     boolean has(String fieldName) {
+        return find(fieldName) != null;
+    }
+
+    private DeclaredField<?> find(String fieldName) {
         for (int i = 0; i < fields.size(); i++) {
             if (fields.get(i).name().equals(fieldName)) {
-                return true;
+                return fields.get(i);
             }
         }
-        return false;
+        return null;
     }
 
     /** The names of all fields, in order. */

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.function.Supplier;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Quoted;
@@ -56,11 +57,13 @@ public final class Expected {
     }
 
     /** An object with fields of these names, few enough to be said where it is none; may be empty. */
-    static Optional<ObjectNode> object(Node node, String what, List<String> names, Problems problems) {
-        if (node instanceof ObjectNode || node instanceof NullNode || names.size() > MOST_NAMES_TOLD) {
+    static Optional<ObjectNode> object(Node node, String what, Supplier<List<String>> names, Problems problems) {
+        if (node instanceof ObjectNode
+                || node instanceof NullNode
+                || names.get().size() > MOST_NAMES_TOLD) {
             return object(node, what, problems);
         }
-        return refuse(node, what, "an object { }", "its fields are " + String.join(", ", names), problems);
+        return refuse(node, what, "an object { }", "its fields are " + String.join(", ", names.get()), problems);
     }
 
     /**

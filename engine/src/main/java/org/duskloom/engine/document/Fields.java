@@ -37,10 +37,8 @@ public final class Fields {
      * @param problems where errors go
      */
     public static Optional<Fields> of(Node node, DeclaredObject declared, String what, Problems problems) {
-        Optional<ObjectNode> object = node instanceof ObjectNode written
-                ? Optional.of(written)
-                : Expected.object(node, what, declared.names(), problems);
-        Optional<Fields> fields = object.map(found -> new Fields(found, declared, what, problems));
+        Optional<Fields> fields = Expected.object(node, what, declared::names, problems)
+                .map(object -> new Fields(object, declared, what, problems));
         fields.ifPresent(Fields::check);
         return fields;
     }
@@ -141,9 +139,13 @@ public final class Fields {
             }
         }
         declared.choices().forEach(this::check);
-        for (String name : hasUnknown() ? unknown() : List.<String>of()) {
-            problems.error(
-                    byName.find(name).nameLocation(), what + " has no field " + Quoted.of(name), insteadOf(name));
+        for (Field field : object.fields()) {
+            if (!declared.has(field.name())) {
+                problems.error(
+                        field.nameLocation(),
+                        what + " has no field " + Quoted.of(field.name()),
+                        insteadOf(field.name()));
+            }
         }
     }
 

@@ -145,10 +145,10 @@ class ExpectedTest {
     /** A few fields are told by name, many are not. */
     @Test
     void anObjectSaysWhichFieldsItHas() {
-        Expected.object(node("5"), "\"size\"", List.of("x", "y"), problems);
+        Expected.object(node("5"), "\"size\"", () -> List.of("x", "y"), problems);
         assertThat(told()).isEqualTo("must be an object { }, not the number 5; its fields are x, y");
         Problems many = new Problems();
-        Expected.object(node("5"), "\"size\"", List.of("a", "b", "c", "d", "e"), many);
+        Expected.object(node("5"), "\"size\"", () -> List.of("a", "b", "c", "d", "e"), many);
         assertThat(Inputs.shown(many)).singleElement().asString().doesNotContain("its fields");
     }
 
