@@ -102,8 +102,7 @@ public final class NoiseBlock {
 
     private static void fade(double[] in, int count, double[] faded) {
         for (int i = 0; i < count; i++) {
-            double t = in[i];
-            faded[i] = t * t * t * (t * (t * 6 - 15) + 10);
+            faded[i] = GradientNoise.fade(in[i]);
         }
     }
 
