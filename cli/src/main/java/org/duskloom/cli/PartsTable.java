@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.report.ReportTables;
 
@@ -50,9 +51,8 @@ enum PartsTable {
         try (BufferedReader reader = Files.newBufferedReader(file)) {
             String first = reader.readLine();
             return first != null
-                    && first.replace(CsvStyle.SEMICOLONS.start(), "")
-                            .replace(CsvStyle.SEMICOLONS.separator(), CsvStyle.COMMAS.separator())
-                            .startsWith(begins);
+                    && Arrays.stream(CsvStyle.values())
+                            .anyMatch(style -> first.startsWith(style.start() + style.header(begins)));
         } catch (MalformedInputException notOurs) {
             // Whatever it is, it is not that table; --force decides.
             return false;

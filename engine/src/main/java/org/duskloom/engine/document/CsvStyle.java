@@ -51,11 +51,19 @@ public enum CsvStyle {
         return separatorWord;
     }
 
+    CsvStyle other() {
+        return this == COMMAS ? SEMICOLONS : COMMAS;
+    }
+
     /** What to say where cells are parted by the separator of the other style. */
     String otherSeparator() {
-        return this == COMMAS
-                ? "the separator is a comma, not a semicolon; where rows have semicolons, the header has them too"
-                : "the separator is a semicolon, not a comma";
+        return "the separator is a " + separatorWord + ", not a " + other().separatorWord
+                + (this == COMMAS ? "; where rows have semicolons, the header has them too" : "");
+    }
+
+    /** Names of columns, none of which needs quotes, with what stands between cells; they are given with commas. */
+    public String header(String columns) {
+        return columns.replace(',', separator);
     }
 
     /** A number as it stands in a cell; one with a dot is given. */

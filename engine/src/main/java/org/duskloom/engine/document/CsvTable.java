@@ -125,7 +125,7 @@ public final class CsvTable {
 
     /** Whether the row would have as many cells as the header, were they parted by the other separator. */
     private boolean hasOtherSeparator(String[] values) {
-        char other = style == CsvStyle.COMMAS ? ';' : ',';
+        char other = style.other().separator();
         long found =
                 String.join("", values).chars().filter(sign -> sign == other).count();
         return found > 0 && (values.length == 1 || found >= namedColumns - 1);

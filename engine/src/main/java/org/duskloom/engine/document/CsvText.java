@@ -16,8 +16,7 @@ public final class CsvText {
      */
     public CsvText(CsvStyle style, String header) {
         this.style = style;
-        text.append(style.start());
-        row(header.split(","));
+        text.append(style.start()).append(style.header(header)).append('\n');
     }
 
     /** Adds a row. */

@@ -16,7 +16,7 @@ public final class MeasuredText {
                 .append(located.size())
                 .append(" dots: x to the right, y down, 0 and 0");
         text.append(" is the middle of its top left dot.\n");
-        text.append("prop,pixel,x,y,sure\n".replace(',', style.separator()));
+        text.append(style.header("prop,pixel,x,y,sure\n"));
         for (Sighting sighting : located.seen()) {
             Prop prop = map.props().get(map.propIndexOf(sighting.pixel()));
             text.append(style.cell(prop.name()));

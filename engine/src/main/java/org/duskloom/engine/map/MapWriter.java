@@ -43,9 +43,7 @@ public final class MapWriter {
     private void write() throws IOException {
         String columns =
                 "prop,pixel,x,y" + (hasZ ? ",z" : "") + (hasParts ? ",part" : "") + (hasOwn ? ",ownx,owny,ownz" : "");
-        out.append(style.start())
-                .append(columns.replace(',', style.separator()))
-                .append('\n');
+        out.append(style.start()).append(style.header(columns)).append('\n');
         for (Prop prop : map.props()) {
             List<StringBuilder> cells = partCells(prop);
             for (int i = 0; i < prop.pixelCount(); i++) {
