@@ -1,5 +1,7 @@
 package org.duskloom.engine.locate;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.IntStream;
 import org.duskloom.engine.find.FindCode;
 import org.duskloom.engine.text.Counted;
@@ -87,25 +89,31 @@ final class WordCheck {
      * two would seem to put the other one right, and pixels would have wrong numbers. All that do as well are told.
      */
     private void refuseExchanged() throws PicturesRefusedException {
-        int bits = code.bits();
-        int[] right = IntStream.range(0, bits * bits)
-                .map(i -> i / bits < i % bits ? rightWithExchanged(i / bits, i % bits) : 0)
-                .toArray();
-        int most = IntStream.of(right).max().orElse(0);
+        List<Exchange> exchanges = new ArrayList<>();
+        for (int a = 0; a < code.bits(); a++) {
+            for (int b = a + 1; b < code.bits(); b++) {
+                exchanges.add(new Exchange(a, b, rightWithExchanged(a, b)));
+            }
+        }
+        int most = exchanges.stream().mapToInt(Exchange::right).max().orElse(0);
         if (most > MOST_WORDS * words.length) {
-            int[] exchanges = IntStream.range(0, right.length)
-                    .filter(i -> right[i] > most - MISREAD * words.length)
-                    .toArray();
+            exchanges.removeIf(exchange -> exchange.right() <= most - MISREAD * words.length);
             StringBuilder said = new StringBuilder();
-            for (int i : exchanges) {
-                said.append(said.isEmpty() ? "" : ", or ")
-                        .append(both(i / bits))
-                        .append(i == exchanges[0] ? " seem to be exchanged with " : " with ")
-                        .append(both(i % bits));
+            for (Exchange exchange : exchanges) {
+                said.append(said.isEmpty() ? "" : ", or ").append(both(exchange.a()));
+                said.append(exchange == exchanges.get(0) ? " seem to be exchanged with " : " with ");
+                said.append(both(exchange.b()));
             }
             throw RoundPictures.order("", said.toString());
         }
     }
+
+    /**
+     * Two bits whose pictures may have been exchanged.
+     *
+     * @param right how many dots say words then
+     */
+    private record Exchange(int a, int b, int right) {}
 
     private String both(int bit) {
         return pictures.name(2 * bit) + " and " + pictures.name(2 * bit + 1);
