@@ -33,6 +33,7 @@ public record NumberNode(Location location, double value, String written) implem
         return Double.parseDouble(written);
     }
 
+    /** By way of the double: what is written may have an exponent that makes sums of a billion digits. */
     private static BigDecimal decimal(double value) {
         return new BigDecimal(ShortestDecimal.of(value));
     }
