@@ -1,13 +1,8 @@
 package org.duskloom.engine.survey;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.InvocationTargetException;
-import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,6 +11,7 @@ import org.duskloom.engine.display.Mirror;
 import org.duskloom.engine.display.PlacedProp;
 import org.duskloom.engine.display.Placement;
 import org.duskloom.engine.display.Units;
+import org.duskloom.engine.document.RecordParts;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.survey.fit.Built;
 import org.junit.jupiter.api.Test;
@@ -86,51 +82,22 @@ class SurveyRecordsTest {
                 new Wiring(WiringKind.OTHER_START, 0, 5, 2, false));
     }
 
-    private static Object component(Record record, RecordComponent component) throws ReflectiveOperationException {
-        component.getAccessor().setAccessible(true);
-        return component.getAccessor().invoke(record);
-    }
-
-    private static Record made(Record like, Object[] values) throws ReflectiveOperationException {
-        Class<?>[] types = Arrays.stream(like.getClass().getRecordComponents())
-                .map(RecordComponent::getType)
-                .toArray(Class<?>[]::new);
-        Constructor<? extends Record> maker = like.getClass().getDeclaredConstructor(types);
-        maker.setAccessible(true);
-        return maker.newInstance(values);
-    }
-
     /** Points of a motion are only ever made with it; all else is asked for when it is told, much later. */
     @ParameterizedTest
     @MethodSource("records")
     void nothingIsMissing(Record record) throws ReflectiveOperationException {
-        RecordComponent[] components = record.getClass().getRecordComponents();
-        for (int i = 0; i < components.length; i++) {
-            if (components[i].getType().isPrimitive() || components[i].getType() == CommonMotion.Point.class) {
-                continue;
-            }
-            Object[] values = new Object[components.length];
-            for (int k = 0; k < values.length; k++) {
-                values[k] = k == i ? null : component(record, components[k]);
-            }
-            assertThatThrownBy(() -> made(record, values))
-                    .as("%s without %s", record.getClass().getSimpleName(), components[i].getName())
-                    .isInstanceOf(InvocationTargetException.class)
-                    .hasCauseInstanceOf(NullPointerException.class);
-        }
+        RecordParts.assertNeedsAll(record, CommonMotion.Point.class);
     }
 
     /** Whoever fills a list again for the next prop must not change what is said of the last. */
     @ParameterizedTest
     @MethodSource("records")
     void listsAreItsOwn(Record record) throws ReflectiveOperationException {
-        RecordComponent[] components = record.getClass().getRecordComponents();
-        Object[] values = new Object[components.length];
+        Object[] values = RecordParts.of(record);
         for (int i = 0; i < values.length; i++) {
-            Object value = component(record, components[i]);
-            values[i] = value instanceof List<?> list ? new ArrayList<Object>(list) : value;
+            values[i] = values[i] instanceof List<?> list ? new ArrayList<Object>(list) : values[i];
         }
-        Record copy = made(record, values);
+        Record copy = RecordParts.made(record, values);
         assertThat(copy).isEqualTo(record);
         for (Object value : values) {
             if (value instanceof ArrayList<?> list) {

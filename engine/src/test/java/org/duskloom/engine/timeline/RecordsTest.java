@@ -3,12 +3,10 @@ package org.duskloom.engine.timeline;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.lang.reflect.Constructor;
-import java.lang.reflect.RecordComponent;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.duskloom.engine.document.RecordParts;
 import org.duskloom.engine.document.TextNode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -43,45 +41,17 @@ class RecordsTest {
                 new UntakenSettings(new TextNode(cue.location(), "e"), cue.with()));
     }
 
-    private static Object[] values(Record record) throws ReflectiveOperationException {
-        RecordComponent[] components = record.getClass().getRecordComponents();
-        Object[] values = new Object[components.length];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = components[i].getAccessor().invoke(record);
-        }
-        return values;
-    }
-
-    private static Constructor<?> constructor(Record record) throws ReflectiveOperationException {
-        return record.getClass()
-                .getDeclaredConstructor(Arrays.stream(record.getClass().getRecordComponents())
-                        .map(RecordComponent::getType)
-                        .toArray(Class<?>[]::new));
-    }
-
     @ParameterizedTest
     @MethodSource("records")
     void refuseWhatIsMissing(Record record) throws ReflectiveOperationException {
-        Constructor<?> constructor = constructor(record);
-        assertThat(constructor.newInstance(values(record))).isEqualTo(record);
-        for (int i = 0; i < constructor.getParameterCount(); i++) {
-            Object[] values = values(record);
-            values[i] = null;
-            if (!constructor.getParameterTypes()[i].isPrimitive()) {
-                assertThatThrownBy(() -> constructor.newInstance(values))
-                        .as(
-                                "%s without %s",
-                                record.getClass(),
-                                record.getClass().getRecordComponents()[i].getName())
-                        .hasCauseInstanceOf(NullPointerException.class);
-            }
-        }
+        assertThat(RecordParts.made(record, RecordParts.of(record))).isEqualTo(record);
+        RecordParts.assertNeedsAll(record);
     }
 
     @ParameterizedTest
     @MethodSource("records")
     void cannotBeChanged(Record record) throws ReflectiveOperationException {
-        for (Object value : values(record)) {
+        for (Object value : RecordParts.of(record)) {
             if (value instanceof Collection<?> list) {
                 assertThatThrownBy(list::clear).isInstanceOf(UnsupportedOperationException.class);
             }
