@@ -12,8 +12,8 @@ import java.util.function.Predicate;
 
 /**
  * What runs have left in a folder that ended before they could tidy up. Where such a run was just giving names to its
- * files, what stood there before comes back, the manifest last; the rest is removed. What belongs to a run that may
- * still be at work is left alone.
+ * files, what stood there before comes back, there and in other folders of the same group, the manifest last; the rest
+ * is removed. What belongs to a run that may still be at work is left alone.
  */
 final class Leftovers {
     private final FileCalls calls;
@@ -44,7 +44,11 @@ final class Leftovers {
         } catch (IOException cannotLook) {
             return;
         }
-        for (List<Workplace> group : groups.values()) {
+        for (List<Workplace> here : groups.values()) {
+            List<Workplace> group = whole(here);
+            if (group.stream().anyMatch(place -> mayRun.test(place.owner()))) {
+                continue;
+            }
             try {
                 clear(group);
             } catch (IOException stays) {
@@ -62,6 +66,16 @@ final class Leftovers {
             groups.computeIfAbsent(place.group().word(), word -> new ArrayList<>())
                     .add(place);
         }
+    }
+
+    /** With what the group has in other folders: it is complete there and here, or nowhere. */
+    private List<Workplace> whole(List<Workplace> here) {
+        Map<Path, Workplace> all = new TreeMap<>();
+        for (Workplace place : here) {
+            place.elsewhere().forEach(other -> all.put(other.folder(), other));
+        }
+        here.forEach(place -> all.put(place.folder(), place));
+        return List.copyOf(all.values());
     }
 
     /** A folder with anything in it is somebody else's, and is not removed. */

@@ -16,6 +16,7 @@ import java.util.Set;
  * Gives the outputs of a group, which are on the disk, their names. What they replace is kept until all have theirs:
  *
  * <ol>
+ *   <li>where the group has outputs in several folders, that is noted beside each;
  *   <li>files that will be replaced get a second name;
  *   <li>the old manifest is taken away;
  *   <li>the new outputs get their names, one after the other; a folder that is replaced makes room first;
@@ -46,6 +47,7 @@ final class Publication {
             }
             target.refuseIfTaken();
         }
+        noteFolders();
         StagedTarget current = targets.isEmpty() ? null : targets.get(0);
         try {
             Optional<StagedTarget> manifest = manifest();
@@ -71,6 +73,17 @@ final class Publication {
             }
         } catch (IOException fault) {
             throw takeBack(OutputFault.of("cannot give the finished file its name", current.asked(), fault));
+        }
+    }
+
+    private void noteFolders() throws IOException {
+        Set<Path> folders = folders(targets);
+        for (StagedTarget target : targets) {
+            try {
+                target.workplace().noteFolders(folders);
+            } catch (IOException fault) {
+                throw OutputFault.of("cannot write", target.asked(), fault);
+            }
         }
     }
 
@@ -187,9 +200,13 @@ final class Publication {
     }
 
     private void syncFolders(List<StagedTarget> those) {
+        folders(those).forEach(new DiskSync(calls)::syncFolder);
+    }
+
+    private static Set<Path> folders(List<StagedTarget> those) {
         Set<Path> folders = new LinkedHashSet<>();
         those.forEach(target -> folders.add(target.path().getParent()));
-        folders.forEach(new DiskSync(calls)::syncFolder);
+        return folders;
     }
 
     private static boolean exists(Path path) {

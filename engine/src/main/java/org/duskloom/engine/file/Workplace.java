@@ -1,9 +1,16 @@
 package org.duskloom.engine.file;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The folder {@code .NAME.part} beside an output, where that is made. It belongs to one owner at a time: the file
@@ -12,7 +19,8 @@ import java.util.Optional;
  * <ul>
  *   <li>{@code new}, the output until it has its name, a file or a folder;
  *   <li>{@code kept/NAME}, what the new one replaces, until the whole group is complete;
- *   <li>{@code taken/NAME}, the same for a manifest, which is away while the others change.
+ *   <li>{@code taken/NAME}, the same for a manifest, which is away while the others change;
+ *   <li>{@code folders}, in which other folders the group has outputs, if it has: it is put in order as a whole.
  * </ul>
  *
  * <p>It is made under a name of its own and then renamed, which the system refuses while a folder with something in it
@@ -25,6 +33,9 @@ final class Workplace {
 
     /** File systems take 255 bytes; the longest character has four, and the rest of the name needs some. */
     private static final int NAME_CHARACTERS = 50;
+
+    /** No path has it. */
+    private static final String BETWEEN_PATHS = "\0";
 
     private final Path folder;
     private final Owner group;
@@ -113,6 +124,53 @@ final class Workplace {
         return folder.resolve("dropped");
     }
 
+    /**
+     * Writes down where else the group has outputs, before the first of them changes.
+     *
+     * @param folders absolute, those of all outputs of the group
+     */
+    void noteFolders(Set<Path> folders) throws IOException {
+        Path own = folder.getParent();
+        String others = folders.stream()
+                .filter(other -> !other.equals(own))
+                .map(Path::toString)
+                .collect(Collectors.joining(BETWEEN_PATHS));
+        if (!others.isEmpty()) {
+            try (FileChannel channel = calls.create(notedFolders())) {
+                calls.write(channel, StandardCharsets.UTF_8.encode(others));
+            }
+            calls.sync(notedFolders());
+        }
+    }
+
+    /** All workplaces of its group that stand in the folders that were noted; what cannot be found is left out. */
+    List<Workplace> elsewhere() {
+        List<Workplace> found = new ArrayList<>();
+        for (String other : noted()) {
+            try {
+                for (Path entry : calls.list(Path.of(other))) {
+                    Optional<Workplace> place = hasName(entry) ? of(entry, calls) : Optional.empty();
+                    place.filter(sibling -> sibling.group.equals(group)).ifPresent(found::add);
+                }
+            } catch (IOException | InvalidPathException gone) {
+                continue;
+            }
+        }
+        return found;
+    }
+
+    private List<String> noted() {
+        try {
+            return List.of(Files.readString(notedFolders()).split(BETWEEN_PATHS));
+        } catch (IOException none) {
+            return List.of();
+        }
+    }
+
+    private Path notedFolders() {
+        return folder.resolve("folders");
+    }
+
     /** Hands it over. Only one of those who try succeeds. */
     void handTo(Owner next) throws IOException {
         calls.rename(claim(), folder.resolve(claimName(group, next)));
@@ -137,7 +195,8 @@ final class Workplace {
         boolean empty = Trees.delete(dropped(), calls)
                 & Trees.delete(fresh(), calls)
                 & Trees.delete(taken(), calls)
-                & Trees.delete(kept(), calls);
+                & Trees.delete(kept(), calls)
+                & Trees.delete(notedFolders(), calls);
         if (!empty || !Trees.delete(claim(), calls)) {
             leave();
             return;
