@@ -13,6 +13,8 @@ public final class PixelRuns {
     private final int[] cell;
     private final int[] length;
     private final int[] firstRunOfTile;
+    private final int firstPixel;
+    private final int endPixel;
 
     /**
      * The runs of a canvas.
@@ -46,6 +48,8 @@ public final class PixelRuns {
         canvasPixel = Arrays.copyOf(pixel, runs);
         cell = Arrays.copyOf(runCell, runs);
         length = Arrays.copyOf(runLength, runs);
+        firstPixel = stagePixels.length == 0 ? 0 : stagePixels[0];
+        endPixel = stagePixels.length == 0 ? 0 : stagePixels[stagePixels.length - 1] + 1;
     }
 
     /** How many tiles a stage of so many pixels has. */
@@ -68,6 +72,16 @@ public final class PixelRuns {
             }
         }
         return false;
+    }
+
+    /** The first of the pixels on the stage. */
+    public int firstPixel() {
+        return firstPixel;
+    }
+
+    /** The pixel after the last of them; not after the first where there are none. */
+    public int endPixel() {
+        return endPixel;
     }
 
     /** The first run in a tile. */

@@ -3,6 +3,7 @@ package org.duskloom.engine.render;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.duskloom.engine.plan.PlannedCue;
 
 /**
@@ -22,6 +23,7 @@ final class ActiveCues {
     /** By nodes: 1 is the root, those under n are 2n and 2n + 1. */
     private final long[] latestEnd;
 
+    /** Only this may change. */
     private final int[] found;
 
     ActiveCues(List<PlannedCue> cues) {
@@ -41,11 +43,33 @@ final class ActiveCues {
         }
     }
 
+    /** The same for another thread, with nothing that changes in common. */
+    ActiveCues(ActiveCues same) {
+        cues = same.cues;
+        byStart = same.byStart;
+        firstFrame = same.firstFrame;
+        leafCount = same.leafCount;
+        latestEnd = same.latestEnd;
+        found = new int[same.found.length];
+    }
+
     private static int[] numbersByStart(List<PlannedCue> cues) {
+        if (isInOrder(cues)) {
+            return IntStream.range(0, cues.size()).toArray();
+        }
         Integer[] numbers = new Integer[cues.size()];
         Arrays.setAll(numbers, number -> number);
         Arrays.sort(numbers, Comparator.comparingLong(number -> cues.get(number).firstFrame()));
         return Arrays.stream(numbers).mapToInt(Integer::intValue).toArray();
+    }
+
+    private static boolean isInOrder(List<PlannedCue> cues) {
+        for (int i = 1; i < cues.size(); i++) {
+            if (cues.get(i).firstFrame() < cues.get(i - 1).firstFrame()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Adds the cues that are seen in a frame, in the order of painting. */

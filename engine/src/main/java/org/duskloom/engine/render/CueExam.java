@@ -1,7 +1,6 @@
 package org.duskloom.engine.render;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import org.duskloom.engine.group.Member;
@@ -42,16 +41,57 @@ final class CueExam {
     CueExam(List<LayeredCue> plays, BitSet pixels) {
         this.plays = plays;
         this.pixels = pixels;
-        this.frameCount = plays.stream().mapToLong(LayeredCue::frameCount).sum();
+        this.frameCount = frameCount(plays);
         this.stride = stride(frameCount);
         this.mostFrames = mostFrames(frameCount, plays.get(0).plan().pixelCount());
-        darkMembers = plays.get(0).isMask()
-                ? List.of()
-                : plays.stream()
-                        .flatMap(play -> play.cue().members().stream())
-                        .distinct()
-                        .filter(member -> Arrays.stream(member.pixels()).anyMatch(pixels::get))
-                        .toList();
+        darkMembers = plays.get(0).isMask() ? List.of() : those(members(plays), pixels, true);
+    }
+
+    private static long frameCount(List<LayeredCue> plays) {
+        long count = 0;
+        for (LayeredCue play : plays) {
+            count += play.frameCount();
+        }
+        return count;
+    }
+
+    /** The members of all plays, each once. */
+    private static List<Member> members(List<LayeredCue> plays) {
+        List<Member> first = plays.get(0).cue().members();
+        if (plays.size() == 1 && first.size() == 1) {
+            return first;
+        }
+        return plays.stream()
+                .flatMap(play -> play.cue().members().stream())
+                .distinct()
+                .toList();
+    }
+
+    /** Those of which a pixel is among these, or else those of which none is. */
+    private static List<Member> those(List<Member> members, BitSet pixels, boolean among) {
+        int first = 0;
+        while (first < members.size() && hasOneOf(members.get(first), pixels) == among) {
+            first++;
+        }
+        if (first == members.size()) {
+            return members;
+        }
+        List<Member> those = new ArrayList<>(members.subList(0, first));
+        for (Member member : members.subList(first + 1, members.size())) {
+            if (hasOneOf(member, pixels) == among) {
+                those.add(member);
+            }
+        }
+        return those.isEmpty() ? List.of() : those;
+    }
+
+    private static boolean hasOneOf(Member member, BitSet pixels) {
+        for (int pixel : member.pixels()) {
+            if (pixels.get(pixel)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static long stride(long count) {
@@ -73,7 +113,7 @@ final class CueExam {
      */
     void look(CueLight light, HiddenCues hiddenCues) {
         light.begin();
-        while (lookedAt < mostFrames && !isKnown(light.lit())) {
+        while (lookedAt < mostFrames && !isKnown(light)) {
             Sight sight = sight(lookedAt++);
             light.look(sight.play(), sight.frame());
             judge(sight, light.touched(), hiddenCues);
@@ -88,31 +128,30 @@ final class CueExam {
             firstTouch = sight;
         }
         seen = seen || hiddenCues.isSeen(sight.play().cue(), sight.frame());
-        darkMembers = darkMembers.stream()
-                .filter(member -> Arrays.stream(member.pixels()).noneMatch(touched::get))
-                .toList();
+        darkMembers = those(darkMembers, touched, false);
     }
 
-    private boolean isKnown(BitSet lit) {
-        return seen && darkMembers.isEmpty() && (lookedAt >= LEAST || covers(lit));
+    private boolean isKnown(CueLight light) {
+        return seen && darkMembers.isEmpty() && (lookedAt >= LEAST || light.hasLit(pixels));
+    }
+
+    /** Whether nothing that it may light is dark so far, so that it makes no difference when it is looked at. */
+    boolean isLit(CueLight light) {
+        return light.hasLit(pixels);
+    }
+
+    /** The same cue, not looked at yet. */
+    CueExam anew() {
+        return new CueExam(plays, pixels);
     }
 
     /** Looks at more frames, for pixels of it that nothing has lit so far. */
     void lookFor(CueLight light) {
         light.begin();
-        while (lookedAt < mostFrames && !covers(light.lit())) {
+        while (lookedAt < mostFrames && !light.hasLit(pixels)) {
             Sight sight = sight(lookedAt++);
             light.look(sight.play(), sight.frame());
         }
-    }
-
-    private boolean covers(BitSet lit) {
-        for (int pixel = pixels.nextSetBit(0); pixel >= 0; pixel = pixels.nextSetBit(pixel + 1)) {
-            if (!lit.get(pixel)) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private Sight sight(int number) {
@@ -163,10 +202,7 @@ final class CueExam {
 
     /** How many members it has that start before it ends. */
     long memberCount() {
-        return plays.stream()
-                .flatMap(play -> play.cue().members().stream())
-                .distinct()
-                .count();
+        return members(plays).size();
     }
 
     /** The first frame looked at in which it painted something. */

@@ -9,6 +9,10 @@ import org.duskloom.engine.plan.PlannedCue;
 final class CueExtent {
     private final int[] from;
     private final int[] to;
+    /** Of all tiles. */
+    private int firstPixel = Integer.MAX_VALUE;
+
+    private int endPixel;
 
     private CueExtent(int tiles) {
         from = new int[tiles];
@@ -26,6 +30,8 @@ final class CueExtent {
     }
 
     private void add(PixelRuns runs) {
+        firstPixel = Math.min(firstPixel, runs.firstPixel());
+        endPixel = Math.max(endPixel, runs.endPixel());
         for (int tile = 0; tile < from.length; tile++) {
             if (runs.firstRun(tile) < runs.endRun(tile)) {
                 from[tile] = Math.min(from[tile], first(runs, tile));
@@ -72,6 +78,9 @@ final class CueExtent {
 
     /** Whether they do in any tile. */
     boolean meets(PixelRuns runs) {
+        if (runs.firstPixel() >= endPixel || runs.endPixel() <= firstPixel) {
+            return false;
+        }
         for (int tile = 0; tile < from.length; tile++) {
             if (meets(runs, tile)) {
                 return true;

@@ -39,6 +39,21 @@ final class CueLight {
         return lit;
     }
 
+    /** Whether all of these were. */
+    boolean hasLit(BitSet pixels) {
+        for (int pixel = pixels.nextSetBit(0); pixel >= 0; pixel = pixels.nextSetBit(pixel + 1)) {
+            if (!lit.get(pixel)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Takes over what another thread has seen lit. */
+    void takeOver(CueLight other) {
+        lit.or(other.lit);
+    }
+
     /** Looks at one frame of a play. A mask touches all that it reaches, and lights nothing. */
     void look(LayeredCue play, long frame) {
         for (int i = 0; i < play.cue().canvasCount(); i++) {

@@ -2,9 +2,7 @@ package org.duskloom.engine.render;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -12,7 +10,6 @@ import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.group.Member;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.plan.Plan;
-import org.duskloom.engine.plan.PlannedCue;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Counted;
@@ -28,18 +25,19 @@ import org.duskloom.engine.text.Quoted;
 public final class DarkSearch {
     private static final String SEVERAL = "the cues over it";
 
+    private static final int MOST_THREADS = 4;
+
     private final Plan plan;
     private final Problems problems;
+    private final int threads;
     private final HiddenCues hiddenCues;
     private final CueLight light = new CueLight();
     private final List<CueExam> exams = new ArrayList<>();
 
-    /** A cue of the file: its scene may be played as a mask here, and to give light there. */
-    private record Role(Location location, boolean mask) {}
-
-    private DarkSearch(Plan plan, Problems problems, long mostWork) {
+    private DarkSearch(Plan plan, Problems problems, long mostWork, int threads) {
         this.plan = plan;
         this.problems = problems;
+        this.threads = threads;
         this.hiddenCues = new HiddenCues(plan, mostWork);
     }
 
@@ -52,13 +50,20 @@ public final class DarkSearch {
      * @param progress is told of the frames that are looked at at least
      */
     public static void warn(Plan plan, PixelMap map, Location mapLocation, Problems problems, Progress progress) {
-        warn(plan, map, mapLocation, problems, progress, HiddenCues.MOST_WORK);
+        int threads = Math.min(MOST_THREADS, Runtime.getRuntime().availableProcessors());
+        warn(plan, map, mapLocation, problems, progress, HiddenCues.MOST_WORK, threads);
     }
 
-    /** The same with so much of {@link FramePainter#work} for cues that others hide. */
+    /** The same with so much of {@link FramePainter#work} for cues that others hide, on so many threads. */
     static void warn(
-            Plan plan, PixelMap map, Location mapLocation, Problems problems, Progress progress, long mostWork) {
-        DarkSearch search = new DarkSearch(plan, problems, mostWork);
+            Plan plan,
+            PixelMap map,
+            Location mapLocation,
+            Problems problems,
+            Progress progress,
+            long mostWork,
+            int threads) {
+        DarkSearch search = new DarkSearch(plan, problems, mostWork, threads);
         search.lookAtCues(progress);
         search.exams.forEach(search::warnOf);
         boolean complete = search.lookForDarkPixels();
@@ -68,28 +73,13 @@ public final class DarkSearch {
     }
 
     private void lookAtCues(Progress progress) {
-        Map<Role, List<LayeredCue>> plays = new LinkedHashMap<>();
-        for (int layer = 0; layer < plan.layers().size(); layer++) {
-            for (PlannedCue cue : plan.layers().get(layer).cues()) {
-                LayeredCue play = new LayeredCue(plan, layer, cue);
-                if (play.frameCount() > 0) {
-                    plays.computeIfAbsent(new Role(cue.cue().location(), play.isMask()), role -> new ArrayList<>(1))
-                            .add(play);
-                }
-            }
-        }
         PlayedPixels pixels = new PlayedPixels();
-        plays.values().forEach(each -> exams.add(new CueExam(each, pixels.of(each))));
-        List<CueExam> passedOver = new ArrayList<>();
-        for (int i = 0; i < exams.size(); i++) {
-            hiddenCues.turnTo(i, exams.size());
-            exams.get(i).look(light, hiddenCues);
-            if (hiddenCues.hasPassedOver()) {
-                passedOver.add(exams.get(i));
-            }
-            progress.at((long) CueExam.LEAST * (i + 1), (long) CueExam.LEAST * exams.size());
+        new CueRoles(plan).plays().forEach(each -> exams.add(new CueExam(each, pixels.of(each))));
+        try (ExamTeam team = new ExamTeam(exams, light, hiddenCues, threads)) {
+            team.look(progress);
+            List<CueExam> passedOver = team.passedOver();
+            passedOver.stream().findFirst().ifPresent(first -> warnOfHaste(first, passedOver.size()));
         }
-        passedOver.stream().findFirst().ifPresent(first -> warnOfHaste(first, passedOver.size()));
     }
 
     private void warnOfHaste(CueExam first, int count) {

@@ -60,6 +60,12 @@ public final class FramePainter {
 
     /** A painter for one thread. */
     public FramePainter(Plan plan) {
+        this(plan, plan.layers().stream()
+                .map(layer -> new ActiveCues(layer.cues()))
+                .toList());
+    }
+
+    private FramePainter(Plan plan, List<ActiveCues> activeCues) {
         this.plan = plan;
         this.brushes = new Brush[plan.brushCount()];
         this.kernels = new Kernel[plan.brushCount()];
@@ -67,9 +73,12 @@ public final class FramePainter {
         this.groups = new Patch[1 + deepest(plan)];
         Arrays.setAll(groups, depth -> new Patch());
         plan.layers().forEach(layer -> active.add(new ArrayList<>()));
-        this.activeCues = plan.layers().stream()
-                .map(layer -> new ActiveCues(layer.cues()))
-                .toList();
+        this.activeCues = activeCues;
+    }
+
+    /** A painter of the same plan for another thread, sooner there than one that is made anew. */
+    FramePainter beside() {
+        return new FramePainter(plan, activeCues.stream().map(ActiveCues::new).toList());
     }
 
     private static int deepest(Plan plan) {
@@ -172,7 +181,9 @@ public final class FramePainter {
                 seen.set(kept++, cue);
             }
         }
-        seen.subList(kept, seen.size()).clear();
+        while (seen.size() > kept) {
+            seen.remove(seen.size() - 1);
+        }
     }
 
     /** Whether none of its pixels is asked for. */

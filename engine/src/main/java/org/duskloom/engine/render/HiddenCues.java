@@ -25,6 +25,8 @@ final class HiddenCues {
     private final Plan plan;
     private final long mostWork;
     private long allowed;
+    private long spent;
+    private long spentBeforeLast;
     private boolean passedOver;
     private final FramePainter painter;
     private final byte[] with;
@@ -34,12 +36,37 @@ final class HiddenCues {
      * @param mostWork how much of {@link FramePainter#work} is allowed
      */
     HiddenCues(Plan plan, long mostWork) {
+        this(plan, mostWork, new FramePainter(plan));
+    }
+
+    private HiddenCues(Plan plan, long mostWork, FramePainter painter) {
         this.plan = plan;
         this.mostWork = mostWork;
         this.allowed = mostWork;
-        painter = new FramePainter(plan);
+        this.painter = painter;
         with = new byte[3 * plan.pixelCount()];
         without = new byte[3 * plan.pixelCount()];
+    }
+
+    /** The same for another thread. */
+    HiddenCues beside() {
+        return new HiddenCues(plan, mostWork, painter.beside());
+    }
+
+    /** How much of what is allowed is used up. */
+    long spent() {
+        return spent;
+    }
+
+    /** How much of it was when it was last asked whether a cue is seen, since the last turn to one. */
+    long spentBeforeLast() {
+        return spentBeforeLast;
+    }
+
+    /** Goes on as if so much were used up. */
+    void hasSpent(long work) {
+        spent = work;
+        spentBeforeLast = work;
     }
 
     /** Turns to one of so many cues, counted from 0. */
@@ -48,12 +75,14 @@ final class HiddenCues {
         allowed = mostWork / 2 + (long) ((double) mostWork / 2 * (number + 1) / count);
     }
 
-    private boolean isExhausted() {
-        return painter.work() >= allowed;
+    /** Whether no more may be looked at. */
+    boolean isExhausted() {
+        return spent >= allowed;
     }
 
     /** Whether a frame looks another way because of the cue, or no more may be looked at. */
     boolean isSeen(PlannedCue cue, long frame) {
+        spentBeforeLast = spent;
         passedOver |= isExhausted();
         return isExhausted() || isSeen(cue, frame, Set.of());
     }
@@ -93,11 +122,13 @@ final class HiddenCues {
     }
 
     private boolean isSeen(PlannedCue cue, long frame, Set<PlannedCue> taken) {
+        long before = painter.work();
         CueExtent extent = CueExtent.of(cue, plan.pixelCount());
         painter.askFor(extent);
         painter.leaveOut(taken);
         painter.render(frame, with, 0);
         painter.renderWithout(cue, frame, without, 0);
+        spent += painter.work() - before;
         for (int tile = 0; tile < extent.tileCount(); tile++) {
             if (differ(3 * extent.firstPixel(tile), 3 * extent.endPixel(tile))) {
                 return true;

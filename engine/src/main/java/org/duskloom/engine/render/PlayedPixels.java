@@ -9,6 +9,7 @@ import java.util.Set;
 import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.plan.PixelRuns;
 import org.duskloom.engine.plan.PlannedCanvas;
+import org.duskloom.engine.plan.PlannedCue;
 
 /** The pixels of the stage that cues are played on; cues on the same pixels share the set. For one thread. */
 final class PlayedPixels {
@@ -17,6 +18,16 @@ final class PlayedPixels {
 
     /** Those of all plays of a cue. Of members that start too late they do not count: that is said of them already. */
     BitSet of(List<LayeredCue> plays) {
+        int tiles = PixelRuns.tileCount(plays.get(0).plan().pixelCount());
+        return known.computeIfAbsent(runs(plays), all -> pixels(all, tiles));
+    }
+
+    private static Set<PixelRuns> runs(List<LayeredCue> plays) {
+        PlannedCue first = plays.get(0).cue();
+        if (plays.size() == 1 && first.canvasCount() == 1) {
+            PlannedCanvas canvas = first.canvas(0);
+            return canvas.firstFrame() < first.endFrameExclusive() ? Set.of(canvas.runs()) : Set.of();
+        }
         Set<PixelRuns> runs = new HashSet<>();
         for (LayeredCue play : plays) {
             for (int i = 0; i < play.cue().canvasCount(); i++) {
@@ -26,8 +37,7 @@ final class PlayedPixels {
                 }
             }
         }
-        int tiles = PixelRuns.tileCount(plays.get(0).plan().pixelCount());
-        return known.computeIfAbsent(runs, all -> pixels(all, tiles));
+        return runs;
     }
 
     private static BitSet pixels(Set<PixelRuns> all, int tiles) {

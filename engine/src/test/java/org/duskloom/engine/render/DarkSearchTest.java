@@ -111,7 +111,7 @@ class DarkSearchTest {
     void tellsOfCuesThatWereNotAsked() {
         TestShow show = TestShow.of(MAP, "\"layers\": [{\"cues\": [\n" + LIT + ",\n" + LIT + ",\n" + LIT + "]}]");
         Problems problems = new Problems();
-        DarkSearch.warn(show.plan(), MAP, Location.ofFile("show.json"), problems, (done, all) -> {}, 0);
+        DarkSearch.warn(show.plan(), MAP, Location.ofFile("show.json"), problems, (done, all) -> {}, 0, 1);
         assertThat(Inputs.shown(problems))
                 .containsExactly(
                         "show.json:3:1: warning: so many cues play at once that it was not found out whether this"
