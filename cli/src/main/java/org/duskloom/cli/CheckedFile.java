@@ -44,7 +44,7 @@ record CheckedFile(Path path, String summary, Optional<LoadedShow> show, Optiona
         // What is written there is let go before it is compiled: of a long show that is much.
         Written written = written(file, problems);
         Optional<CheckedFile> show = written.show()
-                .flatMap(read -> LoadedShow.compile(file, read, new KernelShelf(), problems))
+                .flatMap(read -> LoadedShow.compile(file, read, KernelShelf.unused(), problems))
                 .map(loaded -> ofShow(loaded, problems));
         return show.or(() -> written.display().map(read -> ofDisplay(file, read, problems)));
     }

@@ -30,7 +30,7 @@ import org.duskloom.engine.timeline.SoundSource;
 record LoadedShow(Path file, Show show, Plan plan) {
     /** Reads and compiles; nothing if an error was added to the problems. */
     static Optional<LoadedShow> load(Path file, Problems problems) {
-        return load(file, ShowFiles.beside(file), new KernelShelf(), problems);
+        return load(file, ShowFiles.beside(file), KernelShelf.unused(), problems);
     }
 
     /**

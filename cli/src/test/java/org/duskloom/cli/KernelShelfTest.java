@@ -51,7 +51,7 @@ class KernelShelfTest {
     private static void assertSameFrames(Path show, KernelShelf shelf, Edit edit) throws IOException {
         Problems problems = new Problems();
         Optional<LoadedShow> kept = LoadedShow.load(show, ShowFiles.beside(show), shelf, problems);
-        Optional<LoadedShow> anew = LoadedShow.load(show, ShowFiles.beside(show), new KernelShelf(), new Problems());
+        Optional<LoadedShow> anew = LoadedShow.load(show, ShowFiles.beside(show), KernelShelf.unused(), new Problems());
         assertThat(kept).as("%s: %s", edit, problems.inFileOrder()).isPresent();
         assertThat(kept.get().plan().fingerprints(32))
                 .isEqualTo(anew.get().plan().fingerprints(32));

@@ -1,7 +1,6 @@
 package org.duskloom.effects.kit;
 
-import java.util.Comparator;
-import java.util.stream.IntStream;
+import java.util.Arrays;
 
 /**
  * When windows of time of one pass each start for each pixel, and the pixels in the order in which they come to their
@@ -27,17 +26,28 @@ public final class WindowOffsets {
      */
     public WindowOffsets(float[] offsets) {
         this.offsets = offsets;
-        pixelOfSlot = IntStream.range(0, offsets.length)
-                .boxed()
-                .sorted(Comparator.comparing((Integer pixel) -> -offsets[pixel]))
-                .mapToInt(Integer::intValue)
-                .toArray();
+        pixelOfSlot = byFallingOffset(offsets);
         offsetOfSlot = new float[offsets.length];
         for (int slot = 0; slot < offsets.length; slot++) {
             offsetOfSlot[slot] = offsets[pixelOfSlot[slot]];
         }
         int cells = Math.min(MOST_CELLS, Integer.highestOneBit(Math.max(1, offsets.length)));
         slotsFromCell = slotsFromCell(offsetOfSlot, cells);
+    }
+
+    /** Those of the same offset in their order. The bits of floats from 0 on rise with them; of a zero none is set. */
+    private static int[] byFallingOffset(float[] offsets) {
+        long[] keyed = new long[offsets.length];
+        for (int pixel = 0; pixel < keyed.length; pixel++) {
+            keyed[pixel] =
+                    (long) (Integer.MAX_VALUE - Float.floatToIntBits(offsets[pixel] + 0f)) << Integer.SIZE | pixel;
+        }
+        Arrays.sort(keyed);
+        int[] pixels = new int[keyed.length];
+        for (int slot = 0; slot < keyed.length; slot++) {
+            pixels[slot] = (int) keyed[slot];
+        }
+        return pixels;
     }
 
     private static int[] slotsFromCell(float[] falling, int cells) {

@@ -21,6 +21,11 @@ public final class DeclaredField<T> {
     private final String standardText;
     private final String otherwise;
     private final String meaning;
+    /** The label that was asked for last: files say the same of thousands of objects. */
+    private Label last = new Label(null, "");
+
+    /** What a field is called that belongs to something. */
+    private record Label(String what, String text) {}
 
     private DeclaredField(
             String name,
@@ -107,6 +112,16 @@ public final class DeclaredField<T> {
             throw new IllegalStateException(name + " has no default");
         }
         return standard;
+    }
+
+    /** What it is called in messages: {@code "count" of a ring}. Threads that ask at once get the same. */
+    String labelOf(String what) {
+        Label known = last;
+        if (!what.equals(known.what())) {
+            known = new Label(what, "\"" + name + "\" of " + what);
+            last = known;
+        }
+        return known.text();
     }
 
     @Override

@@ -113,19 +113,22 @@ public final class Expected {
 
     /** One of the given words. */
     public static Optional<String> choice(Node node, String what, List<String> words, Problems problems) {
-        String allowed = "allowed: " + String.join(", ", words);
         if (!(node instanceof TextNode text)) {
-            return refuse(node, what, "a text", node instanceof NullNode ? "" : allowed, problems);
+            return refuse(node, what, "a text", node instanceof NullNode ? "" : allowed(words), problems);
         }
         String word = text.value();
         if (!words.contains(word)) {
             String near = NearestName.of(word, words)
                     .map(name -> "did you mean \"" + name + "\"? ")
                     .orElse("");
-            problems.error(node.location(), what + " is " + Quoted.of(word), near + allowed);
+            problems.error(node.location(), what + " is " + Quoted.of(word), near + allowed(words));
             return Optional.empty();
         }
         return Optional.of(word);
+    }
+
+    private static String allowed(List<String> words) {
+        return "allowed: " + String.join(", ", words);
     }
 
     private static <T> Optional<T> refuse(Node node, String what, String expected, Problems problems) {

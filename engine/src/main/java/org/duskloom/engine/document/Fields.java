@@ -112,7 +112,7 @@ public final class Fields {
 
     /** What the field is, for messages: {@code "count" of a ring}. */
     public String label(DeclaredField<?> field) {
-        return "\"" + field.name() + "\" of " + what;
+        return field.labelOf(what);
     }
 
     /** Whether there is a field that is not declared. */

@@ -12,6 +12,7 @@ public final class NumberSetting extends Setting<NumberTrack> {
     private final String unit;
     private final double min;
     private final double max;
+    private final NumberTrack track;
     private final double standard;
     private final boolean whole;
     /** Empty if it may move. */
@@ -31,6 +32,7 @@ public final class NumberSetting extends Setting<NumberTrack> {
         this.min = min;
         this.max = max;
         this.standard = standard;
+        this.track = NumberTrack.constant(standard);
         this.whole = whole;
         this.whyNot = whyNot;
         if (!(min <= standard && standard <= max)) {
@@ -106,7 +108,7 @@ public final class NumberSetting extends Setting<NumberTrack> {
 
     @Override
     public NumberTrack standard() {
-        return NumberTrack.constant(standard);
+        return track;
     }
 
     private static String text(double value) {

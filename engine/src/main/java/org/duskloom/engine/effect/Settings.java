@@ -40,12 +40,20 @@ public final class Settings {
 
     /** Whether what they describe hangs on the beats of the music. */
     public boolean hearBeats() {
-        return given.values().stream()
-                .anyMatch(value -> value instanceof NumberTrack track && track.hearsBeats()
-                        || value instanceof Hits hits && hits.hearsBeats()
-                        || value instanceof Optional<?> time
-                                && time.orElse(null) instanceof Period period
-                                && period.hearsBeats());
+        for (Object value : given.values()) {
+            if (hearsBeats(value)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean hearsBeats(Object value) {
+        return value instanceof NumberTrack track && track.hearsBeats()
+                || value instanceof Hits hits && hits.hearsBeats()
+                || value instanceof Optional<?> time
+                        && time.orElse(null) instanceof Period period
+                        && period.hearsBeats();
     }
 
     /**

@@ -118,7 +118,9 @@ public final class GroupTree {
      */
     public Optional<List<Member>> resolve(
             List<TextNode> addresses, Map<String, List<Member>> instead, Problems problems) {
-        return MemberLists.joined(addresses, written -> expand(written, instead, problems));
+        return instead.isEmpty()
+                ? resolve(addresses, problems)
+                : MemberLists.joined(addresses, written -> expand(written, instead, problems));
     }
 
     /** Whether an address may begin with this: the name of a prop or group, or a pattern. */

@@ -13,11 +13,28 @@ import org.duskloom.engine.digest.Fingerprint;
  * thread.
  */
 public final class KernelShelf {
+    private final boolean used;
     private Map<Fingerprint, List<SharedKernels.Prepared>> before = Map.of();
     private Map<Fingerprint, List<SharedKernels.Prepared>> now = new HashMap<>();
 
     /** An empty shelf. */
-    public KernelShelf() {}
+    public KernelShelf() {
+        this(true);
+    }
+
+    private KernelShelf(boolean used) {
+        this.used = used;
+    }
+
+    /** One on which nothing is put, for a show that is compiled once. */
+    public static KernelShelf unused() {
+        return new KernelShelf(false);
+    }
+
+    /** Whether anything that is put there may be asked for later. */
+    boolean isUsed() {
+        return used;
+    }
 
     /** A compilation begins. */
     void turn() {

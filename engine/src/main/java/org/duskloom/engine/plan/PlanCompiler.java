@@ -126,7 +126,7 @@ public final class PlanCompiler {
      * @return the plan, or nothing if there are errors, whether from here or from reading the show
      */
     public static Optional<Plan> compile(Show show, EffectRegistry effects, Problems problems) {
-        return compile(show, effects, new KernelShelf(), problems);
+        return compile(show, effects, KernelShelf.unused(), problems);
     }
 
     /**

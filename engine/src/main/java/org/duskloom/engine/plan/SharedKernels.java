@@ -66,9 +66,11 @@ final class SharedKernels {
         return byRandomKey.computeIfAbsent(effect.usesChance() ? randomKey : "", this::shelved);
     }
 
-    /** Beats move with the music, whatever the settings say: what hears them is made anew. */
+    /** Beats move with the music, whatever the settings say: what hears them is made anew, as is what is not kept. */
     private List<Prepared> shelved(String randomKey) {
-        return settings.hearBeats() ? prepare(randomKey) : shelf.get(name(randomKey), () -> prepare(randomKey));
+        return settings.hearBeats() || !shelf.isUsed()
+                ? prepare(randomKey)
+                : shelf.get(name(randomKey), () -> prepare(randomKey));
     }
 
     /** By value, all that decides what is made; see {@link CueFingerprint}. */

@@ -60,9 +60,11 @@ public final class FramePainter {
 
     /** A painter for one thread. */
     public FramePainter(Plan plan) {
-        this(plan, plan.layers().stream()
-                .map(layer -> new ActiveCues(layer.cues()))
-                .toList());
+        this(
+                plan,
+                plan.layers().stream()
+                        .map(layer -> new ActiveCues(layer.cues()))
+                        .toList());
     }
 
     private FramePainter(Plan plan, List<ActiveCues> activeCues) {

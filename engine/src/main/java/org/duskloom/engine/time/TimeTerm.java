@@ -16,8 +16,6 @@ import org.duskloom.engine.text.Quoted;
  */
 record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count) {
     private static final int MOST_DIGITS = 9;
-    private static final Pattern AMOUNT = Pattern.compile("([0-9]*)(?:\\.([0-9]*))?(.*)", Pattern.DOTALL);
-
     /** A unit before its number. */
     private static final Pattern TURNED =
             Pattern.compile("(ms|s|f|bars?|b) ?([0-9]+(?:\\.[0-9]+)?)", Pattern.CASE_INSENSITIVE);
@@ -90,13 +88,12 @@ record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count)
         }
 
         TimeTerm amount(String term) throws TextFormatException {
-            Matcher amount = AMOUNT.matcher(term);
-            if (!amount.matches()) {
-                throw new AssertionError("the pattern takes any text");
-            }
-            String decimals = amount.group(2) == null ? "" : amount.group(2);
-            boolean dotAlone = amount.group(2) != null && decimals.isEmpty();
-            if (dotAlone || amount.group(1).isEmpty() && decimals.isEmpty()) {
+            int dot = endOfDigits(term, 0);
+            boolean hasDot = term.startsWith(".", dot);
+            int end = hasDot ? endOfDigits(term, dot + 1) : dot;
+            String whole = term.substring(0, dot);
+            String decimals = hasDot ? term.substring(dot + 1, end) : "";
+            if (decimals.isEmpty() && (hasDot || whole.isEmpty())) {
                 Matcher turned = TURNED.matcher(term);
                 throw refuse(
                         "has no readable number",
@@ -104,10 +101,18 @@ record TimeTerm(Optional<ExactTime> seconds, Optional<Pulse> pulse, Ratio count)
                                 ? "the number goes first: \"" + turned(turned.group(1), turned.group(2)) + "\""
                                 : usable(context));
             }
-            if (amount.group(1).length() > MOST_DIGITS || decimals.length() > MOST_DIGITS) {
+            if (whole.length() > MOST_DIGITS || decimals.length() > MOST_DIGITS) {
                 throw refuse("has too many digits", "at most nine before the dot and nine after it");
             }
-            return inUnit(decimal(amount.group(1), decimals), amount.group(3), term);
+            return inUnit(decimal(whole, decimals), term.substring(end), term);
+        }
+
+        private static int endOfDigits(String text, int from) {
+            int end = from;
+            while (end < text.length() && text.charAt(end) >= '0' && text.charAt(end) <= '9') {
+                end++;
+            }
+            return end;
         }
 
         private static String turned(String unit, String number) {

@@ -2,13 +2,12 @@ package org.duskloom.engine.timeline;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Deque;
-import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Function;
 import org.duskloom.engine.document.Node;
 import org.duskloom.engine.problem.Problems;
@@ -25,8 +24,11 @@ final class InstantOrder {
     private final Function<CueInstant, List<Reference>> references;
     private final Problems problems;
     private final List<CueInstant> order = new ArrayList<>();
-    private final Set<CueInstant> seen = new HashSet<>();
+    /** By the numbers of cues, twice as many: a start, then an end. */
+    private final BitSet seen = new BitSet();
+
     private final Map<CueInstant, Iterator<Reference>> open = new LinkedHashMap<>();
+    private final Deque<CueInstant> path = new ArrayDeque<>();
     private final Map<CueInstant, Node> followed = new LinkedHashMap<>();
 
     /**
@@ -48,14 +50,16 @@ final class InstantOrder {
      */
     static List<CueInstant> firstKnownFirst(
             List<CueInstant> instants, Function<CueInstant, List<Reference>> references, Problems problems) {
+        for (int i = 0; i < instants.size(); i++) {
+            instants.get(i).cue().isNumbered(i);
+        }
         InstantOrder walk = new InstantOrder(references, problems);
         instants.forEach(walk::from);
         return walk.order;
     }
 
     private void from(CueInstant root) {
-        Deque<CueInstant> path = new ArrayDeque<>();
-        enter(root, path);
+        enter(root);
         while (!path.isEmpty()) {
             Iterator<Reference> left = open.get(path.peek());
             if (left.hasNext()) {
@@ -64,7 +68,7 @@ final class InstantOrder {
                 if (open.containsKey(next.from())) {
                     reportCircle(next.from());
                 } else {
-                    enter(next.from(), path);
+                    enter(next.from());
                 }
             } else {
                 order.add(path.peek());
@@ -74,13 +78,17 @@ final class InstantOrder {
         }
     }
 
-    private void enter(CueInstant instant, Deque<CueInstant> path) {
-        if (seen.contains(instant)) {
+    private static int place(CueInstant instant) {
+        return 2 * instant.cue().number() + (instant.end() ? 1 : 0);
+    }
+
+    private void enter(CueInstant instant) {
+        if (seen.get(place(instant))) {
             return;
         }
         List<Reference> from = references.apply(instant);
         boolean countsFromKnown = areInOrder(from);
-        seen.add(instant);
+        seen.set(place(instant));
         if (countsFromKnown) {
             order.add(instant);
         } else {
@@ -91,7 +99,7 @@ final class InstantOrder {
 
     private boolean areInOrder(List<Reference> from) {
         for (Reference reference : from) {
-            if (!seen.contains(reference.from()) || open.containsKey(reference.from())) {
+            if (!seen.get(place(reference.from())) || open.containsKey(reference.from())) {
                 return false;
             }
         }
@@ -99,8 +107,8 @@ final class InstantOrder {
     }
 
     private void reportCircle(CueInstant closing) {
-        List<CueInstant> path = new ArrayList<>(open.keySet());
-        List<CueInstant> circle = new ArrayList<>(path.subList(path.indexOf(closing), path.size()));
+        List<CueInstant> steps = new ArrayList<>(open.keySet());
+        List<CueInstant> circle = new ArrayList<>(steps.subList(steps.indexOf(closing), steps.size()));
         Node written = followed.get(circle.get(circle.size() - 1));
         circle.add(closing);
         problems.error(

@@ -1,7 +1,6 @@
 package org.duskloom.engine.timeline;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -70,31 +69,42 @@ final class LookBook {
         if (!(cue.value(CueFields.LOOK.name()).orElse(null) instanceof TextNode name) || !isKnown(name, problems)) {
             return cue;
         }
-        Map<String, Field> merged = new LinkedHashMap<>();
-        looks.get(name.value()).fields().forEach(field -> merged.put(field.name(), field));
+        List<Field> merged = new ArrayList<>(looks.get(name.value()).fields());
         if (cue.value(CueFields.EFFECT.name()).isPresent()) {
-            merged.remove(CueFields.WITH.name());
+            merged.removeIf(field -> field.name().equals(CueFields.WITH.name()));
         }
         note(name.value(), merged, cue);
-        for (Field field : cue.fields()) {
-            merged.merge(
-                    field.name(),
-                    field,
-                    (ofLook, own) -> own.name().equals(CueFields.WITH.name()) ? joined(ofLook, own) : own);
+        int ofLook = merged.size();
+        for (Field own : cue.fields()) {
+            int place = place(own.name(), merged, ofLook);
+            if (place == ofLook) {
+                merged.add(own);
+            } else {
+                merged.set(place, own.name().equals(CueFields.WITH.name()) ? joined(merged.get(place), own) : own);
+            }
         }
-        return new ObjectNode(cue.location(), List.copyOf(merged.values()));
+        return new ObjectNode(cue.location(), merged);
+    }
+
+    /** Where the field of that name stands among the first of some; so many if there is none. */
+    private static int place(String name, List<Field> fields, int count) {
+        int place = 0;
+        while (place < count && !fields.get(place).name().equals(name)) {
+            place++;
+        }
+        return place;
     }
 
     /** The fields and the settings of a look that a cue takes: those that it has not itself. */
-    private void note(String look, Map<String, Field> fields, ObjectNode cue) {
-        note(look, fields.values(), cue, taken);
-        if (fields.containsKey(CueFields.WITH.name())) {
+    private void note(String look, List<Field> fields, ObjectNode cue) {
+        note(look, fields, cue, taken);
+        if (place(CueFields.WITH.name(), fields, fields.size()) < fields.size()) {
             ObjectNode own = new ObjectNode(cue.location(), settings(cue));
             note(look, settings(looks.get(look)), own, takenSettings);
         }
     }
 
-    private static void note(String look, Collection<Field> fields, ObjectNode own, Map<String, Set<String>> byLook) {
+    private static void note(String look, List<Field> fields, ObjectNode own, Map<String, Set<String>> byLook) {
         Set<String> known = byLook.computeIfAbsent(look, unused -> new HashSet<>());
         for (Field field : fields) {
             if (!known.contains(field.name()) && own.value(field.name()).isEmpty()) {

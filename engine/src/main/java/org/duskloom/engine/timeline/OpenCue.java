@@ -18,6 +18,7 @@ final class OpenCue {
     private Lapse length;
     private Plays plays;
     private OpenCue before;
+    private int number;
 
     /**
      * A cue whose times are not known yet.
@@ -70,6 +71,15 @@ final class OpenCue {
 
     private void noteErrors(int errorsBefore) {
         sound &= problems.errorCount() == errorsBefore;
+    }
+
+    /** Another one than those of all that are put in order with it. */
+    void isNumbered(int value) {
+        number = value;
+    }
+
+    int number() {
+        return number;
     }
 
     void follows(OpenCue other) {

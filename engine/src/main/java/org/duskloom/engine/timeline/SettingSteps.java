@@ -55,6 +55,9 @@ record SettingSteps(List<Field> steps) {
 
     /** The settings of a play, counted from 0. */
     Changed appliedTo(List<Field> with, int play, Problems problems) {
+        if (steps.isEmpty()) {
+            return new Changed(with, List.of());
+        }
         Map<String, Field> changed = new LinkedHashMap<>();
         with.forEach(field -> changed.put(field.name(), field));
         List<Field> beside = new ArrayList<>();
