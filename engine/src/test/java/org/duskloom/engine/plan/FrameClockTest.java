@@ -58,7 +58,10 @@ class FrameClockTest {
         }
     }
 
-    /** The nearest double of the exact quotient, against decimal arithmetic of a hundred digits. */
+    /**
+     * The nearest double of the exact quotient, against decimal arithmetic of a hundred digits. Where a denominator, a
+     * frame or a start has more than the 53 bits of a double, or more than the 64 of a long, nothing is cut off.
+     */
     @ParameterizedTest
     @CsvSource({
         "40, 1, 1, 3",
@@ -66,6 +69,11 @@ class FrameClockTest {
         "999999937, 1000003, 1, 1",
         "999999937, 1000003, 999999999999, 1000000000",
         "1, 999999999, 1, 7",
+        "999999937, 1000003, 1, 999999999",
+        "999999937, 1000003, 9007211, 9100000001",
+        "999999937, 1000003, 9007239, 9100000001",
+        "1, 536870912, 1, 34359738369",
+        "536870912, 536871, 34359738367, 7",
         "1000, 1, 1, 999999999999999989"
     })
     void roundsOnceHoweverLongTheFractions(int numerator, int denominator, long startNumerator, long startDenominator) {

@@ -58,6 +58,19 @@ class PixelRunsTest {
         assertThat(covered.stream().mapToInt(Integer::intValue).toArray()).isEqualTo(stagePixels);
     }
 
+    /** Of all pixels of a stage those that the runs were made of; in the third tile there are none. */
+    @Test
+    void knowsWhichPixelsItHas() {
+        int[] stagePixels = {0, 1, 5, TILE - 1, TILE, TILE + 7, 3 * TILE};
+        int stage = 3 * TILE + 9;
+        PixelRuns runs = new PixelRuns(stagePixels, stage);
+        assertThat(IntStream.range(0, stage).filter(runs::has).toArray()).isEqualTo(stagePixels);
+        assertThat(runs.pixelCount()).isEqualTo(7);
+        PixelRuns none = new PixelRuns(new int[0], stage);
+        assertThat(IntStream.range(0, stage)).noneMatch(none::has);
+        assertThat(none.pixelCount()).isZero();
+    }
+
     private static List<String> runs(PixelRuns runs, int tile) {
         return IntStream.range(runs.firstRun(tile), runs.endRun(tile))
                 .mapToObj(run -> runs.canvasPixel(run) + "@" + runs.cell(run) + "+" + runs.length(run))

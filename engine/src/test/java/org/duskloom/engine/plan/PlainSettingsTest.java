@@ -55,6 +55,7 @@ class PlainSettingsTest {
                 "\"size\": 1",
                 "\"size\": \"1\"",
                 "\"size\": true",
+                "\"size\": false",
                 "\"size\": \"true\"",
                 "\"size\": [1]",
                 "\"size\": [1, 1]",
@@ -87,6 +88,14 @@ class PlainSettingsTest {
                 "\"arms\": 3, \"size\": {\"keys\": []}"
             })
     void whatMovesIsNotPlain(String settings) {
+        assertThat(of(settings)).isEmpty();
+    }
+
+    /** A null is an error wherever it stands, which every cue is told that says so. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"\"size\": null", "\"palette\": [\"red\", null]", "\"palette\": {\"stops\": [\"red\", null]}"})
+    void whatIsNoValueIsNotPlain(String settings) {
         assertThat(of(settings)).isEmpty();
     }
 

@@ -32,6 +32,11 @@ class SoundCurveTest {
 
     @BeforeEach
     void measure() throws IOException {
+        levels = measured(1, 3);
+    }
+
+    /** The levels of four seconds with a tone. */
+    private SoundLevels measured(int fromSecond, int toSecond) throws IOException {
         int count = 4 * 8000;
         ByteBuffer wav = ByteBuffer.allocate(44 + 2 * count).order(ByteOrder.LITTLE_ENDIAN);
         wav.put("RIFF".getBytes(StandardCharsets.US_ASCII)).putInt(36 + 2 * count);
@@ -40,13 +45,14 @@ class SoundCurveTest {
         wav.putShort((short) 2).putShort((short) 16);
         wav.put("data".getBytes(StandardCharsets.US_ASCII)).putInt(2 * count);
         for (int i = 0; i < count; i++) {
-            boolean sounds = i >= 8000 && i < 3 * 8000;
+            boolean sounds = i >= fromSecond * 8000 && i < toSecond * 8000;
             wav.putShort((short) (sounds ? 16000 * StrictMath.sin(2 * StrictMath.PI * 60 * i / 8000.0) : 0));
         }
         Path file = Files.write(folder.resolve("tone.wav"), wav.array());
         Problems problems = new Problems();
-        levels = SoundLevels.read(file, "tone.wav", problems).orElseThrow();
+        SoundLevels measured = SoundLevels.read(file, "tone.wav", problems).orElseThrow();
         assertThat(problems.hasErrors()).isFalse();
+        return measured;
     }
 
     private SoundCurve curve(double starts, double attack, double release) {
@@ -101,6 +107,37 @@ class SoundCurveTest {
         assertThat(curve.at(3.32) / top).isCloseTo(0.368, within(0.06));
         assertThat(curve.at(3.62) / top).isCloseTo(0.135, within(0.04));
         assertThat(curve.at(4.3) / top).as("after the end").isBetween(0.001, 0.03);
+    }
+
+    /** A tone from the first instant to the last is heard at both; one step behind the last there is nothing. */
+    @Test
+    void itIsHeardFromItsFirstStepToItsLast() throws IOException {
+        levels = measured(0, 4);
+        SoundCurve curve = curve(10, 0, 0);
+        double lastSecond = 10 + (levels.count() - 1) / 100.0;
+        assertThat(curve.at(9.999)).isZero();
+        assertThat(curve.at(10)).isEqualTo(levels.value(SoundBand.LOW, 0)).isPositive();
+        assertThat(curve.at(lastSecond))
+                .isCloseTo(levels.value(SoundBand.LOW, levels.count() - 1), within(1e-9))
+                .isPositive();
+        for (int step = 1; step < 4; step++) {
+            assertThat(curve.at(lastSecond + step / 100.0)).isCloseTo(0, within(1e-9));
+        }
+    }
+
+    /** What is left after twelve times the release, e^-12, is less than a hundredth of one of 255 codes. */
+    @Test
+    void itFallsForTwelveReleasesAfterTheEnd() throws IOException {
+        levels = measured(0, 4);
+        SoundCurve curve = curve(0, 0, 0.5);
+        double end = levels.count() / 100.0 + 12 * 0.5;
+        assertThat(curve.at(end - 0.01)).isBetween(1e-7, 0.01 / 255);
+        assertThat(curve.at(end + 0.02)).isZero();
+    }
+
+    @Test
+    void itHearsTheSoundAndNotTheBeats() {
+        assertThat(curve(0, 0, 0).hearsBeats()).isFalse();
     }
 
     @Test

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.duskloom.engine.digest.Fingerprint;
+import org.duskloom.engine.effect.PlainEffects;
 import org.duskloom.engine.map.Maps;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.render.FramePainter;
@@ -77,6 +78,7 @@ class StretchFingerprintsTest {
         assertThat(plan.fingerprints(399)).hasSize(2);
         assertThat(plan.fingerprints(400)).hasSize(1);
         assertThat(plan.fingerprints(1_000_000)).isEqualTo(plan.fingerprints(400));
+        assertThat(plan.fingerprints(1)).hasSize(400).doesNotHaveDuplicates();
         assertThatThrownBy(() -> plan.fingerprints(0)).isInstanceOf(IllegalArgumentException.class);
     }
 
@@ -106,6 +108,49 @@ class StretchFingerprintsTest {
                 .isNotEqualTo(pairs.fingerprints(40).get(0));
         assertThat(four.fingerprints(40).get(4))
                 .isEqualTo(pairs.fingerprints(40).get(4));
+    }
+
+    /** Two inner groups in one outer one are not one inner group, nor is a cue beside an inner group in it. */
+    @Test
+    void dependOnWhichInnerGroupsAreOne() {
+        String cue = "{\"on\": \"pond\", \"effect\": \"light\", \"with\": {\"a\": 0.5}}";
+        String inner = "{\"scene\": \"in\", \"opacity\": 0.5}";
+        Plan four = nested(cue + ", " + cue + ", " + cue + ", " + cue, inner + ", " + cue);
+        Plan pairs = nested(cue + ", " + cue, inner + ", " + inner + ", " + cue);
+        assertThat(cuePrints(four)).hasSize(5).isEqualTo(cuePrints(pairs));
+        assertThat(four.fingerprints(40).get(0))
+                .isNotEqualTo(pairs.fingerprints(40).get(0));
+        Plan before = nested(cue + ", " + cue, cue + ", " + inner);
+        Plan after = nested(cue + ", " + cue, inner + ", " + cue);
+        assertThat(before.layers().get(0).cues())
+                .extracting(PlannedCue::groupCount)
+                .containsExactly(1, 2, 2);
+        assertThat(before.fingerprints(40).get(0))
+                .isNotEqualTo(after.fingerprints(40).get(0));
+    }
+
+    /** A scene that is dimmed as a whole, with another in it that is, too. */
+    private static Plan nested(String inside, String outside) {
+        String scenes = "\"scenes\": {\"in\": {\"length\": \"4s\", \"layers\": [{\"cues\": [%s]}]},"
+                + " \"out\": {\"length\": \"4s\", \"layers\": [{\"cues\": [%s]}]}},"
+                + " \"layers\": [{\"cues\": [{\"scene\": \"out\", \"opacity\": 0.5}]}]";
+        return TestShow.of(MAP, scenes.formatted(inside, outside)).plan();
+    }
+
+    /** Nothing is seen at the end, and of that a stretch more or less: as many frames are other frames. */
+    @Test
+    void dependOnHowManyFramesTheLastOneHas() {
+        String show = "{\"duskloom\": \"timeline/1\", \"map\": \"map.csv\", \"rate\": 40, \"length\": \"%s\","
+                + " \"layers\": [{\"cues\": [{\"for\": \"1s\", \"on\": \"pond\", \"effect\": \"solid\"}]}]}";
+        List<List<Fingerprint>> prints = IntStream.of(401, 410, 500)
+                .mapToObj(frames -> new TestShow(MAP, show.formatted(frames + "f"), PlainEffects.all())
+                        .plan()
+                        .fingerprints(400))
+                .toList();
+        assertThat(prints)
+                .extracting(each -> each.get(0))
+                .containsOnly(prints.get(0).get(0));
+        assertThat(prints).extracting(each -> each.get(1)).doesNotHaveDuplicates();
     }
 
     private static List<Fingerprint> cuePrints(Plan plan) {
