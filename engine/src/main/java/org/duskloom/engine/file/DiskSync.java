@@ -2,10 +2,11 @@ package org.duskloom.engine.file;
 
 import java.io.IOException;
 import java.io.InterruptedIOException;
+import java.nio.file.DirectoryIteratorException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Collections;
+import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
@@ -86,16 +87,34 @@ final class DiskSync {
         void sync(T thing) throws IOException;
     }
 
+    /** Each thread begins with one of the first, so that there are no more threads than things. */
     private static <T> void syncAll(Iterator<T> things, Syncing<T> syncing) throws IOException {
-        Callable<Void> worker = () -> {
-            for (Optional<T> thing = next(things); thing.isPresent(); thing = next(things)) {
+        List<Callable<Void>> workers = new ArrayList<>();
+        try {
+            while (workers.size() < AT_A_TIME && things.hasNext()) {
+                workers.add(worker(things.next(), things, syncing));
+            }
+        } catch (DirectoryIteratorException fault) {
+            throw rethrown(fault);
+        }
+        if (!workers.isEmpty()) {
+            await(workers);
+        }
+    }
+
+    private static <T> Callable<Void> worker(T first, Iterator<T> things, Syncing<T> syncing) {
+        return () -> {
+            for (Optional<T> thing = Optional.of(first); thing.isPresent(); thing = next(things)) {
                 syncing.sync(thing.get());
             }
             return null;
         };
-        ExecutorService threads = Executors.newFixedThreadPool(AT_A_TIME);
+    }
+
+    private static void await(List<Callable<Void>> workers) throws IOException {
+        ExecutorService threads = Executors.newFixedThreadPool(workers.size());
         try {
-            for (Future<Void> done : threads.invokeAll(Collections.nCopies(AT_A_TIME, worker))) {
+            for (Future<Void> done : threads.invokeAll(workers)) {
                 done.get();
             }
         } catch (InterruptedException stopped) {
