@@ -9,6 +9,7 @@ import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.meter.KeptFrames;
 import org.duskloom.engine.meter.MeterSink;
 import org.duskloom.engine.meter.PowerMeter;
 import org.duskloom.engine.meter.light.FlashFigures;
@@ -60,7 +61,8 @@ final class ShowMeters {
             sinks.add(new MeterSink(List.of(power), show.frames()));
         }
         if (looksForFlashes(run)) {
-            sinks.add(new MeterSink(List.of(light), show.frames()));
+            KeptFrames frames = new KeptFrames(show.frames());
+            sinks.add(new MeterSink(List.of(frames, light), frames));
         }
         return sinks;
     }
@@ -78,7 +80,9 @@ final class ShowMeters {
         FrameSource source = show.frames();
         RunInfo info = source.info();
         Rendering rendering = new Rendering(source, info.frames());
-        rendering.into(List.of(new MeterSink(List.of(power), source), new MeterSink(List.of(light), source)), streams);
+        KeptFrames frames = new KeptFrames(source);
+        MeterSink eyes = new MeterSink(List.of(frames, light), frames);
+        rendering.into(List.of(new MeterSink(List.of(power), source), eyes), streams);
         PlayingCues playing = playing();
         return report(rendering.info(), false)
                 .with(LightReport.of(light, source, show.show().map(), playing));

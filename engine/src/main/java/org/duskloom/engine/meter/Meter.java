@@ -5,7 +5,8 @@ import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.frame.RunInfo;
 
 /**
- * Looks at every frame of a run once, in order, from one thread at a time. Its memory does not grow with the run.
+ * Looks at every frame of a run once, in order, from one thread at a time. Its memory does not grow with the run,
+ * or up to a bound only.
  *
  * @see MeterSink
  */
