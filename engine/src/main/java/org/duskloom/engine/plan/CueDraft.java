@@ -11,7 +11,7 @@ import org.duskloom.engine.color.BlendMode;
 final class CueDraft {
     private final PlannedCue.Body body;
     private final BitSet pixels;
-    private final List<GroupDraft> groups = new ArrayList<>();
+    private List<GroupDraft> groups = List.of();
 
     /** @param pixels all that it may light */
     CueDraft(PlannedCue.Body body, BitSet pixels) {
@@ -46,7 +46,10 @@ final class CueDraft {
 
     /** Puts a group round those in which it stands. */
     void enclose(GroupDraft group) {
-        groups.add(0, group);
+        List<GroupDraft> all = new ArrayList<>(groups.size() + 1);
+        all.add(group);
+        all.addAll(groups);
+        groups = all;
     }
 
     List<GroupDraft> groups() {

@@ -3,6 +3,7 @@ package org.duskloom.engine.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.duskloom.engine.color.BlendMode;
 
 /**
@@ -24,7 +25,7 @@ final class LayerDraft {
     private static final class Entry {
         private final List<CueDraft> cues;
         private final CueDraft.GroupDraft group;
-        private final List<PlannedShare> shares = new ArrayList<>();
+        private List<PlannedShare> shares = List.of();
         private BlendMode blend;
 
         Entry(List<CueDraft> cues, CueDraft.GroupDraft group, BlendMode blend) {
@@ -43,7 +44,9 @@ final class LayerDraft {
 
         void mix(BlendMode word, List<PlannedShare> more) {
             blend = word;
-            shares.addAll(more);
+            if (!more.isEmpty()) {
+                shares = Stream.concat(shares.stream(), more.stream()).toList();
+            }
             if (group != null) {
                 group.mix(word, more);
             }
@@ -78,18 +81,19 @@ final class LayerDraft {
         List<PlannedCue> planned = new ArrayList<>();
         for (Entry entry : entries) {
             for (CueDraft cue : entry.cues) {
-                List<PlannedGroup> groups = cue.groups().isEmpty()
-                        ? List.of()
-                        : cue.groups().stream()
-                                .map(CueDraft.GroupDraft::planned)
-                                .toList();
-                planned.add(
-                        entry.group == null
-                                ? new PlannedCue(cue.body().mixed(entry.blend, entry.shares), groups)
-                                : new PlannedCue(cue.body(), groups));
+                planned.add(planned(entry, cue));
             }
         }
         return planned;
+    }
+
+    private static PlannedCue planned(Entry entry, CueDraft cue) {
+        List<PlannedGroup> groups = cue.groups().isEmpty()
+                ? List.of()
+                : cue.groups().stream().map(CueDraft.GroupDraft::planned).toList();
+        return entry.group == null
+                ? new PlannedCue(cue.body().mixed(entry.blend, entry.shares), groups)
+                : new PlannedCue(cue.body(), groups);
     }
 
     private Entry asGroup(BlendMode blend, boolean mask, List<PlannedShare> shares) {

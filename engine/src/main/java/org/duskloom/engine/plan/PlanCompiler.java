@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.document.Field;
@@ -14,6 +15,7 @@ import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.effect.NumberTrack;
 import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.group.Member;
+import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.NearestName;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.Show;
@@ -101,6 +103,33 @@ public final class PlanCompiler {
                     cue.with(),
                     cue.changes(),
                     same && together ? Optional.empty() : Optional.of(cue.at()));
+        }
+
+        /** Written out, as most plays have the very same parts as the one before, or stand in another line. */
+        @Override
+        public boolean equals(Object other) {
+            return other instanceof Body that
+                    && (on == that.on || startsWhere(on, that.on) && on.equals(that.on))
+                    && (names == that.names || names.equals(that.names))
+                    && (layout == that.layout || layout.equals(that.layout))
+                    && (effect == that.effect || effect.equals(that.effect))
+                    && (with == that.with || with.equals(that.with))
+                    && (changes == that.changes || changes.equals(that.changes))
+                    && start.equals(that.start);
+        }
+
+        private static boolean startsWhere(List<TextNode> one, List<TextNode> other) {
+            if (one.isEmpty() || other.isEmpty()) {
+                return one.isEmpty() && other.isEmpty();
+            }
+            Location first = one.get(0).location();
+            Location second = other.get(0).location();
+            return first.line() == second.line() && first.column() == second.column();
+        }
+
+        @Override
+        public int hashCode() {
+            return Objects.hash(on, names, layout, effect, with, changes, start);
         }
     }
 

@@ -16,8 +16,9 @@ record PlannedFade(double inSeconds, double outSeconds, Easing easing) {
     static final PlannedFade NONE = new PlannedFade(0, 0, Easing.LINEAR);
 
     static PlannedFade of(Fade fade) {
-        PlannedFade planned = new PlannedFade(fade.in().seconds(), fade.out().seconds(), fade.easing());
-        return planned.equals(NONE) ? NONE : planned;
+        return fade.isNone()
+                ? NONE
+                : new PlannedFade(fade.in().seconds(), fade.out().seconds(), fade.easing());
     }
 
     /** Whether it changes nothing. */

@@ -1,9 +1,7 @@
 package org.duskloom.engine.render;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.duskloom.engine.plan.PlannedCue;
 
 /**
@@ -53,23 +51,22 @@ final class ActiveCues {
         found = new int[same.found.length];
     }
 
+    /** Those that begin together in their order. A show has fewer frames than an int holds. */
     private static int[] numbersByStart(List<PlannedCue> cues) {
-        if (isInOrder(cues)) {
-            return IntStream.range(0, cues.size()).toArray();
+        long[] keyed = new long[cues.size()];
+        for (int number = 0; number < keyed.length; number++) {
+            keyed[number] = keyed(cues.get(number), number);
         }
-        Integer[] numbers = new Integer[cues.size()];
-        Arrays.setAll(numbers, number -> number);
-        Arrays.sort(numbers, Comparator.comparingLong(number -> cues.get(number).firstFrame()));
-        return Arrays.stream(numbers).mapToInt(Integer::intValue).toArray();
+        Arrays.sort(keyed);
+        int[] numbers = new int[keyed.length];
+        for (int place = 0; place < numbers.length; place++) {
+            numbers[place] = (int) keyed[place];
+        }
+        return numbers;
     }
 
-    private static boolean isInOrder(List<PlannedCue> cues) {
-        for (int i = 1; i < cues.size(); i++) {
-            if (cues.get(i).firstFrame() < cues.get(i - 1).firstFrame()) {
-                return false;
-            }
-        }
-        return true;
+    private static long keyed(PlannedCue cue, int number) {
+        return (long) Math.toIntExact(cue.firstFrame()) << Integer.SIZE | number;
     }
 
     /** Adds the cues that are seen in a frame, in the order of painting. */

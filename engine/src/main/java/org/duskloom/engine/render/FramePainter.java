@@ -60,14 +60,15 @@ public final class FramePainter {
 
     /** A painter for one thread. */
     public FramePainter(Plan plan) {
-        this(
-                plan,
-                plan.layers().stream()
-                        .map(layer -> new ActiveCues(layer.cues()))
-                        .toList());
+        this(plan, activeCues(plan));
     }
 
-    private FramePainter(Plan plan, List<ActiveCues> activeCues) {
+    /**
+     * The same where it is known which cues are seen when.
+     *
+     * @param activeCues of the layers; for this painter alone
+     */
+    FramePainter(Plan plan, List<ActiveCues> activeCues) {
         this.plan = plan;
         this.brushes = new Brush[plan.brushCount()];
         this.kernels = new Kernel[plan.brushCount()];
@@ -81,6 +82,11 @@ public final class FramePainter {
     /** A painter of the same plan for another thread, sooner there than one that is made anew. */
     FramePainter beside() {
         return new FramePainter(plan, activeCues.stream().map(ActiveCues::new).toList());
+    }
+
+    /** Which cues of each layer are seen when. */
+    static List<ActiveCues> activeCues(Plan plan) {
+        return plan.layers().stream().map(layer -> new ActiveCues(layer.cues())).toList();
     }
 
     private static int deepest(Plan plan) {

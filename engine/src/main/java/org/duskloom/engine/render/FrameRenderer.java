@@ -1,5 +1,6 @@
 package org.duskloom.engine.render;
 
+import java.util.List;
 import org.duskloom.engine.frame.FramePixels;
 import org.duskloom.engine.frame.FrameReader;
 import org.duskloom.engine.frame.FrameSource;
@@ -10,6 +11,8 @@ import org.duskloom.engine.plan.Plan;
 public final class FrameRenderer implements FrameSource {
     private final Plan plan;
     private final RunInfo info;
+    /** Null until somebody reads. */
+    private List<ActiveCues> activeCues;
 
     /**
      * Frames of a show.
@@ -38,6 +41,14 @@ public final class FrameRenderer implements FrameSource {
 
     @Override
     public FrameReader reader() {
-        return new FramePainter(plan)::render;
+        return new FramePainter(plan, activeCues().stream().map(ActiveCues::new).toList())::render;
+    }
+
+    /** Worked out once for all threads. */
+    private synchronized List<ActiveCues> activeCues() {
+        if (activeCues == null) {
+            activeCues = FramePainter.activeCues(plan);
+        }
+        return activeCues;
     }
 }

@@ -72,6 +72,10 @@ public record ExactTime(long numerator, long denominator) implements Comparable<
      * @throws ArithmeticException if it does not fit
      */
     public ExactTime minus(ExactTime other) {
+        if (isSmall() && other.isSmall()) {
+            return new ExactTime(
+                    numerator * other.denominator - other.numerator * denominator, denominator * other.denominator);
+        }
         return plus(other.negated());
     }
 

@@ -20,4 +20,9 @@ public record Fade(ExactTime in, ExactTime out, Easing easing) {
         Objects.requireNonNull(out, "out");
         Objects.requireNonNull(easing, "easing");
     }
+
+    /** Whether it is there at once and gone at once. */
+    public boolean isNone() {
+        return in.isZero() && out.isZero();
+    }
 }
