@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.assertj.core.data.Offset;
 import org.duskloom.engine.effect.Canvas;
+import org.duskloom.engine.group.Member;
 import org.duskloom.engine.map.Maps;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
@@ -205,6 +206,15 @@ class OutwardAxesTest {
         Canvas shared = canvas(rings, "\"on\": [\"turned/low\", \"turned\"], \"order\": \"around\"");
         // Low are the pixels at the bottom and to the right of the turned ring, one clockwise from the right.
         assertThat(shown(shared.position())).isEqualTo("3 2 0 1");
+    }
+
+    /** A millionth of a half-side from the middle is still the middle; two millionths are not. */
+    @ParameterizedTest
+    @CsvSource({"0.000001, true", "0.000002, false"})
+    void aPartAtTheMiddleHasNoDirection(String x, boolean undirected) {
+        OutwardAxes axes = new OutwardAxes(Maps.map("prop,pixel,x,y\nstar,1,-1,0\nstar,2," + x + ",0\nstar,3,1,0\n"));
+        axes.of(new Member("star/hub", 0, new int[] {1}));
+        assertThat(axes.undirected()).hasSize(undirected ? 1 : 0);
     }
 
     private static PixelMap rings() {

@@ -42,6 +42,15 @@ class PlannedFadeTest {
         assertThat(fade.at(1.5, 2)).isEqualTo(0.5);
     }
 
+    /** The going begins where all is seen, however little its course ends with. */
+    @Test
+    void isFullUntilItGoes() throws Exception {
+        PlannedFade fade = new PlannedFade(2, 4, Easing.parse("linear(0, 0.5)"));
+        assertThat(fade.at(2, 10)).isEqualTo(1);
+        assertThat(fade.at(6, 10)).isEqualTo(1);
+        assertThat(fade.at(8, 10)).isEqualTo(0.25);
+    }
+
     @Test
     void isFullWithoutTimes() {
         PlannedFade fade = new PlannedFade(0, 0, Easing.LINEAR);

@@ -23,6 +23,15 @@ class SharingTest {
         assertThat(cues.get(3).canvas(0).runs()).isNotSameAs(runs);
     }
 
+    /** A stagger that is everywhere as long makes nothing hang on the start of a cue. */
+    @Test
+    void staggeredCuesShareTheirGeometryToo() {
+        List<PlannedCue> cues = cues("""
+                {"on": "*", "effect": "place", "spread": "each", "stagger": "100ms"},
+                {"on": "*", "effect": "place", "spread": "each", "stagger": "100ms", "at": "3s"}""");
+        assertThat(cues.get(1).canvas(1).runs()).isSameAs(cues.get(0).canvas(1).runs());
+    }
+
     @Test
     void cuesWithTheSameSettingsShareTheirKernels() {
         List<PlannedCue> cues = cues("""

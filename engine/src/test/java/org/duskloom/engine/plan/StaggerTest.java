@@ -66,6 +66,16 @@ class StaggerTest {
                 .isEqualTo("1000 0 1000");
     }
 
+    /** Two lamps a millionth of a half-side above each other are beside each other; two millionths are not. */
+    @ParameterizedTest
+    @CsvSource({"0.000001, 0 0", "0.000002, 0 1000"})
+    void whatHardlyDiffersStartsTogether(String y, String expected) {
+        assertThat(starts(
+                        Maps.map("prop,pixel,x,y\na,1,-1,0\nb,1,1," + y + "\n"),
+                        "\"on\": [\"a\", \"b\"], \"spread\": \"each\", \"stagger\": {\"by\": \"up\", \"time\": \"1s\"}"))
+                .isEqualTo(expected);
+    }
+
     /**
      * Two arches of three arcs, the second wired from the other end, and a bar that has a middle arc only, with a lamp.
      */
