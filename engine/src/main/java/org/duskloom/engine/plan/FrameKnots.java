@@ -101,11 +101,6 @@ final class FrameKnots {
         return low;
     }
 
-    /** How many instants are known. */
-    int count() {
-        return parts.length;
-    }
-
     /** A time in parts, the nearest. */
     long partsOf(double seconds) {
         return Math.round(seconds * partsPerSecond);

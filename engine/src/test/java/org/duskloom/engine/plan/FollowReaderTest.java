@@ -33,10 +33,7 @@ class FollowReaderTest {
     private final Problems problems = new Problems();
 
     private Show show(String fields) {
-        return new MusicFolder(folder)
-                .withTone()
-                .withBeats(MusicFolder.SLOWING)
-                .show(fields);
+        return new MusicFolder(folder).withTone().withBeats(MusicFolder.SLOWING).show(fields);
     }
 
     private CurveBook book(Show show) {
@@ -47,11 +44,13 @@ class FollowReaderTest {
 
     private Optional<NumberTrack> read(String fields, String value, int startSecond) {
         Show show = show(fields);
-        return new FollowReader(
-                        book(show), show.timeline().lengths(), ExactTime.ofSeconds(startSecond), problems)
-                .read(Inputs.json("{" + value + "}"), "\"size\"", (node, what) -> node instanceof NumberNode number
-                        ? OptionalDouble.of(number.value())
-                        : OptionalDouble.empty());
+        return new FollowReader(book(show), show.timeline().lengths(), ExactTime.ofSeconds(startSecond), problems)
+                .read(
+                        Inputs.json("{" + value + "}"),
+                        "\"size\"",
+                        (node, what) -> node instanceof NumberNode number
+                                ? OptionalDouble.of(number.value())
+                                : OptionalDouble.empty());
     }
 
     private NumberTrack sound(String value, int startSecond) {
@@ -64,8 +63,7 @@ class FollowReaderTest {
     @ParameterizedTest
     @ValueSource(strings = {"low", "all"})
     void goesFromSilenceToTheTone(String word) {
-        NumberTrack track =
-                sound("\"follow\": \"" + word + "\", \"from\": 0.2, \"to\": 0.7, \"attack\": \"0s\"", 0);
+        NumberTrack track = sound("\"follow\": \"" + word + "\", \"from\": 0.2, \"to\": 0.7, \"attack\": \"0s\"", 0);
         assertThat(track.at(0.5)).isEqualTo(0.2);
         assertThat(track.at(2)).isCloseTo(0.7, within(0.02));
         assertThat(track.at(0.5, 1.5)).isCloseTo(0.7, within(0.02));

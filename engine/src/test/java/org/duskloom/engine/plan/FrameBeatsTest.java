@@ -13,8 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Bars of two, four and three beats, the first of which starts on the second beat. */
 class FrameBeatsTest {
     private static final FrameBeats MUSIC = new FrameBeats(
-            Beats.at(
-                    LongStream.range(0, 12).mapToObj(ExactTime::ofSeconds).toList(), List.of(1, 3, 7, 10)),
+            Beats.at(LongStream.range(0, 12).mapToObj(ExactTime::ofSeconds).toList(), List.of(1, 3, 7, 10)),
             FrameRate.of(40));
 
     /** Before the first bar goes on what is as long as it, behind the last what is as long as that. */
@@ -26,7 +25,8 @@ class FrameBeatsTest {
 
     @Test
     void everyBarStartsOnABeat() {
-        assertThat(LongStream.rangeClosed(-2, 5).map(MUSIC::beatOf).toArray()).containsExactly(-3, -1, 1, 3, 7, 10, 13, 16);
+        assertThat(LongStream.rangeClosed(-2, 5).map(MUSIC::beatOf).toArray())
+                .containsExactly(-3, -1, 1, 3, 7, 10, 13, 16);
         for (long bar = -2; bar < 6; bar++) {
             assertThat(MUSIC.bar(MUSIC.beatOf(bar))).isEqualTo(bar);
             assertThat(MUSIC.shareOfBar(MUSIC.beatOf(bar), 0)).isZero();

@@ -65,8 +65,8 @@ class HeardBeatsTest {
     @ParameterizedTest
     @CsvSource({"40, 0, 0", "60, 0.5, 0.25", "80, 1, 0.5", "120, 2, 1", "200, 4, 2", "280, 6, 3"})
     void cuesCountFromTheirStart(long frame, double beats, double bars) {
-        PlannedCue cue =
-                cues("{\"at\": \"1s\", \"on\": \"pond\", \"effect\": \"clock\"}").get(0);
+        PlannedCue cue = cues("{\"at\": \"1s\", \"on\": \"pond\", \"effect\": \"clock\"}")
+                .get(0);
         CueTime time = cue.canvas(0).at(frame, cue.lengthSeconds(), new CueTime());
         assertThat(time.startSeconds()).isEqualTo(1);
         assertThat(time.beats()).isCloseTo(beats, within(1e-12));

@@ -86,7 +86,8 @@ class LayerDraftTest {
                 false,
                 List.of());
         assertThat(groups(layer)).containsExactly(0, groups, groups);
-        assertThat(layer.planned()).extracting(PlannedCue::blend).containsExactly(
-                BlendMode.NORMAL, BlendMode.NORMAL, BlendMode.SCREEN);
+        assertThat(layer.planned())
+                .extracting(PlannedCue::blend)
+                .containsExactly(BlendMode.NORMAL, BlendMode.NORMAL, BlendMode.SCREEN);
     }
 }

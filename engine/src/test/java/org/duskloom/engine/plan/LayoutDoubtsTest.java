@@ -41,7 +41,8 @@ class LayoutDoubtsTest {
     @ParameterizedTest
     @MethodSource("doubts")
     void areToldWithAnExampleOfTheDisplay(String cue, List<String> problems) {
-        assertThat(TestShow.of(MAP, "\"layers\": [{\"cues\": [\n" + cue + "\n]}]").problems())
+        assertThat(TestShow.of(MAP, "\"layers\": [{\"cues\": [\n" + cue + "\n]}]")
+                        .problems())
                 .isEqualTo(problems);
     }
 

@@ -91,7 +91,9 @@ class MovingSettingsTest {
     /** Beats that are written wrong are told of once, and not again where they are named. */
     @Test
     void beatsThatAreWrongAreToldOfOnce() {
-        assertThat(ringing("\"beats\": {\"tempo\": 0}, ", "beat").with(new Bell()).problems())
+        assertThat(ringing("\"beats\": {\"tempo\": 0}, ", "beat")
+                        .with(new Bell())
+                        .problems())
                 .singleElement()
                 .asString()
                 .contains("\"tempo\"");

@@ -63,7 +63,14 @@ class ScenePlayTest {
 
     /** Played from 1 s of the show on, until 4 s at most: as long as it is, and no longer than what is around it. */
     @ParameterizedTest
-    @CsvSource({"0, 9000, 3000", "1500, 9000, 4000", "500, 3000, 3000", "3000, 9000, -1", "3001, 9000, -1", "0, 1000, -1"})
+    @CsvSource({
+        "0, 9000, 3000",
+        "1500, 9000, 4000",
+        "500, 3000, 3000",
+        "3000, 9000, -1",
+        "3001, 9000, -1",
+        "0, 1000, -1"
+    })
     void anInnerPlayEndsWithWhatIsAroundIt(long lag, long cut, long end) {
         var inner = play(cut).inner(SCENE_CUE, SCENE, ExactTime.ofMilliseconds(lag), "", SceneNames.NONE);
         assertThat(inner.isPresent()).isEqualTo(end >= 0);

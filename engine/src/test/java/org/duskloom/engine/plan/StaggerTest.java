@@ -70,9 +70,10 @@ class StaggerTest {
     @ParameterizedTest
     @CsvSource({"0.000001, 0 0", "0.000002, 0 1000"})
     void whatHardlyDiffersStartsTogether(String y, String expected) {
-        assertThat(starts(
-                        Maps.map("prop,pixel,x,y\na,1,-1,0\nb,1,1," + y + "\n"),
-                        "\"on\": [\"a\", \"b\"], \"spread\": \"each\", \"stagger\": {\"by\": \"up\", \"time\": \"1s\"}"))
+        assertThat(
+                        starts(
+                                Maps.map("prop,pixel,x,y\na,1,-1,0\nb,1,1," + y + "\n"),
+                                "\"on\": [\"a\", \"b\"], \"spread\": \"each\", \"stagger\": {\"by\": \"up\", \"time\": \"1s\"}"))
                 .isEqualTo(expected);
     }
 
