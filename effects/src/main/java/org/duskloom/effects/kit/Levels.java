@@ -21,6 +21,14 @@ public final class Levels {
         return value - aboveZero(value - 1f);
     }
 
+    /**
+     * A number, or 0 or 1 where it is beyond them: the bits of {@code Math.min(1f, Math.max(0f, value))} for all finite
+     * numbers below 2^24.
+     */
+    public static float clipped(float value) {
+        return belowOne(aboveZero(value));
+    }
+
     /** Multiplies one plane by another. */
     public static void multiply(float[] plane, float[] by, int from, int to) {
         for (int i = from; i < to; i++) {

@@ -10,35 +10,38 @@ interface ColorWays {
      *
      * @param seconds from the start of the cue
      * @param share in [0, 1]
-     * @param colors receives them, premultiplied
+     * @param colors receives them
      */
     void fill(double seconds, float share, Colors colors);
 
     /** The colours of one frame. For one thread. */
     final class Colors {
-        final float[] red;
-        final float[] green;
-        final float[] blue;
-        final float[] alpha;
-        /** Scratch. */
-        final float[] shares;
+        /** How many ways have their colours computed together: few enough for the nearest cache. */
+        static final int BLOCK = 512;
+
+        /** Red, green, blue and alpha of each way, premultiplied. */
+        final float[] channels;
+
+        /** Scratch: the channels of a block, one by one, and how far each way is gone. */
+        final float[] red = new float[BLOCK];
+
+        final float[] green = new float[BLOCK];
+        final float[] blue = new float[BLOCK];
+        final float[] alpha = new float[BLOCK];
+        final float[] shares = new float[BLOCK];
 
         Colors(int ways) {
-            red = new float[ways];
-            green = new float[ways];
-            blue = new float[ways];
-            alpha = new float[ways];
-            shares = new float[ways];
+            channels = new float[Light.CHANNELS * ways];
         }
 
-        /** Gives each dot the colour of its way: red, green, blue and alpha side by side. */
-        void give(int[] ways, float[] dots) {
-            int at = 0;
-            for (int way : ways) {
-                dots[at] = red[way];
-                dots[at + 1] = green[way];
-                dots[at + 2] = blue[way];
-                dots[at + 3] = alpha[way];
+        /** Puts the channels of a block side by side. */
+        void put(int firstWay, int count) {
+            int at = Light.CHANNELS * firstWay;
+            for (int i = 0; i < count; i++) {
+                channels[at] = red[i];
+                channels[at + 1] = green[i];
+                channels[at + 2] = blue[i];
+                channels[at + 3] = alpha[i];
                 at += Light.CHANNELS;
             }
         }

@@ -1,6 +1,7 @@
 package org.duskloom.effects.morph;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -22,6 +23,9 @@ final class DotMaker {
     private static final double CELL_SPACINGS = 1.5;
 
     private final Points places;
+    /** Whether all pixels hang at z = 0. */
+    private final boolean flat;
+
     private final PaletteTrack startPalette;
     private final PaletteTrack endPalette;
     private final boolean moving;
@@ -36,6 +40,7 @@ final class DotMaker {
 
     DotMaker(Canvas canvas, PaletteTrack startPalette, PaletteTrack endPalette) {
         places = new Points(canvas.x(), canvas.y(), canvas.z());
+        flat = Arrays.stream(canvas.z()).allMatch(z -> z == 0);
         this.startPalette = startPalette;
         this.endPalette = endPalette;
         moving = !startPalette.isConstant() || !endPalette.isConstant();
@@ -55,13 +60,18 @@ final class DotMaker {
         double startSpacing = tree.spacing(starts);
         double endSpacing = tree.spacing(ends);
         double side = CELL_SPACINGS * Math.max(startSpacing, endSpacing);
-        PixelGrid grid = new PixelGrid(places, pixels, side > 0 ? side : 1);
+        PixelGrid grid = new PixelGrid(places, pixels, side > 0 ? side : 1, flat);
         Pairs pairs = pairing.pairs(starts, ends).inOrder(grid.ranks(from));
-        int[] ways = IntStream.range(0, pairs.count())
+        DotWays ways = DotWays.of(IntStream.range(0, pairs.count())
                 .map(dot -> way(place(pairs.from()[dot], from.length), place(pairs.to()[dot], to.length)))
-                .toArray();
+                .toArray());
         return new Dots(
-                grid, Spots.of(starts, pairs.from()), Spots.of(ends, pairs.to()), ways, startSpacing, endSpacing);
+                grid,
+                Spots.of(starts, pairs.from(), flat),
+                Spots.of(ends, pairs.to(), flat),
+                ways,
+                startSpacing,
+                endSpacing);
     }
 
     /** The ways of the colours of all dots made so far; a thread at a time takes one. */

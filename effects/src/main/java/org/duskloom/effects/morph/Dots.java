@@ -1,32 +1,32 @@
 package org.duskloom.effects.morph;
 
 import java.util.Arrays;
-import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
  * The dots of one member, near ones close to each other: each has a place where it starts and one where it ends.
  * Immutable.
  *
  * @param grid the pixels that the dots may light
- * @param starts where each dot starts, by {@link Spots}
- * @param ends where it ends
- * @param ways the way of each dot's colour, among the {@link ColorWays}
+ * @param starts where each dot starts; as flat as the grid
+ * @param ends where it ends; likewise
+ * @param ways those of their colours
  * @param startSpacing how far pixels typically are apart where the dots start
  * @param endSpacing likewise where they end
  */
-record Dots(PixelGrid grid, double[] starts, double[] ends, int[] ways, double startSpacing, double endSpacing) {
+record Dots(PixelGrid grid, Spots starts, Spots ends, DotWays ways, double startSpacing, double endSpacing) {
     /** How many there are. */
     int count() {
-        return ways.length;
+        return ways.count();
     }
 
     /** How far their way is on average. */
     double meanLength() {
         double sum = 0;
-        for (int i = 0; i < starts.length; i += Spots.AXES) {
-            double dx = ends[i] - starts[i];
-            double dy = ends[i + 1] - starts[i + 1];
-            double dz = ends[i + 2] - starts[i + 2];
+        for (int dot = 0; dot < count(); dot++) {
+            double dx = ends.x(dot) - starts.x(dot);
+            double dy = ends.y(dot) - starts.y(dot);
+            double dz = ends.z(dot) - starts.z(dot);
             sum += Math.sqrt(dx * dx + dy * dy + dz * dz);
         }
         return sum / count();
@@ -34,7 +34,8 @@ record Dots(PixelGrid grid, double[] starts, double[] ends, int[] ways, double s
 
     /** The greatest coordinate of any dot at either end, without its sign. */
     double greatestCoordinate() {
-        return DoubleStream.concat(Arrays.stream(starts), Arrays.stream(ends))
+        return Stream.of(starts.plane(), starts.depths(), ends.plane(), ends.depths())
+                .flatMapToDouble(Arrays::stream)
                 .map(Math::abs)
                 .max()
                 .orElse(0);
@@ -57,10 +58,10 @@ record Dots(PixelGrid grid, double[] starts, double[] ends, int[] ways, double s
      * @param reach how far they reach at most
      */
     void addMeetings(double from, double to, double reach, Meetings meetings) {
-        double[] first = new double[starts.length];
-        double[] last = new double[starts.length];
-        Spots.between(starts, ends, from, first);
-        Spots.between(starts, ends, to, last);
+        Spots first = Spots.room(count(), starts.isFlat());
+        Spots last = Spots.room(count(), starts.isFlat());
+        first.setBetween(starts, ends, from);
+        last.setBetween(starts, ends, to);
         for (int dot = 0; dot < count() && !meetings.isCrowded(); dot++) {
             grid.addWithin(Segment.of(first, last, dot), dot, reach, meetings);
         }
@@ -78,8 +79,8 @@ record Dots(PixelGrid grid, double[] starts, double[] ends, int[] ways, double s
      */
     void shine(double progress, double size, Leg leg, ColorWays.Colors colors, DotFrame frame, Light light) {
         double reach = size * spacing(progress);
-        Spots.between(starts, ends, progress, frame.spots);
-        colors.give(ways, frame.colors);
+        frame.spots.setBetween(starts, ends, progress);
+        ways.give(colors.channels, frame);
         if (leg.covers(reach)) {
             leg.shine(grid.spots(), frame, reach, light);
         } else {

@@ -13,7 +13,7 @@ final class Legs {
     private static final int MOST_LEGS = 64;
 
     /** How many meetings are kept for each pixel. Beyond, dots look for their pixels in every frame. */
-    private static final int MOST_PER_PIXEL = 32;
+    private static final int MOST_PER_PIXEL = 64;
 
     private static final int MOST_OF_FEW = 4096;
 

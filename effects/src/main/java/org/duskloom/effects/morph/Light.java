@@ -48,27 +48,35 @@ final class Light {
     /**
      * Lights the pixels found, each by the level (1 − distance / reach)², both squared; nothing is left to be found.
      *
-     * @param colors red, green, blue and alpha of each dot, premultiplied
+     * @param frame has the colours of the dots
      * @param square of how far dots reach
      */
-    void add(Found found, float[] colors, double square) {
+    void add(Found found, DotFrame frame, double square) {
         int count = found.count;
         double[] shares = found.squares;
         for (int i = 0; i < count; i++) {
             shares[i] = 1 - shares[i] / square;
         }
-        for (int i = 0; i < count; i++) {
-            float away = (float) shares[i];
-            add(CHANNELS * (gridStart + found.places[i]), away * away, colors, CHANNELS * found.dots[i]);
-        }
+        add(found, count, frame.colors, frame.firstColor);
         found.count = 0;
     }
 
-    private void add(int at, float level, float[] colors, int color) {
-        channels[at] = greater(channels[at], level * colors[color]);
-        channels[at + 1] = greater(channels[at + 1], level * colors[color + 1]);
-        channels[at + 2] = greater(channels[at + 2], level * colors[color + 2]);
-        channels[at + 3] = greater(channels[at + 3], level * colors[color + 3]);
+    private void add(Found found, int count, float[] colors, int colorsFrom) {
+        double[] shares = found.squares;
+        int[] words = found.words;
+        int[] light = channels;
+        int first = CHANNELS * (gridStart + found.firstPlace);
+        int firstColor = colorsFrom + CHANNELS * found.firstDot;
+        for (int i = 0; i < count; i++) {
+            float away = (float) shares[i];
+            float level = away * away;
+            int at = first + CHANNELS * Found.placeAbove(words[i]);
+            int color = firstColor + CHANNELS * Found.dotAbove(words[i]);
+            light[at] = greater(light[at], level * colors[color]);
+            light[at + 1] = greater(light[at + 1], level * colors[color + 1]);
+            light[at + 2] = greater(light[at + 2], level * colors[color + 2]);
+            light[at + 3] = greater(light[at + 3], level * colors[color + 3]);
+        }
     }
 
     /** The greater of the bits of a float and another: of floats that are not below 0 they rise with them. */

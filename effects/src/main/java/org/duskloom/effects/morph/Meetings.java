@@ -53,20 +53,17 @@ final class Meetings {
         for (int i = 0; i < count; i++) {
             next[pixels[i] + 1]++;
         }
-        int[] met = new int[pixelCount];
-        int metCount = 0;
         for (int pixel = 0; pixel < pixelCount; pixel++) {
-            if (next[pixel + 1] > 0) {
-                met[metCount++] = pixel;
-            }
             next[pixel + 1] += next[pixel];
         }
-        int[] sorted = new int[count];
-        int[] starts = next.clone();
+        LegWriter writer = new LegWriter(count);
+        int[] order = new int[count];
         for (int i = 0; i < count; i++) {
-            int at = next[pixels[i]]++;
-            sorted[at] = at == starts[pixels[i]] ? dots[i] | Leg.FIRST : dots[i];
+            order[next[pixels[i]]++] = i;
         }
-        return new Leg(sorted, Arrays.copyOf(met, metCount), reach);
+        for (int i : order) {
+            writer.add(pixels[i], dots[i]);
+        }
+        return writer.leg(reach);
     }
 }

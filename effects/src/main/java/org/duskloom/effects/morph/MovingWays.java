@@ -38,6 +38,7 @@ final class MovingWays implements ColorWays {
     public void fill(double seconds, float share, Colors colors) {
         starts.begin(seconds);
         ends.begin(seconds);
+        float[] channels = colors.channels;
         double left = 1 - (double) share;
         for (int way = 0; way < startOf.length; way++) {
             int start = startOf[way];
@@ -52,10 +53,11 @@ final class MovingWays implements ColorWays {
                     mixed,
                     0);
             float alpha = mixed[3];
-            colors.red[way] = mixed[0] * alpha;
-            colors.green[way] = mixed[1] * alpha;
-            colors.blue[way] = mixed[2] * alpha;
-            colors.alpha[way] = alpha;
+            int at = Light.CHANNELS * way;
+            channels[at] = mixed[0] * alpha;
+            channels[at + 1] = mixed[1] * alpha;
+            channels[at + 2] = mixed[2] * alpha;
+            channels[at + 3] = alpha;
         }
     }
 }

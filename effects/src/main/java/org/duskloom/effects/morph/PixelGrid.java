@@ -19,7 +19,7 @@ final class PixelGrid {
     /** The pixels' numbers, cell by cell. */
     private final int[] pixels;
     /** Where they are, likewise. */
-    private final double[] spots;
+    private final Spots spots;
     /** Where each cell begins among them; one more for the end. */
     private final int[] cellStarts;
     /** The edges of all cells along each axis, and how many there are. */
@@ -53,8 +53,9 @@ final class PixelGrid {
      * @param all the places of all pixels, by number
      * @param numbers those that the grid is of, none twice, at least one
      * @param leastSide how wide a cell is at least, above 0
+     * @param flat whether z is 0 for all of them
      */
-    PixelGrid(Points all, int[] numbers, double leastSide) {
+    PixelGrid(Points all, int[] numbers, double leastSide, boolean flat) {
         double side = leastSide;
         double most = (double) MOST_CELLS_PER_PIXEL * numbers.length;
         while (cells(all, numbers, side) > most) {
@@ -65,7 +66,7 @@ final class PixelGrid {
         layers = Edges.of(all.z(), numbers, side);
         cellStarts = new int[columns.count() * rows.count() * layers.count() + 1];
         pixels = sorted(all, numbers);
-        spots = Spots.of(all, pixels);
+        spots = Spots.of(all, pixels, flat);
     }
 
     private static double cells(Points all, int[] numbers, double side) {
@@ -127,7 +128,7 @@ final class PixelGrid {
     }
 
     /** Where the pixels are, in the order of the grid. */
-    double[] spots() {
+    Spots spots() {
         return spots;
     }
 
@@ -166,20 +167,17 @@ final class PixelGrid {
      */
     void shine(int count, DotFrame frame, double reach, Light light) {
         double square = square(reach);
-        frame.found.count = 0;
+        frame.found.begin(0, 0);
         for (int dot = 0; dot < count; dot++) {
-            find(dot, frame.spots, reach * ROUNDING, square, frame.found);
-            if (frame.found.count >= Found.BLOCK) {
-                light.add(frame.found, frame.colors, square);
-            }
+            find(dot, frame, reach * ROUNDING, square, light);
         }
-        light.add(frame.found, frame.colors, square);
+        light.add(frame.found, frame, square);
     }
 
-    private void find(int dot, double[] dots, double margin, double square, Found found) {
-        double x = dots[Spots.AXES * dot];
-        double y = dots[Spots.AXES * dot + 1];
-        double z = dots[Spots.AXES * dot + 2];
+    private void find(int dot, DotFrame frame, double margin, double square, Light light) {
+        double x = frame.spots.x(dot);
+        double y = frame.spots.y(dot);
+        double z = frame.spots.z(dot);
         int firstColumn = columns.cell(x - margin);
         int lastColumn = columns.cell(x + margin);
         int firstRow = rows.cell(y - margin);
@@ -188,20 +186,52 @@ final class PixelGrid {
         for (int layer = layers.cell(z - margin); layer <= lastLayer; layer++) {
             for (int row = firstRow; row <= lastRow; row++) {
                 int start = row(row, layer);
-                find(cellStarts[start + firstColumn], cellStarts[start + lastColumn + 1], dot, dots, square, found);
+                int from = cellStarts[start + firstColumn];
+                find(from, cellStarts[start + lastColumn + 1], dot, frame, square, light);
             }
         }
     }
 
-    private void find(int from, int to, int dot, double[] dots, double square, Found found) {
-        int count = found.count;
-        for (int i = from; i < to; i++) {
-            double distance = Spots.squaredDistance(spots, i, dots, dot);
-            found.squares[count] = distance;
-            found.places[count] = i;
-            found.dots[count] = dot;
-            count += Found.isWithin(distance, square);
+    private void find(int from, int to, int dot, DotFrame frame, double square, Light light) {
+        Found found = frame.found;
+        for (int first = from; first < to; first += Found.BLOCK) {
+            if (!found.takes(first, dot)) {
+                light.add(found, frame, square);
+                found.begin(Math.max(0, first - Found.MOST_APART / 2), dot);
+            }
+            int end = Math.min(to, first + Found.BLOCK);
+            if (spots.isFlat()) {
+                findFlat(first, end, dot, frame.spots.plane(), square, found);
+            } else {
+                find(first, end, dot, frame.spots, square, found);
+            }
         }
-        found.count = count;
+    }
+
+    private void findFlat(int from, int to, int dot, double[] dots, double square, Found found) {
+        double[] pixels = spots.plane();
+        double[] squares = found.squares;
+        int[] words = found.words;
+        int firstPlace = found.firstPlace;
+        int dotAbove = dot - found.firstDot;
+        int next = found.count;
+        for (int i = from; i < to; i++) {
+            double distance = Spots.flatSquare(pixels, i, dots, dot);
+            squares[next] = distance;
+            words[next] = Found.word(i - firstPlace, dotAbove);
+            next += Found.isWithin(distance, square);
+        }
+        found.count = next;
+    }
+
+    private void find(int from, int to, int dot, Spots dots, double square, Found found) {
+        int next = found.count;
+        for (int i = from; i < to; i++) {
+            double distance = spots.squaredDistance(i, dots, dot);
+            found.squares[next] = distance;
+            found.words[next] = Found.word(i - found.firstPlace, dot - found.firstDot);
+            next += Found.isWithin(distance, square);
+        }
+        found.count = next;
     }
 }

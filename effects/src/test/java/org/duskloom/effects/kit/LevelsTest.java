@@ -75,6 +75,15 @@ class LevelsTest {
         }
     }
 
+    /** The bits of both, one after the other. */
+    @Test
+    void clips() {
+        for (float value : new float[] {-3, -1e-9f, -0f, 0, 1e-40f, 0.3f, Math.nextDown(1f), 1, Math.nextUp(1f), 77}) {
+            int bits = Float.floatToRawIntBits(Math.min(1f, Math.max(0f, value)));
+            assertThat(Float.floatToRawIntBits(Levels.clipped(value))).isEqualTo(bits);
+        }
+    }
+
     private static boolean isLeast(float value) {
         return Float.floatToRawIntBits(Levels.belowOne(value)) == Float.floatToRawIntBits(Math.min(1f, value));
     }

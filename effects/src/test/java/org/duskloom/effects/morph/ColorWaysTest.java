@@ -3,6 +3,7 @@ package org.duskloom.effects.morph;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -83,10 +84,10 @@ class ColorWaysTest {
 
     private static void assertColor(ColorWays.Colors colors, int way, double[] expected, double tolerance) {
         Offset<Double> rounding = within(tolerance);
-        assertThat((double) colors.red[way]).isCloseTo(expected[0], rounding);
-        assertThat((double) colors.green[way]).isCloseTo(expected[1], rounding);
-        assertThat((double) colors.blue[way]).isCloseTo(expected[2], rounding);
-        assertThat((double) colors.alpha[way]).isCloseTo(expected[3], rounding);
+        assertThat((double) colors.channels[4 * way]).isCloseTo(expected[0], rounding);
+        assertThat((double) colors.channels[4 * way + 1]).isCloseTo(expected[1], rounding);
+        assertThat((double) colors.channels[4 * way + 2]).isCloseTo(expected[2], rounding);
+        assertThat((double) colors.channels[4 * way + 3]).isCloseTo(expected[3], rounding);
     }
 
     private static ColorWays moving(
@@ -155,12 +156,15 @@ class ColorWaysTest {
     /** Dots take the colours of their ways, however many share one. */
     @Test
     void areGivenToDots() {
-        ColorWays.Colors colors = new ColorWays.Colors(2);
-        colors.red[1] = 0.5f;
-        colors.green[0] = 0.25f;
-        colors.alpha[1] = 1;
-        float[] dots = new float[12];
-        colors.give(new int[] {1, 0, 1}, dots);
-        assertThat(dots).containsExactly(0.5f, 0, 0, 1, 0, 0.25f, 0, 0, 0.5f, 0, 0, 1);
+        float[] colors = {0, 0.25f, 0, 0, 0.5f, 0, 0, 1, 0.75f, 0, 0, 1};
+        assertThat(given(colors, 1, 0, 1)).containsExactly(0.5f, 0, 0, 1, 0, 0.25f, 0, 0, 0.5f, 0, 0, 1);
+        assertThat(given(colors, 1, 2)).containsExactly(0.5f, 0, 0, 1, 0.75f, 0, 0, 1);
+        assertThat(given(colors, 2)).containsExactly(0.75f, 0, 0, 1);
+    }
+
+    private static float[] given(float[] colors, int... ways) {
+        DotFrame frame = new DotFrame(ways.length, true);
+        DotWays.of(ways).give(colors, frame);
+        return Arrays.copyOfRange(frame.colors, frame.firstColor, frame.firstColor + 4 * ways.length);
     }
 }

@@ -25,10 +25,10 @@ class DotMakerTest {
     }
 
     /** How many dots stand at each of some pixels. */
-    private static int[] used(double[] spots, int[] part) {
+    private static int[] used(Spots spots, int[] part, int count) {
         return Arrays.stream(part)
-                .map(pixel -> (int) IntStream.range(0, spots.length / 3)
-                        .filter(dot -> spots[3 * dot] == PLACES[pixel][0] && spots[3 * dot + 1] == PLACES[pixel][1])
+                .map(pixel -> (int) IntStream.range(0, count)
+                        .filter(dot -> spots.x(dot) == PLACES[pixel][0] && spots.y(dot) == PLACES[pixel][1])
                         .count())
                 .toArray();
     }
@@ -42,10 +42,10 @@ class DotMakerTest {
         Dots dots = maker("white").dots(ALL, from, to);
         int count = Math.max(fromCount, toCount);
         assertThat(dots.count()).isEqualTo(count);
-        for (int used : used(dots.starts(), from)) {
+        for (int used : used(dots.starts(), from, count)) {
             assertThat(used).isBetween(count / fromCount, (count + fromCount - 1) / fromCount);
         }
-        for (int used : used(dots.ends(), to)) {
+        for (int used : used(dots.ends(), to, count)) {
             assertThat(used).isBetween(count / toCount, (count + toCount - 1) / toCount);
         }
         assertThat(dots.grid().size()).isEqualTo(60);
@@ -57,11 +57,11 @@ class DotMakerTest {
         int[] from = {0, 1, 2, 3, 4};
         int[] to = {10, 11, 12, 13, 14};
         DotMaker plain = maker("gold");
-        assertThat(plain.dots(ALL, from, to).ways()).containsOnly(0);
-        assertThat(plain.dots(ALL, to, from).ways()).containsOnly(0);
+        assertThat(plain.dots(ALL, from, to).ways().numbers()).containsOnly(0);
+        assertThat(plain.dots(ALL, to, from).ways().numbers()).containsOnly(0);
         assertThat(plain.ways().get().count()).isEqualTo(1);
         DotMaker rich = maker("red", "blue");
-        assertThat(rich.dots(ALL, from, to).ways()).doesNotHaveDuplicates();
+        assertThat(rich.dots(ALL, from, to).ways().numbers()).doesNotHaveDuplicates();
         assertThat(rich.ways().get().count()).isEqualTo(5);
     }
 

@@ -86,8 +86,14 @@ class LegsTest {
                 .toArray();
         int[] all = IntStream.range(0, places.count()).toArray();
         int[] ways = IntStream.range(0, count).map(i -> i % 4).toArray();
+        boolean flat = PixelGridTest.isFlat(places);
         return new Dots(
-                new PixelGrid(places, all, 0.15), Spots.of(places, from), Spots.of(places, to), ways, 0.06, 0.09);
+                new PixelGrid(places, all, 0.15, flat),
+                Spots.of(places, from, flat),
+                Spots.of(places, to, flat),
+                DotWays.of(ways),
+                0.06,
+                0.09);
     }
 
     private static DotSize size(double size, double bulge) {
@@ -104,10 +110,10 @@ class LegsTest {
     private static ColorWays.Colors colors() {
         ColorWays.Colors colors = new ColorWays.Colors(4);
         for (int way = 0; way < 4; way++) {
-            colors.red[way] = way / 3f;
-            colors.green[way] = 0.9f - way / 4f;
-            colors.blue[way] = way == 2 ? 1 : 0.25f;
-            colors.alpha[way] = 1;
+            colors.channels[4 * way] = way / 3f;
+            colors.channels[4 * way + 1] = 0.9f - way / 4f;
+            colors.channels[4 * way + 2] = way == 2 ? 1 : 0.25f;
+            colors.channels[4 * way + 3] = 1;
         }
         return colors;
     }
@@ -133,27 +139,27 @@ class LegsTest {
     private static float[] byFormula(Points places, Dots dots, double progress, double spacings) {
         double share = Math.min(1, Math.max(0, progress));
         double reach = spacings * (dots.startSpacing() * (1 - share) + dots.endSpacing() * share);
+        float[] colors = colors().channels;
         float[] channels = new float[4 * places.count()];
         for (int dot = 0; dot < dots.count(); dot++) {
-            double x = along(dots, 3 * dot, progress);
-            double y = along(dots, 3 * dot + 1, progress);
-            double z = along(dots, 3 * dot + 2, progress);
+            double x = along(dots.starts().x(dot), dots.ends().x(dot), progress);
+            double y = along(dots.starts().y(dot), dots.ends().y(dot), progress);
+            double z = along(dots.starts().z(dot), dots.ends().z(dot), progress);
             Points spot = new Points(new double[] {x}, new double[] {y}, new double[] {z});
             for (int pixel = 0; pixel < places.count(); pixel++) {
                 float level = level(places.squaredDistance(pixel, spot, 0), reach);
-                int way = dots.ways()[dot];
-                float[] planes = {colors().red[way], colors().green[way], colors().blue[way], colors().alpha[way]};
+                int way = dots.ways().numbers()[dot];
                 for (int channel = 0; channel < 4; channel++) {
                     int at = 4 * pixel + channel;
-                    channels[at] = Math.max(channels[at], level * planes[channel]);
+                    channels[at] = Math.max(channels[at], level * colors[4 * way + channel]);
                 }
             }
         }
         return channels;
     }
 
-    private static double along(Dots dots, int at, double progress) {
-        return dots.starts()[at] * (1 - progress) + dots.ends()[at] * progress;
+    private static double along(double start, double end, double progress) {
+        return start * (1 - progress) + end * progress;
     }
 
     private static float level(double square, double reach) {

@@ -15,8 +15,8 @@ import org.junit.jupiter.api.Test;
 /** Six pixels on a line, of which two grids hold 1, 3 and 5 and 0 and 2; 4 is on none. */
 class LightTest {
     private static final Points PLACES = Clouds.line(6, 1);
-    private static final PixelGrid ODD = new PixelGrid(PLACES, new int[] {1, 3, 5}, 0.5);
-    private static final PixelGrid EVEN = new PixelGrid(PLACES, new int[] {0, 2}, 0.5);
+    private static final PixelGrid ODD = new PixelGrid(PLACES, new int[] {1, 3, 5}, 0.5, true);
+    private static final PixelGrid EVEN = new PixelGrid(PLACES, new int[] {0, 2}, 0.5, true);
 
     /** Two dots: the first red and a quarter of blue, the second green and half of blue. */
     private static final float[] COLORS = {1, 0, 0.25f, 1, 0, 1, 0.5f, 1};
@@ -25,12 +25,15 @@ class LightTest {
 
     /** Lights a pixel of the grid turned to; the square of a dot's reach is 4. */
     private void light(PixelGrid grid, int pixel, int dot, double square) {
-        Found found = new Found(6);
-        found.places[0] = grid.ranks(new int[] {pixel})[0];
-        found.dots[0] = dot;
+        int place = grid.ranks(new int[] {pixel})[0];
+        DotFrame frame = new DotFrame(2, true);
+        System.arraycopy(COLORS, 0, frame.colors, 0, COLORS.length);
+        Found found = frame.found;
+        found.begin(place / 2, dot / 2);
+        found.words[0] = Found.word(place - place / 2, dot - dot / 2);
         found.squares[0] = square;
         found.count = 1;
-        light.add(found, COLORS, 4);
+        light.add(found, frame, 4);
         assertThat(found.count).isZero();
     }
 

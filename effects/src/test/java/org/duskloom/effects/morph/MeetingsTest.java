@@ -15,8 +15,16 @@ class MeetingsTest {
         meetings.add(6, 0);
         Leg leg = meetings.leg(9, 1.5);
 
-        assertThat(leg.pixels()).containsExactly(0, 2, 7);
-        assertThat(leg.dots()).containsExactly(6 | Leg.FIRST, Leg.FIRST, 4, Leg.FIRST, 5);
+        assertThat(leg.words())
+                .containsExactly(
+                        0,
+                        0,
+                        5,
+                        Found.word(0, 6),
+                        Found.word(2, 0),
+                        Found.word(2, 4),
+                        Found.word(7, 0),
+                        Found.word(7, 5));
         assertThat(leg.covers(1.5)).isTrue();
         assertThat(leg.covers(1.6)).isFalse();
     }
@@ -24,7 +32,7 @@ class MeetingsTest {
     @Test
     void mayBeNone() {
         Leg leg = new Meetings(100).leg(9, 1);
-        assertThat(leg.dots()).isEmpty();
+        assertThat(leg.words()).isEmpty();
         assertThat(leg.covers(1)).isTrue();
         assertThat(Leg.CROWDED.covers(0)).isFalse();
     }

@@ -2,6 +2,7 @@ package org.duskloom.effects.morph;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -28,13 +29,17 @@ class PixelGridTest {
                 new Points(new double[90], new double[90], new double[90]));
     }
 
+    static boolean isFlat(Points places) {
+        return Arrays.stream(places.z()).allMatch(z -> z == 0);
+    }
+
     /** Against every pixel by itself, by the formula: none within reach is missed, and none is lit too often. */
     @ParameterizedTest
     @MethodSource("places")
     void lightsWhatTheFormulaLights(Points places) {
         int[] numbers = IntStream.range(0, places.count()).toArray();
         for (double side : SIDES) {
-            PixelGrid grid = new PixelGrid(places, numbers, side);
+            PixelGrid grid = new PixelGrid(places, numbers, side, isFlat(places));
             for (double reach : REACHES) {
                 for (int at = 0; at < places.count(); at += 1 + places.count() / 5) {
                     assertLit(grid, places, places.x()[at], places.y()[at], places.z()[at], reach);
@@ -49,7 +54,7 @@ class PixelGridTest {
 
     private static void assertLit(PixelGrid grid, Points places, double x, double y, double z, double reach) {
         Light light = new Light(places.count(), List.of(grid));
-        grid.shine(1, frame(places.count(), x, y, z), reach, light);
+        grid.shine(1, frame(grid.spots().isFlat(), x, y, z), reach, light);
         Patch patch = new Patch();
         patch.reset(0, places.count());
         light.paint(0, patch);
@@ -64,9 +69,11 @@ class PixelGridTest {
     }
 
     /** A dot at a place. */
-    private static DotFrame frame(int pixels, double... spot) {
-        DotFrame frame = new DotFrame(1, pixels);
-        System.arraycopy(spot, 0, frame.spots, 0, spot.length);
+    private static DotFrame frame(boolean flat, double x, double y, double z) {
+        DotFrame frame = new DotFrame(1, flat);
+        Points spot = new Points(new double[] {x}, new double[] {y}, new double[] {z});
+        Spots spots = Spots.of(spot, new int[1], flat);
+        frame.spots.setBetween(spots, spots, 0);
         System.arraycopy(new float[] {1, 0.5f, 0.25f, 1}, 0, frame.colors, 0, frame.colors.length);
         return frame;
     }
@@ -88,7 +95,7 @@ class PixelGridTest {
                         .mapToDouble(i -> i == 49 ? -1e9 : i * 1e-6)
                         .toArray(),
                 IntStream.range(0, 50).mapToDouble(i -> i == 49 ? 1e9 : 0).toArray());
-        PixelGrid grid = new PixelGrid(places, IntStream.range(0, 50).toArray(), 1e-6);
+        PixelGrid grid = new PixelGrid(places, IntStream.range(0, 50).toArray(), 1e-6, false);
 
         assertThat(grid.cellCount()).isLessThanOrEqualTo(8 * 50);
         assertLit(grid, places, 0, 0, 0, 5e-6);
@@ -97,10 +104,10 @@ class PixelGridTest {
     @Test
     void holdsOnlyThePixelsGiven() {
         Points places = Clouds.grid(100, 0, 1);
-        PixelGrid grid = new PixelGrid(places, new int[] {3, 99, 50}, 1);
+        PixelGrid grid = new PixelGrid(places, new int[] {3, 99, 50}, 1, true);
         assertThat(grid.ranks(new int[] {50, 3, 99})).containsExactlyInAnyOrder(0, 1, 2);
         Light light = new Light(100, List.of(grid));
-        grid.shine(1, frame(3, 0, 0, 0), 1e4, light);
+        grid.shine(1, frame(true, 0, 0, 0), 1e4, light);
         Patch patch = new Patch();
         patch.reset(0, 100);
         light.paint(0, patch);

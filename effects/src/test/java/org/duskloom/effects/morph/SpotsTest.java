@@ -11,21 +11,38 @@ class SpotsTest {
 
     @Test
     void standSideBySide() {
-        assertThat(Spots.of(POINTS, new int[] {2, 0})).containsExactly(3, 6, 9, 1, 4, 7);
+        Spots spots = Spots.of(POINTS, new int[] {2, 0}, false);
+        assertThat(spots.plane()).containsExactly(3, 6, 1, 4);
+        assertThat(spots.depths()).containsExactly(9, 7);
+        assertThat(spots.isFlat()).isFalse();
+        assertThat(new double[] {spots.x(1), spots.y(1), spots.z(1)}).containsExactly(1, 4, 7);
     }
 
-    /** 3, 4 and 12: 9 + 16 + 144 = 169. */
+    @Test
+    void mayBeFlat() {
+        Spots spots = Spots.of(POINTS, new int[] {2, 0}, true);
+        assertThat(spots.isFlat()).isTrue();
+        assertThat(new double[] {spots.x(1), spots.y(1), spots.z(1)}).containsExactly(1, 4, 0);
+    }
+
+    /** 3, 4 and 12: 9 + 16 + 144 = 169; without the last 25. */
     @Test
     void tellTheirDistance() {
-        double[] others = {0, 0, 0, 4, 8, -5};
-        assertThat(Spots.squaredDistance(Spots.of(POINTS, new int[] {0, 0}), 1, others, 1))
-                .isEqualTo(169);
+        Spots others = Spots.of(
+                new Points(new double[] {0, 4}, new double[] {0, 8}, new double[] {0, -5}), new int[] {0, 1}, false);
+        Spots spots = Spots.of(POINTS, new int[] {0, 0}, false);
+        assertThat(spots.squaredDistance(1, others, 1)).isEqualTo(169);
+        assertThat(Spots.flatSquare(spots.plane(), 1, others.plane(), 1)).isEqualTo(25);
     }
 
     @Test
     void goStraight() {
-        double[] between = new double[6];
-        Spots.between(new double[] {0, 4, -2}, new double[] {8, 0, -2}, 0.25, between);
-        assertThat(between).containsExactly(2, 3, -2, 0, 0, 0);
+        Points from = new Points(new double[] {0, -1}, new double[] {4, 5}, new double[] {-2, 6});
+        Points to = new Points(new double[] {8, -1}, new double[] {0, 9}, new double[] {-2, 8});
+        Spots between = Spots.room(2, false);
+        int[] both = {0, 1};
+        between.setBetween(Spots.of(from, both, false), Spots.of(to, both, false), 0.25);
+        assertThat(between.plane()).containsExactly(2, 3, -1, 6);
+        assertThat(between.depths()).containsExactly(-2, 6.5);
     }
 }
