@@ -80,7 +80,9 @@ record Dots(PixelGrid grid, Spots starts, Spots ends, DotWays ways, double start
     void shine(double progress, double size, Leg leg, ColorWays.Colors colors, DotFrame frame, Light light) {
         double reach = size * spacing(progress);
         frame.spots.setBetween(starts, ends, progress);
-        ways.give(colors.channels, frame);
+        if (light.asksForColors()) {
+            ways.give(colors.channels, frame);
+        }
         if (leg.covers(reach)) {
             leg.shine(grid.spots(), frame, reach, light);
         } else {

@@ -8,9 +8,9 @@ import org.duskloom.engine.effect.Patch;
 /**
  * Paints the dots of {@link Morph}: all of them when a frame begins; then the patches are copies.
  *
- * <p>At 100,000 pixels it takes some 16 times as long as a sweep: every pair is a soft dot that moves, so each pixel
- * looks anew in each frame at the dots that it may meet. Twice as long where dots meet too many pixels for {@link Legs}
- * to keep, since they go far: dots then look for their pixels by cell.
+ * <p>It takes some 16 times as long as a sweep, 9 times where there is one colour: every pair is a soft dot that moves,
+ * so each pixel looks anew in each frame at the dots that it may meet. Longer where dots meet too many pixels for {@link
+ * Legs} to keep, since they go far: dots then look for their pixels by cell.
  */
 final class MorphBrush implements Brush {
     private final List<Legs> members;
@@ -28,7 +28,7 @@ final class MorphBrush implements Brush {
         this.ways = ways;
         colors = new ColorWays.Colors(ways.count());
         List<Dots> dots = members.stream().map(Legs::dots).toList();
-        light = new Light(pixelCount, dots.stream().map(Dots::grid).toList());
+        light = Light.of(pixelCount, dots.stream().map(Dots::grid).toList(), ways.count());
         frame = new DotFrame(dots);
     }
 
@@ -37,7 +37,7 @@ final class MorphBrush implements Brush {
         double progress = way.progress(time);
         double spacings = size.spacings(time, progress);
         ways.fill(time.seconds(), (float) Math.min(1, Math.max(0, progress)), colors);
-        light.clear();
+        light.begin(colors.channels);
         for (int member = 0; member < members.size(); member++) {
             Legs legs = members.get(member);
             light.turnTo(member);

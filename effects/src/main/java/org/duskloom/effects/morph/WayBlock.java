@@ -35,7 +35,8 @@ final class WayBlock {
             startAlpha[way] = ways.get(way).start().alpha();
             endAlpha[way] = ways.get(way).end().alpha();
         }
-        opaque = ways.stream().allMatch(way -> way.start().alpha() == 1 && way.end().alpha() == 1);
+        opaque = ways.stream()
+                .allMatch(way -> way.start().alpha() == 1 && way.end().alpha() == 1);
     }
 
     private static CubicMix opaqueMix(FixedWays.Ends ends) {

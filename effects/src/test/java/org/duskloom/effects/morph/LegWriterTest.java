@@ -35,8 +35,8 @@ class LegWriterTest {
             int end = next + Leg.HEAD + words[next + 2];
             assertThat(words[next + 2]).isBetween(1, Found.BLOCK);
             for (int i = next + Leg.HEAD; i < end; i++) {
-                pairs.add(new Pair(
-                        words[next] + Found.placeAbove(words[i]), words[next + 1] + Found.dotAbove(words[i])));
+                pairs.add(
+                        new Pair(words[next] + Found.placeAbove(words[i]), words[next + 1] + Found.dotAbove(words[i])));
             }
             next = end;
         }

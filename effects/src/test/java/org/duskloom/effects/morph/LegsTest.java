@@ -120,7 +120,7 @@ class LegsTest {
 
     /** Red, green, blue and alpha of every pixel. */
     private static float[] lit(Dots dots, Leg leg, double progress, double spacings) {
-        Light light = new Light(dots.grid().size(), List.of(dots.grid()));
+        Light light = new ColorLight(dots.grid().size(), List.of(dots.grid()));
         light.turnTo(0);
         dots.shine(progress, spacings, leg, colors(), new DotFrame(List.of(dots)), light);
         Patch patch = new Patch();

@@ -21,7 +21,7 @@ class LightTest {
     /** Two dots: the first red and a quarter of blue, the second green and half of blue. */
     private static final float[] COLORS = {1, 0, 0.25f, 1, 0, 1, 0.5f, 1};
 
-    private final Light light = new Light(6, List.of(ODD, EVEN));
+    private final ColorLight light = new ColorLight(6, List.of(ODD, EVEN));
 
     /** Lights a pixel of the grid turned to; the square of a dot's reach is 4. */
     private void light(PixelGrid grid, int pixel, int dot, double square) {
@@ -78,7 +78,7 @@ class LightTest {
         light(ODD, 1, 1, 0);
         assertThat(IntStream.range(0, 6).filter(pixel -> shown(pixel)[3] > 0)).containsExactly(0, 1);
         assertThat(shown(4)).containsOnly(0);
-        light.clear();
+        light.begin(COLORS);
         assertThat(IntStream.range(0, 6).filter(pixel -> shown(pixel)[3] > 0)).isEmpty();
     }
 

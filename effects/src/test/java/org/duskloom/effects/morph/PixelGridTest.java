@@ -53,7 +53,7 @@ class PixelGridTest {
     }
 
     private static void assertLit(PixelGrid grid, Points places, double x, double y, double z, double reach) {
-        Light light = new Light(places.count(), List.of(grid));
+        Light light = new ColorLight(places.count(), List.of(grid));
         grid.shine(1, frame(grid.spots().isFlat(), x, y, z), reach, light);
         Patch patch = new Patch();
         patch.reset(0, places.count());
@@ -106,7 +106,7 @@ class PixelGridTest {
         Points places = Clouds.grid(100, 0, 1);
         PixelGrid grid = new PixelGrid(places, new int[] {3, 99, 50}, 1, true);
         assertThat(grid.ranks(new int[] {50, 3, 99})).containsExactlyInAnyOrder(0, 1, 2);
-        Light light = new Light(100, List.of(grid));
+        Light light = new ColorLight(100, List.of(grid));
         grid.shine(1, frame(true, 0, 0, 0), 1e4, light);
         Patch patch = new Patch();
         patch.reset(0, 100);

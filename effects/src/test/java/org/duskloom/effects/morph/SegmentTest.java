@@ -13,8 +13,7 @@ class SegmentTest {
     void measuresFromTheNearestPoint(double x, double y, double z, double square) {
         Spots from = spots(9, 9, 9, 1, 1, 0);
         Spots to = spots(9, 9, 9, 4, 5, 0);
-        assertThat(Segment.of(from, to, 1).squaredDistance(spots(x, y, z), 0))
-                .isCloseTo(square, within(1e-12));
+        assertThat(Segment.of(from, to, 1).squaredDistance(spots(x, y, z), 0)).isCloseTo(square, within(1e-12));
     }
 
     /** A dot that stays where it is. */
@@ -22,8 +21,7 @@ class SegmentTest {
     @CsvSource({"0,0,0, 3", "1,1,1, 0", "1,1,-1, 4"})
     void mayBeAPoint(double x, double y, double z, double square) {
         Spots spot = spots(1, 1, 1);
-        assertThat(Segment.of(spot, spot, 0).squaredDistance(spots(x, y, z), 0))
-                .isEqualTo(square);
+        assertThat(Segment.of(spot, spot, 0).squaredDistance(spots(x, y, z), 0)).isEqualTo(square);
     }
 
     private static Spots spots(double... coordinates) {
