@@ -1,9 +1,10 @@
 package org.duskloom.effects.morph;
 
 /**
- * Pairs of a pixel and a dot within reach of it, a few at a time. Of those looked at about half are, in no order that a
- * processor could guess; so each is written down, and counted only if it is: the sign of a number, rather than a branch.
- * A pair is one word, so that a loop has few arrays: compilers otherwise run out of registers. Scratch, for one thread.
+ * Pairs of a pixel and a dot within reach of it, a few at a time. Of those looked at about half are, in no order that
+ * a processor could guess; so each is written down, and counted only if it is: the sign of a number, rather than a
+ * branch. A pair is one word, so that a loop has few arrays: compilers otherwise run out of registers. Scratch, for one
+ * thread.
  */
 final class Found {
     /** How many are found before they are lit, about. */
@@ -22,8 +23,8 @@ final class Found {
     int count;
 
     /**
-     * A pair: half a word says by how much its pixel's place in the grid is above the first, half a word by how much its
-     * dot's number is.
+     * A pair: half a word says by how much its pixel's place in the grid is above the first, half a word by how much
+     * its dot's number is.
      */
     static int word(int placeAbove, int dotAbove) {
         return placeAbove << Short.SIZE | dotAbove;

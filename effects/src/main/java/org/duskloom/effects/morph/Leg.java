@@ -3,8 +3,8 @@ package org.duskloom.effects.morph;
 /**
  * A stretch of the way of some dots, and which pixels each may meet on it. Immutable.
  *
- * @param words block after block: the least place of a pixel in the grid, the least number of a dot, how many pairs there
- *     are; for each by how much its pixel and its dot are more, in half a word each
+ * @param words block after block: the least place of a pixel in the grid, the least number of a dot, how many pairs
+ *     there are; for each by how much its pixel and its dot are more, in half a word each
  * @param reach how far dots reach at most
  */
 record Leg(int[] words, double reach) {

@@ -3,9 +3,9 @@ package org.duskloom.effects.morph;
 import org.duskloom.effects.assign.Points;
 
 /**
- * Places in space. The two coordinates that face the audience stand side by side, so that whoever asks for a place finds
- * them in one line of the processor's cache; the third is left out where all of a display hangs at 0, which saves a third
- * of the memory that a frame walks through.
+ * Places in space. The two coordinates that face the audience stand side by side, so that whoever asks for a place
+ * finds them in one line of the processor's cache; the third is left out where all of a display hangs at 0, which saves
+ * a third of the memory that a frame walks through.
  *
  * @param plane x and y of each place
  * @param depths z of each place; none where it is 0 for all

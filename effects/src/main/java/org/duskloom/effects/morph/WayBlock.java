@@ -8,8 +8,8 @@ import org.duskloom.engine.color.CubicMix;
 import org.duskloom.engine.color.LinearColor;
 
 /**
- * Some ways between colours that do not move, through OKLab, alpha and all. Colours are multiplied by their alpha before
- * they are mixed and divided after (W3C CSS Color Module Level 4, "Interpolating with Alpha"), so the mix of two
+ * Some ways between colours that do not move, through OKLab, alpha and all. Colours are multiplied by their alpha
+ * before they are mixed and divided after (W3C CSS Color Module Level 4, "Interpolating with Alpha"), so the mix of two
  * translucent colours is that of the opaque ones at another share: {@code endAlpha · share / (startAlpha · (1 − share)
  * + endAlpha · share)}. Immutable.
  */
