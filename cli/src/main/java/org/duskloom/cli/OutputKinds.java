@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.format.NpyKind;
 import org.duskloom.engine.format.OutputKind;
 import org.duskloom.engine.format.OutputRegistry;
@@ -25,7 +26,7 @@ import org.duskloom.engine.wire.PortMap;
 /** The kinds of output that the commands choose from. */
 final class OutputKinds {
     /** In the order of the help; those that need a display's ports cannot write without one. */
-    static final OutputRegistry ALL = of(OutputKinds::none, OutputKinds::none, frames -> List.of());
+    static final OutputRegistry ALL = of(OutputKinds::none, CsvStyle.COMMAS, OutputKinds::none, frames -> List.of());
 
     private OutputKinds() {}
 
@@ -38,22 +39,24 @@ final class OutputKinds {
         }
     }
 
-    /** The same kinds for a show. */
-    static List<OutputKind> of(LoadedShow show, List<OutputKind> kinds) {
+    /** The same kinds for a show, with tables of a style. */
+    static List<OutputKind> of(LoadedShow show, List<OutputKind> kinds, CsvStyle style) {
         return bound(
                 kinds,
                 of(
                         () -> show.wired().wiring().orElseThrow(),
+                        style,
                         show::streamSource,
                         frames -> show.cues().moments(frames, ShownFrames.USUAL_PANELS)));
     }
 
-    /** The same kinds for a proof of some pixels. */
-    static List<OutputKind> of(LoadedPixels pixels, RunInfo proof, List<OutputKind> kinds) {
+    /** The same kinds for a proof of some pixels, with tables of a style. */
+    static List<OutputKind> of(LoadedPixels pixels, RunInfo proof, List<OutputKind> kinds, CsvStyle style) {
         return bound(
                 kinds,
                 of(
                         () -> pixels.wired(proof.rate()).wiring().orElseThrow(),
+                        style,
                         () -> pixels.streamSource(proof.title()),
                         frames -> List.of()));
     }
@@ -63,12 +66,15 @@ final class OutputKinds {
     }
 
     private static OutputRegistry of(
-            Supplier<PortMap> wiring, Supplier<StreamSource> source, Function<FrameList, List<ShownMoment>> moments) {
+            Supplier<PortMap> wiring,
+            CsvStyle style,
+            Supplier<StreamSource> source,
+            Function<FrameList, List<ShownMoment>> moments) {
         return new OutputRegistry(List.of(
                 new RgbKind(),
                 new NpyKind(),
                 new SinglesKind(),
-                new PortsKind(wiring),
+                new PortsKind(wiring, style),
                 new PacketsKind(wiring, source),
                 ContactStripKind.standard(moments),
                 new TimeStripKind(OptionalInt.empty(), ShownFrames.USUAL_COLUMNS),

@@ -133,7 +133,7 @@ final class ProofCommand implements Callable<Integer> {
         } else {
             frames = new ProofFrames(chosen(proved(loaded.groups())), "Proof of " + name, shown);
         }
-        List<OutputKind> kinds = new ArrayList<>(OutputKinds.of(loaded, frames.info(), asked));
+        List<OutputKind> kinds = new ArrayList<>(OutputKinds.of(loaded, frames.info(), asked, words.style()));
         kinds.add(steps);
         kinds.add(OutputKinds.ALL.kind("strip"));
         OutputFolder folder = new OutputFolder(output, OutputNames.ifExists(force), loaded::refuseAsOutput);

@@ -133,7 +133,7 @@ final class RenderCommand implements Callable<Integer> {
         if (lacksPorts(loaded.get(), kinds)) {
             return ExitCode.BAD_INPUT;
         }
-        kinds = OutputKinds.of(loaded.get(), kinds);
+        kinds = OutputKinds.of(loaded.get(), kinds, words.style());
         FrameSource source = loaded.get().frames();
         FrameSpan span = span(source.info().showFrames());
         Rendering rendering = new Rendering(source, FrameList.of(span), usedThreads);

@@ -9,6 +9,8 @@ import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** {@code render --as ports,packets}, and what {@code check} says of ports. */
 class PortsRenderTest {
@@ -40,6 +42,33 @@ class PortsRenderTest {
         assertThat(Files.readAllLines(out.resolve("patch.csv"))).hasSize(201).contains("left,fence,171,2,1,GRB");
         assertThat(Files.readString(out.resolve("frames.json")))
                 .contains("\"file\": \"packets.pcap\"", "\"file\": \"ports/left.bin\"", "\"file\": \"patch.csv\"");
+    }
+
+    /** As of 'map' and 'sheet': for spreadsheets that take a comma for a decimal sign. */
+    @Test
+    void thePatchMayHaveSemicolons() throws IOException {
+        Path show = WiredGarden.show(folder, 20, 40, "{\"name\": \"left\", \"chain\": [\"fence\"]}");
+        Path out = folder.resolve("out");
+        assertThat(Ran.with("render", show, "-o", out, "--as", "ports", "--semicolons")
+                        .code())
+                .isZero();
+        assertThat(Files.readAllLines(out.resolve("patch.csv")))
+                .startsWith("\uFEFFport;prop;pixel;universe;slot;colors", "left;fence;1;1;1;RGB");
+        Path proof = folder.resolve("proof");
+        Ran proved = Ran.with(
+                "proof", folder.resolve("display.json"), "-o", proof, "--as", "ports,packets", "--semicolons");
+        assertThat(proved.code()).as(proved.err()).isZero();
+        assertThat(proof.resolve("patch.csv")).hasSameBinaryContentAs(out.resolve("patch.csv"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"render", "proof"})
+    void semicolonsAreForTables(String command) throws IOException {
+        Path show = WiredGarden.show(folder, 20, 40, "{\"name\": \"left\", \"chain\": [\"fence\"]}");
+        Ran ran = Ran.with(command, show, "-o", folder.resolve("out"), "--semicolons");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .contains("--semicolons says how tables are written, and --as asks for none; one comes with ports");
     }
 
     /** A player that takes all files of the folder must not find one of an earlier night. */

@@ -11,18 +11,26 @@ import org.duskloom.engine.wire.UniverseRun;
 
 /**
  * Which pixel lies where: a row for each pixel of each port in the order of the line, with the universe and the slot of
- * its first colour. Pixels that stay dark have no prop. CSV as in RFC 4180.
+ * its first colour. Pixels that stay dark have no prop. CSV as in RFC 4180, but for semicolons.
  */
 final class PatchTable {
-    private PatchTable() {}
+    private final PortMap wiring;
+    private final CsvStyle style;
+    private final StringBuilder text = new StringBuilder();
 
-    static byte[] of(PortMap wiring) {
-        StringBuilder text = new StringBuilder("port,prop,pixel,universe,slot,colors\r\n");
-        wiring.ports().ports().forEach(port -> append(text, port, wiring.map().props()));
-        return text.toString().getBytes(StandardCharsets.UTF_8);
+    private PatchTable(PortMap wiring, CsvStyle style) {
+        this.wiring = wiring;
+        this.style = style;
     }
 
-    private static void append(StringBuilder text, Port port, List<Prop> props) {
+    static byte[] of(PortMap wiring, CsvStyle style) {
+        PatchTable table = new PatchTable(wiring, style);
+        table.text.append(style.start()).append(style.header("port,prop,pixel,universe,slot,colors\r\n"));
+        wiring.ports().ports().forEach(table::append);
+        return table.text.toString().getBytes(StandardCharsets.UTF_8);
+    }
+
+    private void append(Port port) {
         List<UniverseRun> runs = port.runs();
         int bytesPerPixel = port.signal().bytesPerPixel();
         int firstByte = 0;
@@ -33,18 +41,28 @@ final class PatchTable {
                     run++;
                 }
                 UniverseRun in = runs.get(run);
-                text.append(CsvStyle.COMMAS.cell(port.name())).append(',');
-                if (link.isDark()) {
-                    text.append(',');
-                } else {
-                    Prop prop = props.get(link.propIndex());
-                    text.append(CsvStyle.COMMAS.cell(prop.name())).append(',').append(pixel - prop.firstPixel() + 1);
-                }
-                text.append(',').append(in.universe());
-                text.append(',').append(in.firstSlot() + firstByte - in.firstByte());
-                text.append(',').append(port.signal().colors()).append("\r\n");
+                cell(style.cell(port.name()));
+                appendPixel(link, pixel);
+                cell(in.universe());
+                cell(in.firstSlot() + firstByte - in.firstByte());
+                text.append(port.signal().colors()).append("\r\n");
                 firstByte += bytesPerPixel;
             }
         }
+    }
+
+    private void appendPixel(Link link, int pixel) {
+        if (link.isDark()) {
+            cell("");
+            cell("");
+        } else {
+            Prop prop = wiring.map().props().get(link.propIndex());
+            cell(style.cell(prop.name()));
+            cell(pixel - prop.firstPixel() + 1);
+        }
+    }
+
+    private void cell(Object written) {
+        text.append(written).append(style.separator());
     }
 }

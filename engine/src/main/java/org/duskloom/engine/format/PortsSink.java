@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.file.StagedFile;
 import org.duskloom.engine.file.StagedFolder;
 import org.duskloom.engine.frame.EncodedBytes;
@@ -41,7 +42,7 @@ final class PortsSink implements RecordedSink, EncodingSink {
         this.folder = folder;
     }
 
-    static PortsSink open(PortMap wiring, OutputFolder folder, String patchName) throws IOException {
+    static PortsSink open(PortMap wiring, OutputFolder folder, String patchName, CsvStyle style) throws IOException {
         // As a whole, so that no file is left of a port that is there no more.
         StagedFolder ports = folder.openFolder(FOLDER, MEMBERS);
         PortsSink sink = new PortsSink(wiring, ports);
@@ -49,7 +50,7 @@ final class PortsSink implements RecordedSink, EncodingSink {
             String file = port.name() + EXTENSION;
             sink.add(ports.open(file), FOLDER + file);
         }
-        byte[] patch = PatchTable.of(wiring);
+        byte[] patch = PatchTable.of(wiring, style);
         sink.add(folder.open(patchName), patchName).write(patch, 0, patch.length);
         return sink;
     }

@@ -29,8 +29,16 @@ public sealed interface Seam {
         }
     }
 
-    /** It does not hang on the frames: every run has the same file. */
-    record Same() implements Seam {}
+    /**
+     * It does not hang on the frames: every run has the same file.
+     *
+     * @param options what was asked for beside the words for such a file, as its bytes show it; empty for nothing
+     */
+    record Same(Function<byte[], String> options) implements Seam {
+        public Same {
+            Objects.requireNonNull(options, "options");
+        }
+    }
 
     /**
      * A folder that holds the bytes of each frame in a file of its own.

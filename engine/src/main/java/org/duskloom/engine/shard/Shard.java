@@ -8,8 +8,11 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.duskloom.engine.format.FrameManifest;
+import org.duskloom.engine.format.OutputRegistry;
+import org.duskloom.engine.format.Seam;
 import org.duskloom.engine.format.WrittenFile;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.problem.Location;
@@ -59,6 +62,29 @@ public record Shard(Path folder, FrameManifest manifest) {
                 .filter(written -> written.file().equals(file))
                 .mapToLong(WrittenFile::bytes)
                 .sum();
+    }
+
+    /**
+     * What its files were asked for with, beside the words of {@code --as}; a file that cannot be read tells nothing.
+     */
+    List<String> options(OutputRegistry kinds) {
+        Set<String> options = new TreeSet<>();
+        for (WrittenFile written : manifest.files()) {
+            if (kinds.seam(written.file()).orElse(null) instanceof Seam.Same same) {
+                options.add(options(path(written.file()), same));
+            }
+        }
+        options.remove("");
+        return List.copyOf(options);
+    }
+
+    private static String options(Path file, Seam.Same same) {
+        try {
+            return same.options().apply(Files.readAllBytes(file));
+        } catch (IOException unreadable) {
+            // Whoever takes the file over says so.
+            return "";
+        }
     }
 
     /** Everything that must not be written while it is read. */

@@ -100,6 +100,10 @@ public record Shards(List<Shard> shards) {
             foreign.tell("the props are others");
         }
         compareInputs(first, other, foreign);
+        compareFiles(first, other, kinds, problems);
+    }
+
+    private static void compareFiles(Shard first, Shard other, OutputRegistry kinds, Problems problems) {
         List<String> words = kinds.wordsOf(first.manifest().files());
         List<String> otherWords = kinds.wordsOf(other.manifest().files());
         if (!names(first).equals(names(other))) {
@@ -111,7 +115,21 @@ public record Shards(List<Shard> shards) {
                             ? "all shards have the same files"
                             : "render all shards with the same --as: here it was " + String.join(",", otherWords)
                                     + ", there " + String.join(",", words));
+            return;
         }
+        List<String> options = first.options(kinds);
+        List<String> otherOptions = other.options(kinds);
+        if (!options.equals(otherOptions)) {
+            problems.error(
+                    other.location(),
+                    "it was rendered " + with(otherOptions, options) + ", and " + first.folder() + " "
+                            + with(options, otherOptions),
+                    "render all shards alike");
+        }
+    }
+
+    private static String with(List<String> options, List<String> others) {
+        return options.isEmpty() ? "without " + String.join(" ", others) : "with " + String.join(" ", options);
     }
 
     private static List<String> names(Shard shard) {
@@ -211,7 +229,10 @@ public record Shards(List<Shard> shards) {
                 Location.ofFile(show),
                 "frames " + missing + " are in no shard: " + (taken.length() > 200 ? shards.size() + " shards" : taken),
                 "where that file is, this makes them: duskloom render " + typed(show) + " -o " + folder + " --frames "
-                        + missing + " --as " + String.join(",", kinds.wordsOf(first().files())));
+                        + missing + " --as " + String.join(",", kinds.wordsOf(first().files()))
+                        + shards.get(0).options(kinds).stream()
+                                .map(option -> " " + option)
+                                .collect(Collectors.joining()));
     }
 
     /** As a shell takes it for one word. */

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FramePixels;
@@ -80,7 +81,12 @@ class PortsKindTest {
     }
 
     private void write(FrameSpan span, String name, int threads) throws IOException, InterruptedException {
-        PortsKind kind = new PortsKind(PortsKindTest::wiring);
+        write(span, name, threads, CsvStyle.COMMAS);
+    }
+
+    private void write(FrameSpan span, String name, int threads, CsvStyle style)
+            throws IOException, InterruptedException {
+        PortsKind kind = new PortsKind(PortsKindTest::wiring, style);
         FrameRun run = new FrameRun(new MadeUp(), FrameList.of(span), threads);
         try (OutputFolder out = new OutputFolder(folder.resolve(name), IfExists.REFUSE, target -> {});
                 FrameSink sink = kind.open(out)) {
@@ -137,6 +143,20 @@ class PortsKindTest {
                 left,fence,1,4,4,RGB
                 right,"daisy ""one""\",1,9,511,RGB
                 right,"daisy ""one""\",2,10,2,RGB
+                """.replace("\n", "\r\n"));
+    }
+
+    /** For spreadsheets of countries with a decimal comma, with the mark by which they know UTF-8. */
+    @Test
+    void patchMayHaveSemicolons() throws IOException, InterruptedException {
+        write(new FrameSpan(0, 1), "out", 1, CsvStyle.SEMICOLONS);
+        assertThat(Files.readString(folder.resolve("out/patch.csv"))).isEqualTo("""
+                \uFEFFport;prop;pixel;universe;slot;colors
+                left;;;3;508;RGB
+                left;fence;3;4;1;RGB
+                left;fence;1;4;4;RGB
+                right;"daisy ""one""\";1;9;511;RGB
+                right;"daisy ""one""\";2;10;2;RGB
                 """.replace("\n", "\r\n"));
     }
 }

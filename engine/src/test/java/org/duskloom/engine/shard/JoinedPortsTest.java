@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.file.IfExists;
 import org.duskloom.engine.format.FrameOutputs;
 import org.duskloom.engine.format.Origin;
@@ -64,7 +65,11 @@ class JoinedPortsTest {
     }
 
     private static OutputKind ports(String second) {
-        return new PortsKind(() -> wiring(second));
+        return ports(second, CsvStyle.COMMAS);
+    }
+
+    private static OutputKind ports(String second, CsvStyle style) {
+        return new PortsKind(() -> wiring(second), style);
     }
 
     private static final OutputRegistry KINDS = new OutputRegistry(List.of(new RgbKind(), ports("right")));
@@ -156,6 +161,40 @@ class JoinedPortsTest {
         assertThat(join(together(first, second).orElseThrow())).isFalse();
         assertThat(told()).singleElement().asString().contains("b/patch.csv").contains("it is not the same as ");
         assertThat(namesIn(folder.resolve("joined"))).as("nothing is final").isEmpty();
+    }
+
+    /** A table has no style of its own: it is the one that all shards were rendered with. */
+    @Test
+    void tablesWithSemicolonsAreJoined() throws Exception {
+        OutputKind[] kinds = {new RgbKind(), ports("right", CsvStyle.SEMICOLONS)};
+        Path whole = render("whole", 0, FRAMES, kinds);
+        assertThat(join(together(render("a", 0, 7, kinds), render("b", 7, FRAMES, kinds))
+                        .orElseThrow()))
+                .isTrue();
+        assertThat(folder.resolve("joined/patch.csv")).hasSameBinaryContentAs(whole.resolve("patch.csv"));
+    }
+
+    @Test
+    void shardsWithTablesOfTwoStylesAreToldApart() throws Exception {
+        Path first = render("a", 0, 7, new RgbKind(), ports("right"));
+        Path second = render("b", 7, FRAMES, new RgbKind(), ports("right", CsvStyle.SEMICOLONS));
+        assertThat(together(first, second)).isEmpty();
+        assertThat(together(second, first)).isEmpty();
+        assertThat(told()).hasSize(2);
+        assertThat(told().get(0))
+                .startsWith("a/frames.json: error: it was rendered without --semicolons, and ")
+                .endsWith("b with --semicolons; render all shards alike");
+        assertThat(told().get(1))
+                .startsWith("b/frames.json: error: it was rendered with --semicolons, and ")
+                .endsWith("a without --semicolons; render all shards alike");
+    }
+
+    /** The command that makes what is missing makes what fits. */
+    @Test
+    void missingFramesAreRenderedInTheSameStyle() throws Exception {
+        assertThat(together(render("a", 0, 7, new RgbKind(), ports("right", CsvStyle.SEMICOLONS))))
+                .isEmpty();
+        assertThat(told()).singleElement().asString().endsWith("--frames 7..24 --as rgb,ports --semicolons");
     }
 
     /** A port of another name is another file. */
