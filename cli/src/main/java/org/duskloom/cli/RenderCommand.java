@@ -126,6 +126,7 @@ final class RenderCommand implements Callable<Integer> {
         if (strip && OutputNames.isStandardOutput(output)) {
             throw new MisuseException("--strip needs a folder, and -o is the standard output");
         }
+        requireFolder(kinds);
         Optional<LoadedShow> loaded = show.load(streams);
         if (loaded.isEmpty()) {
             return ExitCode.BAD_INPUT;
@@ -143,6 +144,16 @@ final class RenderCommand implements Callable<Integer> {
             render(loaded.get(), kinds, rendering);
         }
         return ExitCode.DONE;
+    }
+
+    private void requireFolder(List<OutputKind> kinds) {
+        if (!OutputNames.isStandardOutput(output)) {
+            boolean single = kinds.size() == 1 && kinds.get(0) instanceof StreamKind;
+            OutputNames.requireNoFile(
+                    "-o",
+                    output,
+                    single ? "; for " + kinds.get(0).word() + " alone: -o - > " + output : "");
+        }
     }
 
     private boolean lacksPorts(LoadedShow loaded, List<OutputKind> kinds) {
