@@ -8,8 +8,13 @@ import org.duskloom.engine.problem.Problems;
 
 /** Where the columns of a pixel map stand, from 0; -1 where one is absent. */
 record MapColumns(int prop, int pixel, int x, int y, int z, int part, int ownX, int ownY, int ownZ) {
+    private static final String MAKE_MAP = "\"duskloom map DISPLAY.json -o map.csv\" writes a pixel map";
+    private static final String SHAPE_COLUMNS = "the pixels of one shape have the columns pixel,x,y";
+
     static Optional<MapColumns> ofMap(CsvTable table, Problems problems) {
-        if (holdsPlacesInPicture(table, problems) || !table.expectColumns(MapFields.MAP)) {
+        if (holdsPlacesInPicture(table, problems)
+                || OwnTable.refused(table, MAKE_MAP, problems)
+                || !table.expectColumns(MapFields.MAP)) {
             return Optional.empty();
         }
         boolean hasOwnX = table.column(MapFields.OWN_X).isPresent();
@@ -25,7 +30,9 @@ record MapColumns(int prop, int pixel, int x, int y, int z, int part, int ownX, 
     }
 
     static Optional<MapColumns> ofShape(CsvTable table, Problems problems) {
-        return !holdsPlacesInPicture(table, problems) && table.expectColumns(MapFields.SHAPE)
+        return !holdsPlacesInPicture(table, problems)
+                        && !OwnTable.refused(table, SHAPE_COLUMNS, problems)
+                        && table.expectColumns(MapFields.SHAPE)
                 ? Optional.of(of(table))
                 : Optional.empty();
     }

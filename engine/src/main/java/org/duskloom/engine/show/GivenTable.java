@@ -4,12 +4,19 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.map.OwnTable;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.timeline.TimelineFields;
 
-/** A table of places that was given where a timeline or a display is read: who gave it knows no JSON to be missing. */
+/** A table that was given where a timeline or a display is read: who gave it knows no JSON to be missing. */
 final class GivenTable {
+    private static final String JSON = "a timeline or a display starts with {";
+
+    private static final String SAVE_ANEW =
+            "tabs stand between its cells, and a pixel map has commas or semicolons there: save it anew";
+
     private GivenTable() {}
 
     /** Whether a file is one; then an error says so, and what is done with such a table. */
@@ -19,14 +26,19 @@ final class GivenTable {
             return false;
         }
         List<String> columns = columns(source.text(), start);
+        Optional<OwnTable> own = OwnTable.of(columns);
         boolean isTable = columns.contains("x") && columns.contains("y");
-        if (isTable) {
+        if (own.isPresent()) {
+            problems.error(source.locationAt(start), "this is " + own.get().words(), JSON);
+        } else if (isTable) {
+            boolean hasTabs = headerLine(source.text(), start).indexOf('\t') >= 0;
+            String name = Path.of(source.shownName()).getFileName().toString();
             problems.error(
                     source.locationAt(start),
                     "this is a table, not a timeline or a display",
-                    use(columns, Path.of(source.shownName()).getFileName().toString()));
+                    hasTabs ? SAVE_ANEW : use(columns, name));
         }
-        return isTable;
+        return isTable || own.isPresent();
     }
 
     /** Where the first line begins that is neither empty nor a note, behind its blanks. */
@@ -57,8 +69,12 @@ final class GivenTable {
         return end;
     }
 
+    private static String headerLine(String text, int start) {
+        return text.substring(start, endOfLine(text, start));
+    }
+
     private static List<String> columns(String text, int start) {
-        String line = text.substring(start, endOfLine(text, start)).replace("\"", "");
+        String line = headerLine(text, start).replace("\"", "");
         return Arrays.stream(line.split("[,;\t]"))
                 .map(cell -> cell.strip().toLowerCase(Locale.ROOT))
                 .toList();
@@ -71,6 +87,6 @@ final class GivenTable {
         return columns.contains("prop")
                 ? "it is a pixel map already; a timeline names it: \"" + TimelineFields.MAP.name() + "\": \"" + name
                         + "\""
-                : "a timeline or a display starts with {";
+                : JSON;
     }
 }

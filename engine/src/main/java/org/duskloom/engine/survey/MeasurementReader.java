@@ -19,6 +19,7 @@ import org.duskloom.engine.document.DeclaredObject;
 import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.map.MapFields;
+import org.duskloom.engine.map.OwnTable;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.map.Prop;
@@ -45,6 +46,10 @@ public final class MeasurementReader {
             "measurements",
             Stream.concat(MapFields.MAP.fields().stream(), Stream.of(SURE)).toList(),
             List.of());
+
+    private static final String TEMPLATE =
+            "measurements have the columns prop,pixel,x,y; \"duskloom map DISPLAY.json\" writes such a table, to be filled"
+                    + " in";
 
     /** Any two points can be brought to any two others. */
     private static final int LEAST_PIXELS_OF_A_PHOTO = 3;
@@ -82,7 +87,7 @@ public final class MeasurementReader {
     public static Optional<Measurements> read(SourceText source, PixelMap map, boolean fromPhoto, Problems problems) {
         int errorsBefore = problems.errorCount();
         Optional<Measurements> measurements = CsvReader.read(source, problems)
-                .filter(table -> table.expectColumns(COLUMNS))
+                .filter(table -> !OwnTable.refused(table, TEMPLATE, problems) && table.expectColumns(COLUMNS))
                 .flatMap(table -> new MeasurementReader(map, table, fromPhoto, problems).measurements(source));
         return problems.errorCount() > errorsBefore ? Optional.empty() : measurements;
     }

@@ -32,7 +32,6 @@ class GivenTableTest {
             `PROP;Pixel;X;Y\n`                    | 1:1
             `"prop","pixel","x","y"\r\na,1,0,0`   | 1:1
             `\n# by Ada\n  \nprop, pixel, x, y`   | 4:1
-            `prop\tpixel\tx\ty\n`                 | 1:1
             `# by Ada\r\rprop,x,y\rfence,1,0`     | 3:1
             `  prop,pixel,x,y\n`                  | 1:3
             `y,x,pixel,prop,z,part`               | 1:1
@@ -53,6 +52,29 @@ class GivenTableTest {
                         "gardens/fence.csv:1:1: " + TABLE + "a timeline or a display starts with {",
                         "gardens/fence.csv:1:1: " + TABLE + "\"duskloom map DISPLAY.json --from fence.csv\" makes a"
                                 + " pixel map of places in a picture");
+    }
+
+    /** A timeline that named it would be told that it cannot be read. */
+    @ParameterizedTest
+    @ValueSource(strings = {"prop\tpixel\tx\ty\nfence\t1\t0\t0", "pixel\tx\ty", "prop\tpixel\tx\ty\tsure"})
+    void tabsHaveToGo(String text) {
+        assertThat(isTable(text)).isTrue();
+        assertThat(Inputs.shown(problems))
+                .containsExactly("gardens/fence.csv:1:1: " + TABLE + "tabs stand between its cells, and a pixel map has"
+                        + " commas or semicolons there: save it anew");
+    }
+
+    /** Some have an x and a y, and are no pixel map. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', textBlock = """
+            prop,shape,x,y,z,pixels,first_pixel   | places.csv as "duskloom sheet" writes it: a row for each prop, not for each pixel
+            port;prop;pixel;universe;slot;colors  | patch.csv as "duskloom render" writes it: channels of pixels without their places
+            """)
+    void aTableOfOursIsToldByItsName(String text, String told) {
+        assertThat(isTable(text)).isTrue();
+        assertThat(Inputs.shown(problems))
+                .containsExactly(
+                        "gardens/fence.csv:1:1: error: this is " + told + "; a timeline or a display starts with {");
     }
 
     /** Whatever else it is, the reader of JSON says what is wrong with it, or nothing. */
