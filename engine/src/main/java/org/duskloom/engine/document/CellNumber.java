@@ -96,11 +96,9 @@ final class CellNumber {
         if (text.matches("[-+]?[0-9]{1,3}(\\.[0-9]{3})+(,[0-9]+)?|[-+]?[0-9]{1,3}(,[0-9]{3})+(\\.[0-9]+)?")) {
             return "write the number without signs between its thousands";
         }
-        if (text.startsWith("\u2212") || text.startsWith("\u2013")) {
-            return "the minus sign is the plain hyphen: -";
-        }
-        if (text.matches("[-+]?[0-9.,]+\\s*\\p{L}+")) {
-            return "write the number without its unit";
+        String besides = besidesDigits(text);
+        if (!besides.isEmpty()) {
+            return besides;
         }
         if (style == CsvStyle.COMMAS && text.indexOf(';') >= 0) {
             return style.otherSeparator();
@@ -111,6 +109,23 @@ final class CellNumber {
         return text.matches("[-+]?[0-9]+([ '\u2019\u00a0\u202f_][0-9]+)+([.,][0-9]+)?")
                 ? "write the number without gaps"
                 : example;
+    }
+
+    /** What to do about signs that are written with numbers and are no part of them; empty if there are none. */
+    private static String besidesDigits(String text) {
+        if (text.startsWith("\u2212") || text.startsWith("\u2013")) {
+            return "the minus sign is the plain hyphen: -";
+        }
+        if (text.matches("[-+]?[0-9.,]+\\s*(\\p{L}+|[\u00b0'\"\u2032\u2033])")) {
+            return "write the number without its unit";
+        }
+        if (text.matches("[-+]?[0-9.,]+[\\s\u00a0]*[%\u2030]")) {
+            return "write the number without a sign for per cent";
+        }
+        if (text.matches("\\(.*\\)|\\[.*\\]")) {
+            return "write one number, without brackets; one that is below 0 has a - before it";
+        }
+        return "";
     }
 
     /** Three digits behind a sign that is not the decimal sign of the file: a guess may be wrong by 1000. */

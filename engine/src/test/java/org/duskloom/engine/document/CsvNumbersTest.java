@@ -41,6 +41,13 @@ class CsvNumbersTest {
             −5       ~ "x" is "−5"        ~ the minus sign is the plain hyphen: -
             "1,234,567.5" ~ "x" is "1,234,567.5" ~ write the number without signs between its thousands
             12mm     ~ "x" is "12mm"      ~ write the number without its unit
+            0.5″     ~ "x" is "0.5″"      ~ write the number without its unit
+            90°      ~ "x" is "90°"       ~ write the number without its unit
+            20%      ~ "x" is "20%"       ~ write the number without a sign for per cent
+            20.5 %   ~ "x" is "20.5 %"    ~ write the number without a sign for per cent
+            (200.0)  ~ "x" is "(200.0)"   ~ write one number, without brackets; one that is below 0 has a - before it
+            "(200,0)" ~ "x" is "(200,0)"  ~ write one number, without brackets; one that is below 0 has a - before it
+            [5]      ~ "x" is "[5]"       ~ write one number, without brackets
             1 000    ~ "x" is "1 000"     ~ write the number without gaps
             1'000.5  ~ "x" is "1'000.5"   ~ write the number without gaps
             12. 5.   ~ "x" is "12. 5."    ~ this looks like a date that a spreadsheet made of a number
@@ -73,6 +80,8 @@ class CsvNumbersTest {
             1.234,5   ~ write the number without signs between its thousands
             1.234.567 ~ write the number without signs between its thousands
             12,5mm    ~ write the number without its unit
+            (200,0)   ~ write one number, without brackets; one that is below 0 has a - before it
+            20 %      ~ write the number without a sign for per cent
             1 000,5   ~ write the number without gaps
             -1’234’567,25 ~ write the number without gaps
             #WERT!    ~ a spreadsheet writes this where a formula has failed; mend it there, and save again
