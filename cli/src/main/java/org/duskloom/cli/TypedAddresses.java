@@ -2,14 +2,23 @@ package org.duskloom.cli;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problem;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.text.Quoted;
 
 /** Addresses on the command line. */
 final class TypedAddresses {
+    private static final Pattern BETWEEN = Pattern.compile("[,;\\s]+");
+
+    /** What a shell takes as it is. */
+    private static final Pattern PLAIN = Pattern.compile("[\\w./-]+");
+
     private TypedAddresses() {}
 
     /**
@@ -31,9 +40,27 @@ final class TypedAddresses {
                 .toArray();
         if (problems.hasErrors()) {
             Problem first = problems.inFileOrder().get(0);
-            throw new MisuseException(
-                    option + ": " + first.message() + (first.hint().isEmpty() ? "" : "; " + first.hint()));
+            String hint = severalInOne(option, addresses, groups).orElse(first.hint());
+            throw new MisuseException(option + ": " + first.message() + (hint.isEmpty() ? "" : "; " + hint));
         }
         return pixels;
+    }
+
+    /** How to type addresses that stand in one, with a sign between them that other lists have. */
+    private static Optional<String> severalInOne(String option, List<String> addresses, GroupTree groups) {
+        return addresses.stream()
+                .map(address -> BETWEEN.splitAsStream(address)
+                        .filter(piece -> !piece.isEmpty())
+                        .toList())
+                .filter(pieces -> pieces.size() > 1
+                        && pieces.stream()
+                                .allMatch(piece -> groups.resolve(
+                                                List.of(new TextNode(Location.ofFile(option), piece)), new Problems())
+                                        .isPresent()))
+                .findFirst()
+                .map(pieces -> "type " + option + " before each: "
+                        + pieces.stream()
+                                .map(piece -> option + " " + (PLAIN.matcher(piece).matches() ? piece : Quoted.of(piece)))
+                                .collect(Collectors.joining(" ")));
     }
 }

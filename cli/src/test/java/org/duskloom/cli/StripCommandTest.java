@@ -163,6 +163,13 @@ class StripCommandTest {
         strip("all.png", "--kind", "time", "--pixel-size", "10");
         strip("some.png", "--kind", "time", "--pixel-size", "10", "--on", "fence");
         assertThat(height("all.png") - height("some.png")).isGreaterThanOrEqualTo(120);
+        assertThat(strip("list.png", "--on", "daisy-1;fence").err())
+                .contains("--on: there is no prop and no group \"daisy-1;fence\"; type --on before each: --on daisy-1 --on"
+                        + " fence\n");
+        assertThat(strip("list.png", "--on", "fence", "--on", "daisy-*, fence").err())
+                .contains("; type --on before each: --on \"daisy-*\" --on fence\n");
+        assertThat(strip("list.png", "--on", "daisy-1;fense").err())
+                .doesNotContain("before each");
         Ran wrong = strip("x.png", "--on", "daisy-9");
         assertThat(wrong.code()).isEqualTo(2);
         assertThat(wrong.err()).contains("--on: there is no ").contains("\"daisy-9\"");
