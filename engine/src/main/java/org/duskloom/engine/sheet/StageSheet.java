@@ -134,7 +134,8 @@ public final class StageSheet {
     private void drawCoordinate(String words, double left, double bottom) {
         drawing.add(new Stroke.Text(words, left, bottom, letters, SheetColors.COORDINATE));
         Area area = new Area(left, bottom, left + Stroke.Text.width(words, letters), bottom + letters);
-        labels.take(area);
+        // The tails of a y or a comma hang below a label.
+        labels.take(area.grown(letters / 2));
         drawing.widen(area.grown(letters / 2));
     }
 

@@ -11,6 +11,7 @@ import org.duskloom.engine.display.DisplayReader;
 import org.duskloom.engine.display.PlacedProp;
 import org.duskloom.engine.document.JsonReader;
 import org.duskloom.engine.document.SourceText;
+import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.label.Area;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.problem.Problems;
@@ -187,6 +188,27 @@ class StageSheetTest {
                 props.toString());
         assertNamed(display, StageSheet.draw(display));
         assertNamed(display, StageSheet.picture(display).drawing());
+    }
+
+    /** A figure of the grid in the middle under a prop: the tails of its label's letters reach below their line. */
+    @Test
+    void namesKeepOffTheFiguresOfTheGrid() {
+        Drawing drawing = StageSheet.picture(display("{\"ring\": {\"count\": 40, \"radius\": 1400}}", """
+                        {"name": "left", "shape": "a", "at": [-4000, 3000]}, {"name": "pond", "shape": "a", "at": [0, 0], "yaw": 20},
+                        {"name": "right", "shape": "a", "at": [4000, 3000]}
+                        """))
+                .drawing();
+        Area figure = texts(drawing).stream()
+                .filter(text -> text.words().equals("0"))
+                .findFirst()
+                .orElseThrow()
+                .area();
+        Stroke.Text name = texts(drawing).stream()
+                .filter(text -> text.words().equals("pond, yaw 20"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(name.area().grown(name.height() * 4 / PixelFont.CAPITAL_ROWS).meets(figure))
+                .isFalse();
     }
 
     private static void assertNamed(Display display, Drawing drawing) {
