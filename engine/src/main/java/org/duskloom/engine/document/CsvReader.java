@@ -70,7 +70,7 @@ public final class CsvReader {
             if (!line.startsWith("#")
                     && !isQuotedRemark(line)
                     && !line.replaceAll("[,;\"\\s]", "").isEmpty()) {
-                return CsvStyle.ofHeader(line);
+                return CsvStyle.ofHeader(line.startsWith("\"#") ? line.replaceAll("\"[^\"]*+\"", "") : line);
             }
             start = end + 1;
         }
@@ -101,11 +101,23 @@ public final class CsvReader {
         LimitedReader in = new LimitedReader(source.text(), start);
         try (CSVParser parser = CSVParser.parse(in, format())) {
             Iterator<CSVRecord> records = parser.iterator();
+            String[] doubtful = null;
+            int doubtfulStart = 0;
             for (String[] row = next(records, in, start); row != null; row = next(records, in, start)) {
                 if (!isIdle(row, start) && !isRemark(row)) {
-                    return header(row, start);
+                    if (doubtful != null && holdsNumber(row)) {
+                        return header(doubtful, doubtfulStart);
+                    }
+                    if (!row[0].startsWith("#")) {
+                        return header(row, start);
+                    }
+                    doubtful = row;
+                    doubtfulStart = start;
                 }
                 start = scan.skipIdleLines(scan.nextRecord(start));
+            }
+            if (doubtful != null) {
+                return header(doubtful, doubtfulStart);
             }
             problems.error(source.end(), "the file holds nothing but white space or comments");
         } catch (IOException fault) {
@@ -143,6 +155,15 @@ public final class CsvReader {
     /** Whether a row before the header is a remark, though a spreadsheet may have put it into quotes. */
     private static boolean isRemark(String[] values) {
         return values[0].startsWith("#") && Arrays.stream(values).skip(1).allMatch(String::isEmpty);
+    }
+
+    /**
+     * Whether a row holds places rather than names of columns: then the row before it is the header, though its first
+     * cell is a note; else that row was a remark over several cells.
+     */
+    private boolean holdsNumber(String[] values) {
+        return Arrays.stream(values)
+                .anyMatch(value -> CellNumber.parse(value, style).isPresent());
     }
 
     private Optional<CsvTable> header(String[] names, int start) {

@@ -93,6 +93,39 @@ class CsvReaderTest {
         assertThat(table.header()).extracting(Cell::text).containsExactly("#note", "prop");
     }
 
+    /** Whoever fills cells beside a remark, such as with a name and a date, writes no header. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\"# by Ada, in May\";left bed;\nprop;x;y\na;1,5;2\n",
+                "\"# by Ada, in May\",left bed,\nprop,x,y\na,1.5,2\n",
+                "\"# drawn\",\"by Ada\",3\n\"#\",checked,\n\n\"prop\",\"x\",\"y\"\na,1.5,2\n"
+            })
+    void skipsARemarkOverSeveralCells(String text) {
+        CsvTable table = table(text).orElseThrow();
+        assertThat(table.header()).extracting(Cell::text).containsExactly("prop", "x", "y");
+        List<Double> seen = new ArrayList<>();
+        table.forEachRow(row -> seen.add(row.number(1, -9, 9).orElseThrow()));
+        assertThat(seen).containsExactly(1.5);
+        assertThat(Inputs.shown(problems)).isEmpty();
+    }
+
+    /** What comes under it are numbers, or nothing. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\"#note\",\"prop\",\"x\"\nold,a,1.5\n",
+                "\"#note\",\"prop\",\"x\"\n\"#\",a,1.5\n",
+                "\"# remark\",of,Ada\n\"#note\",\"prop\",\"x\"\n,a,1.5\n",
+                "\"#note\",\"prop\",\"x\"\n\n"
+            })
+    void aHeaderMayBeginWithAQuotedColumnOfNotes(String text) {
+        assertThat(table(text).orElseThrow().header())
+                .extracting(Cell::text)
+                .containsExactly("#note", "prop", "x");
+        assertThat(Inputs.shown(problems)).isEmpty();
+    }
+
     /** A comma in the header leaves a doubt, and so does a number in the other way. */
     @ParameterizedTest
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
