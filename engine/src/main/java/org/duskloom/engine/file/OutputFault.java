@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 
@@ -18,10 +19,10 @@ final class OutputFault {
         if (cause instanceof OutputRefusedException) {
             return cause;
         }
-        return new IOException(failed + " " + file + ": " + reason(cause), cause);
+        return new IOException(failed + " " + file + ": " + reason(file, cause), cause);
     }
 
-    private static String reason(IOException cause) {
+    private static String reason(Path file, IOException cause) {
         if (cause instanceof AccessDeniedException) {
             return "permission denied";
         }
@@ -29,7 +30,8 @@ final class OutputFault {
             return "its folder does not exist";
         }
         if (cause instanceof FileAlreadyExistsException) {
-            return "a file of that name stands in the way";
+            boolean leadsNowhere = Files.isSymbolicLink(file) && !Files.exists(file);
+            return leadsNowhere ? "it is a link that leads nowhere" : "a file of that name stands in the way";
         }
         if (cause instanceof FileSystemException fault && fault.getReason() != null) {
             return fault.getReason();

@@ -67,14 +67,14 @@ class CreatedFoldersTest {
         assertThat(folder).isDirectory();
     }
 
-    /** A link that leads nowhere has the name already, and is no folder. */
+    /** A link that leads nowhere has the name already, and is no folder; what is looked for in vain is no file. */
     @Test
     @DisabledOnOs(OS.WINDOWS)
     void whatStandsInTheWayIsTold() throws IOException {
         Path lost = Files.createSymbolicLink(folder.resolve("out"), folder.resolve("nowhere"));
         assertThatThrownBy(() -> folders.create(lost.resolve("a")))
                 .isInstanceOf(IOException.class)
-                .hasMessage("cannot make the folder " + lost + ": a file of that name stands in the way");
+                .hasMessage("cannot make the folder " + lost + ": it is a link that leads nowhere");
         folders.removeEmpty();
         assertThat(lost).isSymbolicLink();
     }
