@@ -136,16 +136,27 @@ final class Handover implements AutoCloseable {
      * Stops all threads and waits for them, so that sinks can be closed safely. One that does not end within
      * {@link #PATIENCE} is left alone; it is none that keeps the program from ending.
      *
-     * @throws IOException if one is left, or a reader cannot be closed
+     * @throws IOException if one is left, or a reader cannot be closed; all others are closed then
      */
     @Override
     public void close() throws IOException {
-        boolean ended = stop(PATIENCE);
-        for (Worker worker : idleWorkers) {
-            worker.close();
+        IOException first = null;
+        if (!stop(PATIENCE)) {
+            first = new IOException("what waits for a device did not stop within " + PATIENCE.toSeconds() + " s");
         }
-        if (!ended) {
-            throw new IOException("what waits for a device did not stop within " + PATIENCE.toSeconds() + " s");
+        for (Worker worker : idleWorkers) {
+            try {
+                worker.close();
+            } catch (IOException fault) {
+                if (first == null) {
+                    first = fault;
+                } else {
+                    first.addSuppressed(fault);
+                }
+            }
+        }
+        if (first != null) {
+            throw first;
         }
     }
 

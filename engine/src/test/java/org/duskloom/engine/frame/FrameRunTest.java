@@ -329,6 +329,21 @@ class FrameRunTest {
         assertThat(source.opened.get()).isPositive().isEqualTo(source.closed.get());
     }
 
+    /** One that cannot be closed, as of a file on a drive that is gone, is no reason to leave the others open. */
+    @Test
+    void aReaderThatCannotBeClosedKeepsNoOtherOpen() throws Exception {
+        source.closeFailures = true;
+        Handover handover = new Handover(source, source.info(), List.of(new Kept()), 3, Progress.SILENT);
+        // The first frame waits for another reader's, so there are two at least.
+        source.together = new CountDownLatch(2);
+        handover.handOver();
+        assertThatThrownBy(handover::close)
+                .isInstanceOf(IOException.class)
+                .hasMessageStartingWith("reader ")
+                .satisfies(first -> assertThat(first.getSuppressed()).hasSize(source.opened.get() - 1));
+        assertThat(source.opened.get()).isGreaterThan(1).isEqualTo(source.closed.get());
+    }
+
     @Test
     void framesThatAShowDoesNotHaveAreRefused() {
         FrameRun beyond = new FrameRun(source, FrameList.of(FRAMES - 1L, FRAMES), 1);
@@ -458,6 +473,8 @@ class FrameRunTest {
         final Set<Thread> threads = ConcurrentHashMap.newKeySet();
         final Set<Integer> arrays = ConcurrentHashMap.newKeySet();
         volatile IOException failure;
+        volatile boolean closeFailures;
+        volatile CountDownLatch together = new CountDownLatch(0);
 
         @Override
         public RunInfo info() {
@@ -466,13 +483,15 @@ class FrameRunTest {
 
         @Override
         public FrameReader reader() {
-            opened.incrementAndGet();
+            int number = opened.incrementAndGet();
             return new FrameReader() {
                 @Override
                 public void read(long frame, byte[] rgb, int offset) throws IOException {
                     if (failure != null) {
                         throw failure;
                     }
+                    together.countDown();
+                    FrameRunTest.await(together);
                     threads.add(Thread.currentThread());
                     arrays.add(System.identityHashCode(rgb));
                     System.arraycopy(expected(frame), 0, rgb, offset, 3 * PIXELS);
@@ -480,8 +499,11 @@ class FrameRunTest {
                 }
 
                 @Override
-                public void close() {
+                public void close() throws IOException {
                     closed.incrementAndGet();
+                    if (closeFailures) {
+                        throw new IOException("reader " + number);
+                    }
                 }
             };
         }
