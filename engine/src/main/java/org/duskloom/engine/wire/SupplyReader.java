@@ -202,14 +202,15 @@ final class SupplyReader {
 
     private void refuseTwice(List<Feed> feeds, Fields fields) {
         Set<String> seen = new HashSet<>();
+        Set<String> told = new HashSet<>();
         for (Feed feed : feeds) {
-            if (!seen.add(feed.port() + "/" + feed.pixel())) {
+            String place = feed.port() + "/" + feed.pixel();
+            if (!seen.add(place) && told.add(place)) {
                 problems.error(
                         fields.location(PowerFields.FEEDS),
                         fields.what() + " feeds pixel " + (feed.pixel() + 1) + " of port " + Quoted.of(feed.port())
                                 + " twice",
                         "of two cables to one pixel add the \"mm2\"");
-                return;
             }
         }
     }

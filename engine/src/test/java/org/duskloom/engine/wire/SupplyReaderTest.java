@@ -198,6 +198,20 @@ class SupplyReaderTest {
                 .contains(hint == null ? "" : hint);
     }
 
+    /** All at once, each once. */
+    @Test
+    void tellsOfEveryPixelThatIsFedTwice() {
+        read(
+                BULLET,
+                LEFT,
+                "{\"name\": \"shed\", \"volts\": 12, \"amps\": 9, \"feeds\": [{\"port\": \"left\", \"at\": [2, 4, 2]},"
+                        + " {\"port\": \"left\", \"at\": [4, 2, 1]}]}");
+        assertThat(Inputs.shown(problems))
+                .hasSize(2)
+                .anySatisfy(shown -> assertThat(shown).contains("feeds pixel 2 of port \"left\" twice"))
+                .anySatisfy(shown -> assertThat(shown).contains("feeds pixel 4 of port \"left\" twice"));
+    }
+
     @Test
     void refusesAPortOnTwoSupplies() {
         read(
