@@ -21,7 +21,7 @@ final class SvgScan {
     SvgScan(String text) {
         this.text = text;
         this.numbers = NUMBER.matcher(text);
-        skip(false);
+        skipBlanks();
     }
 
     boolean isAtEnd() {
@@ -36,7 +36,7 @@ final class SvgScan {
     /** Takes the next sign. */
     char take() {
         char sign = text.charAt(at++);
-        skip(false);
+        skipBlanks();
         return sign;
     }
 
@@ -50,7 +50,7 @@ final class SvgScan {
         }
         double value = Double.parseDouble(numbers.group());
         at = numbers.end();
-        skip(true);
+        skipToNext();
         if (!Double.isFinite(value)) {
             throw fault("a number is too large");
         }
@@ -63,7 +63,7 @@ final class SvgScan {
             throw fault("a flag is needed, 0 or 1");
         }
         boolean set = text.charAt(at++) == '1';
-        skip(true);
+        skipToNext();
         return set;
     }
 
@@ -87,10 +87,23 @@ final class SvgScan {
         return text.length() <= 40 ? text : text.substring(0, 40) + "...";
     }
 
-    private void skip(boolean comma) {
-        boolean allowed = comma;
-        while (at < text.length() && (" \t\r\n\f".indexOf(text.charAt(at)) >= 0 || allowed && text.charAt(at) == ',')) {
-            allowed &= text.charAt(at) != ',';
+    /**
+     * Past what parts two numbers. The grammar has a comma only between them: none at the end of a list, and none
+     * before a letter.
+     */
+    private void skipToNext() throws TextFormatException {
+        skipBlanks();
+        if (at < text.length() && text.charAt(at) == ',') {
+            at++;
+            skipBlanks();
+            if (!isAtNumber()) {
+                throw fault("a number is needed after the comma");
+            }
+        }
+    }
+
+    private void skipBlanks() {
+        while (at < text.length() && " \t\r\n\f".indexOf(text.charAt(at)) >= 0) {
             at++;
         }
     }

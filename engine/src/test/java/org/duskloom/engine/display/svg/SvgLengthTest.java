@@ -84,7 +84,7 @@ class SvgLengthTest {
 
     @ParameterizedTest
     @CsvSource({
-        "'1,,2', a number is needed at \",2\"",
+        "'1,,2', a number is needed after the comma at \",2\"",
         "'1 x', a number is needed at \"x\"",
         "',1', a number is needed",
         "'1e999', a number is too large"

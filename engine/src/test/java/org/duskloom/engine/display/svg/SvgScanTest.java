@@ -35,8 +35,7 @@ class SvgScanTest {
                 "1e2e-1; ",
                 "1e2-1e-1; [100.0, -0.1]",
                 "1E+2; [100.0]",
-                "007; [7.0]",
-                "1,; [1.0]"
+                "007; [7.0]"
             })
     void readsTheLongestNumberAtATime(String text, String expected) throws TextFormatException {
         if (expected == null) {
@@ -59,6 +58,9 @@ class SvgScanTest {
     @ValueSource(
             strings = {
                 ",1",
+                "1,",
+                "1 , ",
+                "1,2,L",
                 "1,,2",
                 "1 , , 2",
                 ".",
@@ -75,6 +77,21 @@ class SvgScanTest {
             })
     void whatIsNoNumberIsRefused(String text) {
         assertThatThrownBy(() -> rest(text)).isInstanceOf(TextFormatException.class);
+    }
+
+    /** A comma stands between two numbers (9.7.1 and 8.3.9, from memory), so a list that ends in one lacks a number. */
+    @Test
+    void aCommaAtTheEndIsToldOf() {
+        for (String end : List.of(",", " , ")) {
+            assertThatThrownBy(() -> rest("1,2 3,4" + end))
+                    .isInstanceOfSatisfying(
+                            TextFormatException.class,
+                            fault -> assertThat(fault.hint()).isEqualTo("a number is needed after the comma at its end"));
+        }
+        assertThatThrownBy(() -> new SvgScan("1,L2").number())
+                .isInstanceOfSatisfying(
+                        TextFormatException.class,
+                        fault -> assertThat(fault.hint()).isEqualTo("a number is needed after the comma at \"L2\""));
     }
 
     /** Digits of other scripts are digits to Java, not to the grammar. */
