@@ -3,10 +3,8 @@ package org.duskloom.engine.report;
 import java.util.ArrayList;
 import java.util.List;
 import org.duskloom.engine.document.JsonText;
-import org.duskloom.engine.meter.LeadFigures;
 import org.duskloom.engine.meter.PortFigures;
 import org.duskloom.engine.meter.SupplyFigures;
-import org.duskloom.engine.meter.VoltFigures;
 
 /** A report for programs: {@code report/1}, times in seconds, amperes, volts. */
 public final class ReportJson {
@@ -67,14 +65,20 @@ public final class ReportJson {
 
     private static List<JsonText.Inline> ports(Report report) {
         List<JsonText.Inline> ports = new ArrayList<>();
+        List<FeedLine> feeds = FeedLine.of(report);
         for (int i = 0; i < report.data().ports().size(); i++) {
-            ports.add(port(
-                    report, report.power().ports().get(i), report.data().ports().get(i)));
+            PortFigures figures = report.power().ports().get(i);
+            List<JsonText.Inline> ofPort = feeds.stream()
+                    .filter(feed -> feed.feed().port().equals(figures.port().name()))
+                    .map(ReportJson::feed)
+                    .toList();
+            ports.add(port(report, figures, report.data().ports().get(i), ofPort));
         }
         return ports;
     }
 
-    private static JsonText.Inline port(Report report, PortFigures figures, PortTiming timing) {
+    private static JsonText.Inline port(
+            Report report, PortFigures figures, PortTiming timing, List<JsonText.Inline> feeds) {
         List<Object> fields = new ArrayList<>(List.of(
                 "name", timing.port().name(),
                 "pixels", timing.port().pixelCount(),
@@ -92,21 +96,22 @@ public final class ReportJson {
                 "p99Amps", number(figures.amps().p99()),
                 "peakAt", number(report.secondsOf(figures.amps().peakFrame())),
                 "everythingOnAmps", number(figures.fullAmps())));
-        figures.volts().ifPresent(volts -> addLine(fields, volts));
+        figures.volts()
+                .filter(volts -> volts.promised().isPresent())
+                .ifPresent(volts -> fields.addAll(List.of("tooLow", volts.tooLowCount())));
+        if (!feeds.isEmpty()) {
+            fields.addAll(List.of("feeds", JsonText.list(feeds.toArray())));
+        }
         return JsonText.object(fields.toArray());
     }
 
-    private static void addLine(List<Object> fields, VoltFigures volts) {
-        volts.promised().ifPresent(least -> fields.addAll(List.of("tooLow", volts.tooLowCount())));
-        fields.add("feeds");
-        fields.add(JsonText.list(volts.leads().stream().map(ReportJson::feed).toArray()));
-    }
-
-    private static JsonText.Inline feed(LeadFigures figures) {
-        return JsonText.object(
-                "pixel", figures.feed().pixel() + 1,
-                "peakAmps", number(figures.peakAmps()),
-                "everythingOnAmps", number(figures.fullAmps()));
+    /** What flows through it is left out where nobody can know it. */
+    private static JsonText.Inline feed(FeedLine line) {
+        List<Object> fields = new ArrayList<>(List.of("pixel", line.feed().pixel() + 1));
+        line.figures()
+                .ifPresent(figures -> fields.addAll(List.of(
+                        "peakAmps", number(figures.peakAmps()), "everythingOnAmps", number(figures.fullAmps()))));
+        return JsonText.object(fields.toArray());
     }
 
     private static JsonText.Inline caps(CapAdvice advice) {
