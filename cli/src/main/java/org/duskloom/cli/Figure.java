@@ -26,7 +26,11 @@ final class Figure {
         return String.format(Locale.ROOT, "%.0f W", watts);
     }
 
+    /** Hardly anything is not nothing. */
     static String percent(double share) {
+        if (share > 0 && share < 0.005) {
+            return "under 1 %";
+        }
         return String.format(Locale.ROOT, "%.0f %%", 100 * share);
     }
 

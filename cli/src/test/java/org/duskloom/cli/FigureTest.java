@@ -21,6 +21,15 @@ class FigureTest {
         assertThat(Figure.volts(11.5)).isEqualTo("11.50 V");
     }
 
+    /** A prop that is lit for a moment is not dark all the time. */
+    @Test
+    void hardlyAnythingIsNotNothing() {
+        assertThat(Figure.percent(0)).isEqualTo("0 %");
+        assertThat(Figure.percent(1e-6)).isEqualTo("under 1 %");
+        assertThat(Figure.percent(0.0049)).isEqualTo("under 1 %");
+        assertThat(Figure.percent(0.005)).isEqualTo("1 %");
+    }
+
     /** The same figures on a machine whose decimal sign is a comma and whose digits are others. */
     @Test
     void isTheSameInEveryCountry() {

@@ -27,7 +27,11 @@ final class Figures {
         return String.format(Locale.ROOT, "%.2f" + GAP + "Wh", wattHours);
     }
 
+    /** Little is told more closely, and hardly anything as such: neither is nothing. */
     static String percent(double share) {
+        if (share > 0 && share < 0.0005) {
+            return "under 0.1" + GAP + "%";
+        }
         return String.format(
                 Locale.ROOT, share > 0 && share < 0.1 ? "%.1f" + GAP + "%%" : "%.0f" + GAP + "%%", 100 * share);
     }
