@@ -3,13 +3,15 @@ package org.duskloom.engine.report;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.duskloom.engine.color.Srgb;
 import org.duskloom.engine.frame.FrameReader;
@@ -22,7 +24,9 @@ import org.duskloom.engine.plan.PlannedCue;
 import org.duskloom.engine.preview.CueCaption;
 import org.duskloom.engine.preview.MomentPictures;
 import org.duskloom.engine.problem.Location;
+import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.timeline.Played;
+import org.duskloom.engine.timeline.SceneCue;
 
 /**
  * The second in which a show flashes most.
@@ -83,25 +87,45 @@ public record WorstSecond(FlashCount count, List<String> cues, List<SlowDown> sl
         }
         played.forEach((caption, cues) -> {
             SlowDown within = SlowDown.of(caption, cues.get(0).cue(), count.slowBy());
-            OptionalDouble apart = leastApart(cues);
+            Optional<Apart> apart = leastApart(cues);
             if (apart.isEmpty() || !within.better().isEmpty()) {
                 slowDowns.add(within);
             }
-            apart.ifPresent(seconds -> slowDowns.add(SlowDown.ofRepeat(caption, seconds, count.slowBy())));
+            apart.ifPresent(least ->
+                    slowDowns.add(SlowDown.ofRepeat(caption + least.playedBy(), least.seconds(), count.slowBy())));
         });
         return slowDowns;
     }
 
-    /** The least time between the starts of plays that only a repeat tells apart. */
-    private static OptionalDouble leastApart(List<PlannedCue> cues) {
-        double least = Double.POSITIVE_INFINITY;
-        for (int i = 1; i < cues.size(); i++) {
-            PlannedCue before = cues.get(i - 1);
-            double apart = cues.get(i).cue().at().minus(before.cue().at()).seconds();
-            boolean repeated = places(cues.get(i)).equals(places(before));
-            least = repeated && apart > 0 ? Math.min(least, apart) : least;
+    /** Two plays that only a repeat tells apart, and how far their starts are from each other. */
+    private record Apart(PlannedCue before, PlannedCue next, double seconds) {
+        static Apart of(PlannedCue before, PlannedCue next) {
+            return new Apart(
+                    before, next, next.cue().at().minus(before.cue().at()).seconds());
         }
-        return Double.isInfinite(least) ? OptionalDouble.empty() : OptionalDouble.of(least);
+
+        boolean isOfRepeat() {
+            return seconds > 0 && places(next).equals(places(before));
+        }
+
+        /** Which scene round the cue is the one that is repeated, and from where; empty if the cue itself is. */
+        String playedBy() {
+            for (int i = 0; i < next.within().size(); i++) {
+                SceneCue play = next.within().get(i);
+                if (!play.at().equals(before.within().get(i).at())) {
+                    return " (scene " + Quoted.of(play.scene().value()) + " is played from " + play.location() + ")";
+                }
+            }
+            return "";
+        }
+    }
+
+    /** Those that are nearest. */
+    private static Optional<Apart> leastApart(List<PlannedCue> cues) {
+        return IntStream.range(1, cues.size())
+                .mapToObj(i -> Apart.of(cues.get(i - 1), cues.get(i)))
+                .filter(Apart::isOfRepeat)
+                .min(Comparator.comparingDouble(Apart::seconds));
     }
 
     /** Where it is written, and where all that play the scenes round it are. */
