@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.format.NpyKind;
 import org.duskloom.engine.format.OutputKind;
@@ -47,7 +48,11 @@ final class OutputKinds {
                         () -> show.wired().wiring().orElseThrow(),
                         style,
                         show::streamSource,
-                        frames -> show.cues().moments(frames, ShownFrames.USUAL_PANELS)));
+                        frames -> show.cues().moments(frames, all(show), ShownFrames.USUAL_PANELS)));
+    }
+
+    private static int[] all(LoadedShow show) {
+        return IntStream.range(0, show.plan().pixelCount()).toArray();
     }
 
     /** The same kinds for a proof of some pixels, with tables of a style. */

@@ -1,6 +1,7 @@
 package org.duskloom.cli;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -25,10 +26,12 @@ record SeenCues(Timeline timeline, Plan plan) {
     /**
      * A moment of each cue that is seen in some frames; of a cue that is repeated, of its first play there,
      * and of a cue in a scene one for every cue that plays this. Moments in which the cue is covered are avoided.
+     *
+     * @param pixels those that are looked at; what is played on others is left out
      */
-    List<ShownMoment> moments(FrameList frames, int most) {
+    List<ShownMoment> moments(FrameList frames, int[] pixels, int most) {
         List<CueMoments.Seen> seen = new ArrayList<>();
-        SeenLight light = new SeenLight(plan);
+        SeenLight light = new SeenLight(plan, pixels);
         for (int i = 0; i < timeline.layers().size(); i++) {
             String layer = timeline.layers().get(i).name();
             Set<List<Location>> shown = new HashSet<>();
@@ -36,7 +39,8 @@ record SeenCues(Timeline timeline, Plan plan) {
                 FrameSpan span = span(cue.cue());
                 boolean isSeen = !span.isEmpty()
                         && span.firstFrame() <= frames.last()
-                        && span.endFrameExclusive() > frames.first();
+                        && span.endFrameExclusive() > frames.first()
+                        && Arrays.stream(pixels).anyMatch(cue::isOn);
                 if (isSeen && shown.add(places(cue))) {
                     seen.add(new CueMoments.Seen(span, CueCaption.of(layer, cue), frame -> light.of(cue, frame)));
                 }

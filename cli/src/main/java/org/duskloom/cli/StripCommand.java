@@ -88,7 +88,8 @@ final class StripCommand implements Callable<Integer> {
             converter = PanelChoice.Converter.class,
             completionCandidates = PanelChoice.Words.class,
             description =
-                    "A contact strip has moments all over the time, which is usual, or one inside each cue, with its name.")
+                    "A contact strip has moments all over the time, which is usual, or one inside each cue, with its name;"
+                            + " with --on of those cues that are played there.")
     private PanelChoice by;
 
     @Option(
@@ -196,10 +197,12 @@ final class StripCommand implements Callable<Integer> {
     }
 
     private List<ShownMoment> cueMoments(LoadedShow loaded, FrameSpan span) {
+        int[] seen = pixels.pixels(loaded.show().groups());
         List<ShownMoment> moments =
-                loaded.cues().moments(FrameList.of(span), count == null ? ShownFrames.USUAL_PANELS : count);
+                loaded.cues().moments(FrameList.of(span), seen, count == null ? ShownFrames.USUAL_PANELS : count);
         if (moments.isEmpty()) {
-            throw new MisuseException("--by cue: no cue lies in this time");
+            String where = seen.length < loaded.plan().pixelCount() ? " on what --on names" : "";
+            throw new MisuseException("--by cue: no cue is played" + where + " in this time");
         }
         return moments;
     }

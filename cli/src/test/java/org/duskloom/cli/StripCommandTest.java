@@ -71,6 +71,34 @@ class StripCommandTest {
         assertThat(dots(picture, 0xFF0000)).isEqualTo(dots(picture, 0x0000FF));
     }
 
+    /** What is seen of a cue elsewhere makes no moment of what is looked at, and what is played elsewhere has none. */
+    @Test
+    void aMomentOfACueIsOneInWhichItIsSeenThere() throws IOException {
+        String wash = "\"effect\": \"wash\", \"with\": {\"palette\": ";
+        Files.writeString(show, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "2s", "layers": [
+                 {"cues": [{"on": "*", %1$s "blue"}}]}, {"cues": [{"at": "1s", "on": "fence", %1$s "red"}}]},
+                 {"cues": [{"on": "daisy-1", "for": "900ms", %1$s "white"}}]}]}
+                """.formatted(wash));
+        assertThat(strip("cues.png", "--by", "cue", "--on", "fence").without(folder).err())
+                .startsWith("cues.png: 2 frames, 8 pixels");
+        BufferedImage picture = ImageIO.read(folder.resolve("cues.png").toFile());
+        assertThat(dots(picture, 0x0000FF)).isPositive();
+        assertThat(dots(picture, 0xFF0000)).isEqualTo(dots(picture, 0x0000FF));
+    }
+
+    @Test
+    void noCueMayBePlayedThere() throws IOException {
+        Files.writeString(show, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "2s", "layers": [
+                 {"cues": [{"on": "fence", "for": "1s", "effect": "wash"}]}]}
+                """);
+        assertThat(strip("cues.png", "--by", "cue", "--on", "daisy-1").err())
+                .contains("--by cue: no cue is played on what --on names in this time");
+        assertThat(strip("cues.png", "--by", "cue", "--from", "1.5s").err())
+                .contains("--by cue: no cue is played in this time");
+    }
+
     private static long dots(BufferedImage picture, int colour) {
         return IntStream.range(0, picture.getWidth() * picture.getHeight())
                 .filter(i -> (picture.getRGB(i % picture.getWidth(), i / picture.getWidth()) & 0xFFFFFF) == colour)

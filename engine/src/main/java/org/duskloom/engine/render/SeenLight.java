@@ -1,5 +1,6 @@
 package org.duskloom.engine.render;
 
+import java.util.BitSet;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.PlannedCue;
 
@@ -14,14 +15,22 @@ public final class SeenLight {
 
     private final FramePainter painter;
     private final int pixelCount;
+    private final BitSet counted = new BitSet();
     private final byte[] with;
     private final byte[] without;
     private PlannedCue cue;
     private CueExtent extent;
     private long allowed;
 
-    /** For the cues of a plan. */
-    public SeenLight(Plan plan) {
+    /**
+     * For the cues of a plan.
+     *
+     * @param pixels those that are looked at
+     */
+    public SeenLight(Plan plan, int[] pixels) {
+        for (int pixel : pixels) {
+            counted.set(pixel);
+        }
         painter = new FramePainter(plan);
         pixelCount = plan.pixelCount();
         with = new byte[3 * pixelCount];
@@ -29,7 +38,7 @@ public final class SeenLight {
     }
 
     /**
-     * By how much a frame is other light because of a cue.
+     * By how much the pixels that are looked at are other light in a frame because of a cue.
      *
      * @return the sum of the differences of all codes; 0 also once too much was looked at for this cue, which begins
      *     anew whenever another cue is asked about
@@ -48,10 +57,21 @@ public final class SeenLight {
         painter.renderWithout(cue, frame, without, 0);
         long sum = 0;
         for (int tile = 0; tile < extent.tileCount(); tile++) {
-            for (int i = 3 * extent.firstPixel(tile); i < 3 * extent.endPixel(tile); i++) {
-                sum += Math.abs((with[i] & 255) - (without[i] & 255));
+            int end = extent.endPixel(tile);
+            for (int i = next(extent.firstPixel(tile)); i < end; i = next(i + 1)) {
+                sum += difference(3 * i) + difference(3 * i + 1) + difference(3 * i + 2);
             }
         }
         return sum;
+    }
+
+    /** The next pixel that is looked at; very large if there is none. */
+    private int next(int from) {
+        int pixel = counted.nextSetBit(from);
+        return pixel < 0 ? Integer.MAX_VALUE : pixel;
+    }
+
+    private int difference(int code) {
+        return Math.abs((with[code] & 255) - (without[code] & 255));
     }
 }

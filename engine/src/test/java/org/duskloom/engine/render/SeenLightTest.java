@@ -23,6 +23,8 @@ class SeenLightTest {
                       {"cues": [{"at": "1s", "on": "b", "effect": "light", "for": "1s"}]}]
                     """).plan();
 
+    private static final int[] ALL = IntStream.range(0, 3000).toArray();
+
     /** A frame in which both are seen. */
     private static final long SECOND = PLAN.layers().get(1).cues().get(0).firstFrame() + 3;
 
@@ -33,7 +35,7 @@ class SeenLightTest {
     /** Where the other one covers it, without it nothing would change: two thirds of its light are not seen. */
     @Test
     void whatIsCoveredDoesNotCount() {
-        SeenLight light = new SeenLight(PLAN);
+        SeenLight light = new SeenLight(PLAN, ALL);
         long whole = seen(light, 0, 3);
         assertThat(whole).isPositive();
         assertThat(3 * seen(light, 0, SECOND)).isEqualTo(whole);
@@ -42,10 +44,20 @@ class SeenLightTest {
         assertThat(seen(light, 0, 3)).isEqualTo(whole);
     }
 
+    /** On the first 1,001 pixels all but one is the same in both seconds. */
+    @Test
+    void onlyPixelsThatAreLookedAtCount() {
+        SeenLight light = new SeenLight(PLAN, IntStream.range(0, 1001).toArray());
+        long whole = seen(light, 0, 3);
+        assertThat(whole).isEqualTo(3L * 1001 * 255);
+        assertThat(1001 * seen(light, 0, SECOND)).isEqualTo(1000 * whole);
+        assertThat(seen(new SeenLight(PLAN, new int[] {1000, 2999}), 0, SECOND)).isZero();
+    }
+
     /** A frame of a cue is about 9,000 pixels painted, so thousands of them are more than may be looked at. */
     @Test
     void looksNoLongerThanIsBearable() {
-        SeenLight light = new SeenLight(PLAN);
+        SeenLight light = new SeenLight(PLAN, ALL);
         int looks = 0;
         while (looks < 5000 && seen(light, 0, 3) > 0) {
             looks++;
