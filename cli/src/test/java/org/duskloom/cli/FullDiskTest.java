@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -23,7 +24,7 @@ class FullDiskTest {
     void aFullDeviceIsTold() throws IOException {
         Path show = Garden.in(folder);
         Path out = Files.createDirectory(folder.resolve("out"));
-        Path link = Files.createSymbolicLink(out.resolve("frames.rgb"), Path.of("/dev/full"));
+        Path link = Links.symbolic(out.resolve("frames.rgb"), Path.of("/dev/full"));
         Ran ran = Ran.with("render", show, "-o", out).without(folder);
         assertThat(ran).isEqualTo(new Ran(1, "", "duskloom: cannot write out/frames.rgb: No space left on device\n"));
         assertThat(namesIn(out)).isEqualTo(1);

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -92,9 +93,9 @@ class LauncherTest {
 
     @Test
     void findsItselfThroughLinks() throws Exception {
-        Path first = Files.createSymbolicLink(project.resolve("a link"), Path.of("cli/duskloom"));
+        Path first = Links.symbolic(project.resolve("a link"), Path.of("cli/duskloom"));
         Path bin = Files.createDirectories(temp.toRealPath().resolve("my bin"));
-        Path second = Files.createSymbolicLink(bin.resolve("duskloom"), first);
+        Path second = Links.symbolic(bin.resolve("duskloom"), first);
         assertThat(run(second, Map.of("JAVA_HOME", javaHome.toString()))).isEqualTo("0: " + OPTIONS + jar + "|");
         String path = bin + ":/usr/bin:/bin";
         assertThat(run(Path.of("duskloom"), Map.of("JAVA_HOME", javaHome.toString(), "PATH", path)))

@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -72,7 +73,7 @@ class ProcessTest {
     @Test
     void aFullDiskUnderOneOutputSpoilsTheRun() throws Exception {
         Path out = Files.createDirectory(folder.resolve("out"));
-        Path full = Files.createSymbolicLink(out.resolve("frames.npy"), Path.of("/dev/full"));
+        Path full = Links.symbolic(out.resolve("frames.npy"), Path.of("/dev/full"));
         Process run = ProgramProcess.of("render", Garden.in(folder), "-o", out, "--as", "rgb,npy")
                 .start();
         assertThat(new String(run.getErrorStream().readAllBytes(), StandardCharsets.UTF_8))

@@ -12,6 +12,7 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.stream.Stream;
+import org.duskloom.engine.link.Links;
 import org.duskloom.engine.format.OutputKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -267,7 +268,7 @@ class RenderCommandTest {
         Path show = Garden.in(garden);
         Path named = Files.move(show, garden.resolve("frames.json"));
         byte[] before = Files.readAllBytes(named);
-        Path link = Files.createSymbolicLink(folder.resolve("link"), garden);
+        Path link = Links.symbolic(folder.resolve("link"), garden);
         Ran ran = Ran.with("render", named, "-o", link, "--force").without(folder);
         assertThat(ran)
                 .isEqualTo(

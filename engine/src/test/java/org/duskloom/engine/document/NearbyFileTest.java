@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
+import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -98,7 +99,7 @@ class NearbyFileTest {
 
     @Test
     void tellsOfALinkThatLeadsNowhere() throws IOException {
-        Files.createSymbolicLink(folder.resolve("show.json"), folder.resolve("gone.json"));
+        Links.symbolic(folder.resolve("show.json"), folder.resolve("gone.json"));
         assertThat(NearbyFile.hint(folder.resolve("show.json"), ""))
                 .isEqualTo("it is a link to something that is not there");
     }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
+import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -71,7 +72,7 @@ class CreatedFoldersTest {
     @Test
     @DisabledOnOs(OS.WINDOWS)
     void whatStandsInTheWayIsTold() throws IOException {
-        Path lost = Files.createSymbolicLink(folder.resolve("out"), folder.resolve("nowhere"));
+        Path lost = Links.symbolic(folder.resolve("out"), folder.resolve("nowhere"));
         assertThatThrownBy(() -> folders.create(lost.resolve("a")))
                 .isInstanceOf(IOException.class)
                 .hasMessage("cannot make the folder " + lost + ": it is a link that leads nowhere");

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -97,10 +98,10 @@ class DestinationTest {
     @DisabledOnOs(OS.WINDOWS)
     void linksAreFollowed() throws IOException {
         Path real = Files.writeString(folder.resolve("real.rgb"), "old");
-        Path link = Files.createSymbolicLink(folder.resolve("link.rgb"), real);
+        Path link = Links.symbolic(folder.resolve("link.rgb"), real);
         assertThat(Destination.resolve(file(link, IfExists.REPLACE), folders))
                 .isEqualTo(new Destination(link, real, false));
-        Path lost = Files.createSymbolicLink(folder.resolve("lost"), folder.resolve("nowhere"));
+        Path lost = Links.symbolic(folder.resolve("lost"), folder.resolve("nowhere"));
         assertRefused(file(lost, IfExists.REPLACE), lost + " is a link that leads nowhere");
     }
 
@@ -118,7 +119,7 @@ class DestinationTest {
     void whatBecameADeviceIsNotReplaced() throws IOException {
         StagedTarget.Wish wish = file(folder.resolve("frames.rgb"), IfExists.REPLACE);
         Destination destination = Destination.resolve(wish, folders);
-        Files.createSymbolicLink(wish.asked(), Path.of("/dev/null"));
+        Links.symbolic(wish.asked(), Path.of("/dev/null"));
         assertThatThrownBy(() -> destination.refuseIfTaken(wish))
                 .isInstanceOf(OutputRefusedException.class)
                 .hasMessage(wish.asked() + " has become a device or a pipe while it was written");

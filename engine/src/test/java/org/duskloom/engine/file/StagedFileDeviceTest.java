@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.concurrent.CompletableFuture;
+import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -53,7 +54,7 @@ class StagedFileDeviceTest {
     @Test
     void writesIntoADeviceWithoutReplacingItEvenThroughALink() throws IOException {
         assumeDevice(NULL);
-        Path link = Files.createSymbolicLink(folder.resolve("frames.rgb"), NULL);
+        Path link = Links.symbolic(folder.resolve("frames.rgb"), NULL);
         try (StagedFile file = StagedFile.open(link, IfExists.REPLACE)) {
             write(file, "dusk");
             file.finish();

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Random;
+import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -108,7 +109,7 @@ class StagedFileTest {
     @Test
     void writesWhereALinkLeads() throws IOException {
         Path real = Files.writeString(folder.resolve("real.rgb"), "old");
-        Path link = Files.createSymbolicLink(folder.resolve("link.rgb"), real);
+        Path link = Links.symbolic(folder.resolve("link.rgb"), real);
         try (StagedFile file = StagedFile.open(link, IfExists.REPLACE)) {
             write(file, "new");
             file.finish();
@@ -120,7 +121,7 @@ class StagedFileTest {
     @Test
     void refusesAFolderAFileAsFolderAndALinkToNowhere() throws IOException {
         Path file = Files.writeString(folder.resolve("notes.txt"), "");
-        Path lost = Files.createSymbolicLink(folder.resolve("lost"), folder.resolve("nowhere"));
+        Path lost = Links.symbolic(folder.resolve("lost"), folder.resolve("nowhere"));
         assertThatThrownBy(() -> StagedFile.open(folder, IfExists.REPLACE))
                 .isInstanceOf(OutputRefusedException.class)
                 .hasMessageContaining("is a folder");
@@ -150,8 +151,8 @@ class StagedFileTest {
     @Test
     void refusesAnInputUnderAnyName() throws IOException {
         Path input = Files.writeString(folder.resolve("show.json"), "{}");
-        Path soft = Files.createSymbolicLink(folder.resolve("soft.json"), input);
-        Path hard = Files.createLink(folder.resolve("hard.json"), input);
+        Path soft = Links.symbolic(folder.resolve("soft.json"), input);
+        Path hard = Links.hard(folder.resolve("hard.json"), input);
         for (Path target : List.of(input, soft, hard, folder.resolve("./show.json"))) {
             assertThatThrownBy(() -> StagedFile.refuseInput(target, List.of(input)))
                     .isInstanceOf(OutputRefusedException.class)

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Set;
+import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -39,8 +40,8 @@ class TreesTest {
         Path songs = Files.createDirectory(folder.resolve("songs"));
         Files.writeString(songs.resolve("song.wav"), "mine");
         Path kept = Files.createDirectory(folder.resolve("kept"));
-        Files.createSymbolicLink(kept.resolve("link"), songs);
-        Files.createSymbolicLink(kept.resolve("lost"), folder.resolve("nowhere"));
+        Links.symbolic(kept.resolve("link"), songs);
+        Links.symbolic(kept.resolve("lost"), folder.resolve("nowhere"));
         assertThat(Trees.delete(kept, calls)).isTrue();
         assertThat(Folders.namesIn(folder)).containsExactly("songs");
         assertThat(songs.resolve("song.wav")).hasContent("mine");
