@@ -51,8 +51,8 @@ final class OutputWords {
                     .filter(OutputWords::hasTable)
                     .map(OutputKind::word)
                     .collect(Collectors.joining(" or "));
-            throw new MisuseException("--semicolons says how tables are written, and --as asks for none; one comes with "
-                    + words);
+            throw new MisuseException(
+                    "--semicolons says how tables are written, and --as asks for none; one comes with " + words);
         }
     }
 

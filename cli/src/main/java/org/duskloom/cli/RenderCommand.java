@@ -150,9 +150,7 @@ final class RenderCommand implements Callable<Integer> {
         if (!OutputNames.isStandardOutput(output)) {
             boolean single = kinds.size() == 1 && kinds.get(0) instanceof StreamKind;
             OutputNames.requireNoFile(
-                    "-o",
-                    output,
-                    single ? "; for " + kinds.get(0).word() + " alone: -o - > " + output : "");
+                    "-o", output, single ? "; for " + kinds.get(0).word() + " alone: -o - > " + output : "");
         }
     }
 

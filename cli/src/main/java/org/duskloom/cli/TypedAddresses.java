@@ -60,7 +60,8 @@ final class TypedAddresses {
                 .findFirst()
                 .map(pieces -> "type " + option + " before each: "
                         + pieces.stream()
-                                .map(piece -> option + " " + (PLAIN.matcher(piece).matches() ? piece : Quoted.of(piece)))
+                                .map(piece ->
+                                        option + " " + (PLAIN.matcher(piece).matches() ? piece : Quoted.of(piece)))
                                 .collect(Collectors.joining(" ")));
     }
 }

@@ -44,7 +44,11 @@ class OwnTablesTest {
     }
 
     private static void assertToldOnce(Ran ran, Path table, String instead) {
-        String command = table.getParent().getFileName().toString().replace("sheets", "sheet").replace("frames", "render");
+        String command = table.getParent()
+                .getFileName()
+                .toString()
+                .replace("sheets", "sheet")
+                .replace("frames", "render");
         assertThat(ran.code()).as("%s", table).isEqualTo(3);
         assertThat(ran.err().lines().toList()).as("%s", table).hasSize(2).last().isEqualTo("1 error");
         assertThat(ran.err())
@@ -101,7 +105,8 @@ class OwnTablesTest {
     /** A column of one's own is told as such. */
     @Test
     void aMapWithColumnsOfOthersIsAMap() throws IOException {
-        Path map = Files.writeString(folder.resolve("fence.csv"), "prop,pixel,x,y,port,universe,slot\nfence,1,0,0,a,1,1\n");
+        Path map = Files.writeString(
+                folder.resolve("fence.csv"), "prop,pixel,x,y,port,universe,slot\nfence,1,0,0,a,1,1\n");
         assertThat(Ran.with("new", folder.resolve("new"), "--map", map).err())
                 .contains("there is no column \"slot\"; a column of notes may stay if its name begins with #");
     }

@@ -55,8 +55,8 @@ class PortsRenderTest {
         assertThat(Files.readAllLines(out.resolve("patch.csv")))
                 .startsWith("\uFEFFport;prop;pixel;universe;slot;colors", "left;fence;1;1;1;RGB");
         Path proof = folder.resolve("proof");
-        Ran proved = Ran.with(
-                "proof", folder.resolve("display.json"), "-o", proof, "--as", "ports,packets", "--semicolons");
+        Ran proved =
+                Ran.with("proof", folder.resolve("display.json"), "-o", proof, "--as", "ports,packets", "--semicolons");
         assertThat(proved.code()).as(proved.err()).isZero();
         assertThat(proof.resolve("patch.csv")).hasSameBinaryContentAs(out.resolve("patch.csv"));
     }

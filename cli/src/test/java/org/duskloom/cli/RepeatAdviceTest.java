@@ -29,8 +29,9 @@ class RepeatAdviceTest {
         assertThat(
                         report(
                                 "{\"scene\": \"blink\", \"for\": \"100ms\", \"repeat\": {\"count\": 10, \"every\": \"100ms\"}}"))
-                .matches(".*In blink: wash \\(scene \"blink\" is played from \\S*blinking.json:4:23\\): its plays start every"
-                        + " 0.1s; at least .*");
+                .matches(
+                        ".*In blink: wash \\(scene \"blink\" is played from \\S*blinking.json:4:23\\): its plays start every"
+                                + " 0.1s; at least .*");
     }
 
     /** Of scenes in scenes it is the one with the repeat, wherever that stands. */
@@ -40,7 +41,8 @@ class RepeatAdviceTest {
         assertThat(report(
                         "{\"scene\": \"twice\", \"for\": \"100ms\", \"repeat\": {\"count\": 10, \"every\": \"100ms\"}}",
                         inner))
-                .matches(".*In blink: wash \\(scene \"twice\" is played from \\S*blinking.json:5:23\\): its plays start.*");
+                .matches(
+                        ".*In blink: wash \\(scene \"twice\" is played from \\S*blinking.json:5:23\\): its plays start.*");
     }
 
     /** A cue that repeats itself needs no scene to be found. */
@@ -58,7 +60,8 @@ class RepeatAdviceTest {
 
     private String report(String cues, String moreScenes) throws IOException {
         Files.writeString(folder.resolve("map.csv"), "prop,pixel,x,y\nbed,1,0,0\nbed,2,1,0\n");
-        Path show = Files.writeString(folder.resolve("blinking.json"), """
+        Path show = Files.writeString(
+                folder.resolve("blinking.json"), """
                 {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "2s",
                  "scenes": {"blink": {"length": "100ms", "layers": [
                    {"cues": [{"for": "50ms", "on": "bed", "effect": "wash"}]}]}%s},

@@ -81,7 +81,9 @@ class StripCommandTest {
                  {"cues": [{"on": "*", %1$s "blue"}}]}, {"cues": [{"at": "1s", "on": "fence", %1$s "red"}}]},
                  {"cues": [{"on": "daisy-1", "for": "900ms", %1$s "white"}}]}]}
                 """.formatted(wash));
-        assertThat(strip("cues.png", "--by", "cue", "--on", "fence").without(folder).err())
+        assertThat(strip("cues.png", "--by", "cue", "--on", "fence")
+                        .without(folder)
+                        .err())
                 .startsWith("cues.png: 2 frames, 8 pixels");
         BufferedImage picture = ImageIO.read(folder.resolve("cues.png").toFile());
         assertThat(dots(picture, 0x0000FF)).isPositive();
@@ -193,12 +195,12 @@ class StripCommandTest {
         strip("some.png", "--kind", "time", "--pixel-size", "10", "--on", "fence");
         assertThat(height("all.png") - height("some.png")).isGreaterThanOrEqualTo(120);
         assertThat(strip("list.png", "--on", "daisy-1;fence").err())
-                .contains("--on: there is no prop and no group \"daisy-1;fence\"; type --on before each: --on daisy-1 --on"
-                        + " fence\n");
+                .contains(
+                        "--on: there is no prop and no group \"daisy-1;fence\"; type --on before each: --on daisy-1 --on"
+                                + " fence\n");
         assertThat(strip("list.png", "--on", "fence", "--on", "daisy-*, fence").err())
                 .contains("; type --on before each: --on \"daisy-*\" --on fence\n");
-        assertThat(strip("list.png", "--on", "daisy-1;fense").err())
-                .doesNotContain("before each");
+        assertThat(strip("list.png", "--on", "daisy-1;fense").err()).doesNotContain("before each");
         Ran wrong = strip("x.png", "--on", "daisy-9");
         assertThat(wrong.code()).isEqualTo(2);
         assertThat(wrong.err()).contains("--on: there is no ").contains("\"daisy-9\"");

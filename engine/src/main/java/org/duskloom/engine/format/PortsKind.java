@@ -78,8 +78,6 @@ public final class PortsKind implements OutputKind {
     /** Only a table with semicolons begins with a mark. */
     private static String options(byte[] patch) {
         byte[] mark = CsvStyle.SEMICOLONS.start().getBytes(StandardCharsets.UTF_8);
-        return Arrays.equals(mark, 0, mark.length, patch, 0, Math.min(mark.length, patch.length))
-                ? "--semicolons"
-                : "";
+        return Arrays.equals(mark, 0, mark.length, patch, 0, Math.min(mark.length, patch.length)) ? "--semicolons" : "";
     }
 }

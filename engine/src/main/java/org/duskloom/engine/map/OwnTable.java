@@ -78,8 +78,7 @@ public enum OwnTable {
      */
     public static boolean refused(CsvTable table, String hint, Problems problems) {
         Optional<OwnTable> own = of(table.header().stream().map(Cell::text).toList());
-        own.ifPresent(
-                found -> problems.error(table.header().get(0).location(), "this is " + found.words(), hint));
+        own.ifPresent(found -> problems.error(table.header().get(0).location(), "this is " + found.words(), hint));
         return own.isPresent();
     }
 }

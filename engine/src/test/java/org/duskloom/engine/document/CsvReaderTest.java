@@ -120,9 +120,7 @@ class CsvReaderTest {
                 "\"#note\",\"prop\",\"x\"\n\n"
             })
     void aHeaderMayBeginWithAQuotedColumnOfNotes(String text) {
-        assertThat(table(text).orElseThrow().header())
-                .extracting(Cell::text)
-                .containsExactly("#note", "prop", "x");
+        assertThat(table(text).orElseThrow().header()).extracting(Cell::text).containsExactly("#note", "prop", "x");
         assertThat(Inputs.shown(problems)).isEmpty();
     }
 

@@ -99,16 +99,20 @@ class ReportJsonTest {
     @Test
     void listsFeedsWithoutALineToo() throws IOException {
         String port = Reported.FENCE.replace(", \"line\": {\"mm2\": 0.5, \"pitch\": 1000}", "");
-        Node left = find(json(Reported.of(folder, Reported.KIND + Reported.ports(port) + ", " + Reported.supply(0.1))
-                        .report()), "/ports/0")
+        Node left = find(
+                        json(Reported.of(folder, Reported.KIND + Reported.ports(port) + ", " + Reported.supply(0.1))
+                                .report()),
+                        "/ports/0")
                 .orElseThrow();
         assertThat(find(left, "/leastVolts")).isEmpty();
         assertThat(number(left, "/feeds/0/pixel")).isEqualTo(1);
         assertThat(find(left, "/feeds/0/peakAmps")).isEmpty();
         assertThat(number(left, "/feeds/1/pixel")).isEqualTo(5);
         String single = Reported.supply(0.1).replaceAll("\"at\": \\[1, 5\\]", "\"at\": [1]");
-        Node fed = find(json(Reported.of(folder, Reported.KIND + Reported.ports(port) + ", " + single)
-                        .report()), "/ports/0")
+        Node fed = find(
+                        json(Reported.of(folder, Reported.KIND + Reported.ports(port) + ", " + single)
+                                .report()),
+                        "/ports/0")
                 .orElseThrow();
         assertThat(number(fed, "/feeds/0/peakAmps")).isCloseTo(0.125, MILLIONTH);
         assertThat(number(fed, "/feeds/0/everythingOnAmps")).isCloseTo(0.155, MILLIONTH);

@@ -86,7 +86,8 @@ class SvgScanTest {
             assertThatThrownBy(() -> rest("1,2 3,4" + end))
                     .isInstanceOfSatisfying(
                             TextFormatException.class,
-                            fault -> assertThat(fault.hint()).isEqualTo("a number is needed after the comma at its end"));
+                            fault -> assertThat(fault.hint())
+                                    .isEqualTo("a number is needed after the comma at its end"));
         }
         assertThatThrownBy(() -> new SvgScan("1,L2").number())
                 .isInstanceOfSatisfying(

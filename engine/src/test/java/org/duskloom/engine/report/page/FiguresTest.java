@@ -28,7 +28,17 @@ class FiguresTest {
 
     /** Small shares are told more closely, so that little does not read as nothing. */
     @ParameterizedTest
-    @CsvSource({"0, 0", "1e-9, under 0.1", "0.00049, under 0.1", "0.0005, 0.1", "0.004, 0.4", "0.0999, 10.0", "0.1, 10", "0.335, 34", "1, 100"})
+    @CsvSource({
+        "0, 0",
+        "1e-9, under 0.1",
+        "0.00049, under 0.1",
+        "0.0005, 0.1",
+        "0.004, 0.4",
+        "0.0999, 10.0",
+        "0.1, 10",
+        "0.335, 34",
+        "1, 100"
+    })
     void shares(double share, String percent) {
         assertThat(Figures.percent(share)).isEqualTo(percent + "\u00a0%");
     }
