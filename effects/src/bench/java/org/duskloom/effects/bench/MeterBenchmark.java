@@ -1,8 +1,6 @@
 package org.duskloom.effects.bench;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import org.duskloom.engine.display.Display;
 import org.duskloom.engine.effect.EffectRegistry;
 import org.duskloom.engine.frame.RunInfo;
@@ -14,7 +12,6 @@ import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.render.FramePainter;
 import org.duskloom.engine.render.FrameRenderer;
 import org.duskloom.engine.show.Show;
-import org.duskloom.engine.show.ShowReader;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -28,8 +25,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * What a frame costs to render, and to measure beside it, all on one thread, frame after frame: of 1,000 pixels on two
- * ports of 500, each fed at five points, or of the demo of an evening in the garden.
+ * What a frame costs to render, and to measure beside it, all on one thread, frame after frame, with nothing written:
+ * see {@link MeteredRunBenchmark} for what that is of a whole run.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -38,41 +35,6 @@ import org.openjdk.jmh.annotations.Warmup;
 @Warmup(iterations = 3, time = 1)
 @Measurement(iterations = 5, time = 1)
 public class MeterBenchmark {
-    private static final Path GARDEN = Path.of("demos", "garden", "show.json");
-    private static final String DISPLAY = """
-            {"duskloom": "display/1", "units": "mm",
-             "shapes": {"fence": {"build": [{"line": {"from": [0, 0], "to": [37500, 9000], "count": 500}}]}},
-             "props": [{"name": "a", "shape": "fence", "at": [0, 0]}, {"name": "b", "shape": "fence", "at": [0, 900]}],
-             "kinds": {"bullet": {"volts": 12, "milliamps": [13, 13, 13], "least": 10.5}},
-             "ports": [
-               {"name": "left", "chain": ["a"], "kind": "bullet", "line": {"awg": 20, "pitch": 75}},
-               {"name": "right", "chain": ["b"], "kind": "bullet", "line": {"awg": 20}}],
-             "supplies": [{"name": "shed", "volts": 12, "amps": 50, "feeds": [
-               {"port": "left", "at": [1, 126, 251, 376, 500], "lead": {"mm2": 1.5, "length": 3000}},
-               {"port": "right", "at": [1, 126, 251, 376, 500], "lead": {"mm2": 1.5, "length": 3000}}]}]}
-            """;
-
-    private static final String STILL = """
-            {"duskloom": "timeline/1", "display": "display.json", "rate": 40, "length": "600s", "layers": [
-              {"name": "ground", "cues": [{"at": "0s", "for": "600s", "on": "*", "effect": "wash",
-                "with": {"palette": ["#1b2a6b", "#ff9e5e"]}}]},
-              {"name": "light", "blend": "screen", "cues": [{"at": "0s", "for": "600s", "on": "a", "effect": "chase",
-                "with": {"palette": "gold", "every": "6s"}}]}
-            ]}
-            """;
-
-    /** How much of the display changes from frame to frame. */
-    public enum Liveliness {
-        /** Every pixel in every frame: three layers, a sweep under a spin under a twinkle. */
-        LIVELY,
-
-        /** A light that runs over one of two lines, on a ground that stays. */
-        STILL,
-
-        /** The demo of an evening in the garden, 1,288 pixels on four ports; run from the project or a module of it. */
-        GARDEN
-    }
-
     /** How much changes. */
     @Param
     public Liveliness liveliness;
@@ -87,42 +49,20 @@ public class MeterBenchmark {
 
     /** Writes the files, reads and compiles them, and renders what is measured. */
     @Setup
-    public void prepare() throws IOException, InterruptedException {
+    public void prepare() throws IOException {
         Problems problems = new Problems();
-        Show show = liveliness == Liveliness.GARDEN ? garden(problems) : written(problems);
+        Show show = liveliness.read(problems);
         Plan plan = PlanCompiler.compile(show, EffectRegistry.installed(), problems)
                 .orElseThrow(
                         () -> new IllegalStateException(problems.inFileOrder().toString()));
         painter = new FramePainter(plan);
         RunInfo run = new FrameRenderer(plan).info();
         rgb = new byte[run.frameBytes()];
-        frames = (int) Math.min(14_400, run.showFrames());
+        frames = (int) run.showFrames();
         power = new PowerMeter(show.display().map(Display::ports).orElseThrow(), 20);
         power.begin(run);
         light = LightMeter.ofAnyArea();
         light.begin(run);
-    }
-
-    private static Show garden(Problems problems) throws IOException {
-        return ShowReader.read(Files.exists(GARDEN) ? GARDEN : Path.of("..").resolve(GARDEN), problems)
-                .orElseThrow();
-    }
-
-    private Show written(Problems problems) throws IOException {
-        Path folder = Files.createTempDirectory("bench");
-        Files.writeString(folder.resolve("display.json"), DISPLAY);
-        Path timeline = Files.writeString(
-                folder.resolve("show.json"),
-                liveliness == Liveliness.STILL
-                        ? STILL
-                        : PipelineBenchmark.Colors.PLAIN
-                                .timeline()
-                                .replace("\"map\": \"map.csv\"", "\"display\": \"display.json\""));
-        Show show = ShowReader.read(timeline, problems).orElseThrow();
-        Files.delete(timeline);
-        Files.delete(folder.resolve("display.json"));
-        Files.delete(folder);
-        return show;
     }
 
     /** Painted, blended and encoded to bytes. */

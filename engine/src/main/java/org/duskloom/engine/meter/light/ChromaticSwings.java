@@ -32,6 +32,9 @@ final class ChromaticSwings {
 
     private final boolean[] isRed;
 
+    /** From which place on a signal is as if it had been anything before the first frame. */
+    private final int[] settledAt;
+
     /** The last place at which the signal was red before it is not, and was not before it is. */
     private final int[] lastRed;
 
@@ -54,6 +57,7 @@ final class ChromaticSwings {
         this.past = past;
         changedAt = new int[signals];
         isRed = new boolean[signals];
+        settledAt = new int[signals];
         lastRed = new int[signals];
         lastPale = new int[signals];
         nearUpTo = new int[signals];
@@ -61,6 +65,7 @@ final class ChromaticSwings {
         comparedV = new double[signals];
         farthest = new double[signals];
         Arrays.fill(farthest, UNKNOWN);
+        Arrays.fill(settledAt, Integer.MAX_VALUE);
         Arrays.fill(lastRed, NEVER);
         Arrays.fill(nearUpTo, NEVER);
     }
@@ -95,6 +100,18 @@ final class ChromaticSwings {
         farthest[signal] = Math.sqrt(mostSquare);
     }
 
+    /** A change from one frame to the next comes about whenever the last one was. */
+    private void settle(int signal, int place, int comparedWith) {
+        if (comparedWith == place - 1) {
+            settledAt[signal] = Math.min(settledAt[signal], place);
+        }
+    }
+
+    /** From which place on what a signal was before the first frame makes no difference; late where that is not known. */
+    int settledAt(int signal) {
+        return settledAt[signal];
+    }
+
     private boolean isToRed(int signal, int place, double[] color, int oldest) {
         if (!isRed[signal]) {
             lastPale[signal] = place - 1;
@@ -116,6 +133,7 @@ final class ChromaticSwings {
                 thenChroma.set(then);
                 double square = chroma.square(thenChroma);
                 if (Chroma.isFar(square)) {
+                    settle(signal, place, before);
                     return true;
                 }
                 mostSquare = Math.max(mostSquare, square);
@@ -148,6 +166,7 @@ final class ChromaticSwings {
                 thenChroma.set(then);
                 double square = chroma.square(thenChroma);
                 if (Chroma.isFar(square)) {
+                    settle(signal, place, before);
                     return true;
                 }
                 mostSquare = Math.max(mostSquare, square);

@@ -8,7 +8,14 @@ import java.util.function.Supplier;
  * of which each flashes seldom and all of them together often. Both count, the worse of them is told.
  */
 final class FlashCounter {
+    /**
+     * How many of the first changes of a signal by a rule of red may hang on what it was before the first frame; a few
+     * more than are known to.
+     */
+    private static final int FIRST_REDS = 4;
+
     private final SignalLayout layout;
+    private final int framesOfSecond;
     private final LuminanceSwings luminance;
     private final RedSwings reds;
     private final RecentSwings general;
@@ -19,6 +26,7 @@ final class FlashCounter {
 
     FlashCounter(SignalLayout layout, PastColors past, int framesOfSecond, Supplier<FlashField> field) {
         this.layout = layout;
+        this.framesOfSecond = framesOfSecond;
         int signals = layout.signalCount();
         luminance = new LuminanceSwings(signals);
         reds = new RedSwings(signals, past);
@@ -35,14 +43,17 @@ final class FlashCounter {
     }
 
     /**
-     * Looks at the light of a signal.
+     * Looks at the light of a signal. What it was before the first frame may make one change more, before its first, or
+     * move or take away that one; from there on it is as if it had been anything. So only a second that holds the first
+     * may hold more.
      *
      * @param place the number of the frame in the run
      * @param value its luminance, in the units of {@link CodeLight}
      */
     void stepLight(int signal, int place, int value) {
         if (luminance.step(signal, value)) {
-            add(generalTally, general, signal, place);
+            int count = general.add(signal, place);
+            generalTally.add(signal, place, count, general.total(signal) == count);
         }
     }
 
@@ -50,10 +61,10 @@ final class FlashCounter {
     void stepRed(int signal, int place, int redExcess) {
         int found = reds.step(signal, place, redExcess);
         if ((found & RedSwings.BY_OLDER_RULE) != 0) {
-            add(redTally, olderRed, signal, place);
+            addRed(olderRed, signal, place, reds.settledAt(RedSwings.BY_OLDER_RULE, signal));
         }
         if ((found & RedSwings.BY_CHROMATICITY) != 0) {
-            add(redTally, chromaticRed, signal, place);
+            addRed(chromaticRed, signal, place, reds.settledAt(RedSwings.BY_CHROMATICITY, signal));
         }
     }
 
@@ -64,9 +75,10 @@ final class FlashCounter {
         }
     }
 
-    private static void add(FlashTally tally, RecentSwings recent, int signal, int place) {
+    private void addRed(RecentSwings recent, int signal, int place, int settledAt) {
         int count = recent.add(signal, place);
-        tally.add(signal, place, count, recent.total(signal));
+        boolean early = recent.total(signal) < count + FIRST_REDS && place - framesOfSecond < settledAt;
+        redTally.add(signal, place, count, early);
     }
 
     /** Says that a frame has been looked at. */
@@ -88,6 +100,11 @@ final class FlashCounter {
      */
     boolean mayHangOnOneChange(boolean byArea) {
         return generalTally.isAtLimit(byArea) || redTally.isAtLimit(byArea);
+    }
+
+    /** The last place with a second of the first round that might have one change more in the second. */
+    int lastLimit() {
+        return Math.max(generalTally.lastLimit(), redTally.lastLimit());
     }
 
     FlashTally tally(FlashRule rule) {

@@ -8,9 +8,6 @@ import java.util.Arrays;
  * change; so pixels whose bad seconds overlap count together, whether they flash in step or not.
  */
 final class FlashTally {
-    /** How many changes of a signal may hang on what it was before the first frame; a few more than are known to. */
-    private static final int FIRST = 4;
-
     private final SignalLayout layout;
     private final int framesOfSecond;
     private final FlashField field;
@@ -26,8 +23,8 @@ final class FlashTally {
     private final int[] mostOverByGroup;
     private boolean isJoint;
 
-    /** Whether a second with as many changes as are allowed has one of the first of its signal among them. */
-    private boolean hadAllowedAtFirst;
+    /** Where a second ended last that has as many changes as are allowed, and might have more; below 0 for nowhere. */
+    private int lastLimit = -1;
 
     /** The worst second of a group. */
     private static final class Worst {
@@ -58,15 +55,17 @@ final class FlashTally {
      * Takes a change.
      *
      * @param count how many changes the signal had in the second that ends with this frame
-     * @param total how many it had so far
+     * @param early whether what it was before the first frame might have made that one more
      */
-    void add(int signal, int place, int count, int total) {
+    void add(int signal, int place, int count, boolean early) {
         int group = layout.group(signal);
         if (count > byGroup[group].most) {
             raise(byGroup[group], signal, place, count);
             raise(byGroup[byGroup.length - 1], signal, place, count);
         }
-        hadAllowedAtFirst |= !isJoint && count == FlashCount.ALLOWED && total < count + FIRST;
+        if (early && !isJoint && count == FlashCount.ALLOWED) {
+            lastLimit = place;
+        }
         if (count > FlashCount.ALLOWED) {
             markOver(signal, place);
         }
@@ -134,12 +133,14 @@ final class FlashTally {
         isJoint = true;
     }
 
-    /**
-     * Whether one change more could turn the verdict. What a signal was before makes a difference to the first of its
-     * changes alone: from its second on it is as if it had been anything.
-     */
+    /** Whether one change more could turn the verdict. */
     boolean isAtLimit(boolean byArea) {
-        return hadAllowedAtFirst && (byArea || byGroup[byGroup.length - 1].most <= FlashCount.ALLOWED);
+        return lastLimit >= 0 && (byArea || byGroup[byGroup.length - 1].most <= FlashCount.ALLOWED);
+    }
+
+    /** The last place at which that might come about, in the round before the joint; below 0 for none. */
+    int lastLimit() {
+        return lastLimit;
     }
 
     /**

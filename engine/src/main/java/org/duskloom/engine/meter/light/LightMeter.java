@@ -146,7 +146,8 @@ public final class LightMeter implements Meter {
      * Looks at the first second again, as what follows on the last frame. Seconds that straddle the joint end in it.
      * Later ones can only differ from those of the first round where the end has left a light in another state than
      * it had at the start: that makes one change more at most, among the first of that light. So where one of these
-     * belongs to six changes, which are all that are allowed, the whole show is looked at once more.
+     * belongs to six changes, which are all that are allowed, the show is looked at once more until a second after the
+     * last of them.
      */
     @Override
     public void finish(FrameSource source) throws IOException {
@@ -165,7 +166,7 @@ public final class LightMeter implements Meter {
                 reader.read(i % run.showFrames(), rgb, 0);
                 look(place + 1, rgb, 0);
                 if (i + 1 == framesOfSecond && counter.mayHangOnOneChange(seenFromMetres.isPresent())) {
-                    frames += Math.max(framesOfSecond, run.showFrames());
+                    frames += Math.max(framesOfSecond, counter.lastLimit() + 1);
                 }
             }
         }

@@ -24,6 +24,9 @@ final class OlderRedSwings {
     private final boolean[] mostIsRed;
     private final byte[] direction;
 
+    /** From which place on a signal is as if it had been anything before the first frame. */
+    private final int[] settledAt;
+
     /** @param signals how many there are */
     OlderRedSwings(int signals) {
         least = new int[signals];
@@ -31,18 +34,21 @@ final class OlderRedSwings {
         leastIsRed = new boolean[signals];
         mostIsRed = new boolean[signals];
         direction = new byte[signals];
+        settledAt = new int[signals];
         Arrays.fill(least, ALWAYS);
         Arrays.fill(most, NEVER);
+        Arrays.fill(settledAt, Integer.MAX_VALUE);
     }
 
     /**
      * Looks at the next colour of a signal.
      *
+     * @param place the number of the frame in the run
      * @param redExcess R - G - B
      * @param red whether it is a saturated red
      * @return whether a change has come about
      */
-    boolean step(int signal, int redExcess, boolean red) {
+    boolean step(int signal, int place, int redExcess, boolean red) {
         int value = Math.max(0, redExcess);
         if (value <= least[signal]) {
             leastIsRed[signal] = red || value == least[signal] && leastIsRed[signal];
@@ -53,12 +59,30 @@ final class OlderRedSwings {
             most[signal] = value;
         }
         if (direction[signal] != UP && value - least[signal] > CHANGE && (red || leastIsRed[signal])) {
+            settle(signal, place, red && leastIsRed[signal]);
             return turn(signal, value, red, UP);
         }
-        return direction[signal] != DOWN
-                && most[signal] - value > CHANGE
-                && (red || mostIsRed[signal])
-                && turn(signal, value, red, DOWN);
+        if (direction[signal] != DOWN && most[signal] - value > CHANGE && (red || mostIsRed[signal])) {
+            settle(signal, place, red && mostIsRed[signal]);
+            return turn(signal, value, red, DOWN);
+        }
+        return false;
+    }
+
+    /**
+     * A change between two saturated reds counts whatever was kept before: from a low red on nothing is kept above it
+     * by more than a change, so whoever has not been rising rises at the high one, which is the highest of all since;
+     * and likewise where it falls.
+     */
+    private void settle(int signal, int place, boolean bothRed) {
+        if (bothRed) {
+            settledAt[signal] = Math.min(settledAt[signal], place);
+        }
+    }
+
+    /** From which place on what a signal was before the first frame makes no difference; late where that is not known. */
+    int settledAt(int signal) {
+        return settledAt[signal];
     }
 
     private boolean turn(int signal, int value, boolean red, byte to) {

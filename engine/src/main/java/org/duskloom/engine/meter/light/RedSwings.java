@@ -71,10 +71,15 @@ final class RedSwings {
     int step(int signal, int place, int redExcess) {
         past.read(signal, place, color);
         boolean red = Chroma.isSaturatedRed(color);
-        int found = older.step(signal, redExcess, red) ? BY_OLDER_RULE : 0;
+        int found = older.step(signal, place, redExcess, red) ? BY_OLDER_RULE : 0;
         found += chromatic.step(signal, place, color, red) ? BY_CHROMATICITY : 0;
         calmFrom[signal] = older.calmFrom(signal);
         calmUpTo[signal] = chromatic.isWatched(signal, place) ? NEVER : older.calmUpTo(signal);
         return found;
+    }
+
+    /** From which place on it makes no difference to a rule, one of the two, what a signal was before the first frame. */
+    int settledAt(int rule, int signal) {
+        return rule == BY_OLDER_RULE ? older.settledAt(signal) : chromatic.settledAt(signal);
     }
 }
