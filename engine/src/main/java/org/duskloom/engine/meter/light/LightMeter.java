@@ -102,9 +102,10 @@ public final class LightMeter implements Meter {
     private void look(int nextPlace, byte[] rgb, int offset) {
         place = nextPlace;
         past.keep(place, rgb, offset);
+        groups.look(place, rgb, offset);
         boolean anyChange = place == 0;
         for (int prop = 0; prop < propSums.length; prop++) {
-            if (groups.look(prop, place, rgb, offset)) {
+            if (groups.step(prop, place)) {
                 anyChange = true;
                 Arrays.fill(propSums[prop], 0);
                 groups.addProp(prop, propSums[prop]);

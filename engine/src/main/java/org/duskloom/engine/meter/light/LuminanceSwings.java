@@ -55,12 +55,14 @@ final class LuminanceSwings {
      * @param turning becomes below 0 where {@link #step} is to be called
      */
     void follow(int first, int end, int[] values, int[] turning) {
+        int[] ways = way;
+        int[] extremes = extreme;
         for (int i = first; i < end; i++) {
-            int along = way[i] * values[i];
-            int back = extreme[i] - along;
+            int along = ways[i] * values[i];
+            int back = extremes[i] - along;
             // The larger of it and 0, in a way that becomes vector instructions.
             back &= ~(back >> 31);
-            extreme[i] = along + back;
+            extremes[i] = along + back;
             turning[i] = LEAST_CHANGE - 1 - back;
         }
     }
@@ -86,7 +88,14 @@ final class LuminanceSwings {
         if (luminance - least[signal] >= LEAST_CHANGE && least[signal] < DARKER_BELOW) {
             return turn(signal, luminance, RISEN);
         }
-        return most[signal] - luminance >= LEAST_CHANGE && luminance < DARKER_BELOW && turn(signal, luminance, FALLEN);
+        if (most[signal] - luminance >= LEAST_CHANGE && luminance < DARKER_BELOW) {
+            return turn(signal, luminance, FALLEN);
+        }
+        if (luminance == 0) {
+            // What has been black can only rise: the same as after a fall to black, and no more is asked of it till then.
+            turn(signal, luminance, FALLEN);
+        }
+        return false;
     }
 
     private boolean turn(int signal, int luminance, int to) {

@@ -16,6 +16,11 @@ final class PastColors {
     private final int[] luminance;
     private final int[] redExcess;
 
+    /** The last frame that is kept, and where. */
+    private int latest;
+
+    private int latestSlot;
+
     /** @param framesOfSecond how many frames begin within a second; two frames are kept at least */
     PastColors(SignalLayout layout, int framesOfSecond) {
         this.layout = layout;
@@ -35,25 +40,32 @@ final class PastColors {
 
     /** Keeps a frame. The means of the frame before stay until others are set. */
     void keep(int place, byte[] rgb, int offset) {
+        latest = place;
+        latestSlot = place % slots;
         System.arraycopy(rgb, offset, frames, start(place), frameBytes);
         if (place > 0) {
-            int from = place - 1;
-            copyMeans(luminance, from, place);
-            copyMeans(redExcess, from, place);
+            copyMeans(luminance, slot(place - 1), latestSlot);
+            copyMeans(redExcess, slot(place - 1), latestSlot);
         }
     }
 
     private void copyMeans(int[] means, int from, int to) {
-        System.arraycopy(means, from % slots * meanCount, means, to % slots * meanCount, meanCount);
+        System.arraycopy(means, from * meanCount, means, to * meanCount, meanCount);
+    }
+
+    /** Without a division, as most colours of the past are asked for one after the other. */
+    private int slot(int place) {
+        int slot = latestSlot - (latest - place);
+        return slot < 0 ? slot + slots : slot;
     }
 
     private int start(int place) {
-        return place % slots * frameBytes;
+        return slot(place) * frameBytes;
     }
 
     /** Keeps the mean of a prop or of the whole. */
     void keepMean(int place, int signal, int meanLuminance, int meanRedExcess) {
-        int at = place % slots * meanCount + signal - pixelCount;
+        int at = slot(place) * meanCount + signal - pixelCount;
         luminance[at] = meanLuminance;
         redExcess[at] = meanRedExcess;
     }
@@ -67,12 +79,24 @@ final class PastColors {
         return Arrays.equals(frames, now + first, now + end, frames, before + first, before + end);
     }
 
+    /** Whether a signal is known to have the same colour as in the frame before. */
+    boolean isStill(int signal, int place) {
+        if (signal >= pixelCount || place == 0) {
+            return false;
+        }
+        int now = start(place) + 3 * signal;
+        int before = start(place - 1) + 3 * signal;
+        return frames[now] == frames[before]
+                && frames[now + 1] == frames[before + 1]
+                && frames[now + 2] == frames[before + 2];
+    }
+
     /** Red, green and blue of a signal in linear light, 0 to 1; no more than {@link #reach()} frames ago. */
     void read(int signal, int place, double[] color) {
         if (signal < pixelCount) {
             CodeLight.linear(frames, start(place) + 3 * signal, color);
         } else {
-            int at = place % slots * meanCount + signal - pixelCount;
+            int at = slot(place) * meanCount + signal - pixelCount;
             CodeLight.linear(luminance[at], redExcess[at], red(signal, place), color);
         }
     }

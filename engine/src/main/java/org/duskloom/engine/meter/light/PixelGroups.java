@@ -10,6 +10,9 @@ import org.duskloom.engine.frame.PropSpan;
 final class PixelGroups {
     private static final int KINDS = 2;
 
+    /** So many pixels are decided about at a time, so that what is kept of them is still near. */
+    private static final int AT_A_TIME = 2048;
+
     private final PastColors past;
     private final FlashCounter counter;
     private final PixelScan scan;
@@ -23,6 +26,7 @@ final class PixelGroups {
     /** Of each group: luminance and R - G - B, as {@link CodeLight} tells them. */
     private final long[] sums;
 
+    private final boolean[] hasChanged;
     private final boolean[] isLit;
     private final boolean[] everLit;
 
@@ -44,38 +48,55 @@ final class PixelGroups {
         firstPixel = starts.stream().mapToInt(Integer::intValue).toArray();
         int groups = starts.size() - 1;
         sums = new long[KINDS * groups];
+        hasChanged = new boolean[groups];
         isLit = new boolean[groups];
         everLit = new boolean[layout.pixelCount()];
     }
 
-    /**
-     * Looks at the pixels of a prop in a frame that is kept already.
-     *
-     * @return whether any of them has another colour than in the frame before
-     */
-    boolean look(int prop, int place, byte[] rgb, int offset) {
-        boolean changed = false;
-        for (int group = firstGroup[prop]; group < firstGroup[prop + 1]; group++) {
-            if (place == 0 || !past.areSame(place, firstPixel[group], firstPixel[group + 1])) {
-                changed = true;
-                lookAt(group, place, rgb, offset);
+    /** Looks at all pixels in a frame that is kept already. Groups side by side are decided about together. */
+    void look(int place, byte[] rgb, int offset) {
+        int undecided = 0;
+        for (int group = 0; group < hasChanged.length; group++) {
+            int first = firstPixel[group];
+            int end = firstPixel[group + 1];
+            hasChanged[group] = place == 0 || !past.areSame(place, first, end);
+            if (hasChanged[group]) {
+                lookUp(group, rgb, offset);
+            }
+            if (!hasChanged[group] || end - undecided > AT_A_TIME) {
+                scan.decide(undecided, first);
+                undecided = hasChanged[group] ? first : end;
             }
         }
-        return changed;
+        scan.decide(undecided, firstPixel[hasChanged.length]);
     }
 
-    private void lookAt(int group, int place, byte[] rgb, int offset) {
-        int first = firstPixel[group];
-        int end = firstPixel[group + 1];
-        scan.look(rgb, offset, first, end);
-        sums[KINDS * group] = CodeLight.luminance(scan.sum());
-        sums[KINDS * group + 1] = CodeLight.redExcess(scan.sum());
-        for (int word = 0; word < PixelScan.WORDS; word++) {
-            stepFound(first, word, place);
-        }
+    private void lookUp(int group, byte[] rgb, int offset) {
+        long sum = scan.lookUp(rgb, offset, firstPixel[group], firstPixel[group + 1]);
+        sums[KINDS * group] = CodeLight.luminance(sum);
+        sums[KINDS * group + 1] = CodeLight.redExcess(sum);
         if (!isLit[group]) {
             noteLit(group, rgb, offset);
         }
+    }
+
+    /**
+     * Counts the changes of the pixels of a prop.
+     *
+     * @return whether any of them has another colour than in the frame before
+     */
+    boolean step(int prop, int place) {
+        boolean changed = false;
+        for (int group = firstGroup[prop]; group < firstGroup[prop + 1]; group++) {
+            if (hasChanged[group]) {
+                changed = true;
+                scan.note(firstPixel[group], firstPixel[group + 1]);
+                for (int word = 0; word < PixelScan.WORDS; word++) {
+                    stepFound(firstPixel[group], word, place);
+                }
+            }
+        }
+        return changed;
     }
 
     private void stepFound(int first, int word, int place) {

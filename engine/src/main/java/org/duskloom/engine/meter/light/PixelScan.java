@@ -41,9 +41,6 @@ final class PixelScan {
 
     private final long[] reddened = new long[WORDS];
 
-    /** Luminance and R - G - B of all, as {@link CodeLight} tells them. */
-    private long sum;
-
     PixelScan(int pixels, LuminanceSwings luminance, RedSwings reds) {
         this.luminance = luminance;
         this.reds = reds;
@@ -55,20 +52,13 @@ final class PixelScan {
     }
 
     /**
-     * Looks at pixels.
+     * Looks up the light of pixels.
      *
      * @param offset where the codes of pixel 0 stand
      * @param end the pixel behind the last one, {@value #MOST} behind the first at most
+     * @return luminance and R - G - B of all of them, as {@link CodeLight} tells them
      */
-    void look(byte[] rgb, int offset, int first, int end) {
-        sum = lookUp(rgb, offset, first, end);
-        luminance.follow(first, end, values, turning);
-        reds.sift(first, end, values, excess, reddish);
-        join(first, end, turning, reddish, found);
-        note(first, end);
-    }
-
-    private long lookUp(byte[] rgb, int offset, int first, int end) {
+    long lookUp(byte[] rgb, int offset, int first, int end) {
         long[] table = CodeLight.PAIRS;
         int[] light = values;
         int[] more = excess;
@@ -105,13 +95,25 @@ final class PixelScan {
         return pairs;
     }
 
+    /** Decides about pixels that have been looked up: the more at a time, the better; as many as stay near, at best. */
+    void decide(int first, int end) {
+        luminance.follow(first, end, values, turning);
+        reds.sift(first, end, values, excess, reddish);
+        join(first, end, turning, reddish, found);
+    }
+
     private static void join(int first, int end, int[] one, int[] other, int[] both) {
         for (int i = first; i < end; i++) {
             both[i] = one[i] | other[i];
         }
     }
 
-    private void note(int first, int end) {
+    /**
+     * Notes which pixels have been found.
+     *
+     * @param end the pixel behind the last one, {@value #MOST} behind the first at most
+     */
+    void note(int first, int end) {
         Arrays.fill(turned, 0);
         Arrays.fill(reddened, 0);
         int i = first;
@@ -140,11 +142,6 @@ final class PixelScan {
                 | numbers[first + 5] >>> 26 & 1 << 5
                 | numbers[first + 6] >>> 25 & 1 << 6
                 | numbers[first + 7] >>> 24 & 1 << 7;
-    }
-
-    /** Luminance and R - G - B of all of the pixels, as {@link CodeLight} tells them. */
-    long sum() {
-        return sum;
     }
 
     /**

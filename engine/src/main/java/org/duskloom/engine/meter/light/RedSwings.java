@@ -48,27 +48,35 @@ final class RedSwings {
      * @param reddish becomes below 0 where {@link #step} is to be called
      */
     void sift(int first, int end, int[] luminance, int[] excess, int[] reddish) {
+        // Fields are read before, and all is written out: else it becomes vector instructions in some runs only.
+        int[] from = calmFrom;
+        int[] upTo = calmUpTo;
         for (int i = first; i < end; i++) {
-            reddish[i] = sift(luminance[i], excess[i], calmFrom[i], calmUpTo[i]);
+            int more = excess[i];
+            int paleness = luminance[i] - (more >> 1) - (more >> 5) - SATURATION_MARGIN;
+            reddish[i] = ((LEAST_EXCESS - 1 - more) & (paleness - 1)) | (upTo[i] - more) | (more - from[i]);
         }
-    }
-
-    private static int sift(int luminance, int excess, int from, int upTo) {
-        int saturation = (excess >> 1) + (excess >> 5) - luminance + SATURATION_MARGIN;
-        return (upTo - excess) | (excess - from) | ~(saturation | (excess - LEAST_EXCESS));
     }
 
     /** Whether {@link #step} is to be called of one signal. */
     boolean mayChange(int signal, int luminance, int excess) {
-        return sift(luminance, excess, calmFrom[signal], calmUpTo[signal]) < 0;
+        int paleness = luminance - (excess >> 1) - (excess >> 5) - SATURATION_MARGIN;
+        boolean mayBeRed = excess >= LEAST_EXCESS && paleness <= 0;
+        return mayBeRed || calmUpTo[signal] < excess || excess < calmFrom[signal];
     }
 
     /**
-     * Looks at the colour that a signal has at a place.
+     * Looks at the colour that a signal has at a place. One that stays as it is makes no change.
      *
      * @return {@link #BY_OLDER_RULE}, {@link #BY_CHROMATICITY}, both added, or 0
      */
     int step(int signal, int place, int redExcess) {
+        if (past.isStill(signal, place)) {
+            if (!chromatic.isWatched(signal, place)) {
+                calmUpTo[signal] = older.calmUpTo(signal);
+            }
+            return 0;
+        }
         past.read(signal, place, color);
         boolean red = Chroma.isSaturatedRed(color);
         int found = older.step(signal, place, redExcess, red) ? BY_OLDER_RULE : 0;

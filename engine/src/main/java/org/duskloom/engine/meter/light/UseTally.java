@@ -29,6 +29,9 @@ final class UseTally {
     private final double[] hueLight = new double[LightHue.values().length];
     private int frames;
 
+    /** That of the frame that is looked at. */
+    private int column;
+
     UseTally(SignalLayout layout, long frameCount, int framesOfSecond) {
         this.layout = layout;
         this.frameCount = frameCount;
@@ -46,11 +49,7 @@ final class UseTally {
     void prop(int prop, double luminance, boolean dark) {
         darkFrames[prop] += dark ? 1 : 0;
         lightSums[prop] += luminance;
-        columnSums[prop][column()] += luminance;
-    }
-
-    private int column() {
-        return (int) Math.min(columnFrames.length - 1, (long) frames * columnFrames.length / Math.max(1, frameCount));
+        columnSums[prop][column] += luminance;
     }
 
     /** Says that a frame has been looked at. */
@@ -60,8 +59,10 @@ final class UseTally {
                 addColor(rgb[i] & CODE, rgb[i + 1] & CODE, rgb[i + 2] & CODE);
             }
         }
-        columnFrames[column()]++;
+        columnFrames[column]++;
         frames++;
+        long next = (long) frames * columnFrames.length / Math.max(1, frameCount);
+        column = (int) Math.min(columnFrames.length - 1, next);
     }
 
     private void addColor(int r, int g, int b) {

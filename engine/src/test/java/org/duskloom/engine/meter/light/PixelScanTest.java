@@ -24,7 +24,9 @@ class PixelScanTest {
             for (int place = 0; place < 60; place++) {
                 change(rgb, random);
                 together.past.keep(place, rgb, 5);
-                together.scan.look(rgb, 5, first, end);
+                long found = together.scan.lookUp(rgb, 5, first, end);
+                together.scan.decide(first, end);
+                together.scan.note(first, end);
                 long sum = 0;
                 for (int pixel = first; pixel < end; pixel++) {
                     long light = CodeLight.of(rgb, 5 + 3 * pixel);
@@ -34,7 +36,7 @@ class PixelScanTest {
                     assertThat(together.reddens(first, pixel, place))
                             .isEqualTo(reds.step(pixel, place, CodeLight.redExcess(light)));
                 }
-                assertThat(together.scan.sum()).isEqualTo(sum);
+                assertThat(found).isEqualTo(sum);
             }
         }
     }
