@@ -32,7 +32,7 @@ final class ChromaticSwings {
 
     private final boolean[] isRed;
 
-    /** From which place on a signal is as if it had been anything before the first frame. */
+    /** Behind which place a signal is as if it had been anything before the first frame. */
     private final int[] settledAt;
 
     /** The last place at which the signal was red before it is not, and was not before it is. */
@@ -107,7 +107,7 @@ final class ChromaticSwings {
         }
     }
 
-    /** From which place on what a signal was before the first frame makes no difference; late where that is not known. */
+    /** Behind which place it makes no difference what a signal was before the first frame; late where none is known. */
     int settledAt(int signal) {
         return settledAt[signal];
     }

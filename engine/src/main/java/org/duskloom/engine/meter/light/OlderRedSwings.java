@@ -24,7 +24,7 @@ final class OlderRedSwings {
     private final boolean[] mostIsRed;
     private final byte[] direction;
 
-    /** From which place on a signal is as if it had been anything before the first frame. */
+    /** Behind which place a signal is as if it had been anything before the first frame. */
     private final int[] settledAt;
 
     /** @param signals how many there are */
@@ -70,9 +70,9 @@ final class OlderRedSwings {
     }
 
     /**
-     * A change between two saturated reds counts whatever was kept before: from a low red on nothing is kept above it
-     * by more than a change, so whoever has not been rising rises at the high one, which is the highest of all since;
-     * and likewise where it falls.
+     * A change between two saturated reds leaves the same behind whatever was kept before: from a low red on nothing is
+     * kept above it by more than a change, so whoever has not risen on the way rises at the high one, which is the
+     * highest of all since; and likewise where it falls.
      */
     private void settle(int signal, int place, boolean bothRed) {
         if (bothRed) {
@@ -80,7 +80,7 @@ final class OlderRedSwings {
         }
     }
 
-    /** From which place on what a signal was before the first frame makes no difference; late where that is not known. */
+    /** Behind which place it makes no difference what a signal was before the first frame; late where none is known. */
     int settledAt(int signal) {
         return settledAt[signal];
     }

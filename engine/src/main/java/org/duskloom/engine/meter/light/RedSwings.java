@@ -86,7 +86,7 @@ final class RedSwings {
         return found;
     }
 
-    /** From which place on it makes no difference to a rule, one of the two, what a signal was before the first frame. */
+    /** Behind which place it makes no difference to a rule, one of the two, what a signal was before the first frame. */
     int settledAt(int rule, int signal) {
         return rule == BY_OLDER_RULE ? older.settledAt(signal) : chromatic.settledAt(signal);
     }
