@@ -167,8 +167,8 @@ public class MeteredRunBenchmark {
 
         Report power() {
             RunInfo run = source.info();
-            ReportSubject subject = new ReportSubject(
-                    run.title(), run.rate(), run.showFrames(), run.pixelCount(), CELSIUS, false);
+            ReportSubject subject =
+                    new ReportSubject(run.title(), run.rate(), run.showFrames(), run.pixelCount(), CELSIUS, false);
             return Report.of(subject, Optional.of(show.display().orElseThrow()), power.figures(), playing());
         }
     }

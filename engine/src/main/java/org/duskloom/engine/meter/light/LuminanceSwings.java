@@ -92,7 +92,8 @@ final class LuminanceSwings {
             return turn(signal, luminance, FALLEN);
         }
         if (luminance == 0) {
-            // What has been black can only rise: the same as after a fall to black, and no more is asked of it till then.
+            // What has been black can only rise: the same as after a fall to black, and no more is asked of it till
+            // then.
             turn(signal, luminance, FALLEN);
         }
         return false;

@@ -86,7 +86,7 @@ final class RedSwings {
         return found;
     }
 
-    /** Behind which place it makes no difference to a rule, one of the two, what a signal was before the first frame. */
+    /** Behind which place a signal is to one of the rules as if it had been anything before the first frame. */
     int settledAt(int rule, int signal) {
         return rule == BY_OLDER_RULE ? older.settledAt(signal) : chromatic.settledAt(signal);
     }

@@ -69,8 +69,9 @@ class LoopVerdictsTest {
     }
 
     /**
-     * A light that stays, goes a little lower or higher, changes about as often as it may, and ends a little to the other side of
-     * where it began: so that the way from the end to the little step may be a change, and the step alone is none.
+     * A light that stays, goes a little lower or higher, changes about as often as it may, and ends a little to the
+     * other side of where it began: so that the way from the end to the little step may be a change, and the step alone
+     * is none.
      */
     private static List<Integer> show(Hue hue, Random random) {
         int way = random.nextBoolean() ? 1 : -1;
