@@ -8,7 +8,7 @@ import java.util.concurrent.atomic.AtomicReferenceArray;
  */
 final class Legs {
     /** How many legs a dot's way has for each reach that it is long. Chosen by measurement. */
-    private static final double LEGS_PER_REACH = 3;
+    private static final double LEGS_PER_REACH = 5;
 
     private static final int MOST_LEGS = 64;
 

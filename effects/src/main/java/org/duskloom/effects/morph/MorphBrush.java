@@ -8,7 +8,7 @@ import org.duskloom.engine.effect.Patch;
 /**
  * Paints the dots of {@link Morph}: all of them when a frame begins; then the patches are copies.
  *
- * <p>It takes some 16 times as long as a sweep, 10 times where there is one colour: every pair is a soft dot that
+ * <p>It takes some 14 times as long as a sweep, 8 times where there is one colour: every pair is a soft dot that
  * moves, so each pixel looks anew in each frame at the dots that it may meet. Longer where dots meet too many pixels
  * for {@link Legs} to keep, since they go far: dots then look for their pixels by cell.
  */
