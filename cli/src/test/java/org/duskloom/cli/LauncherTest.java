@@ -25,8 +25,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 @DisabledOnOs(OS.WINDOWS)
 class LauncherTest {
     private static final String PAINTING = "-XX:+UseSerialGC|-Xms64m|-XX:+IgnoreUnrecognizedVMOptions"
-            + "|-XX:InlineSmallCode=1000|-XX:Tier4InvocationThreshold=30000|-XX:Tier4MinInvocationThreshold=3600"
-            + "|-XX:Tier4CompileThreshold=90000|-XX:Tier4BackEdgeThreshold=240000"
+            + "|-XX:InlineSmallCode=1000|-XX:Tier4InvocationThreshold=60000|-XX:Tier4MinInvocationThreshold=100"
+            + "|-XX:Tier4CompileThreshold=200000|-XX:Tier4BackEdgeThreshold=1000000"
             + "|-XX:-UsePerfData|-Dduskloom.terminals=|"
             + "-Xlog:disable|-Xlog:all=error:stderr|-Xlog:cds=off:stderr|-jar|";
 

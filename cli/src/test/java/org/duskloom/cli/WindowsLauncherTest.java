@@ -97,8 +97,8 @@ class WindowsLauncherTest {
                         "if not exist \"%~dp0pom.xml\" goto nojar",
                         "call mvn -q -B -DskipTests -pl cli -am package 1>&2",
                         "\"%JAVA%\" -XX:+UseSerialGC -Xms64m -XX:+IgnoreUnrecognizedVMOptions -XX:InlineSmallCode=1000"
-                                + " -XX:Tier4InvocationThreshold=30000 -XX:Tier4MinInvocationThreshold=3600"
-                                + " -XX:Tier4CompileThreshold=90000 -XX:Tier4BackEdgeThreshold=240000"
+                                + " -XX:Tier4InvocationThreshold=60000 -XX:Tier4MinInvocationThreshold=100"
+                                + " -XX:Tier4CompileThreshold=200000 -XX:Tier4BackEdgeThreshold=1000000"
                                 + " -XX:-UsePerfData \"-Dduskloom.command=%~0\" -jar \"%JAR%\" %*",
                         "exit /b %errorlevel%");
     }
