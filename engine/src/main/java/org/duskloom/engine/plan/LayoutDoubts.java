@@ -104,10 +104,7 @@ final class LayoutDoubts {
                 .flatMap(area -> area.names().stream())
                 .toList();
         if (!late.isEmpty() && isNew("late", stagger.location())) {
-            problems.warn(
-                    stagger.location(),
-                    late.size() + " of the members would start after the cue has ended: " + Quoted.few(late),
-                    "shorten \"stagger\" or lengthen the cue");
+            LateMembers.warnOfUnplayed(stagger, late, problems);
         }
     }
 }

@@ -132,7 +132,7 @@ final class SceneCompiler {
                     new AloneKey(names.get(), name, member), key -> key.names().with(Map.of(name, List.of(member))));
             play(cue, scene, lags.get(k), member.name(), alone, opacity, around, draft);
         }
-        warnings.add(() -> LateMembers.warn(cue, startingAt(scene, cue.at()), lags, problems));
+        warnings.add(() -> LateMembers.warn(cue, startingAt(scene, cue.at()), members, lags, problems));
     }
 
     private void play(

@@ -257,6 +257,10 @@ class ScenesTest {
                     show.json:3:56: error: "opacity" of a cue is 2; allowed: a number from 0 to 1
                 {"scene": "s", "on": {"flower": "daisies"}, "stagger": "1s"}
                     show.json:3:56: warning: members that start later are cut when the cue ends, the last one 1s before its end; let the cue last that much longer: "for": "5s"
+                {"scene": "s", "on": {"flower": "daisies"}, "stagger": "4s"}
+                    show.json:3:56: warning: 1 of the members would start after the cue has ended: "daisy-2"; shorten "stagger" or lengthen the cue
+                {"scene": "s", "for": "6s", "on": {"flower": "daisies"}, "stagger": "6500ms"}
+                    show.json:3:69: warning: 1 of the members would start after the cue has ended: "daisy-2"; shorten "stagger" or lengthen the cue
                 {"scene": "s", "for": "6s", "on": {"flower": "daisies"}, "stagger": "1s", "fade": {"out": "1s"}}
                     show.json:3:1: warning: with "stagger", members that start later are cut before their fade out ends: the last starts 1s after the first; leave "out" away and let "opacity" fall by keys, which count from the start of each member; let the cue last 1s longer than the last key
                 """);
