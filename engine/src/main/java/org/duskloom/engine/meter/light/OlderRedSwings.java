@@ -99,8 +99,11 @@ final class OlderRedSwings {
         return least[signal] == 0 ? NEVER : least[signal];
     }
 
-    /** Up to which R - G - B such a colour does not. */
+    /** Up to which R - G - B such a colour does not: from a low red a rise counts, whatever colour it ends at. */
     int calmUpTo(int signal) {
-        return direction[signal] == UP ? NEVER : direction[signal] == DOWN ? ALWAYS : most[signal];
+        if (direction[signal] == DOWN) {
+            return leastIsRed[signal] ? least[signal] + CHANGE : ALWAYS;
+        }
+        return direction[signal] == UP ? NEVER : most[signal];
     }
 }

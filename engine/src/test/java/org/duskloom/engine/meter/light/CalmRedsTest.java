@@ -11,10 +11,11 @@ class CalmRedsTest {
     private static final int FRAMES = 400;
     private static final int SECOND = 40;
 
-    /** Reds, oranges that just are and just are not saturated, pinks, dark reds, and others. */
+    /** Reds, oranges that just are and just are not saturated, pinks, dark reds, dull yellows, and others. */
     private static final int[] COLORS = {
         0x000000, 0xFF0000, 0xFF8800, 0xFF8900, 0xFF8C00, 0x470000, 0x460000, 0x300000, 0x1E0000, 0x0D0000, 0xDC143C,
-        0xFF6347, 0xFFA500, 0xFF4040, 0xFF6060, 0x800000, 0xFFFFFF, 0x808080, 0x0000FF, 0x00FF00, 0xFF00FF, 0x804000
+        0xFF6347, 0xFFA500, 0xFF4040, 0xFF6060, 0x800000, 0xFFFFFF, 0x808080, 0x0000FF, 0x00FF00, 0xFF00FF, 0x804000,
+        0x4E3A00, 0x4E4500, 0xA86B00, 0xE7BD3C
     };
 
     /** Colours that turn quickly, and such as are held for longer than the second that is kept. */
