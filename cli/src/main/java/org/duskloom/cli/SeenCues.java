@@ -2,6 +2,7 @@ package org.duskloom.cli;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -32,6 +33,8 @@ record SeenCues(Timeline timeline, Plan plan) {
     List<ShownMoment> moments(FrameList frames, int[] pixels, int most) {
         List<CueMoments.Seen> seen = new ArrayList<>();
         SeenLight light = new SeenLight(plan, pixels);
+        BitSet counted = new BitSet();
+        Arrays.stream(pixels).forEach(counted::set);
         for (int i = 0; i < timeline.layers().size(); i++) {
             String layer = timeline.layers().get(i).name();
             Set<List<Location>> shown = new HashSet<>();
@@ -40,7 +43,7 @@ record SeenCues(Timeline timeline, Plan plan) {
                 boolean isSeen = !span.isEmpty()
                         && span.firstFrame() <= frames.last()
                         && span.endFrameExclusive() > frames.first()
-                        && Arrays.stream(pixels).anyMatch(cue::isOn);
+                        && cue.isOnOneOf(counted);
                 if (isSeen && shown.add(places(cue))) {
                     seen.add(new CueMoments.Seen(span, CueCaption.of(layer, cue), frame -> light.of(cue, frame)));
                 }

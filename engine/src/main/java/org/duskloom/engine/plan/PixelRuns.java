@@ -1,6 +1,7 @@
 package org.duskloom.engine.plan;
 
 import java.util.Arrays;
+import java.util.BitSet;
 import org.duskloom.engine.effect.Patch;
 
 /**
@@ -62,13 +63,18 @@ public final class PixelRuns {
         return length.length == 0 ? 0 : canvasPixel[length.length - 1] + length[length.length - 1];
     }
 
-    /** Whether a pixel of the stage is among them. */
-    boolean has(int stagePixel) {
-        int tile = stagePixel / Patch.CAPACITY;
-        int within = stagePixel % Patch.CAPACITY;
-        for (int run = firstRun(tile); run < endRun(tile); run++) {
-            if (cell[run] <= within && within < cell[run] + length[run]) {
-                return true;
+    /** Whether any of these pixels of the stage is among them. */
+    boolean hasOneOf(BitSet stagePixels) {
+        for (int tile = 0; tile + 1 < firstRunOfTile.length; tile++) {
+            for (int run = firstRun(tile); run < endRun(tile); run++) {
+                int first = tile * Patch.CAPACITY + cell[run];
+                int found = stagePixels.nextSetBit(first);
+                if (found < 0) {
+                    return false;
+                }
+                if (found < first + length[run]) {
+                    return true;
+                }
             }
         }
         return false;

@@ -1,6 +1,7 @@
 package org.duskloom.engine.plan;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.function.Supplier;
 import org.duskloom.engine.color.BlendMode;
@@ -132,10 +133,10 @@ public final class PlannedCue {
         return body.blend();
     }
 
-    /** Whether it is seen on a pixel of the stage in some frame. */
-    public boolean isOn(int stagePixel) {
+    /** Whether it is seen on any of these pixels of the stage in some frame. */
+    public boolean isOnOneOf(BitSet stagePixels) {
         for (PlannedCanvas canvas : canvases) {
-            if (canvas.runs().has(stagePixel)) {
+            if (canvas.runs().hasOneOf(stagePixels)) {
                 return true;
             }
         }

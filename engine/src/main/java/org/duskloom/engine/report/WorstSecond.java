@@ -3,6 +3,7 @@ package org.duskloom.engine.report;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -62,13 +63,14 @@ public record WorstSecond(FlashCount count, List<String> cues, List<SlowDown> sl
     static WorstSecond of(FlashCount count, FrameSource source, PlayingCues playing) throws IOException {
         RunInfo run = source.info();
         int[] pixels = pixels(count.place(), run);
+        BitSet counted = new BitSet();
+        Arrays.stream(pixels).forEach(counted::set);
         long last = lastFrame(count, run);
         Map<String, List<PlannedCue>> played = new LinkedHashMap<>();
         for (int i = 0; i < playing.plan().layers().size(); i++) {
             String layer = playing.timeline().layers().get(i).name();
             for (PlannedCue cue : playing.plan().layers().get(i).cues()) {
-                boolean there = plays(cue, count.firstFrame(), last, run.showFrames())
-                        && Arrays.stream(pixels).anyMatch(cue::isOn);
+                boolean there = plays(cue, count.firstFrame(), last, run.showFrames()) && cue.isOnOneOf(counted);
                 if (there) {
                     played.computeIfAbsent(CueCaption.of(layer, cue), caption -> new ArrayList<>())
                             .add(cue);

@@ -3,6 +3,7 @@ package org.duskloom.engine.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
@@ -64,11 +65,22 @@ class PixelRunsTest {
         int[] stagePixels = {0, 1, 5, TILE - 1, TILE, TILE + 7, 3 * TILE};
         int stage = 3 * TILE + 9;
         PixelRuns runs = new PixelRuns(stagePixels, stage);
-        assertThat(IntStream.range(0, stage).filter(runs::has).toArray()).isEqualTo(stagePixels);
+        assertThat(IntStream.range(0, stage)
+                        .filter(pixel -> runs.hasOneOf(set(pixel)))
+                        .toArray())
+                .isEqualTo(stagePixels);
+        assertThat(runs.hasOneOf(set(3, TILE + 7))).isTrue();
+        assertThat(runs.hasOneOf(set(2, 4, TILE + 1, stage))).isFalse();
         assertThat(runs.pixelCount()).isEqualTo(7);
         PixelRuns none = new PixelRuns(new int[0], stage);
-        assertThat(IntStream.range(0, stage)).noneMatch(none::has);
+        assertThat(none.hasOneOf(set(stagePixels))).isFalse();
         assertThat(none.pixelCount()).isZero();
+    }
+
+    private static BitSet set(int... pixels) {
+        BitSet set = new BitSet();
+        IntStream.of(pixels).forEach(set::set);
+        return set;
     }
 
     private static List<String> runs(PixelRuns runs, int tile) {

@@ -2,6 +2,7 @@ package org.duskloom.engine.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.duskloom.engine.color.BlendMode;
@@ -33,12 +34,19 @@ class PlannedCueTest {
                 .get(0);
     }
 
+    /** Of the stage, which has four. */
+    private static int[] pixels(PlannedCue cue) {
+        return IntStream.range(0, 4)
+                .filter(pixel -> cue.isOnOneOf(BitSet.valueOf(new long[] {1L << pixel})))
+                .toArray();
+    }
+
     @Test
     void saysWhatItIsSeenOn() {
         PlannedCue cue = cue("\"on\": [\"gate\", \"pond\"]");
         assertThat(cue.cue().name()).isEqualTo("glow");
         assertThat(cue.members()).extracting(Member::name).containsExactly("gate", "pond");
-        assertThat(IntStream.range(0, 4).filter(cue::isOn).toArray()).containsExactly(1, 2, 3);
+        assertThat(pixels(cue)).containsExactly(1, 2, 3);
         assertThat(cue.canvas(0).pixelCount()).isEqualTo(3);
     }
 
@@ -46,7 +54,7 @@ class PlannedCueTest {
     void looksAtAllItsCanvases() {
         PlannedCue cue = cue("\"on\": [\"gate\", \"fence\"], \"spread\": \"each\", \"stagger\": \"1s\"");
         assertThat(cue.canvasCount()).isEqualTo(2);
-        assertThat(IntStream.range(0, 4).filter(cue::isOn).toArray()).containsExactly(0, 3);
+        assertThat(pixels(cue)).containsExactly(0, 3);
     }
 
     /** A pixel of two members is lit by both, one over the other. */
