@@ -80,9 +80,13 @@ final class PowerWords {
                     + Figure.percent(supply.supply().share()) + "; --cap says how to lower it.");
         }
         if (Concern.couldNotGive(report, supply)) {
-            text.line(name + " could not give " + Figure.amps(supply.fullAmps())
-                    + ", which a controller that hangs may ask for.");
+            text.line(couldNotGive(supply) + ".");
         }
+    }
+
+    static String couldNotGive(SupplyFigures supply) {
+        return "supply " + Quoted.of(supply.supply().name()) + " could not give " + Figure.amps(supply.fullAmps())
+                + ", which a controller that hangs may ask for";
     }
 
     void ports() {

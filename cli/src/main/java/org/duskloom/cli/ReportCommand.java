@@ -150,6 +150,10 @@ final class ReportCommand implements Callable<Integer> {
         if (concerns.isEmpty()) {
             lines.add("nothing that could be looked at is beyond its limit; that is no guarantee");
         }
+        report.power().supplies().stream()
+                .filter(supply -> Concern.couldNotGive(report, supply))
+                .forEach(supply -> lines.add("with all on: " + PowerWords.couldNotGive(supply) + "; it gives "
+                        + Figure.amps(supply.supply().amps())));
         lines.add("caution: " + Caution.SHORT);
         return lines;
     }

@@ -70,6 +70,10 @@ class ReportCommandTest {
     void saysWhatASupplyCouldNotGive() throws IOException {
         show = powered(6, "");
         assertThat(report().out()).contains("could not give 6.10 A, which a controller that hangs may ask for.");
+        assertThat(report("-o", folder.resolve("page.html")).err())
+                .contains(
+                        "with all on: supply \"shed\" could not give 6.10 A, which a controller that hangs may ask for;"
+                                + " it gives 6.00 A\n");
         assertThat(Ran.with("render", show, "-o", folder.resolve("six")).err())
                 .contains("; with all on 6.10 A, which is more than it gives)");
         show = powered(9, "");

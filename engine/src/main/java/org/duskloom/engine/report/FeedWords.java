@@ -30,7 +30,8 @@ public final class FeedWords {
     }
 
     /**
-     * Its peak beside what protects a circuit whose power is limited; empty where there is no such circuit.
+     * Its peak, and what flows with all on, beside what protects a circuit whose power is limited; empty where there is
+     * no such circuit.
      *
      * @param volts what its supply gives
      */
@@ -39,6 +40,10 @@ public final class FeedWords {
             return "";
         }
         double limit = volts <= LOW_VOLTS ? LOW_AMPS : LIMITED_WATTS / volts;
-        return (lead.peakAmps() > limit ? "more than " : "within ") + String.format(Locale.ROOT, "%.2f A", limit);
+        String amps = String.format(Locale.ROOT, "%.2f A", limit);
+        if (lead.peakAmps() > limit) {
+            return "more than " + amps;
+        }
+        return lead.fullAmps() > limit ? "peak within " + amps + ", all on more" : "within " + amps;
     }
 }

@@ -13,29 +13,31 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What is said of cables. */
 class FeedWordsTest {
-    private static LeadFigures lead(double peakAmps) {
+    private static LeadFigures lead(double peakAmps, double fullAmps) {
         Lead wire = new Lead(Conductor.ofGauge(18), 2.5);
-        return new LeadFigures(new Feed("left", 0, Optional.of(wire)), peakAmps, 9);
+        return new LeadFigures(new Feed("left", 0, Optional.of(wire)), peakAmps, fullAmps);
     }
 
     /** A note on UL 508 in a machine's manual: 5 A up to 20 V, 100 VA up to 30 V; 100/24 is 4.17. */
     @ParameterizedTest
     @CsvSource({
-        "5, 5, within 5.00 A",
-        "12, 5.01, more than 5.00 A",
-        "20, 4, within 5.00 A",
-        "24, 4.1, within 4.17 A",
-        "24, 4.2, more than 4.17 A",
-        "30, 3.3, within 3.33 A",
-        "30.5, 1, ''"
+        "5, 5, 5, within 5.00 A",
+        "12, 5.01, 9, more than 5.00 A",
+        "12, 1.2, 5.37, 'peak within 5.00 A, all on more'",
+        "20, 4, 5, within 5.00 A",
+        "24, 4.1, 4.1, within 4.17 A",
+        "24, 4.1, 4.2, 'peak within 4.17 A, all on more'",
+        "24, 4.2, 9, more than 4.17 A",
+        "30, 3.3, 3.3, within 3.33 A",
+        "30.5, 1, 9, ''"
     })
-    void comparesWithCircuitsOfLimitedPower(double volts, double amps, String words) {
-        assertThat(FeedWords.compared(volts, lead(amps))).isEqualTo(words);
+    void comparesWithCircuitsOfLimitedPower(double volts, double peakAmps, double fullAmps, String words) {
+        assertThat(FeedWords.compared(volts, lead(peakAmps, fullAmps))).isEqualTo(words);
     }
 
     @Test
     void saysWhichCableItIs() {
-        assertThat(FeedWords.wire(lead(1).feed())).isEqualTo("18 AWG, 2.50 m");
+        assertThat(FeedWords.wire(lead(1, 9).feed())).isEqualTo("18 AWG, 2.50 m");
         assertThat(FeedWords.wire(new Feed("left", 0, Optional.empty()))).isEqualTo("not said");
     }
 
