@@ -55,8 +55,8 @@ final class PictureNames {
     }
 
     private static String missingHint(Path name) {
-        return NearbyFile.orFolder(name)
-                .map(near -> "did you mean " + Quoted.of(near) + "?")
+        return NearbyFile.lostLink(name)
+                .or(() -> NearbyFile.orFolder(name).map(near -> "did you mean " + Quoted.of(near) + "?"))
                 .orElse("name pictures, or a folder that holds them");
     }
 

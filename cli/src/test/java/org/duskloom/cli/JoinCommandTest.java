@@ -16,6 +16,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -343,5 +344,13 @@ class JoinCommandTest {
         assertThat(ran.code()).as(ran.err()).isEqualTo(3);
         assertThat(ran.out()).isEmpty();
         assertThat(folder.resolve("joined")).doesNotExist();
+    }
+
+    @Test
+    void aShardMayBeALinkThatLeadsNowhere() throws IOException {
+        Links.symbolic(folder.resolve("lost"), folder.resolve("gone"));
+        assertThat(join("whole", "lost").err())
+                .contains("lost/")
+                .contains("error: there is no such file; \"lost\" is a link that leads nowhere");
     }
 }

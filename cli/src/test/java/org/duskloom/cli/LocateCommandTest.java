@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.duskloom.engine.find.FindRun;
+import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -433,6 +434,9 @@ class LocateCommandTest {
         Path photos = photos("png");
         assertThat(locate(folder.resolve("photo"), "--pixels", "12").err())
                 .startsWith("photo: error: is neither a file nor a folder; did you mean \"photos\"?");
+        Links.symbolic(folder.resolve("lost"), folder.resolve("gone"));
+        assertThat(locate(folder.resolve("lost"), "--pixels", "12").err())
+                .startsWith("lost: error: is neither a file nor a folder; it is a link that leads nowhere");
         Ran doubled = locate(photos, photos.resolve("IMG_3.png"), "--pixels", "12");
         assertThat(doubled.code()).isEqualTo(3);
         assertThat(doubled.err()).startsWith("photos/IMG_3.png: error: is named twice");

@@ -34,12 +34,17 @@ public final class NearbyFile {
     }
 
     /**
-     * What may be done where a file is missing: the name that was probably meant, else where it was looked for.
+     * What may be done where a file is missing: what is said of a link that leads nowhere, the name that was probably
+     * meant, else where it was looked for.
      *
      * @param missing where there is no file
      * @param folder what the user wrote before its name; may be empty
      */
     public static String hint(Path missing, String folder) {
+        Optional<String> lost = lostLink(missing);
+        if (lost.isPresent()) {
+            return lost.get();
+        }
         Path hidden = missing.resolveSibling(missing.getFileName() + HIDDEN_ENDING);
         if (Files.isRegularFile(hidden)) {
             return "there is " + Quoted.of(folder + hidden.getFileName()) + ", whose " + HIDDEN_ENDING
@@ -51,10 +56,29 @@ public final class NearbyFile {
     }
 
     private static String meant(String written, String near, String shown) {
-        if (near.equals(written)) {
-            return "it is a link to something that is not there";
-        }
         return LookAlike.are(near, written) ? LookAlike.hint(shown) : "did you mean " + shown + "?";
+    }
+
+    /**
+     * What is said of a link that leads nowhere: the missing file, or a folder on the way to it.
+     *
+     * @param missing where there is nothing
+     * @return nothing if there is no such link
+     */
+    public static Optional<String> lostLink(Path missing) {
+        if (isLost(missing)) {
+            return Optional.of("it is a link that leads nowhere");
+        }
+        for (Path folder = missing.getParent(); folder != null; folder = folder.getParent()) {
+            if (isLost(folder)) {
+                return Optional.of(Quoted.of(folder.toString()) + " is a link that leads nowhere");
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static boolean isLost(Path path) {
+        return Files.isSymbolicLink(path) && Files.notExists(path);
     }
 
     /**

@@ -100,8 +100,17 @@ class NearbyFileTest {
     @Test
     void tellsOfALinkThatLeadsNowhere() throws IOException {
         Links.symbolic(folder.resolve("show.json"), folder.resolve("gone.json"));
-        assertThat(NearbyFile.hint(folder.resolve("show.json"), ""))
-                .isEqualTo("it is a link to something that is not there");
+        assertThat(NearbyFile.hint(folder.resolve("show.json"), "")).isEqualTo("it is a link that leads nowhere");
+    }
+
+    @Test
+    void tellsOfAFolderThatIsALinkThatLeadsNowhere() throws IOException {
+        Path lost = folder.resolve("garden");
+        Links.symbolic(lost, folder.resolve("gone"));
+        assertThat(NearbyFile.hint(lost.resolve("beds/show.json"), ""))
+                .isEqualTo("\"" + lost + "\" is a link that leads nowhere");
+        Links.symbolic(folder.resolve("plot"), Files.createDirectory(folder.resolve("plot-7")));
+        assertThat(NearbyFile.lostLink(folder.resolve("plot/show.json"))).isEmpty();
     }
 
     /** What cannot be seen in a name that somebody gave a file does nothing to the terminal. */
