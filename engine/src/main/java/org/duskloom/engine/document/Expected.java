@@ -17,8 +17,9 @@ import org.duskloom.engine.text.ShortestDecimal;
  * messages, as in {@code "count" of a ring}.
  */
 public final class Expected {
-    /** Several numbers in one text. */
-    private static final String NUMBERS = "\\s*-?[0-9]+(\\.[0-9]+)?(\\s*[,;]\\s*-?[0-9]+(\\.[0-9]+)?)+\\s*";
+    /** Several numbers in one text, perhaps in brackets. */
+    private static final String NUMBERS =
+            "\\s*[(\\[{]?\\s*-?[0-9]+(\\.[0-9]+)?(\\s*[,;]\\s*-?[0-9]+(\\.[0-9]+)?)+\\s*[)\\]}]?\\s*";
 
     private static final int MOST_NAMES_TOLD = 4;
 
@@ -172,7 +173,8 @@ public final class Expected {
         if (expected.startsWith("a list")
                 && node instanceof TextNode text
                 && text.value().matches(NUMBERS)) {
-            return "write [" + text.value().trim().replaceAll("\\s*[,;]\\s*", ", ") + "], without quotes";
+            String numbers = text.value().replaceAll("[\\s()\\[\\]{}]", "").replaceAll("[,;]", ", ");
+            return "write [" + numbers + "], without quotes";
         }
         return expected.startsWith("a list") && !(node instanceof ObjectNode) ? "put it in brackets: [ ]" : "";
     }

@@ -122,6 +122,8 @@ class ExpectedTest {
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             "1, 2"     | must be a list [ ], not the text "1, 2"; write [1, 2], without quotes
+            "(200,0)"  | must be a list [ ], not the text "(200,0)"; write [200, 0], without quotes
+            "[ 1; 2 ]" | must be a list [ ], not the text "[ 1; 2 ]"; write [1, 2], without quotes
             "1;2.5;-3" | must be a list [ ], not the text "1;2.5;-3"; write [1, 2.5, -3], without quotes
             "one"      | must be a list [ ], not the text "one"; put it in brackets: [ ]
             5          | must be a list [ ], not the number 5; put it in brackets: [ ]
