@@ -14,8 +14,6 @@ import org.duskloom.engine.text.Quoted;
 
 /** Addresses on the command line. */
 final class TypedAddresses {
-    private static final Pattern BETWEEN = Pattern.compile("[,;\\s]+");
-
     /** What a shell takes as it is. */
     private static final Pattern PLAIN = Pattern.compile("[\\w./-]+");
 
@@ -49,14 +47,10 @@ final class TypedAddresses {
     /** How to type addresses that stand in one, with a sign between them that other lists have. */
     private static Optional<String> severalInOne(String option, List<String> addresses, GroupTree groups) {
         return addresses.stream()
-                .map(address -> BETWEEN.splitAsStream(address)
-                        .filter(piece -> !piece.isEmpty())
-                        .toList())
-                .filter(pieces -> pieces.size() > 1
-                        && pieces.stream()
-                                .allMatch(piece -> groups.resolve(
-                                                List.of(new TextNode(Location.ofFile(option), piece)), new Problems())
-                                        .isPresent()))
+                .filter(address -> groups.resolve(
+                                List.of(new TextNode(Location.ofFile(option), address)), new Problems())
+                        .isEmpty())
+                .flatMap(address -> groups.severalIn(address).stream())
                 .findFirst()
                 .map(pieces -> "type " + option + " before each: "
                         + pieces.stream()

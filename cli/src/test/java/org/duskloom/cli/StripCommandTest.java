@@ -200,7 +200,9 @@ class StripCommandTest {
                                 + " fence\n");
         assertThat(strip("list.png", "--on", "fence", "--on", "daisy-*, fence").err())
                 .contains("; type --on before each: --on \"daisy-*\" --on fence\n");
-        assertThat(strip("list.png", "--on", "daisy-1;fense").err()).doesNotContain("before each");
+        assertThat(strip("list.png", "--on", "daisy-1;fense").err())
+                .contains("; type --on before each: --on daisy-1 --on fence\n");
+        assertThat(strip("list.png", "--on", "daisy-1;moonbeam").err()).doesNotContain("before each");
         Ran wrong = strip("x.png", "--on", "daisy-9");
         assertThat(wrong.code()).isEqualTo(2);
         assertThat(wrong.err()).contains("--on: there is no ").contains("\"daisy-9\"");

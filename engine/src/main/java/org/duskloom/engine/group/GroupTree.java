@@ -101,6 +101,14 @@ public final class GroupTree {
     }
 
     /**
+     * The addresses that are meant by a text that is none, with commas or the like between them; slips in the names are
+     * mended. Nothing if it is no such list.
+     */
+    public Optional<List<String>> severalIn(String text) {
+        return suggestions.several(text);
+    }
+
+    /**
      * Resolves a list of addresses.
      *
      * @param addresses the addresses as written

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.problem.NearestName;
@@ -42,20 +43,42 @@ final class Suggestions {
         String message = Glob.isPattern(address.head())
                 ? "no prop and no group matches " + Quoted.of(address.head())
                 : "there is no prop and no group " + Quoted.of(address.head());
-        List<String> names = new ArrayList<>(groups);
+        String hint = several(address, problems).orElseGet(() -> hint(address.head(), "", heads(), problems));
+        problems.error(address.location(), message, hint);
+    }
+
+    /** How to write several addresses that stand in one. */
+    private Optional<String> several(Address address, Problems problems) {
+        return problems.errorCount() >= Problems.LIMIT
+                ? Optional.empty()
+                : several(address.text())
+                        .map(all -> "name each by itself, in a list: "
+                                + all.stream().map(Quoted::of).collect(Collectors.joining(", ", "[", "]")));
+    }
+
+    /** See {@link SeveralNames#in}. */
+    Optional<List<String>> several(String text) {
+        return SeveralNames.in(text, heads());
+    }
+
+    /** What an address may begin with. */
+    private Set<String> heads() {
+        Set<String> names = new LinkedHashSet<>(groups);
         map.props().forEach(prop -> names.add(prop.name()));
-        problems.error(address.location(), message, hint(address.head(), "", names, problems));
+        return names;
     }
 
     void noPart(Address address, Prop prop, Problems problems) {
         if (incompleteProps.contains(prop.name())) {
             return;
         }
-        String hint = hint(address.path(), prop.name() + "/", prop.partPaths(), problems);
+        String hint = prop.parts().isEmpty()
+                ? "it has no parts"
+                : hint(address.path(), prop.name() + "/", prop.partPaths(), problems);
         problems.error(
                 address.location(),
                 Quoted.of(prop.name()) + " has no part " + Quoted.of(address.path()),
-                (prop.parts().isEmpty() ? "it has no parts" : hint) + "; it is defined at " + prop.definedAt());
+                several(address, problems).orElse(hint + "; it is defined at " + prop.definedAt()));
     }
 
     /** None of the members has the part: what is asked of a part is one inside it. */

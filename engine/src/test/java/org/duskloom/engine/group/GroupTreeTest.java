@@ -192,6 +192,13 @@ class GroupTreeTest {
             gardn             ~ there is no prop and no group "gardn"         ~ did you mean "garden"?
             zzzzzz            ~ there is no prop and no group "zzzzzz"        ~ known: garden, hearts, daisy-1, fence, daisy-2, pond
             daisy-            ~ there is no prop and no group "daisy-"        ~ did you mean "daisy-*"?
+            fence, pond       ~ there is no prop and no group "fence, pond"   ~ name each by itself, in a list: ["fence", "pond"]
+            fence; pnd        ~ there is no prop and no group "fence; pnd"    ~ name each by itself, in a list: ["fence", "pond"]
+            fence pond        ~ there is no prop and no group "fence pond"    ~ name each by itself, in a list: ["fence", "pond"]
+            dasy-1/x,daisy-*  ~ there is no prop and no group "dasy-1"        ~ name each by itself, in a list: ["daisy-1/x", "daisy-*"]
+            daisy-1/x, pond   ~ "daisy-1" has no part "x, pond"               ~ name each by itself, in a list: ["daisy-1/x", "pond"]
+            fence, rose-*     ~ no prop and no group matches "fence, rose-*"  ~ known: garden, hearts, daisy-1, fence, daisy-2, pond
+            fence, moonbeam   ~ there is no prop and no group "fence, moonbeam" ~ known: garden, hearts, daisy-1, fence, daisy-2, pond
             daisy             ~ there is no prop and no group "daisy"         ~ did you mean "daisy-*"?
             dasy-*            ~ no prop and no group matches "dasy-*"         ~ did you mean "daisy-1"?
             daisy-1/rimm      ~ "daisy-1" has no part "rimm"                  ~ did you mean "daisy-1/rim"?; it is defined at map.csv:2:1
