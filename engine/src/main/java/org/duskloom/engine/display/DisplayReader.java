@@ -63,7 +63,7 @@ public final class DisplayReader {
                 fields.given(PowerFields.SUPPLIES));
         return map.map(pixels -> {
             GroupTree tree = groups.map(node -> GroupReader.read(node, pixels, placer.incomplete(), problems))
-                    .orElseGet(() -> GroupTree.of(pixels));
+                    .orElseGet(() -> GroupTree.of(pixels, placer.incomplete()));
             return new Display(
                     units.orElse(Units.MILLIMETRES),
                     units.isPresent(),

@@ -66,7 +66,7 @@ public final class GroupReader {
     /**
      * The same where some props could not be read fully.
      *
-     * @param incompleteProps the names of props that may lack parts; that they lack one is no error
+     * @param incompleteProps the names of props that may lack parts and pixels; that they lack one is no error
      */
     public static GroupTree read(Node groups, PixelMap map, Set<String> incompleteProps, Problems problems) {
         Map<String, GroupDefinition> definitions = new LinkedHashMap<>();

@@ -29,6 +29,7 @@ public final class GroupTree {
     private final PixelMap map;
     private final PropIndex props;
     private final Suggestions suggestions;
+    private final Set<String> incompleteProps;
     private final Map<String, GroupDefinition> definitions;
     private final GroupMembers groupMembers;
     private final Set<String> groupsInGroups = new HashSet<>();
@@ -38,14 +39,34 @@ public final class GroupTree {
         this.map = map;
         this.props = new PropIndex(map);
         this.definitions = new LinkedHashMap<>(definitions);
-        this.suggestions = new Suggestions(map, this.definitions.keySet(), Set.copyOf(incompleteProps));
+        this.incompleteProps = Set.copyOf(incompleteProps);
+        this.suggestions = new Suggestions(map, this.definitions.keySet(), this.incompleteProps);
         this.groupMembers = new GroupMembers(this.definitions, this::expand);
         groupMembers.workOut(GroupOrder.innermostFirst(this.definitions, this::groupsNamedBy, problems), problems);
     }
 
     /** A map without groups. */
     public static GroupTree of(PixelMap map) {
-        return new GroupTree(map, Map.of(), Set.of(), new Problems());
+        return of(map, Set.of());
+    }
+
+    /**
+     * A map without groups.
+     *
+     * @param incompleteProps the names of props that may lack parts and pixels; that they lack one is no error
+     */
+    public static GroupTree of(PixelMap map, Set<String> incompleteProps) {
+        return new GroupTree(map, Map.of(), incompleteProps, new Problems());
+    }
+
+    /** Whether the pixels of all props are known; those of a prop whose shape has errors are not. */
+    public boolean isComplete() {
+        return incompleteProps.isEmpty();
+    }
+
+    /** Whether the pixels of a prop are known. */
+    public boolean isComplete(int propIndex) {
+        return !incompleteProps.contains(map.props().get(propIndex).name());
     }
 
     /** What the addresses point into. */

@@ -43,7 +43,7 @@ final class ChainReader {
      * A chain.
      *
      * @param port the name of its port
-     * @return its links; nothing if one of them is wrong
+     * @return its links; nothing if one of them is wrong, or is of a prop that is
      */
     Optional<List<Link>> read(String port, ListNode chain) {
         int errorsBefore = problems.errorCount();
@@ -57,7 +57,23 @@ final class ChainReader {
             }
         }
         links.forEach(link -> claim(port, link));
-        return problems.errorCount() == errorsBefore ? Optional.of(links) : Optional.empty();
+        return problems.errorCount() == errorsBefore && isKnown(chain, links) ? Optional.of(links) : Optional.empty();
+    }
+
+    /**
+     * Whether it is certain how many pixels a chain has. Something is wrong already with props whose pixels are not
+     * known, and parts and groups may lack those of such props without a word.
+     */
+    private boolean isKnown(ListNode chain, List<Link> links) {
+        return groups.isComplete()
+                || chain.items().stream().noneMatch(this::isPartOrGroup)
+                        && links.stream().allMatch(link -> link.isDark() || groups.isComplete(link.propIndex()));
+    }
+
+    private boolean isPartOrGroup(Node item) {
+        return item instanceof TextNode address
+                && (address.value().indexOf('/') >= 0
+                        || !groups.groupsNamedBy(List.of(address)).isEmpty());
     }
 
     private Optional<Link> dark(Node item, String port) {

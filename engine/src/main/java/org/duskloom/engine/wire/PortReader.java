@@ -103,8 +103,7 @@ public final class PortReader {
         Signal signal = signal(fields);
         Optional<PixelKind> kind =
                 fields.given(PortFields.KIND).flatMap(text -> kinds.find(text, signal.colors(), fields.what()));
-        Optional<PowerLine> line = fields.given(PortFields.LINE)
-                .flatMap(wire -> chain.flatMap(links -> wires.line(wire, Link.pixels(links))));
+        Optional<PowerLine> line = fields.given(PortFields.LINE).flatMap(wire -> line(wire, chain));
         Optional<Long> universe = fields.given(PortFields.UNIVERSE);
         int slot = fields.value(PortFields.SLOT).intValue();
         boolean whole = fields.value(PortFields.WHOLE);
@@ -128,6 +127,13 @@ public final class PortReader {
                 name.get().location());
         boolean ofWrongKind = fields.has(PortFields.KIND) && kind.isEmpty();
         return universes.claim(port, place) && !ofWrongKind ? Optional.of(port) : Optional.empty();
+    }
+
+    private Optional<PowerLine> line(Fields wire, Optional<List<Link>> chain) {
+        if (chain.isEmpty()) {
+            wires.check(wire);
+        }
+        return chain.flatMap(links -> wires.line(wire, Link.pixels(links)));
     }
 
     private boolean fits(Fields fields, Packing packing, int first, int pixels, int bytesPerPixel, Location place) {

@@ -62,6 +62,12 @@ final class WireReader {
         return Optional.of(new PowerLine(conductor.get(), fromPlaces(pixels), false));
     }
 
+    /** Reports what is wrong with a line whatever its pixels are. */
+    void check(Fields fields) {
+        conductor(fields);
+        fields.given(PowerFields.PITCH);
+    }
+
     private Optional<Conductor> conductor(Fields fields) {
         Optional<Conductor> byGauge = fields.given(PowerFields.AWG).map(awg -> Conductor.ofGauge(awg.intValue()));
         Optional<Conductor> byArea =

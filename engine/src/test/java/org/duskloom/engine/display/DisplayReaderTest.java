@@ -290,4 +290,29 @@ class DisplayReaderTest {
             System.clearProperty("joml.sinLookup");
         }
     }
+
+    /** Nobody knows how many pixels a prop has whose shape is wrong: what hangs on that is not judged, all else is. */
+    @ParameterizedTest
+    @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
+            "6 cm" ~ hoop  ~                                ~ "radius" of "ring" must be a number
+            6      ~ hoops ~                                ~ there is no shape "hoops"; did you mean "hoop"?
+            6      ~ hoops ~ "groups": {"all": ["h", "d"]}, ~ there is no shape "hoops"; did you mean "hoop"?
+            """)
+    void countsOnAChainAreNotJudgedWhereAShapeIsWrong(String radius, String used, String groups, String expected) {
+        String json = Displays.json(
+                DOT + ", \"hoop\": {\"build\": [{\"ring\": {\"count\": 9, \"radius\": " + radius + "}}]}",
+                PROP + ", {\"name\": \"h\", \"shape\": \"" + used + "\", \"at\": [0, 0]}");
+        json = json.substring(0, json.length() - 1) + ", " + (groups == null ? "" : groups) + """
+                "ports": [{"name": "high", "chain": ["d", "h"], "line": {"awg": 99}},
+                 {"name": "far", "chain": [{"skip": 1}, "h/petal"], "universe": 20},
+                 {"name": "part", "chain": ["h/petal"], "universe": 25, "line": {"awg": 20}},
+                 {"name": "low", "chain": [{"skip": 1}], "universe": 30}],
+                 "supplies": [{"name": "s", "volts": 5, "amps": 9, "feeds": [{"port": "high", "at": [1, 11]},
+                 {"port": "far", "at": [7]}, {"port": "low", "at": [3]}]}]}""";
+        List<String> told = problems(json);
+        assertThat(told).anySatisfy(line -> assertThat(line).contains(expected));
+        assertThat(told).anySatisfy(line -> assertThat(line).contains("\"awg\" of"));
+        assertThat(told).anySatisfy(line -> assertThat(line).contains("chain of port \"low\" has 1 pixel"));
+        assertThat(told).hasSize(3);
+    }
 }
