@@ -30,6 +30,9 @@ final class ChromaticSwings {
     /** The place of the last change. */
     private final int[] changedAt;
 
+    /** The same when it was kept, as how many frames ago it was then. */
+    private int[] keptSince;
+
     private final boolean[] isRed;
 
     /** Behind which place a signal is as if it had been anything before the first frame. */
@@ -110,6 +113,22 @@ final class ChromaticSwings {
     /** Behind which place it makes no difference what a signal was before the first frame; late where none is known. */
     int settledAt(int signal) {
         return settledAt[signal];
+    }
+
+    /** Keeps what all signals are at a place. */
+    void keepState(int place) {
+        keptSince = new int[changedAt.length];
+        Arrays.setAll(keptSince, signal -> since(signal, place));
+    }
+
+    /** Whether the same changes follow for a signal as when that was kept, if the second before was the same. */
+    boolean isAsKept(int signal, int place) {
+        return keptSince[signal] == since(signal, place);
+    }
+
+    /** How many frames ago it has changed, as far as that counts. */
+    private int since(int signal, int place) {
+        return Math.min(place - changedAt[signal], past.reach());
     }
 
     private boolean isToRed(int signal, int place, double[] color, int oldest) {

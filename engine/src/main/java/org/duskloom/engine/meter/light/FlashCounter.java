@@ -8,31 +8,29 @@ import java.util.function.Supplier;
  * of which each flashes seldom and all of them together often. Both count, the worse of them is told.
  */
 final class FlashCounter {
-    /**
-     * How many of the first changes of a signal by a rule of red may hang on what it was before the first frame; a few
-     * more than are known to.
-     */
-    private static final int FIRST_REDS = 4;
-
     private final SignalLayout layout;
-    private final int framesOfSecond;
     private final LuminanceSwings luminance;
     private final RedSwings reds;
     private final RecentSwings general;
     private final RecentSwings olderRed;
     private final RecentSwings chromaticRed;
+    private final RecentSwings possibleRed;
+    private final RecentSwings redInTurn;
+    private final RedLimits redLimits;
     private final FlashTally generalTally;
     private final FlashTally redTally;
 
     FlashCounter(SignalLayout layout, PastColors past, int framesOfSecond, Supplier<FlashField> field) {
         this.layout = layout;
-        this.framesOfSecond = framesOfSecond;
         int signals = layout.signalCount();
         luminance = new LuminanceSwings(signals);
         reds = new RedSwings(signals, past);
         general = new RecentSwings(signals, framesOfSecond);
         olderRed = new RecentSwings(signals, framesOfSecond);
         chromaticRed = new RecentSwings(signals, framesOfSecond);
+        possibleRed = new RecentSwings(signals, framesOfSecond);
+        redInTurn = new RecentSwings(signals, framesOfSecond);
+        redLimits = new RedLimits(signals, reds, framesOfSecond);
         generalTally = new FlashTally(layout, framesOfSecond, field.get());
         redTally = new FlashTally(layout, framesOfSecond, field.get());
     }
@@ -61,10 +59,19 @@ final class FlashCounter {
     void stepRed(int signal, int place, int redExcess) {
         int found = reds.step(signal, place, redExcess);
         if ((found & RedSwings.BY_OLDER_RULE) != 0) {
-            addRed(olderRed, signal, place, reds.settledAt(RedSwings.BY_OLDER_RULE, signal));
+            redTally.add(signal, place, olderRed.add(signal, place), false);
+        }
+        boolean settled = place > reds.settledAt(RedSwings.BY_OLDER_RULE, signal);
+        if ((found & (settled ? RedSwings.BY_OLDER_RULE : RedSwings.POSSIBLE)) != 0) {
+            redLimits.addPossible(signal, place, possibleRed.add(signal, place));
+        }
+        if ((found & (settled ? RedSwings.BY_OLDER_RULE : RedSwings.IN_TURN)) != 0) {
+            redLimits.addInTurn(signal, place, redInTurn.add(signal, place));
         }
         if ((found & RedSwings.BY_CHROMATICITY) != 0) {
-            addRed(chromaticRed, signal, place, reds.settledAt(RedSwings.BY_CHROMATICITY, signal));
+            int count = chromaticRed.add(signal, place);
+            redTally.add(signal, place, count, false);
+            redLimits.addChromatic(signal, place, count);
         }
     }
 
@@ -75,36 +82,30 @@ final class FlashCounter {
         }
     }
 
-    private void addRed(RecentSwings recent, int signal, int place, int settledAt) {
-        int count = recent.add(signal, place);
-        boolean early = recent.total(signal) < count + FIRST_REDS && place - framesOfSecond < settledAt;
-        redTally.add(signal, place, count, early);
-    }
-
     /** Says that a frame has been looked at. */
     void endFrame(int place) {
         generalTally.endFrame(place);
         redTally.endFrame(place);
+        redLimits.endFrame(place);
     }
 
     /** From here on counts stand for the joint of a loop. */
     void beginJoint() {
         generalTally.beginJoint();
         redTally.beginJoint();
+        redLimits.beginJoint();
     }
 
     /**
-     * Whether one change more within some second could turn a verdict.
+     * The last place with a second of the first round that might have more changes in the second round, such as turn a
+     * verdict; below 0 for none.
      *
+     * @param place the last of the first second after the joint
      * @param byArea whether what flashes too often is judged by its area; else one such light has settled it
      */
-    boolean mayHangOnOneChange(boolean byArea) {
-        return generalTally.isAtLimit(byArea) || redTally.isAtLimit(byArea);
-    }
-
-    /** The last place with a second of the first round that might have one change more in the second. */
-    int lastLimit() {
-        return Math.max(generalTally.lastLimit(), redTally.lastLimit());
+    int lastLimit(int place, boolean byArea) {
+        int last = generalTally.isOpen(byArea) ? generalTally.lastLimit() : -1;
+        return redTally.isOpen(byArea) ? Math.max(last, redLimits.last(place)) : last;
     }
 
     FlashTally tally(FlashRule rule) {

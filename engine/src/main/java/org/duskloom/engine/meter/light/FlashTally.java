@@ -133,12 +133,16 @@ final class FlashTally {
         isJoint = true;
     }
 
-    /** Whether one change more could turn the verdict. */
-    boolean isAtLimit(boolean byArea) {
-        return lastLimit >= 0 && (byArea || byGroup[byGroup.length - 1].most <= FlashCount.ALLOWED);
+    /**
+     * Whether more changes could turn the verdict.
+     *
+     * @param byArea whether what flashes too often is judged by its area; else one such light has settled it
+     */
+    boolean isOpen(boolean byArea) {
+        return byArea || byGroup[byGroup.length - 1].most <= FlashCount.ALLOWED;
     }
 
-    /** The last place at which that might come about, in the round before the joint; below 0 for none. */
+    /** The last place at which one change more might come about, in the round before the joint; below 0 for none. */
     int lastLimit() {
         return lastLimit;
     }

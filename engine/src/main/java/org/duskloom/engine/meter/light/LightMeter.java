@@ -19,8 +19,8 @@ import org.duskloom.engine.meter.Meter;
  * second of frames.
  */
 public final class LightMeter implements Meter {
-    /** What is kept of a pixel beside its second: some forty numbers of four bytes each, and a few single ones. */
-    private static final int BYTES_OF_PIXEL = 180;
+    /** What is kept of a pixel beside its second: some sixty numbers of four bytes each, and a few single ones. */
+    private static final int BYTES_OF_PIXEL = 260;
 
     private final Supplier<FlashField> field;
     private final OptionalDouble seenFromMetres;
@@ -64,7 +64,7 @@ public final class LightMeter implements Meter {
     /** About how much memory it takes for a run, most of it for a second of frames and the changes within. */
     public static long bytes(RunInfo run) {
         long frames = framesOfSecond(run);
-        long countsBytes = 3 * Long.BYTES * ((frames + Long.SIZE - 1) / Long.SIZE);
+        long countsBytes = 5 * Long.BYTES * ((frames + Long.SIZE - 1) / Long.SIZE);
         return run.pixelCount() * (3 * frames + countsBytes + BYTES_OF_PIXEL);
     }
 
@@ -146,9 +146,9 @@ public final class LightMeter implements Meter {
     /**
      * Looks at the first second again, as what follows on the last frame. Seconds that straddle the joint end in it.
      * Later ones can only differ from those of the first round where the end has left a light in another state than
-     * it had at the start: that makes one change more at most, among the first of that light. So where one of these
-     * belongs to six changes, which are all that are allowed, the show is looked at once more until a second after the
-     * last of them.
+     * it had at the start. Of luminance and of chromaticity that makes one change more at most; of red by the older
+     * rule it may make many. So where a second might have more than the six that are allowed, the show is looked at
+     * once more until a second after the last of them.
      */
     @Override
     public void finish(FrameSource source) throws IOException {
@@ -166,11 +166,17 @@ public final class LightMeter implements Meter {
                 }
                 reader.read(i % run.showFrames(), rgb, 0);
                 look(place + 1, rgb, 0);
-                if (i + 1 == framesOfSecond && counter.mayHangOnOneChange(seenFromMetres.isPresent())) {
-                    frames += Math.max(framesOfSecond, counter.lastLimit() + 1);
+                if (i + 1 == framesOfSecond) {
+                    frames += framesAfterJoint();
                 }
             }
         }
+    }
+
+    /** How many more to look at, behind the first second. */
+    private int framesAfterJoint() {
+        int last = counter.lastLimit(place, seenFromMetres.isPresent());
+        return last < 0 ? 0 : Math.max(framesOfSecond, last + 1);
     }
 
     /** How often it flashes; to be asked when the run has finished. */

@@ -9,7 +9,7 @@ import java.util.Arrays;
  */
 final class OlderRedSwings {
     /** 20 of 320, in the units of {@link CodeLight}. */
-    private static final int CHANGE = CodeLight.ONE / 16;
+    static final int CHANGE = CodeLight.ONE / 16;
 
     private static final int NEVER = -(1 << 30);
     private static final int ALWAYS = 1 << 30;
@@ -27,6 +27,17 @@ final class OlderRedSwings {
     /** Behind which place a signal is as if it had been anything before the first frame. */
     private final int[] settledAt;
 
+    /** The way of the first change of each. */
+    private final byte[] firstDirection;
+
+    /** What has been kept of each: its direction, and what it is followed from. */
+    private byte[] keptDirection;
+
+    private int[] keptLeast;
+    private int[] keptMost;
+    private boolean[] keptLeastIsRed;
+    private boolean[] keptMostIsRed;
+
     /** @param signals how many there are */
     OlderRedSwings(int signals) {
         least = new int[signals];
@@ -35,6 +46,7 @@ final class OlderRedSwings {
         mostIsRed = new boolean[signals];
         direction = new byte[signals];
         settledAt = new int[signals];
+        firstDirection = new byte[signals];
         Arrays.fill(least, ALWAYS);
         Arrays.fill(most, NEVER);
         Arrays.fill(settledAt, Integer.MAX_VALUE);
@@ -85,8 +97,32 @@ final class OlderRedSwings {
         return settledAt[signal];
     }
 
+    /** Keeps what all signals are. */
+    void keepState() {
+        keptDirection = direction.clone();
+        keptLeast = least.clone();
+        keptMost = most.clone();
+        keptLeastIsRed = leastIsRed.clone();
+        keptMostIsRed = mostIsRed.clone();
+    }
+
+    /**
+     * Whether the same changes follow for a signal as when that was kept: after a rise no lowest value counts. What had
+     * not changed yet then, and rose at first, goes the same way as what has fallen and has the same lowest value.
+     */
+    boolean isAsKept(int signal) {
+        boolean sameLeast = least[signal] == keptLeast[signal] && leastIsRed[signal] == keptLeastIsRed[signal];
+        boolean sameMost = most[signal] == keptMost[signal] && mostIsRed[signal] == keptMostIsRed[signal];
+        byte to = direction[signal];
+        byte then = keptDirection[signal];
+        byte other = then == 0 ? (byte) -firstDirection[signal] : then;
+        boolean alike = to == then || to == other;
+        return alike && (to == UP || sameLeast) && (to == DOWN || sameMost);
+    }
+
     private boolean turn(int signal, int value, boolean red, byte to) {
         direction[signal] = to;
+        firstDirection[signal] = firstDirection[signal] == 0 ? to : firstDirection[signal];
         least[signal] = value;
         most[signal] = value;
         leastIsRed[signal] = red;

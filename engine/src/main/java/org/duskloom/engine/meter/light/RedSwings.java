@@ -10,6 +10,12 @@ final class RedSwings {
     /** What {@link #step} gives where a change has come about by the rule of WCAG 2.2. */
     static final int BY_CHROMATICITY = 2;
 
+    /** What {@link #step} adds where a span of {@link PossibleReds} has ended. */
+    static final int POSSIBLE = 4;
+
+    /** The same of spans in turn. */
+    static final int IN_TURN = 8;
+
     private static final int NEVER = -(1 << 30);
 
     /** A saturated red that is not black has more red than that, by three quarters of 1/256 and a margin. */
@@ -20,6 +26,8 @@ final class RedSwings {
     private final PastColors past;
     private final OlderRedSwings older;
     private final ChromaticSwings chromatic;
+    private final PossibleReds possible;
+    private final PossibleReds inTurn;
     private final double[] color = new double[3];
 
     /** Between which R - G - B a colour of a signal that is no saturated red needs no look. */
@@ -32,6 +40,8 @@ final class RedSwings {
         this.past = past;
         older = new OlderRedSwings(signals);
         chromatic = new ChromaticSwings(signals, past);
+        possible = new PossibleReds(signals, false);
+        inTurn = new PossibleReds(signals, true);
         calmFrom = new int[signals];
         calmUpTo = new int[signals];
         Arrays.fill(calmUpTo, NEVER);
@@ -68,22 +78,41 @@ final class RedSwings {
     /**
      * Looks at the colour that a signal has at a place. One that stays as it is makes no change.
      *
-     * @return {@link #BY_OLDER_RULE}, {@link #BY_CHROMATICITY}, both added, or 0
+     * @return {@link #BY_OLDER_RULE}, {@link #BY_CHROMATICITY}, {@link #POSSIBLE} and {@link #IN_TURN}: the sum of
+     *     those that are so
      */
     int step(int signal, int place, int redExcess) {
         if (past.isStill(signal, place)) {
-            if (!chromatic.isWatched(signal, place)) {
-                calmUpTo[signal] = older.calmUpTo(signal);
-            }
-            return 0;
+            return chromatic.isWatched(signal, place) ? 0 : calm(signal, older.calmUpTo(signal));
         }
+        possible.mayHaveBeen(signal, calmFrom[signal], calmUpTo[signal]);
+        inTurn.mayHaveBeen(signal, calmFrom[signal], calmUpTo[signal]);
         past.read(signal, place, color);
         boolean red = Chroma.isSaturatedRed(color);
         int found = older.step(signal, place, redExcess, red) ? BY_OLDER_RULE : 0;
         found += chromatic.step(signal, place, color, red) ? BY_CHROMATICITY : 0;
+        found |= possible.step(signal, Math.max(0, redExcess), red) ? POSSIBLE : 0;
+        found |= inTurn.step(signal, Math.max(0, redExcess), red) ? IN_TURN : 0;
         calmFrom[signal] = older.calmFrom(signal);
-        calmUpTo[signal] = chromatic.isWatched(signal, place) ? NEVER : older.calmUpTo(signal);
-        return found;
+        return found | calm(signal, chromatic.isWatched(signal, place) ? NEVER : older.calmUpTo(signal));
+    }
+
+    /** Looks no more at what is no saturated red within a range; what comes there unseen counts as seen. */
+    private int calm(int signal, int upTo) {
+        calmUpTo[signal] = upTo;
+        int found = possible.mayEnd(signal, calmFrom[signal], upTo) ? POSSIBLE : 0;
+        return found | (inTurn.mayEnd(signal, calmFrom[signal], upTo) ? IN_TURN : 0);
+    }
+
+    /** Keeps what all signals are at a place. */
+    void keepState(int place) {
+        older.keepState();
+        chromatic.keepState(place);
+    }
+
+    /** Whether the same changes follow for a signal by a rule as when that was kept, if the second before was alike. */
+    boolean isAsKept(int rule, int signal, int place) {
+        return rule == BY_OLDER_RULE ? older.isAsKept(signal) : chromatic.isAsKept(signal, place);
     }
 
     /** Behind which place a signal is to one of the rules as if it had been anything before the first frame. */
