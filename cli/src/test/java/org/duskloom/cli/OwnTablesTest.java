@@ -69,6 +69,23 @@ class OwnTablesTest {
         assertThat(folder.resolve("new")).doesNotExist();
     }
 
+    /** As a spreadsheet saves it: it is the wrong one, and other signs between the cells would not help. */
+    @ParameterizedTest
+    @ValueSource(strings = {"\t", "|"})
+    void noneIsReadWithOtherSignsBetweenItsCells(String sign) throws IOException {
+        for (Path table : written()) {
+            Files.writeString(table, Files.readString(table).replace(",", sign));
+            assertToldOnce(
+                    Ran.with("new", folder.resolve("new"), "--map", table),
+                    table,
+                    "\"duskloom map DISPLAY.json -o map.csv\" writes a pixel map\n");
+            assertToldOnce(
+                    Ran.with("survey", folder.resolve("display.json"), table),
+                    table,
+                    "measurements have the columns prop,pixel,x,y; ");
+        }
+    }
+
     @Test
     void noneHoldsMeasurements() throws IOException {
         for (Path table : written()) {

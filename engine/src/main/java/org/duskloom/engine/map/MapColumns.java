@@ -8,8 +8,8 @@ import org.duskloom.engine.problem.Problems;
 
 /** Where the columns of a pixel map stand, from 0; -1 where one is absent. */
 record MapColumns(int prop, int pixel, int x, int y, int z, int part, int ownX, int ownY, int ownZ) {
-    private static final String MAKE_MAP = "\"duskloom map DISPLAY.json -o map.csv\" writes a pixel map";
-    private static final String SHAPE_COLUMNS = "the pixels of one shape have the columns pixel,x,y";
+    static final String MAKE_MAP = "\"duskloom map DISPLAY.json -o map.csv\" writes a pixel map";
+    static final String SHAPE_COLUMNS = "the pixels of one shape have the columns pixel,x,y";
 
     static Optional<MapColumns> ofMap(CsvTable table, Problems problems) {
         if (holdsPlacesInPicture(table, problems)

@@ -68,6 +68,9 @@ public final class MapReader {
      *     nothing if no pixel could be read
      */
     public static Optional<PixelMap> read(SourceText source, Problems problems) {
+        if (OwnTable.refusedWithOtherSigns(source, MapColumns.MAKE_MAP, problems)) {
+            return Optional.empty();
+        }
         return CsvReader.read(source, problems)
                 .flatMap(table -> MapColumns.ofMap(table, problems)
                         .flatMap(columns -> new MapReader(table, columns, null, problems).map(source)))
@@ -83,6 +86,9 @@ public final class MapReader {
      * @param problems where errors go
      */
     public static Optional<PixelMap> readShape(SourceText source, String name, Problems problems) {
+        if (OwnTable.refusedWithOtherSigns(source, MapColumns.SHAPE_COLUMNS, problems)) {
+            return Optional.empty();
+        }
         return CsvReader.read(source, problems)
                 .flatMap(table -> MapColumns.ofShape(table, problems)
                         .flatMap(columns -> new MapReader(table, columns, name, problems).map(source)));

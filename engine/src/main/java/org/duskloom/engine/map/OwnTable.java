@@ -4,8 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.duskloom.engine.document.Cell;
 import org.duskloom.engine.document.CsvTable;
+import org.duskloom.engine.document.SourceText;
 import org.duskloom.engine.problem.Problems;
 
 /**
@@ -37,6 +39,8 @@ public enum OwnTable {
     CUES("cues.csv", "report", "a row for each cue", "layer", "cue"),
     /** What to buy. */
     PARTS("parts.csv", "report", "what to buy and to cut", "group", "item", "unit");
+
+    private static final Pattern OTHER_SIGNS = Pattern.compile("[\\t|]");
 
     private final String file;
     private final String command;
@@ -79,6 +83,25 @@ public enum OwnTable {
     public static boolean refused(CsvTable table, String hint, Problems problems) {
         Optional<OwnTable> own = of(table.header().stream().map(Cell::text).toList());
         own.ifPresent(found -> problems.error(table.header().get(0).location(), "this is " + found.words(), hint));
+        return own.isPresent();
+    }
+
+    /**
+     * The same of one that was saved anew with tabs or bars between its cells: other signs would not make it the right
+     * one.
+     */
+    public static boolean refusedWithOtherSigns(SourceText source, String hint, Problems problems) {
+        String header = source.text()
+                .lines()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+                .findFirst()
+                .orElse("");
+        Optional<OwnTable> own = OTHER_SIGNS.matcher(header).find()
+                ? of(Arrays.asList(OTHER_SIGNS.split(header.replace("\"", ""))))
+                : Optional.empty();
+        own.ifPresent(found -> problems.error(
+                source.locationAt(source.text().indexOf(header)), "this is " + found.words(), hint));
         return own.isPresent();
     }
 }

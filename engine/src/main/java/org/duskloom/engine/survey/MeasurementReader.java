@@ -85,6 +85,9 @@ public final class MeasurementReader {
      * @return the measurements; nothing if an error was added
      */
     public static Optional<Measurements> read(SourceText source, PixelMap map, boolean fromPhoto, Problems problems) {
+        if (OwnTable.refusedWithOtherSigns(source, TEMPLATE, problems)) {
+            return Optional.empty();
+        }
         int errorsBefore = problems.errorCount();
         Optional<Measurements> measurements = CsvReader.read(source, problems)
                 .filter(table -> !OwnTable.refused(table, TEMPLATE, problems) && table.expectColumns(COLUMNS))
