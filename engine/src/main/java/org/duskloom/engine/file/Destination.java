@@ -6,8 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -97,6 +99,7 @@ record Destination(Path asked, Path path, boolean straight) {
             return Optional.empty();
         } catch (FileSystemException fault) {
             refuseFileAsFolder(file);
+            refuseCircle(file);
             throw fault;
         }
     }
@@ -107,5 +110,30 @@ record Destination(Path asked, Path path, boolean straight) {
                 throw new OutputRefusedException(file + " cannot be made: " + step + " is a file, not a folder");
             }
         }
+    }
+
+    /** The system's own words speak of too many levels. */
+    private static void refuseCircle(Path file) throws IOException {
+        for (Path step = file; step != null; step = step.getParent()) {
+            if (isCircle(step)) {
+                throw new OutputRefusedException(
+                        step.equals(file)
+                                ? file + " is a link that leads to itself"
+                                : file + " cannot be made: " + step + " is a link that leads to itself");
+            }
+        }
+    }
+
+    /** Whether one comes back to a link by following it, by way of others too. */
+    private static boolean isCircle(Path file) throws IOException {
+        Set<Path> passed = new HashSet<>();
+        Path step = file.toAbsolutePath().normalize();
+        while (Files.isSymbolicLink(step)) {
+            if (!passed.add(step)) {
+                return true;
+            }
+            step = step.resolveSibling(Files.readSymbolicLink(step)).normalize();
+        }
+        return false;
     }
 }

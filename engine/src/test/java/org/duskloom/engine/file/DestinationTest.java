@@ -107,6 +107,20 @@ class DestinationTest {
 
     @Test
     @DisabledOnOs(OS.WINDOWS)
+    void linksInACircleAreTold() throws IOException {
+        Path self = Links.symbolic(folder.resolve("self"), Path.of("self"));
+        assertRefused(file(self, IfExists.REPLACE), self + " is a link that leads to itself");
+        Path there = Links.symbolic(folder.resolve("there"), Path.of("back"));
+        Links.symbolic(folder.resolve("back"), folder.resolve("there"));
+        assertRefused(file(there, IfExists.REPLACE), there + " is a link that leads to itself");
+        Path inside = there.resolve("frames.rgb");
+        assertRefused(
+                file(inside, IfExists.REPLACE),
+                inside + " cannot be made: " + there + " is a link that leads to itself");
+    }
+
+    @Test
+    @DisabledOnOs(OS.WINDOWS)
     void devicesAreWrittenStraight() throws IOException {
         Path asked = Path.of("/dev/null");
         assertThat(Destination.resolve(file(asked, IfExists.REFUSE), folders))
