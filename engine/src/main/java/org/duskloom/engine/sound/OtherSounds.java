@@ -2,6 +2,7 @@ package org.duskloom.engine.sound;
 
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
@@ -49,6 +50,9 @@ final class OtherSounds {
         }
         if (text.startsWith("MThd")) {
             return new SoundException("is MIDI: notes, and not yet a sound", "let a program play it into a WAV");
+        }
+        if (text.stripLeading().startsWith("{") || name.toLowerCase(Locale.ROOT).endsWith(".json")) {
+            return new SoundException("is JSON, not a sound", "name the song itself: WAV, AIFF and AU are read");
         }
         return BY_START.entrySet().stream()
                 .filter(kind -> text.matches("(?s)" + kind.getKey() + ".*"))

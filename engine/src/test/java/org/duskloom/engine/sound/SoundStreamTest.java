@@ -137,8 +137,11 @@ class SoundStreamTest {
                 .containsExactly("song.wav: error: the file is empty; save the song once more");
         assertThat(Samples.of("{\"duskloom\": 1}".getBytes(StandardCharsets.US_ASCII), "show.json", 8)
                         .said())
-                .containsExactly("show.json: error: is no sound that is known here; WAV, AIFF and AU are read;"
-                        + " this makes a WAV of it: ffmpeg -i show.json show.wav");
+                .containsExactly("show.json: error: is JSON, not a sound; name the song itself: WAV, AIFF and AU are read");
+        assertThat(Samples.of("duskloom".getBytes(StandardCharsets.US_ASCII), "show.txt", 8)
+                        .said())
+                .containsExactly("show.txt: error: is no sound that is known here; WAV, AIFF and AU are read;"
+                        + " this makes a WAV of it: ffmpeg -i show.txt show.wav");
         assertThat(Samples.of("MThd".getBytes(StandardCharsets.US_ASCII)).said())
                 .containsExactly(
                         "song.wav: error: is MIDI: notes, and not yet a sound; let a program play it into a WAV");
