@@ -25,6 +25,7 @@ import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.preview.PreviewScene;
 import org.duskloom.engine.preview.ShownFrames;
 import org.duskloom.engine.preview.TimeStrip;
+import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.InputFile;
 import picocli.CommandLine.Command;
@@ -131,12 +132,31 @@ final class DiffCommand implements Callable<Integer> {
                     .map(frames -> new Side(
                             frames, List.of(operand.resolve(RgbKind.FILE), operand.resolve(FrameManifest.FILE))));
         }
+        if (isOfFrames(operand)) {
+            Path parent = operand.getParent();
+            problems.error(
+                    Location.ofFile(operand.toString()),
+                    "is one file of rendered frames",
+                    "name the folder, which holds " + RgbKind.FILE + " and " + FrameManifest.FILE + ": "
+                            + (parent == null ? "." : parent));
+            return Optional.empty();
+        }
         return LoadedShow.load(operand, problems)
                 .map(show -> new Side(
                         show.frames(),
                         show.show().files().inputs().stream()
                                 .map(InputFile::path)
                                 .toList()));
+    }
+
+    /** Whether it is one of the files in such a folder. */
+    private static boolean isOfFrames(Path operand) {
+        Path name = operand.getFileName();
+        return name != null
+                && (name.toString().equals(FrameManifest.FILE)
+                        || name.toString().equals(RgbKind.FILE))
+                && Files.isRegularFile(operand)
+                && Files.isRegularFile(operand.resolveSibling(FrameManifest.FILE));
     }
 
     private void requirePicture() {

@@ -211,4 +211,18 @@ class DiffCommandTest {
         assertThat(diff(show, show, "-o", folder.resolve("diff.jpg")).code()).isEqualTo(2);
         assertThat(diff(show, show, "-o", "-", "--json").code()).isEqualTo(2);
     }
+
+    /** Frames alone have neither a rate nor names of props. */
+    @Test
+    void aFileOfAFolderIsToldToBeOne() throws IOException {
+        for (String name : new String[] {"frames.rgb", "frames.json"}) {
+            Ran file = diff(folder.resolve("a"), folder.resolve("b").resolve(name));
+            assertThat(file.code()).isEqualTo(3);
+            assertThat(file.err())
+                    .isEqualTo("b/" + name + ": error: is one file of rendered frames; name the folder, which holds"
+                            + " frames.rgb and frames.json: b\n1 error\n");
+        }
+        Path alone = Files.copy(folder.resolve("b/frames.rgb"), folder.resolve("frames.rgb"));
+        assertThat(diff(folder.resolve("a"), alone).err()).doesNotContain("name the folder");
+    }
 }

@@ -100,8 +100,8 @@ public enum OwnTable {
         Optional<OwnTable> own = OTHER_SIGNS.matcher(header).find()
                 ? of(Arrays.asList(OTHER_SIGNS.split(header.replace("\"", ""))))
                 : Optional.empty();
-        own.ifPresent(found -> problems.error(
-                source.locationAt(source.text().indexOf(header)), "this is " + found.words(), hint));
+        own.ifPresent(found ->
+                problems.error(source.locationAt(source.text().indexOf(header)), "this is " + found.words(), hint));
         return own.isPresent();
     }
 }

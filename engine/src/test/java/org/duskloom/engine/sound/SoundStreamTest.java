@@ -137,7 +137,8 @@ class SoundStreamTest {
                 .containsExactly("song.wav: error: the file is empty; save the song once more");
         assertThat(Samples.of("{\"duskloom\": 1}".getBytes(StandardCharsets.US_ASCII), "show.json", 8)
                         .said())
-                .containsExactly("show.json: error: is JSON, not a sound; name the song itself: WAV, AIFF and AU are read");
+                .containsExactly(
+                        "show.json: error: is JSON, not a sound; name the song itself: WAV, AIFF and AU are read");
         assertThat(Samples.of("duskloom".getBytes(StandardCharsets.US_ASCII), "show.txt", 8)
                         .said())
                 .containsExactly("show.txt: error: is no sound that is known here; WAV, AIFF and AU are read;"
