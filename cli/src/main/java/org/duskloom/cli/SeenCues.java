@@ -28,7 +28,7 @@ record SeenCues(Timeline timeline, Plan plan) {
      * A moment of each cue that is seen in some frames; of a cue that is repeated, of its first play there,
      * and of a cue in a scene one for every cue that plays this. Moments in which the cue is covered are avoided.
      *
-     * @param pixels those that are looked at; what is played on others is left out
+     * @param pixels those that are looked at; where they are not all, cues of which nothing is seen there are left out
      */
     List<ShownMoment> moments(FrameList frames, int[] pixels, int most) {
         List<CueMoments.Seen> seen = new ArrayList<>();
@@ -49,7 +49,9 @@ record SeenCues(Timeline timeline, Plan plan) {
                 }
             }
         }
-        return CueMoments.of(seen, frames, most);
+        return counted.cardinality() < plan.pixelCount()
+                ? CueMoments.ofVisible(seen, frames, most)
+                : CueMoments.of(seen, frames, most);
     }
 
     private FrameSpan span(Played played) {

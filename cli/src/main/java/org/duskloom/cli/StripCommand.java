@@ -89,7 +89,7 @@ final class StripCommand implements Callable<Integer> {
             completionCandidates = PanelChoice.Words.class,
             description =
                     "A contact strip has moments all over the time, which is usual, or one inside each cue, with its name;"
-                            + " with --on of those cues that are played there.")
+                            + " with --on of those cues that are seen there.")
     private PanelChoice by;
 
     @Option(
@@ -201,8 +201,8 @@ final class StripCommand implements Callable<Integer> {
         List<ShownMoment> moments =
                 loaded.cues().moments(FrameList.of(span), seen, count == null ? ShownFrames.USUAL_PANELS : count);
         if (moments.isEmpty()) {
-            String where = seen.length < loaded.plan().pixelCount() ? " on what --on names" : "";
-            throw new MisuseException("--by cue: no cue is played" + where + " in this time");
+            String what = seen.length < loaded.plan().pixelCount() ? "seen on what --on names" : "played";
+            throw new MisuseException("--by cue: no cue is " + what + " in this time");
         }
         return moments;
     }

@@ -90,6 +90,28 @@ class StripCommandTest {
         assertThat(dots(picture, 0xFF0000)).isEqualTo(dots(picture, 0x0000FF));
     }
 
+    /** A mask of what is dark anyway is not seen; without --on each cue has its moment. */
+    @Test
+    void aCueOfWhichNothingIsSeenThereHasNoMoment() throws IOException {
+        Files.writeString(show, """
+                {"duskloom": "timeline/1", "map": "map.csv", "rate": 40, "length": "2s", "layers": [
+                 {"cues": [{"on": "fence", "effect": "wash"}, {"on": "daisy-1", "for": "500ms", "effect": "wash"}]},
+                 {"mask": true, "cues": [{"at": "1s", "on": "*", "effect": "wash", "with": {"palette": "grey"}}]}]}
+                """);
+        assertThat(strip("a.png", "--by", "cue", "--on", "daisy-1")
+                        .without(folder)
+                        .err())
+                .startsWith("a.png: 1 frame,");
+        assertThat(strip("b.png", "--by", "cue").without(folder).err()).startsWith("b.png: 3 frames,");
+        assertThat(strip("c.png", "--by", "cue", "--on", "fence")
+                        .without(folder)
+                        .err())
+                .startsWith("c.png: 2 frames,");
+        assertThat(strip("d.png", "--by", "cue", "--on", "daisy-1", "--from", "1s")
+                        .err())
+                .contains("no cue is seen on what --on names in this time");
+    }
+
     @Test
     void noCueMayBePlayedThere() throws IOException {
         Files.writeString(show, """
@@ -97,7 +119,7 @@ class StripCommandTest {
                  {"cues": [{"on": "fence", "for": "1s", "effect": "wash"}]}]}
                 """);
         assertThat(strip("cues.png", "--by", "cue", "--on", "daisy-1").err())
-                .contains("--by cue: no cue is played on what --on names in this time");
+                .contains("--by cue: no cue is seen on what --on names in this time");
         assertThat(strip("cues.png", "--by", "cue", "--from", "1.5s").err())
                 .contains("--by cue: no cue is played in this time");
     }

@@ -3,7 +3,9 @@ package org.duskloom.engine.preview;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.function.LongUnaryOperator;
@@ -35,13 +37,18 @@ public final class CueMoments {
      *
      * @param frames when it is seen
      * @param caption what it is called
-     * @param light how much is seen of it in a frame, in any measure; 0 where that is not known
+     * @param light how much is seen of it in a frame, in any measure; negative where that is not known
      */
     public record Seen(FrameSpan frames, String caption, LongUnaryOperator light) {
         public Seen {
             Objects.requireNonNull(frames, "frames");
             Objects.requireNonNull(caption, "caption");
             Objects.requireNonNull(light, "light");
+        }
+
+        /** Whether nothing is seen of it in any of many moments. */
+        private boolean isDark() {
+            return Arrays.stream(tries(frames)).map(light).allMatch(seen -> seen == 0);
         }
 
         private Seen within(FrameSpan span) {
@@ -58,11 +65,41 @@ public final class CueMoments {
      * @param most how many moments there are at most
      */
     public static List<ShownMoment> of(List<Seen> cues, FrameList frames, int most) {
-        List<Seen> within = within(cues, frames);
-        int shown = Math.min(most, within.size());
+        return moments(evenly(within(cues, frames), most));
+    }
+
+    /**
+     * The same of those cues alone of which something is seen, or of which that is not known.
+     *
+     * @param cues in any order
+     * @param frames the frames that can be shown
+     * @param most how many moments there are at most
+     */
+    public static List<ShownMoment> ofVisible(List<Seen> cues, FrameList frames, int most) {
+        List<Seen> left = within(cues, frames);
+        Map<Seen, Boolean> dark = new IdentityHashMap<>();
+        List<Seen> chosen = evenly(left, most);
+        // Only those are looked at that would be shown: there may be very many more.
+        while (chosen.stream()
+                        .filter(cue -> dark.computeIfAbsent(cue, Seen::isDark))
+                        .count()
+                > 0) {
+            left = left.stream().filter(cue -> !dark.getOrDefault(cue, false)).toList();
+            chosen = evenly(left, most);
+        }
+        return moments(chosen);
+    }
+
+    private static List<Seen> evenly(List<Seen> cues, int most) {
+        int shown = Math.min(most, cues.size());
+        return IntStream.range(0, shown)
+                .mapToObj(i -> cues.get((int) ((long) i * cues.size() / shown)))
+                .toList();
+    }
+
+    private static List<ShownMoment> moments(List<Seen> cues) {
         TreeMap<Long, String> byFrame = new TreeMap<>();
-        for (int i = 0; i < shown; i++) {
-            Seen cue = within.get((int) ((long) i * within.size() / shown));
+        for (Seen cue : cues) {
             byFrame.merge(frame(cue, byFrame), cue.caption(), (before, here) -> before + ", " + here);
         }
         List<ShownMoment> moments = new ArrayList<>();
@@ -82,11 +119,22 @@ public final class CueMoments {
                 .toList();
     }
 
-    /** The first of the candidates in which at least half as much is seen of the cue as in the best of them. */
+    /**
+     * The first of some candidates in which at least half as much is seen of the cue as in the best of them; where all
+     * of them are dark, the first of the others in which anything is seen.
+     */
     private static long frame(Seen cue, TreeMap<Long, String> taken) {
         long[] candidates = candidates(cue.frames(), taken);
-        long[] light = Arrays.stream(candidates).map(cue.light()).toArray();
+        long[] light =
+                Arrays.stream(candidates).limit(MOST_COMPARED).map(cue.light()).toArray();
         long most = Arrays.stream(light).max().orElseThrow();
+        if (most <= 0) {
+            return Arrays.stream(candidates)
+                    .skip(MOST_COMPARED)
+                    .filter(frame -> most == 0 && cue.light().applyAsLong(frame) > 0)
+                    .findFirst()
+                    .orElse(candidates[0]);
+        }
         int chosen = 0;
         while (2 * light[chosen] < most) {
             chosen++;
@@ -96,16 +144,21 @@ public final class CueMoments {
 
     /** Frames that no other cue has; if there is none, that of the golden section. */
     private static long[] candidates(FrameSpan cue, TreeMap<Long, String> taken) {
+        long[] tries = tries(cue);
+        long[] free =
+                Arrays.stream(tries).filter(frame -> !taken.containsKey(frame)).toArray();
+        return free.length > 0 ? free : new long[] {tries[0]};
+    }
+
+    /** Frames inside a cue, in the order of the golden sequence. */
+    private static long[] tries(FrameSpan cue) {
         boolean hasInside = cue.count() >= SHORTEST_WITH_INSIDE;
         long first = cue.firstFrame() + (hasInside ? 1 : 0);
         long count = cue.count() - (hasInside ? 2 : 0);
-        long[] free = IntStream.rangeClosed(1, MOST_TRIES)
+        return IntStream.rangeClosed(1, MOST_TRIES)
                 .mapToLong(i -> first + (long) (fraction(i) * count))
-                .filter(frame -> !taken.containsKey(frame))
                 .distinct()
-                .limit(MOST_COMPARED)
                 .toArray();
-        return free.length > 0 ? free : new long[] {first + (long) (fraction(1) * count)};
     }
 
     /** The points of the golden sequence, 0 to 1: no two of them are near each other for long. */

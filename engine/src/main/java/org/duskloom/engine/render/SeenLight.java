@@ -13,6 +13,8 @@ public final class SeenLight {
     /** A tenth of a second or so of the work of {@link FramePainter#work}, for each cue. */
     static final long MOST_WORK_PER_CUE = 4_000_000;
 
+    private static final long UNKNOWN = -1;
+
     private final FramePainter painter;
     private final int pixelCount;
     private final BitSet counted = new BitSet();
@@ -40,8 +42,8 @@ public final class SeenLight {
     /**
      * By how much the pixels that are looked at are other light in a frame because of a cue.
      *
-     * @return the sum of the differences of all codes; 0 also once too much was looked at for this cue, which begins
-     *     anew whenever another cue is asked about
+     * @return the sum of the differences of all codes; -1 once too much was looked at for this cue, which begins anew
+     *     whenever another cue is asked about
      */
     public long of(PlannedCue asked, long frame) {
         if (cue != asked) {
@@ -50,7 +52,7 @@ public final class SeenLight {
             allowed = painter.work() + MOST_WORK_PER_CUE;
         }
         if (painter.work() >= allowed) {
-            return 0;
+            return UNKNOWN;
         }
         painter.askFor(extent);
         painter.render(frame, with, 0);

@@ -73,6 +73,29 @@ class CueMomentsTest {
         assertThat(CueMoments.of(List.of(faint), ALL, 24)).containsExactly(new ShownMoment(24, "a"));
     }
 
+    /** 15 times 0.618034 is 9.270510, so frame 27 is the 15th that is tried; eight are compared with each other. */
+    @Test
+    void looksOnWhereAllThatAreComparedAreDark() {
+        CueMoments.Seen brief = new CueMoments.Seen(new FrameSpan(0, 100), "a", frame -> frame == 27 ? 9 : 0);
+        assertThat(CueMoments.of(List.of(brief), ALL, 24)).containsExactly(new ShownMoment(27, "a"));
+        assertThat(CueMoments.ofVisible(List.of(brief), ALL, 24)).containsExactly(new ShownMoment(27, "a"));
+    }
+
+    @Test
+    void leavesOutWhatIsNotSeenAndShowsOthersInItsPlace() {
+        List<CueMoments.Seen> cues = IntStream.range(0, 100)
+                .mapToObj(i -> new CueMoments.Seen(
+                        new FrameSpan(10 * i, 10 * i + 10), "c" + i, frame -> i % 25 == 0 ? 0 : i % 2 == 0 ? 5 : -1))
+                .toList();
+        assertThat(CueMoments.ofVisible(cues, ALL, 4))
+                .extracting(ShownMoment::caption)
+                .hasSize(4)
+                .doesNotContain("c0", "c25", "c50", "c75");
+        assertThat(CueMoments.ofVisible(List.of(cues.get(0), cues.get(1)), ALL, 4))
+                .containsExactly(new ShownMoment(15, "c1"));
+        assertThat(CueMoments.ofVisible(List.of(cues.get(0)), ALL, 4)).isEmpty();
+    }
+
     private static CueMoments.Seen cue(long first, long end, String caption) {
         return new CueMoments.Seen(new FrameSpan(first, end), caption, frame -> 0);
     }

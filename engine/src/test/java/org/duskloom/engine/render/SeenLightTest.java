@@ -63,6 +63,7 @@ class SeenLightTest {
             looks++;
         }
         assertThat(looks).isBetween(100, 1000);
+        assertThat(seen(light, 0, 3)).isNegative();
         assertThat(seen(light, 1, SECOND)).isZero();
         assertThat(seen(light, 0, 3)).isPositive();
     }
