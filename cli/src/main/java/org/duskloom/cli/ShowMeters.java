@@ -61,10 +61,15 @@ final class ShowMeters {
             sinks.add(new MeterSink(List.of(power), show.frames()));
         }
         if (looksForFlashes(run)) {
-            KeptFrames frames = new KeptFrames(show.frames());
-            sinks.add(new MeterSink(List.of(frames, light), frames));
+            sinks.add(eyes(show.frames()));
         }
         return sinks;
+    }
+
+    /** What looks for flashes, and at the joint in the frames that it has kept. */
+    private MeterSink eyes(FrameSource source) {
+        KeptFrames frames = new KeptFrames(source);
+        return new MeterSink(List.of(frames, light), frames);
     }
 
     private boolean hasPorts() {
@@ -80,9 +85,7 @@ final class ShowMeters {
         FrameSource source = show.frames();
         RunInfo info = source.info();
         Rendering rendering = new Rendering(source, info.frames());
-        KeptFrames frames = new KeptFrames(source);
-        MeterSink eyes = new MeterSink(List.of(frames, light), frames);
-        rendering.into(List.of(new MeterSink(List.of(power), source), eyes), streams);
+        rendering.into(List.of(new MeterSink(List.of(power), source), eyes(source)), streams);
         PlayingCues playing = playing();
         return report(rendering.info(), false)
                 .with(LightReport.of(light, source, show.show().map(), playing));
