@@ -20,6 +20,11 @@ final class FlashCounter {
     private final FlashTally generalTally;
     private final FlashTally redTally;
 
+    /** Where a second of luminance ended last that has as many changes as are allowed, and might have one more. */
+    private int lastLightLimit = -1;
+
+    private boolean isJoint;
+
     FlashCounter(SignalLayout layout, PastColors past, int framesOfSecond, Supplier<FlashField> field) {
         this.layout = layout;
         int signals = layout.signalCount();
@@ -51,7 +56,10 @@ final class FlashCounter {
     void stepLight(int signal, int place, int value) {
         if (luminance.step(signal, value)) {
             int count = general.add(signal, place);
-            generalTally.add(signal, place, count, general.total(signal) == count);
+            generalTally.add(signal, place, count);
+            if (!isJoint && count == FlashCount.ALLOWED && general.total(signal) == count) {
+                lastLightLimit = place;
+            }
         }
     }
 
@@ -59,7 +67,7 @@ final class FlashCounter {
     void stepRed(int signal, int place, int redExcess) {
         int found = reds.step(signal, place, redExcess);
         if ((found & RedSwings.BY_OLDER_RULE) != 0) {
-            redTally.add(signal, place, olderRed.add(signal, place), false);
+            redTally.add(signal, place, olderRed.add(signal, place));
         }
         boolean settled = place > reds.settledAt(RedSwings.BY_OLDER_RULE, signal);
         if ((found & (settled ? RedSwings.BY_OLDER_RULE : RedSwings.POSSIBLE)) != 0) {
@@ -70,7 +78,7 @@ final class FlashCounter {
         }
         if ((found & RedSwings.BY_CHROMATICITY) != 0) {
             int count = chromaticRed.add(signal, place);
-            redTally.add(signal, place, count, false);
+            redTally.add(signal, place, count);
             redLimits.addChromatic(signal, place, count);
         }
     }
@@ -91,6 +99,7 @@ final class FlashCounter {
 
     /** From here on counts stand for the joint of a loop. */
     void beginJoint() {
+        isJoint = true;
         generalTally.beginJoint();
         redTally.beginJoint();
         redLimits.beginJoint();
@@ -104,7 +113,7 @@ final class FlashCounter {
      * @param byArea whether what flashes too often is judged by its area; else one such light has settled it
      */
     int lastLimit(int place, boolean byArea) {
-        int last = generalTally.isOpen(byArea) ? generalTally.lastLimit() : -1;
+        int last = generalTally.isOpen(byArea) ? lastLightLimit : -1;
         return redTally.isOpen(byArea) ? Math.max(last, redLimits.last(place)) : last;
     }
 

@@ -23,9 +23,6 @@ final class FlashTally {
     private final int[] mostOverByGroup;
     private boolean isJoint;
 
-    /** Where a second ended last that has as many changes as are allowed, and might have more; below 0 for nowhere. */
-    private int lastLimit = -1;
-
     /** The worst second of a group. */
     private static final class Worst {
         private int most;
@@ -55,16 +52,12 @@ final class FlashTally {
      * Takes a change.
      *
      * @param count how many changes the signal had in the second that ends with this frame
-     * @param early whether what it was before the first frame might have made that one more
      */
-    void add(int signal, int place, int count, boolean early) {
+    void add(int signal, int place, int count) {
         int group = layout.group(signal);
         if (count > byGroup[group].most) {
             raise(byGroup[group], signal, place, count);
             raise(byGroup[byGroup.length - 1], signal, place, count);
-        }
-        if (early && !isJoint && count == FlashCount.ALLOWED) {
-            lastLimit = place;
         }
         if (count > FlashCount.ALLOWED) {
             markOver(signal, place);
@@ -140,11 +133,6 @@ final class FlashTally {
      */
     boolean isOpen(boolean byArea) {
         return byArea || byGroup[byGroup.length - 1].most <= FlashCount.ALLOWED;
-    }
-
-    /** The last place at which one change more might come about, in the round before the joint; below 0 for none. */
-    int lastLimit() {
-        return lastLimit;
     }
 
     /**

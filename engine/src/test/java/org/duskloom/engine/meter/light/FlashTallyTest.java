@@ -22,9 +22,9 @@ class FlashTallyTest {
     /** The second that ends with frame 30 begins with frame 11. */
     @Test
     void tellsTheWorstSecondOfEachPropAndOfAll() {
-        tally.add(1, 25, 4, false);
-        tally.add(3, 30, 5, false);
-        tally.add(1, 40, 4, false);
+        tally.add(1, 25, 4);
+        tally.add(3, 30, 5);
+        tally.add(1, 40, 4);
         assertThat(count(0).most()).isEqualTo(4);
         assertThat(count(0).firstFrame()).isEqualTo(6);
         assertThat(count(1).most()).isEqualTo(5);
@@ -42,9 +42,9 @@ class FlashTallyTest {
     @CsvSource({"10, 2", "29, 2", "30, 1", "70, 1"})
     void countsPixelsWhoseBadSecondsOverlap(int later, int together) {
         playTo(10);
-        tally.add(0, 10, 7, false);
+        tally.add(0, 10, 7);
         playTo(later);
-        tally.add(4, later, 7, false);
+        tally.add(4, later, 7);
         playTo(later + 1);
         assertThat(count(WHOLE).pixelsOver()).isEqualTo(together);
         assertThat(count(0).pixelsOver()).isEqualTo(1);
@@ -54,7 +54,7 @@ class FlashTallyTest {
     /** Six are allowed. */
     @Test
     void countsNoPixelWithSixChanges() {
-        tally.add(0, 0, 6, false);
+        tally.add(0, 0, 6);
         playTo(5);
         assertThat(count(WHOLE).pixelsOver()).isZero();
         assertThat(count(WHOLE).passesEverywhere()).isTrue();
@@ -63,11 +63,11 @@ class FlashTallyTest {
     /** A prop that flashes as a whole does so with all of its pixels, the whole with those of all props. */
     @Test
     void countsAllPixelsOfAMean() {
-        tally.add(LAYOUT.ofProp(1), 0, 7, false);
+        tally.add(LAYOUT.ofProp(1), 0, 7);
         playTo(1);
         assertThat(count(WHOLE).pixelsOver()).isEqualTo(3);
         assertThat(count(0).pixelsOver()).isZero();
-        tally.add(LAYOUT.ofWhole(), 1, 7, false);
+        tally.add(LAYOUT.ofWhole(), 1, 7);
         playTo(2);
         assertThat(count(WHOLE).pixelsOver()).isEqualTo(5);
         assertThat(count(0).pixelsOver()).isEqualTo(2);
@@ -76,9 +76,9 @@ class FlashTallyTest {
     /** Where the show starts over, more may be found; what it has when it is played once stays known. */
     @Test
     void tellsWhatTheJointAdds() {
-        tally.add(0, 30, 5, false);
+        tally.add(0, 30, 5);
         tally.beginJoint();
-        tally.add(0, 105, 8, false);
+        tally.add(0, 105, 8);
         FlashCount whole = tally.count(FlashRule.GENERAL, WHOLE, 100, 0);
         assertThat(whole.most()).isEqualTo(8);
         assertThat(whole.mostOnce()).isEqualTo(5);
