@@ -1,11 +1,11 @@
 package org.duskloom.cli;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.OptionalInt;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.IntStream;
 import org.duskloom.engine.document.CsvStyle;
 import org.duskloom.engine.format.NpyKind;
 import org.duskloom.engine.format.OutputKind;
@@ -51,8 +51,10 @@ final class OutputKinds {
                         frames -> show.cues().moments(frames, all(show), ShownFrames.USUAL_PANELS)));
     }
 
-    private static int[] all(LoadedShow show) {
-        return IntStream.range(0, show.plan().pixelCount()).toArray();
+    private static BitSet all(LoadedShow show) {
+        BitSet all = new BitSet();
+        all.set(0, show.plan().pixelCount());
+        return all;
     }
 
     /** The same kinds for a proof of some pixels, with tables of a style. */

@@ -1,7 +1,6 @@
 package org.duskloom.cli;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -30,11 +29,9 @@ record SeenCues(Timeline timeline, Plan plan) {
      *
      * @param pixels those that are looked at; where they are not all, cues of which nothing is seen there are left out
      */
-    List<ShownMoment> moments(FrameList frames, int[] pixels, int most) {
+    List<ShownMoment> moments(FrameList frames, BitSet pixels, int most) {
         List<CueMoments.Seen> seen = new ArrayList<>();
         SeenLight light = new SeenLight(plan, pixels);
-        BitSet counted = new BitSet();
-        Arrays.stream(pixels).forEach(counted::set);
         for (int i = 0; i < timeline.layers().size(); i++) {
             String layer = timeline.layers().get(i).name();
             Set<List<Location>> shown = new HashSet<>();
@@ -43,13 +40,13 @@ record SeenCues(Timeline timeline, Plan plan) {
                 boolean isSeen = !span.isEmpty()
                         && span.firstFrame() <= frames.last()
                         && span.endFrameExclusive() > frames.first()
-                        && cue.isOnOneOf(counted);
+                        && cue.isOnOneOf(pixels);
                 if (isSeen && shown.add(places(cue))) {
                     seen.add(new CueMoments.Seen(span, CueCaption.of(layer, cue), frame -> light.of(cue, frame)));
                 }
             }
         }
-        return counted.cardinality() < plan.pixelCount()
+        return pixels.cardinality() < plan.pixelCount()
                 ? CueMoments.ofVisible(seen, frames, most)
                 : CueMoments.of(seen, frames, most);
     }

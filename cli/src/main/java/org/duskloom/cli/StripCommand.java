@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -197,11 +198,12 @@ final class StripCommand implements Callable<Integer> {
     }
 
     private List<ShownMoment> cueMoments(LoadedShow loaded, FrameSpan span) {
-        int[] seen = pixels.pixels(loaded.show().groups());
+        BitSet seen = new BitSet();
+        Arrays.stream(pixels.pixels(loaded.show().groups())).forEach(seen::set);
         List<ShownMoment> moments =
                 loaded.cues().moments(FrameList.of(span), seen, count == null ? ShownFrames.USUAL_PANELS : count);
         if (moments.isEmpty()) {
-            String what = seen.length < loaded.plan().pixelCount() ? "seen on what --on names" : "played";
+            String what = seen.cardinality() < loaded.plan().pixelCount() ? "seen on what --on names" : "played";
             throw new MisuseException("--by cue: no cue is " + what + " in this time");
         }
         return moments;

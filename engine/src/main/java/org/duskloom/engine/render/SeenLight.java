@@ -17,7 +17,7 @@ public final class SeenLight {
 
     private final FramePainter painter;
     private final int pixelCount;
-    private final BitSet counted = new BitSet();
+    private final BitSet counted;
     private final byte[] with;
     private final byte[] without;
     private PlannedCue cue;
@@ -27,12 +27,10 @@ public final class SeenLight {
     /**
      * For the cues of a plan.
      *
-     * @param pixels those that are looked at
+     * @param counted the pixels that are looked at
      */
-    public SeenLight(Plan plan, int[] pixels) {
-        for (int pixel : pixels) {
-            counted.set(pixel);
-        }
+    public SeenLight(Plan plan, BitSet counted) {
+        this.counted = counted;
         painter = new FramePainter(plan);
         pixelCount = plan.pixelCount();
         with = new byte[3 * pixelCount];

@@ -2,6 +2,8 @@ package org.duskloom.engine.render;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
+import java.util.BitSet;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.duskloom.engine.map.Maps;
@@ -23,10 +25,16 @@ class SeenLightTest {
                       {"cues": [{"at": "1s", "on": "b", "effect": "light", "for": "1s"}]}]
                     """).plan();
 
-    private static final int[] ALL = IntStream.range(0, 3000).toArray();
+    private static final BitSet ALL = pixels(IntStream.range(0, 3000).toArray());
 
     /** A frame in which both are seen. */
     private static final long SECOND = PLAN.layers().get(1).cues().get(0).firstFrame() + 3;
+
+    private static BitSet pixels(int... pixels) {
+        BitSet set = new BitSet();
+        Arrays.stream(pixels).forEach(set::set);
+        return set;
+    }
 
     private static long seen(SeenLight light, int layer, long frame) {
         return light.of(PLAN.layers().get(layer).cues().get(0), frame);
@@ -47,11 +55,11 @@ class SeenLightTest {
     /** On the first 1,001 pixels all but one is the same in both seconds. */
     @Test
     void onlyPixelsThatAreLookedAtCount() {
-        SeenLight light = new SeenLight(PLAN, IntStream.range(0, 1001).toArray());
+        SeenLight light = new SeenLight(PLAN, pixels(IntStream.range(0, 1001).toArray()));
         long whole = seen(light, 0, 3);
         assertThat(whole).isEqualTo(3L * 1001 * 255);
         assertThat(1001 * seen(light, 0, SECOND)).isEqualTo(1000 * whole);
-        assertThat(seen(new SeenLight(PLAN, new int[] {1000, 2999}), 0, SECOND)).isZero();
+        assertThat(seen(new SeenLight(PLAN, pixels(1000, 2999)), 0, SECOND)).isZero();
     }
 
     /** A frame of a cue is about 9,000 pixels painted, so thousands of them are more than may be looked at. */
