@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.concurrent.CompletableFuture;
 import org.duskloom.engine.frame.FrameReader;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.frame.RunInfo;
@@ -16,7 +17,7 @@ public final class MomentPictures {
     private MomentPictures() {}
 
     /**
-     * Draws moments of a show.
+     * Draws moments of a show; while one is drawn, those before are compressed.
      *
      * @param frames numbers of the frames; those beyond the last are those of a show that has started over
      * @return a PNG for each
@@ -26,16 +27,17 @@ public final class MomentPictures {
         RunInfo run = source.info();
         PreviewScene scene = PreviewScene.of(run, run.rate()::secondsOf, Optional.of(frame -> ""));
         StripOptions options = new StripOptions(OptionalInt.of(1), OptionalInt.of(PANEL_DOTS), false);
-        List<byte[]> pictures = new ArrayList<>();
+        List<CompletableFuture<byte[]>> pictures = new ArrayList<>();
         byte[] rgb = new byte[run.frameBytes()];
         try (FrameReader reader = source.reader()) {
+            StripPanels panel = null;
             for (long frame : frames) {
-                StripPanels panel = new StripPanels(scene, 1, options);
+                panel = panel == null ? new StripPanels(scene, 1, options) : panel.another();
                 reader.read(frame % run.showFrames(), rgb, 0);
                 panel.draw(frame, rgb, 0);
-                pictures.add(panel.complete().png());
+                pictures.add(CompletableFuture.supplyAsync(panel.complete()::png));
             }
         }
-        return pictures;
+        return pictures.stream().map(CompletableFuture::join).toList();
     }
 }

@@ -35,6 +35,21 @@ final class StripPanels {
         drawHead();
     }
 
+    private StripPanels(StripPanels like) {
+        scene = like.scene;
+        count = like.count;
+        layout = like.layout;
+        drawing = like.drawing;
+        names = like.names;
+        sheet = new Raster(like.sheet.width(), like.sheet.height(), Ink.SHEET);
+        drawHead();
+    }
+
+    /** Another sheet, with empty panels, whose layout is not worked out again. Only one thread may draw into both. */
+    StripPanels another() {
+        return new StripPanels(this);
+    }
+
     /** Draws a frame into the next panel. */
     void draw(long frameNumber, byte[] rgb, int offset) {
         int left = layout.panelLeft(drawn);
@@ -60,8 +75,8 @@ final class StripPanels {
 
     /** Pixels of a size need panels in which their neighbours are as far away as they should be. */
     private static StripOptions roomForPixels(StripOptions options, PreviewScene scene) {
-        double spacing = DotSpacing.median(scene.x(), scene.y());
-        if (options.pixelSize().isEmpty() || spacing == 0) {
+        double spacing = options.pixelSize().isEmpty() ? 0 : SceneDrawing.spacing(scene);
+        if (spacing == 0) {
             return options;
         }
         double spacingInDots = SceneDrawing.spacingFor(options.pixelSize().getAsInt());

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.CompletableFuture;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.meter.light.FlashFigures;
@@ -33,7 +34,7 @@ public record LightReport(
     }
 
     /**
-     * What a meter has seen.
+     * What a meter has seen. What cues paint by themselves is found out beside the pictures of the worst second.
      *
      * @param source its frames, of which some are looked at again
      * @param map names the pixels
@@ -41,14 +42,14 @@ public record LightReport(
      */
     public static LightReport of(LightMeter meter, FrameSource source, PixelMap map, PlayingCues playing)
             throws IOException {
+        CompletableFuture<List<CueMean>> means = CompletableFuture.supplyAsync(() -> CueMean.of(playing.plan()));
         FlashFigures flashes = meter.flashes();
+        WorstSecond worst = WorstSecond.of(flashes.worst(), source, playing);
         double all = (double) source.info().pixelCount() * source.info().showFrames();
-        List<CueUse> cues = CueMean.of(playing.plan()).stream()
-                .map(mean -> cueUse(mean, playing, all))
-                .toList();
+        List<CueUse> cues =
+                means.join().stream().map(mean -> cueUse(mean, playing, all)).toList();
         UseFigures use = meter.use();
-        return new LightReport(
-                flashes, WorstSecond.of(flashes.worst(), source, playing), use, NeverLit.of(map, use.props()), cues);
+        return new LightReport(flashes, worst, use, NeverLit.of(map, use.props()), cues);
     }
 
     private static CueUse cueUse(CueMean mean, PlayingCues playing, double allPixelFrames) {

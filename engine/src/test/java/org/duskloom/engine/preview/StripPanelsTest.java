@@ -31,6 +31,22 @@ class StripPanelsTest {
                 .isEqualTo(Ink.UNLIT);
     }
 
+    /** What another sheet holds is what a sheet of its own would: nothing of the first one's panels, and its head. */
+    @Test
+    void anotherSheetBeginsEmpty() throws IOException {
+        StripOptions options = new StripOptions(OptionalInt.of(1), OptionalInt.of(100), true);
+        StripPanels first = new StripPanels(scene(0), 1, options);
+        first.draw(0, LIT, 0);
+        byte[] before = first.complete().png();
+        StripPanels second = first.another();
+        assertThatThrownBy(second::complete).hasMessage("0 panels of 1");
+        second.draw(7, new byte[3], 0);
+        StripPanels alone = new StripPanels(scene(0), 1, options);
+        alone.draw(7, new byte[3], 0);
+        assertThat(second.complete().png()).isEqualTo(alone.complete().png()).isNotEqualTo(before);
+        assertThat(first.complete().png()).isEqualTo(before);
+    }
+
     @Test
     void emptyPanelsAreAFault() throws IOException {
         StripPanels panels = new StripPanels(scene(0), 3, StripOptions.standard());
