@@ -72,6 +72,31 @@ class NoticesTest {
         assertThat(kept("joml")).startsWith("The MIT License\n\nCopyright (c) 2015-");
     }
 
+    /** Apache License 2.0, 4 (b): of files that were changed it is said that they were, and of no others. */
+    @Test
+    void whatIsChangedIsSaid() throws IOException {
+        Set<String> changed = new TreeSet<>();
+        for (String library : carried()) {
+            if (hasOldClasses(library)) {
+                changed.add(library);
+            }
+        }
+        Set<String> named = new TreeSet<>();
+        Pattern.compile("^Library: (\\S+)\nLicence: .*\nChanged: class files older than Java 6", Pattern.MULTILINE)
+                .matcher(notice())
+                .results()
+                .forEach(line -> named.add(line.group(1)));
+        assertThat(named).isEqualTo(changed).isNotEmpty();
+    }
+
+    private boolean hasOldClasses(String library) throws IOException {
+        try (ZipFile jar = new ZipFile(jars.get(library).toFile())) {
+            return jar.stream()
+                    .filter(entry -> entry.getName().endsWith(".class"))
+                    .anyMatch(entry -> OldClassFiles.isOld(bytes(jar, entry.getName())));
+        }
+    }
+
     /** Every licence that the notices name is in the jar: ours, those kept here, or those that a library has. */
     @Test
     void everyLicenceThatIsNamedIsThere() throws IOException {
@@ -154,8 +179,12 @@ class NoticesTest {
     }
 
     private static String read(ZipFile jar, String name) {
-        try (InputStream text = jar.getInputStream(jar.getEntry(name))) {
-            return new String(text.readAllBytes(), StandardCharsets.UTF_8).replace("\r", "");
+        return new String(bytes(jar, name), StandardCharsets.UTF_8).replace("\r", "");
+    }
+
+    private static byte[] bytes(ZipFile jar, String name) {
+        try (InputStream entry = jar.getInputStream(jar.getEntry(name))) {
+            return entry.readAllBytes();
         } catch (IOException fault) {
             throw new AssertionError(fault);
         }
