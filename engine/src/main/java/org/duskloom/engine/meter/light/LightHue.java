@@ -14,30 +14,49 @@ public enum LightHue {
     VIOLET,
     PINK;
 
-    private static final double WHITE_SATURATION = 0.2;
-    private static final double DEGREES_OF_SECTOR = 60;
-    private static final LightHue[] HUES = {RED, ORANGE, YELLOW, GREEN, CYAN, BLUE, VIOLET, PINK};
+    /** What has less than this part of its most as the spread of its codes is white: a fifth. */
+    private static final int WHITE_PART = 5;
 
-    /** Where each of them ends, in degrees; what is beyond is red again. */
-    private static final int[] ENDS = {15, 45, 70, 165, 200, 255, 290, 345};
+    private static final int DEGREES_OF_SECTOR = 60;
 
-    /** The name of sRGB codes that are not all 0. */
+    /**
+     * The name of sRGB codes that are not all 0. In whole numbers, as very many are asked for: where the hue lies from
+     * that of the largest code is a part of a sector, and nothing has to be divided to compare that with degrees.
+     */
     static LightHue of(int r, int g, int b) {
         int most = Math.max(r, Math.max(g, b));
         int spread = most - Math.min(r, Math.min(g, b));
-        if (spread < WHITE_SATURATION * most) {
+        if (WHITE_PART * spread < most) {
             return WHITE;
         }
-        double sector = most == r
-                ? (double) (g - b) / spread
-                : most == g ? 2 + (double) (b - r) / spread : 4 + (double) (r - g) / spread;
-        double degrees = (DEGREES_OF_SECTOR * sector + 360) % 360;
-        for (int i = 0; i < ENDS.length; i++) {
-            if (degrees < ENDS[i]) {
-                return HUES[i];
-            }
+        if (most == r) {
+            return ofRed(DEGREES_OF_SECTOR * (g - b), spread);
         }
-        return RED;
+        return most == g ? ofGreen(DEGREES_OF_SECTOR * (b - r), spread) : ofBlue(DEGREES_OF_SECTOR * (r - g), spread);
+    }
+
+    /** By how many degrees, times the spread, it lies from 0. */
+    private static LightHue ofRed(int from, int spread) {
+        if (from < 15 * spread) {
+            return from < -15 * spread ? PINK : RED;
+        }
+        return from < 45 * spread ? ORANGE : YELLOW;
+    }
+
+    /** The same from 120 degrees. */
+    private static LightHue ofGreen(int from, int spread) {
+        if (from < 45 * spread) {
+            return from < -50 * spread ? YELLOW : GREEN;
+        }
+        return CYAN;
+    }
+
+    /** The same from 240 degrees. */
+    private static LightHue ofBlue(int from, int spread) {
+        if (from < 15 * spread) {
+            return from < -40 * spread ? CYAN : BLUE;
+        }
+        return from < 50 * spread ? VIOLET : PINK;
     }
 
     /** In small letters. */

@@ -47,6 +47,36 @@ class LightHueTest {
         assertThat(looked).isGreaterThan(19_000);
     }
 
+    /** Whole degrees, which codes with a spread of 60 have exactly: an edge belongs to what begins there. */
+    @Test
+    void namesEveryDegree() {
+        for (int degree = 0; degree < 360; degree++) {
+            int[] codes = codesOf(degree);
+            assertThat(LightHue.of(codes[0], codes[1], codes[2]))
+                    .as("%d degrees", degree)
+                    .isEqualTo(FROM_DEGREES.floorEntry((double) degree).getValue());
+        }
+    }
+
+    /** The colour of a hue with all of its saturation and codes up to 60. */
+    private static int[] codesOf(int degree) {
+        int[] codes = new int[3];
+        int sector = degree / 60;
+        int part = degree % 60;
+        int most = (sector + 1) / 2 % 3;
+        codes[most] = 60;
+        int beside = sector % 2 == 0 ? (most + 1) % 3 : (most + 2) % 3;
+        codes[beside] = sector % 2 == 0 ? part : 60 - part;
+        return codes;
+    }
+
+    /** A fifth of the largest code is enough of a spread. */
+    @Test
+    void isWhiteWithLittleSpread() {
+        assertThat(LightHue.of(200, 160, 160)).isEqualTo(RED);
+        assertThat(LightHue.of(200, 161, 161)).isEqualTo(WHITE);
+    }
+
     private static boolean isFarFromEdges(double degrees, double saturation) {
         return Math.abs(saturation - 0.2) > 1e-4
                 && FROM_DEGREES.keySet().stream().allMatch(edge -> edge == 0 || Math.abs(edge - degrees) > 1e-3);
