@@ -30,6 +30,9 @@ final class PixelGroups {
     private final boolean[] isLit;
     private final boolean[] everLit;
 
+    /** Of the pixels that are found in a frame, how many have been counted. */
+    private int counted;
+
     PixelGroups(SignalLayout layout, PastColors past, FlashCounter counter) {
         this.past = past;
         this.counter = counter;
@@ -55,6 +58,8 @@ final class PixelGroups {
 
     /** Looks at all pixels in a frame that is kept already. Groups side by side are decided about together. */
     void look(int place, byte[] rgb, int offset) {
+        scan.clear();
+        counted = 0;
         int undecided = 0;
         for (int group = 0; group < hasChanged.length; group++) {
             int first = firstPixel[group];
@@ -81,33 +86,22 @@ final class PixelGroups {
     }
 
     /**
-     * Counts the changes of the pixels of a prop.
+     * Counts the changes of the pixels of a prop; to be called of all props in their order.
      *
      * @return whether any of them has another colour than in the frame before
      */
     boolean step(int prop, int place) {
+        int end = firstPixel[firstGroup[prop + 1]];
+        while (counted < scan.foundCount() && scan.found(counted) < end) {
+            int pixel = scan.found(counted++);
+            counter.stepLight(pixel, place, scan.value(pixel));
+            counter.stepRed(pixel, place, scan.value(pixel), scan.redExcess(pixel));
+        }
         boolean changed = false;
         for (int group = firstGroup[prop]; group < firstGroup[prop + 1]; group++) {
-            if (hasChanged[group]) {
-                changed = true;
-                scan.note(firstPixel[group], firstPixel[group + 1]);
-                for (int word = 0; word < PixelScan.WORDS; word++) {
-                    stepFound(firstPixel[group], word, place);
-                }
-            }
+            changed |= hasChanged[group];
         }
         return changed;
-    }
-
-    private void stepFound(int first, int word, int place) {
-        for (long bits = scan.turned(word); bits != 0; bits &= bits - 1) {
-            int pixel = first + word * Long.SIZE + Long.numberOfTrailingZeros(bits);
-            counter.stepLight(pixel, place, scan.value(pixel));
-        }
-        for (long bits = scan.reddened(word); bits != 0; bits &= bits - 1) {
-            int pixel = first + word * Long.SIZE + Long.numberOfTrailingZeros(bits);
-            counter.stepRed(pixel, place, scan.redExcess(pixel));
-        }
     }
 
     private void noteLit(int group, byte[] rgb, int offset) {

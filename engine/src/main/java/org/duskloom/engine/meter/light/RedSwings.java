@@ -55,16 +55,16 @@ final class RedSwings {
      *
      * @param luminance of each, in the units of {@link CodeLight}
      * @param excess R - G - B of each
-     * @param reddish becomes below 0 where {@link #step} is to be called
+     * @param found becomes below 0 where {@link #step} is to be called, and stays so where it is
      */
-    void sift(int first, int end, int[] luminance, int[] excess, int[] reddish) {
+    void sift(int first, int end, int[] luminance, int[] excess, int[] found) {
         // Fields are read before, and all is written out: else it becomes vector instructions in some runs only.
         int[] from = calmFrom;
         int[] upTo = calmUpTo;
         for (int i = first; i < end; i++) {
             int more = excess[i];
             int paleness = luminance[i] - (more >> 1) - (more >> 5) - SATURATION_MARGIN;
-            reddish[i] = ((LEAST_EXCESS - 1 - more) & (paleness - 1)) | (upTo[i] - more) | (more - from[i]);
+            found[i] |= ((LEAST_EXCESS - 1 - more) & (paleness - 1)) | (upTo[i] - more) | (more - from[i]);
         }
     }
 

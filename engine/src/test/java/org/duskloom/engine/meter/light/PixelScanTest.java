@@ -2,7 +2,9 @@ package org.duskloom.engine.meter.light;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import org.duskloom.engine.frame.FramePixels;
 import org.junit.jupiter.api.Test;
 
@@ -25,19 +27,38 @@ class PixelScanTest {
                 change(rgb, random);
                 together.past.keep(place, rgb, 5);
                 long found = together.scan.lookUp(rgb, 5, first, end);
-                together.scan.decide(first, end);
-                together.scan.note(first, end);
+                together.decide(first, end);
                 long sum = 0;
                 for (int pixel = first; pixel < end; pixel++) {
                     long light = CodeLight.of(rgb, 5 + 3 * pixel);
                     sum += light;
                     boolean turns = alone.step(pixel, CodeLight.luminance(light));
-                    assertThat(together.turns(first, pixel)).isEqualTo(turns);
-                    assertThat(together.reddens(first, pixel, place))
+                    assertThat(together.turns(pixel)).isEqualTo(turns);
+                    assertThat(together.reddens(pixel, place))
                             .isEqualTo(reds.step(pixel, place, CodeLight.redExcess(light)));
                 }
                 assertThat(found).isEqualTo(sum);
             }
+        }
+    }
+
+    /** What moves within bounds once it has changed is not found: else all would be looked at alone in every frame. */
+    @Test
+    void findsNoMoreThanItHasTo() {
+        Together together = new Together(SignalLayout.of(FramePixels.unnamed(100)));
+        byte[] rgb = new byte[300];
+        for (int place = 0; place < 40; place++) {
+            Arrays.fill(rgb, (byte) (place == 0 ? 0 : 90 + 10 * (place % 2)));
+            rgb[3 * 41 + 1] = (byte) (255 * (place % 2));
+            together.past.keep(place, rgb, 0);
+            together.scan.lookUp(rgb, 0, 0, 100);
+            together.decide(0, 100);
+            assertThat(together.found).hasSize(place < 2 ? 100 : 1);
+            for (int pixel : together.found.clone()) {
+                together.turns(pixel);
+                together.reddens(pixel, place);
+            }
+            assertThat(together.isFound(41)).isTrue();
         }
     }
 
@@ -54,6 +75,7 @@ class PixelScanTest {
         private final LuminanceSwings luminance;
         private final RedSwings reds;
         private final PixelScan scan;
+        private int[] found;
 
         Together(SignalLayout layout) {
             past = new PastColors(layout, 40);
@@ -62,18 +84,28 @@ class PixelScanTest {
             scan = new PixelScan(layout.pixelCount(), luminance, reds);
         }
 
-        boolean turns(int first, int pixel) {
-            boolean found = isSet(scan.turned((pixel - first) / Long.SIZE), pixel - first);
-            return found && luminance.step(pixel, scan.value(pixel));
+        /** In two parts, as of a row that is too long to be decided about at once. */
+        void decide(int first, int end) {
+            int middle = first + (end - first) / 3;
+            scan.clear();
+            scan.decide(first, middle);
+            scan.decide(middle, end);
+            found = IntStream.range(0, scan.foundCount()).map(scan::found).toArray();
+            assertThat(found).isSorted().doesNotHaveDuplicates();
         }
 
-        int reddens(int first, int pixel, int place) {
-            boolean found = isSet(scan.reddened((pixel - first) / Long.SIZE), pixel - first);
-            return found ? reds.step(pixel, place, scan.redExcess(pixel)) : 0;
+        boolean turns(int pixel) {
+            return isFound(pixel) && luminance.step(pixel, scan.value(pixel));
         }
 
-        private static boolean isSet(long bits, int bit) {
-            return (bits >>> bit & 1) != 0;
+        int reddens(int pixel, int place) {
+            int excess = scan.redExcess(pixel);
+            boolean looked = isFound(pixel) && reds.mayChange(pixel, scan.value(pixel), excess);
+            return looked ? reds.step(pixel, place, excess) : 0;
+        }
+
+        private boolean isFound(int pixel) {
+            return Arrays.binarySearch(found, pixel) >= 0;
         }
     }
 }
