@@ -12,8 +12,8 @@ final class Chroma {
     /** As far as nothing that is looked at would be missed. */
     private static final double NEAR = CHANGE - 1e-3;
 
-    /** Less than a change by more than rounding of sums of distances. */
-    static final double SURELY_NEAR = CHANGE - 1e-9;
+    /** Less than a change by more than rounding of sums of distances, also between floats, may be. */
+    static final double SURELY_NEAR = CHANGE - 1e-6;
 
     private static final double BLACK_BELOW = 1.0 / 256;
     private static final double MARGIN = 1e-6;

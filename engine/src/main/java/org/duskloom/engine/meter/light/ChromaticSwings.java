@@ -23,34 +23,42 @@ final class ChromaticSwings {
     private static final int NEVER = Integer.MIN_VALUE / 2;
 
     /** The farthest of what has not been gone through. */
-    private static final double UNKNOWN = Double.POSITIVE_INFINITY;
+    private static final float UNKNOWN = Float.POSITIVE_INFINITY;
 
     private final PastColors past;
 
-    /** The place of the last change. */
-    private final int[] changedAt;
+    private final Swing[] swings;
 
-    /** The same when it was kept, as how many frames ago it was then. */
+    /** Of each signal: how many frames ago it had changed when that was kept. */
     private int[] keptSince;
 
-    private final boolean[] isRed;
+    /** What is followed of a signal, in one place in memory, as all of it is asked for together. */
+    private static final class Swing {
+        /** The place of the last change. */
+        private int changedAt;
 
-    /** Behind which place a signal is as if it had been anything before the first frame. */
-    private final int[] settledAt;
+        private boolean isRed;
 
-    /** The last place at which the signal was red before it is not, and was not before it is. */
-    private final int[] lastRed;
+        /** Behind which place it is as if it had been anything before the first frame. */
+        private int settledAt = Integer.MAX_VALUE;
 
-    private final int[] lastPale;
+        /** The last place at which it was red before it is not, and was not before it is. */
+        private int lastRed = NEVER;
 
-    /** What was compared last with all that it has to be compared with, and how far the farthest of these was. */
-    private final double[] comparedU;
+        private int lastPale;
 
-    private final double[] comparedV;
-    private final double[] farthest;
+        /**
+         * What was compared last with all that it has to be compared with, and how far the farthest of these was; as
+         * floats, which are fine enough for {@link Chroma#SURELY_NEAR}.
+         */
+        private float comparedU;
 
-    /** Up to which place all colours that are no saturated reds are known to be near to every such red. */
-    private final int[] nearUpTo;
+        private float comparedV;
+        private float farthest = UNKNOWN;
+
+        /** Up to which place all colours that are no saturated reds are known to be near to every such red. */
+        private int nearUpTo = NEVER;
+    }
 
     private final double[] then = new double[3];
     private final Chroma chroma = new Chroma();
@@ -58,19 +66,8 @@ final class ChromaticSwings {
 
     ChromaticSwings(int signals, PastColors past) {
         this.past = past;
-        changedAt = new int[signals];
-        isRed = new boolean[signals];
-        settledAt = new int[signals];
-        lastRed = new int[signals];
-        lastPale = new int[signals];
-        nearUpTo = new int[signals];
-        comparedU = new double[signals];
-        comparedV = new double[signals];
-        farthest = new double[signals];
-        Arrays.fill(farthest, UNKNOWN);
-        Arrays.fill(settledAt, Integer.MAX_VALUE);
-        Arrays.fill(lastRed, NEVER);
-        Arrays.fill(nearUpTo, NEVER);
+        swings = new Swing[signals];
+        Arrays.setAll(swings, signal -> new Swing());
     }
 
     /**
@@ -81,43 +78,44 @@ final class ChromaticSwings {
      * @return whether a change has come about
      */
     boolean step(int signal, int place, double[] color, boolean red) {
-        int oldest = Math.max(changedAt[signal], place - past.reach());
-        boolean found = red ? isToRed(signal, place, color, oldest) : isFromRed(signal, place, color, oldest);
-        isRed[signal] = red;
+        Swing of = swings[signal];
+        int oldest = Math.max(of.changedAt, place - past.reach());
+        boolean found = red ? isToRed(of, signal, place, color, oldest) : isFromRed(of, signal, place, color, oldest);
+        of.isRed = red;
         if (found) {
-            changedAt[signal] = place;
-            farthest[signal] = UNKNOWN;
+            of.changedAt = place;
+            of.farthest = UNKNOWN;
         }
         return found;
     }
 
     /** Whether none of the colours that it was compared with last can be far from what it is now. */
-    private boolean isNearToAll(int signal) {
-        return farthest[signal] + chroma.distance(comparedU[signal], comparedV[signal]) < Chroma.SURELY_NEAR;
+    private boolean isNearToAll(Swing of) {
+        return of.farthest + chroma.distance(of.comparedU, of.comparedV) < Chroma.SURELY_NEAR;
     }
 
     /** Keeps that the colour was compared with all, and the square of how far the farthest was. */
-    private void keepCompared(int signal, double mostSquare) {
-        comparedU[signal] = chroma.u();
-        comparedV[signal] = chroma.v();
-        farthest[signal] = Math.sqrt(mostSquare);
+    private void keepCompared(Swing of, double mostSquare) {
+        of.comparedU = (float) chroma.u();
+        of.comparedV = (float) chroma.v();
+        of.farthest = (float) Math.sqrt(mostSquare);
     }
 
     /** A change from one frame to the next comes about whenever the last one was. */
-    private void settle(int signal, int place, int comparedWith) {
+    private static void settle(Swing of, int place, int comparedWith) {
         if (comparedWith == place - 1) {
-            settledAt[signal] = Math.min(settledAt[signal], place);
+            of.settledAt = Math.min(of.settledAt, place);
         }
     }
 
     /** Behind which place it makes no difference what a signal was before the first frame; late where none is known. */
     int settledAt(int signal) {
-        return settledAt[signal];
+        return swings[signal].settledAt;
     }
 
     /** Keeps what all signals are at a place. */
     void keepState(int place) {
-        keptSince = new int[changedAt.length];
+        keptSince = new int[swings.length];
         Arrays.setAll(keptSince, signal -> since(signal, place));
     }
 
@@ -128,75 +126,76 @@ final class ChromaticSwings {
 
     /** How many frames ago it has changed, as far as that counts. */
     private int since(int signal, int place) {
-        return Math.min(place - changedAt[signal], past.reach());
+        return Math.min(place - swings[signal].changedAt, past.reach());
     }
 
-    private boolean isToRed(int signal, int place, double[] color, int oldest) {
-        if (!isRed[signal]) {
-            lastPale[signal] = place - 1;
-            farthest[signal] = UNKNOWN;
+    private boolean isToRed(Swing of, int signal, int place, double[] color, int oldest) {
+        if (!of.isRed) {
+            of.lastPale = place - 1;
+            of.farthest = UNKNOWN;
         }
-        int from = Math.max(oldest, nearUpTo[signal] + 1);
-        if (lastPale[signal] < from) {
+        int from = Math.max(oldest, of.nearUpTo + 1);
+        if (of.lastPale < from) {
             return false;
         }
         chroma.set(color);
-        if (isNearToAll(signal)) {
+        if (isNearToAll(of)) {
             return false;
         }
         boolean allNear = true;
         double mostSquare = 0;
-        for (int before = lastPale[signal]; before >= from; before--) {
+        for (int before = of.lastPale; before >= from; before--) {
             past.read(signal, before, then);
             if (!Chroma.isSaturatedRed(then)) {
                 thenChroma.set(then);
                 double square = chroma.square(thenChroma);
                 if (Chroma.isFar(square)) {
-                    settle(signal, place, before);
+                    settle(of, place, before);
                     return true;
                 }
                 mostSquare = Math.max(mostSquare, square);
                 allNear &= !thenChroma.isFarFromSomeRed();
             }
         }
-        keepCompared(signal, mostSquare);
+        keepCompared(of, mostSquare);
         if (allNear) {
-            nearUpTo[signal] = lastPale[signal];
+            of.nearUpTo = of.lastPale;
         }
         return false;
     }
 
-    private boolean isFromRed(int signal, int place, double[] color, int oldest) {
-        if (isRed[signal]) {
-            lastRed[signal] = place - 1;
-            farthest[signal] = UNKNOWN;
+    private boolean isFromRed(Swing of, int signal, int place, double[] color, int oldest) {
+        if (of.isRed) {
+            of.lastRed = place - 1;
+            of.farthest = UNKNOWN;
         }
-        if (lastRed[signal] < oldest) {
+        if (of.lastRed < oldest) {
             return false;
         }
         chroma.set(color);
-        if (isNearToAll(signal) || !chroma.isFarFromSomeRed()) {
+        if (isNearToAll(of) || !chroma.isFarFromSomeRed()) {
             return false;
         }
         double mostSquare = 0;
-        for (int before = lastRed[signal]; before >= oldest; before--) {
+        for (int before = of.lastRed; before >= oldest; before--) {
             past.read(signal, before, then);
             if (Chroma.isSaturatedRed(then)) {
                 thenChroma.set(then);
                 double square = chroma.square(thenChroma);
                 if (Chroma.isFar(square)) {
-                    settle(signal, place, before);
+                    settle(of, place, before);
                     return true;
                 }
                 mostSquare = Math.max(mostSquare, square);
             }
         }
-        keepCompared(signal, mostSquare);
+        keepCompared(of, mostSquare);
         return false;
     }
 
     /** Whether the next colour of a signal has to be looked at even if it is no saturated red. */
     boolean isWatched(int signal, int place) {
-        return isRed[signal] || lastRed[signal] >= Math.max(changedAt[signal], place + 1 - past.reach());
+        Swing of = swings[signal];
+        return of.isRed || of.lastRed >= Math.max(of.changedAt, place + 1 - past.reach());
     }
 }

@@ -20,6 +20,9 @@ final class FlashCounter {
     private final FlashTally generalTally;
     private final FlashTally redTally;
 
+    /** Of each signal: how many changes of luminance it has had so far. */
+    private final int[] lightChanges;
+
     /** Where a second of luminance ended last that has as many changes as are allowed, and might have one more. */
     private int lastLightLimit = -1;
 
@@ -31,6 +34,7 @@ final class FlashCounter {
         luminance = new LuminanceSwings(signals);
         reds = new RedSwings(signals, past);
         general = new RecentSwings(signals, framesOfSecond);
+        lightChanges = new int[signals];
         olderRed = new RecentSwings(signals, framesOfSecond);
         chromaticRed = new RecentSwings(signals, framesOfSecond);
         possibleRed = new RecentSwings(signals, framesOfSecond);
@@ -57,7 +61,8 @@ final class FlashCounter {
         if (luminance.step(signal, value)) {
             int count = general.add(signal, place);
             generalTally.add(signal, place, count);
-            if (!isJoint && count == FlashCount.ALLOWED && general.total(signal) == count) {
+            lightChanges[signal]++;
+            if (!isJoint && count == FlashCount.ALLOWED && lightChanges[signal] == count) {
                 lastLightLimit = place;
             }
         }

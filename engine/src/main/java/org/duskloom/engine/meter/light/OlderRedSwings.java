@@ -16,19 +16,24 @@ final class OlderRedSwings {
     private static final byte UP = 1;
     private static final byte DOWN = -1;
 
-    /** Since the last change: extremes of max(0, R - G - B), and whether they were saturated reds. */
-    private final int[] least;
+    private final Swing[] swings;
 
-    private final int[] most;
-    private final boolean[] leastIsRed;
-    private final boolean[] mostIsRed;
-    private final byte[] direction;
+    /** What is followed of a signal, in one place in memory, as all of it is asked for together. */
+    private static final class Swing {
+        /** Since the last change: extremes of max(0, R - G - B), and whether they were saturated reds. */
+        private int least = ALWAYS;
 
-    /** Behind which place a signal is as if it had been anything before the first frame. */
-    private final int[] settledAt;
+        private int most = NEVER;
+        private boolean leastIsRed;
+        private boolean mostIsRed;
+        private byte direction;
 
-    /** The way of the first change of each. */
-    private final byte[] firstDirection;
+        /** The way of the first change. */
+        private byte firstDirection;
+
+        /** Behind which place the signal is as if it had been anything before the first frame. */
+        private int settledAt = Integer.MAX_VALUE;
+    }
 
     /** What has been kept of each: its direction, and what it is followed from. */
     private byte[] keptDirection;
@@ -40,16 +45,8 @@ final class OlderRedSwings {
 
     /** @param signals how many there are */
     OlderRedSwings(int signals) {
-        least = new int[signals];
-        most = new int[signals];
-        leastIsRed = new boolean[signals];
-        mostIsRed = new boolean[signals];
-        direction = new byte[signals];
-        settledAt = new int[signals];
-        firstDirection = new byte[signals];
-        Arrays.fill(least, ALWAYS);
-        Arrays.fill(most, NEVER);
-        Arrays.fill(settledAt, Integer.MAX_VALUE);
+        swings = new Swing[signals];
+        Arrays.setAll(swings, signal -> new Swing());
     }
 
     /**
@@ -61,22 +58,23 @@ final class OlderRedSwings {
      * @return whether a change has come about
      */
     boolean step(int signal, int place, int redExcess, boolean red) {
+        Swing of = swings[signal];
         int value = Math.max(0, redExcess);
-        if (value <= least[signal]) {
-            leastIsRed[signal] = red || value == least[signal] && leastIsRed[signal];
-            least[signal] = value;
+        if (value <= of.least) {
+            of.leastIsRed = red || value == of.least && of.leastIsRed;
+            of.least = value;
         }
-        if (value >= most[signal]) {
-            mostIsRed[signal] = red || value == most[signal] && mostIsRed[signal];
-            most[signal] = value;
+        if (value >= of.most) {
+            of.mostIsRed = red || value == of.most && of.mostIsRed;
+            of.most = value;
         }
-        if (direction[signal] != UP && value - least[signal] > CHANGE && (red || leastIsRed[signal])) {
-            settle(signal, place, red && leastIsRed[signal]);
-            return turn(signal, value, red, UP);
+        if (of.direction != UP && value - of.least > CHANGE && (red || of.leastIsRed)) {
+            settle(of, place, red && of.leastIsRed);
+            return turn(of, value, red, UP);
         }
-        if (direction[signal] != DOWN && most[signal] - value > CHANGE && (red || mostIsRed[signal])) {
-            settle(signal, place, red && mostIsRed[signal]);
-            return turn(signal, value, red, DOWN);
+        if (of.direction != DOWN && of.most - value > CHANGE && (red || of.mostIsRed)) {
+            settle(of, place, red && of.mostIsRed);
+            return turn(of, value, red, DOWN);
         }
         return false;
     }
@@ -86,24 +84,32 @@ final class OlderRedSwings {
      * kept above it by more than a change, so whoever has not risen on the way rises at the high one, which is the
      * highest of all since; and likewise where it falls.
      */
-    private void settle(int signal, int place, boolean bothRed) {
+    private static void settle(Swing of, int place, boolean bothRed) {
         if (bothRed) {
-            settledAt[signal] = Math.min(settledAt[signal], place);
+            of.settledAt = Math.min(of.settledAt, place);
         }
     }
 
     /** Behind which place it makes no difference what a signal was before the first frame; late where none is known. */
     int settledAt(int signal) {
-        return settledAt[signal];
+        return swings[signal].settledAt;
     }
 
     /** Keeps what all signals are. */
     void keepState() {
-        keptDirection = direction.clone();
-        keptLeast = least.clone();
-        keptMost = most.clone();
-        keptLeastIsRed = leastIsRed.clone();
-        keptMostIsRed = mostIsRed.clone();
+        keptDirection = new byte[swings.length];
+        keptLeast = new int[swings.length];
+        keptMost = new int[swings.length];
+        keptLeastIsRed = new boolean[swings.length];
+        keptMostIsRed = new boolean[swings.length];
+        for (int signal = 0; signal < swings.length; signal++) {
+            Swing of = swings[signal];
+            keptDirection[signal] = of.direction;
+            keptLeast[signal] = of.least;
+            keptMost[signal] = of.most;
+            keptLeastIsRed[signal] = of.leastIsRed;
+            keptMostIsRed[signal] = of.mostIsRed;
+        }
     }
 
     /**
@@ -111,35 +117,38 @@ final class OlderRedSwings {
      * not changed yet then, and rose at first, goes the same way as what has fallen and has the same lowest value.
      */
     boolean isAsKept(int signal) {
-        boolean sameLeast = least[signal] == keptLeast[signal] && leastIsRed[signal] == keptLeastIsRed[signal];
-        boolean sameMost = most[signal] == keptMost[signal] && mostIsRed[signal] == keptMostIsRed[signal];
-        byte to = direction[signal];
+        Swing of = swings[signal];
+        boolean sameLeast = of.least == keptLeast[signal] && of.leastIsRed == keptLeastIsRed[signal];
+        boolean sameMost = of.most == keptMost[signal] && of.mostIsRed == keptMostIsRed[signal];
+        byte to = of.direction;
         byte then = keptDirection[signal];
-        byte other = then == 0 ? (byte) -firstDirection[signal] : then;
+        byte other = then == 0 ? (byte) -of.firstDirection : then;
         boolean alike = to == then || to == other;
         return alike && (to == UP || sameLeast) && (to == DOWN || sameMost);
     }
 
-    private boolean turn(int signal, int value, boolean red, byte to) {
-        direction[signal] = to;
-        firstDirection[signal] = firstDirection[signal] == 0 ? to : firstDirection[signal];
-        least[signal] = value;
-        most[signal] = value;
-        leastIsRed[signal] = red;
-        mostIsRed[signal] = red;
+    private static boolean turn(Swing of, int value, boolean red, byte to) {
+        of.direction = to;
+        of.firstDirection = of.firstDirection == 0 ? to : of.firstDirection;
+        of.least = value;
+        of.most = value;
+        of.leastIsRed = red;
+        of.mostIsRed = red;
         return true;
     }
 
     /** From which R - G - B on a colour that is no saturated red changes nothing of what is kept. */
     int calmFrom(int signal) {
-        return least[signal] == 0 ? NEVER : least[signal];
+        Swing of = swings[signal];
+        return of.least == 0 ? NEVER : of.least;
     }
 
     /** Up to which R - G - B such a colour does not: from a low red a rise counts, whatever colour it ends at. */
     int calmUpTo(int signal) {
-        if (direction[signal] == DOWN) {
-            return leastIsRed[signal] ? least[signal] + CHANGE : ALWAYS;
+        Swing of = swings[signal];
+        if (of.direction == DOWN) {
+            return of.leastIsRed ? of.least + CHANGE : ALWAYS;
         }
-        return direction[signal] == UP ? NEVER : most[signal];
+        return of.direction == UP ? NEVER : of.most;
     }
 }

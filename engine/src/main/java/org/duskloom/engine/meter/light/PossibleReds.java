@@ -16,15 +16,20 @@ final class PossibleReds {
 
     private final boolean inTurn;
 
-    /** Of spans in turn: the way of the last one. */
-    private final byte[] way;
+    private final Spans[] spans;
 
-    /** Since the last span: extremes of R - G - B of saturated reds, and of what was or may have been none. */
-    private final int[] leastRed;
+    /** What is kept of a signal, in one place in memory, as all of it is asked for together. */
+    private static final class Spans {
+        /** Of spans in turn: the way of the last one. */
+        private byte way;
 
-    private final int[] mostRed;
-    private final int[] leastPale;
-    private final int[] mostPale;
+        /** Since the last span: extremes of R - G - B of saturated reds, and of what was or may have been none. */
+        private int leastRed = ALWAYS;
+
+        private int mostRed = NEVER;
+        private int leastPale = ALWAYS;
+        private int mostPale = NEVER;
+    }
 
     /**
      * @param signals how many there are
@@ -33,22 +38,16 @@ final class PossibleReds {
      */
     PossibleReds(int signals, boolean inTurn) {
         this.inTurn = inTurn;
-        way = new byte[signals];
-        leastRed = new int[signals];
-        mostRed = new int[signals];
-        leastPale = new int[signals];
-        mostPale = new int[signals];
-        Arrays.fill(leastRed, ALWAYS);
-        Arrays.fill(mostRed, NEVER);
-        Arrays.fill(leastPale, ALWAYS);
-        Arrays.fill(mostPale, NEVER);
+        spans = new Spans[signals];
+        Arrays.setAll(spans, signal -> new Spans());
     }
 
     /** Says that what is no saturated red may have come unseen with R - G - B in a range, if that holds any. */
     void mayHaveBeen(int signal, int from, int upTo) {
         if (holdsAny(from, upTo)) {
-            leastPale[signal] = Math.min(leastPale[signal], Math.max(0, from));
-            mostPale[signal] = Math.max(mostPale[signal], upTo);
+            Spans of = spans[signal];
+            of.leastPale = Math.min(of.leastPale, Math.max(0, from));
+            of.mostPale = Math.max(of.mostPale, upTo);
         }
     }
 
@@ -63,16 +62,17 @@ final class PossibleReds {
      * @return whether a span ends
      */
     boolean step(int signal, int value, boolean red) {
-        boolean ends = ends(signal, value, value, leastRed[signal], mostRed[signal])
-                || red && ends(signal, value, value, leastPale[signal], mostPale[signal]);
+        Spans of = spans[signal];
+        boolean ends = ends(of, value, value, of.leastRed, of.mostRed)
+                || red && ends(of, value, value, of.leastPale, of.mostPale);
         if (ends) {
-            clearReds(signal);
-            leastPale[signal] = ALWAYS;
-            mostPale[signal] = NEVER;
+            clearReds(of);
+            of.leastPale = ALWAYS;
+            of.mostPale = NEVER;
         }
         if (red) {
-            leastRed[signal] = Math.min(leastRed[signal], value);
-            mostRed[signal] = Math.max(mostRed[signal], value);
+            of.leastRed = Math.min(of.leastRed, value);
+            of.mostRed = Math.max(of.mostRed, value);
         } else {
             mayHaveBeen(signal, value, value);
         }
@@ -81,28 +81,29 @@ final class PossibleReds {
 
     /** Whether a span may end with what comes unseen from now on in such a range. If so it counts as ended now. */
     boolean mayEnd(int signal, int from, int upTo) {
-        boolean ends = holdsAny(from, upTo) && ends(signal, Math.max(0, from), upTo, leastRed[signal], mostRed[signal]);
+        Spans of = spans[signal];
+        boolean ends = holdsAny(from, upTo) && ends(of, Math.max(0, from), upTo, of.leastRed, of.mostRed);
         if (ends) {
-            clearReds(signal);
+            clearReds(of);
         }
         return ends;
     }
 
     /** Whether a range reaches more than a change above or below some of another, and it is the turn of that. */
-    private boolean ends(int signal, int from, int upTo, int least, int most) {
+    private boolean ends(Spans of, int from, int upTo, int least, int most) {
         if (least > most) {
             return false;
         }
-        boolean up = upTo - least > OlderRedSwings.CHANGE && way[signal] != UP;
-        boolean down = most - from > OlderRedSwings.CHANGE && way[signal] != DOWN;
+        boolean up = upTo - least > OlderRedSwings.CHANGE && of.way != UP;
+        boolean down = most - from > OlderRedSwings.CHANGE && of.way != DOWN;
         if (inTurn && (up || down)) {
-            way[signal] = up ? UP : DOWN;
+            of.way = up ? UP : DOWN;
         }
         return up || down;
     }
 
-    private void clearReds(int signal) {
-        leastRed[signal] = ALWAYS;
-        mostRed[signal] = NEVER;
+    private static void clearReds(Spans of) {
+        of.leastRed = ALWAYS;
+        of.mostRed = NEVER;
     }
 }

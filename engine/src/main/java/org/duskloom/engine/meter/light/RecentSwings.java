@@ -11,7 +11,6 @@ final class RecentSwings {
     private final long lastMask;
     private final long[] bits;
     private final int[] lastPlace;
-    private final int[] totals;
 
     /** @param framesOfSecond how many frames begin within a second, at least 1 */
     RecentSwings(int signals, int framesOfSecond) {
@@ -20,7 +19,6 @@ final class RecentSwings {
         lastMask = -1L >>> (words * Long.SIZE - framesOfSecond);
         bits = new long[Math.multiplyExact(signals, words)];
         lastPlace = new int[signals];
-        totals = new int[signals];
     }
 
     /**
@@ -32,7 +30,6 @@ final class RecentSwings {
     int add(int signal, int place) {
         int by = place - lastPlace[signal];
         lastPlace[signal] = place;
-        totals[signal]++;
         if (words == 1) {
             bits[signal] = (by < frames ? bits[signal] << by & lastMask : 0) | 1;
             return Long.bitCount(bits[signal]);
@@ -45,11 +42,6 @@ final class RecentSwings {
             count += Long.bitCount(bits[i]);
         }
         return count;
-    }
-
-    /** How many changes a signal has had so far. */
-    int total(int signal) {
-        return totals[signal];
     }
 
     private void shift(int first, int by) {
