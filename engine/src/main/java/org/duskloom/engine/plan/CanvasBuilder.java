@@ -89,7 +89,11 @@ final class CanvasBuilder {
             return layout.fit() != Fit.NONE && half == 0 ? 0 : fromCentre / scale;
         }
 
+        /** Mostly they come in this order: so do the pixels of a prop, and props as they are wired. */
         private void sortByStage() {
+            if (isSortedByStage()) {
+                return;
+            }
             long[] keyed = new long[size];
             Arrays.setAll(keyed, i -> (long) stagePixel[i] << 32 | i);
             Arrays.sort(keyed);
@@ -100,6 +104,15 @@ final class CanvasBuilder {
             y = picked(y, order);
             z = picked(z, order);
             position = picked(position, order);
+        }
+
+        private boolean isSortedByStage() {
+            for (int i = 1; i < size; i++) {
+                if (stagePixel[i] < stagePixel[i - 1]) {
+                    return false;
+                }
+            }
+            return true;
         }
 
         private static int[] picked(int[] values, int[] order) {

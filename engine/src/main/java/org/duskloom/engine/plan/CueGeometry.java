@@ -8,6 +8,7 @@ import org.duskloom.engine.digest.Fingerprint;
 import org.duskloom.engine.digest.FingerprintWriter;
 import org.duskloom.engine.effect.Canvas;
 import org.duskloom.engine.group.Member;
+import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.map.Prop;
 import org.duskloom.engine.show.Show;
 import org.duskloom.engine.time.ExactTime;
@@ -20,25 +21,20 @@ final class CueGeometry {
     private final List<Area> areas;
     private final boolean overlapping;
     private final BitSet pixels = new BitSet();
-    private final Fingerprint places;
-    private final Fingerprint order;
-    private final Fingerprint names;
+    private final PixelMap map;
+    /** Null until asked for, as most that is rendered never does; threads that ask at once get equal ones. */
+    private Fingerprint places;
 
-    private CueGeometry(Show show, CanvasGrounds grounds, List<Area> areas, boolean overlapping) {
+    private Fingerprint order;
+    private Fingerprint names;
+
+    private CueGeometry(PixelMap map, CanvasGrounds grounds, List<Area> areas, boolean overlapping) {
         this.members = grounds.members();
         this.undirected = grounds.undirected();
         this.areas = List.copyOf(areas);
         this.overlapping = overlapping;
         areas.forEach(area -> Arrays.stream(area.built().stagePixels()).forEach(pixels::set));
-        this.places = new FingerprintWriter("places/1")
-                .list(areas, (parts, area) -> addPlaces(area, parts))
-                .finish();
-        this.order = new FingerprintWriter("order/1")
-                .list(areas, (parts, area) -> addOrder(area.built().canvas(), parts))
-                .finish();
-        this.names = new FingerprintWriter("names/1")
-                .list(areas, (parts, area) -> addNames(area, show, parts))
-                .finish();
+        this.map = map;
     }
 
     /**
@@ -72,7 +68,7 @@ final class CueGeometry {
                             together.lag());
                 })
                 .toList();
-        return new CueGeometry(show, grounds, areas, order.isOverlapping());
+        return new CueGeometry(show.map(), grounds, areas, order.isOverlapping());
     }
 
     /** What is painted on, in the order of the cue. */
@@ -102,17 +98,38 @@ final class CueGeometry {
 
     /** Which pixels there are, where each lies on its canvas, and when each canvas starts. */
     Fingerprint places() {
-        return places;
+        Fingerprint known = places;
+        if (known == null) {
+            known = new FingerprintWriter("places/1")
+                    .list(areas, (parts, area) -> addPlaces(area, parts))
+                    .finish();
+            places = known;
+        }
+        return known;
     }
 
     /** Where each pixel stands along the order. */
     Fingerprint order() {
-        return order;
+        Fingerprint known = order;
+        if (known == null) {
+            known = new FingerprintWriter("order/1")
+                    .list(areas, (parts, area) -> addOrder(area.built().canvas(), parts))
+                    .finish();
+            order = known;
+        }
+        return known;
     }
 
     /** What the members and props are called, and which pixels of the props there are: what random choices hang on. */
     Fingerprint names() {
-        return names;
+        Fingerprint known = names;
+        if (known == null) {
+            known = new FingerprintWriter("names/1")
+                    .list(areas, (parts, area) -> addNames(area, parts))
+                    .finish();
+            names = known;
+        }
+        return known;
     }
 
     private static void addPlaces(Area area, FingerprintWriter parts) {
@@ -128,14 +145,14 @@ final class CueGeometry {
         }
     }
 
-    private static void addNames(Area area, Show show, FingerprintWriter parts) {
+    private void addNames(Area area, FingerprintWriter parts) {
         parts.list(area.names(), FingerprintWriter::text);
         TreeSet<Integer> props = new TreeSet<>();
         for (int pixel : area.built().stagePixels()) {
-            props.add(show.map().propIndexOf(pixel));
+            props.add(map.propIndexOf(pixel));
         }
         parts.list(props, (list, index) -> {
-            Prop prop = show.map().props().get(index);
+            Prop prop = map.props().get(index);
             list.text(prop.name()).whole(prop.firstPixel());
         });
     }
