@@ -16,6 +16,9 @@ final class PixelScan {
     /** So many pixels are looked up in one step; places in the frame and in the arrays are checked once for them. */
     private static final int TOGETHER = 4;
 
+    /** So many pixels are asked at once whether any of them has been found. */
+    private static final int ASKED = 8;
+
     private final LuminanceSwings luminance;
     private final RedSwings reds;
 
@@ -30,6 +33,9 @@ final class PixelScan {
 
     private int foundCount;
 
+    /** Where there are some, and room for where there are none. */
+    private final int[] some;
+
     PixelScan(int pixels, LuminanceSwings luminance, RedSwings reds) {
         this.luminance = luminance;
         this.reds = reds;
@@ -37,6 +43,7 @@ final class PixelScan {
         excess = new int[pixels];
         signs = new int[pixels];
         found = new int[pixels + 1];
+        some = new int[pixels / ASKED + 1];
     }
 
     /**
@@ -98,14 +105,30 @@ final class PixelScan {
         list(first, end);
     }
 
-    /** Every pixel is written down and the next one over it unless it is found. */
+    /**
+     * Whatever is asked is written down, and the next one over it unless it is found: first a few pixels at once, of
+     * which mostly none is found, then each of those where any is.
+     */
     private void list(int first, int end) {
         int[] below = signs;
-        int[] list = found;
+        int count = 0;
+        int i = first;
+        for (; i <= end - ASKED; i += ASKED) {
+            some[count] = i;
+            int any = below[i] | below[i + 1] | below[i + 2] | below[i + 3];
+            count += (any | below[i + 4] | below[i + 5] | below[i + 6] | below[i + 7]) >>> 31;
+        }
+        for (int k = 0; k < count; k++) {
+            listEach(some[k], some[k] + ASKED);
+        }
+        listEach(i, end);
+    }
+
+    private void listEach(int first, int end) {
         int count = foundCount;
         for (int i = first; i < end; i++) {
-            list[count] = i;
-            count += below[i] >>> 31;
+            found[count] = i;
+            count += signs[i] >>> 31;
         }
         foundCount = count;
     }
