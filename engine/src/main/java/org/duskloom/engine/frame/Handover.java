@@ -14,7 +14,11 @@ import java.util.concurrent.TimeUnit;
 /** The threads of one run, and the memory that goes round between them. */
 final class Handover implements AutoCloseable {
     private static final int CHUNK_BYTES = 2 << 20;
-    private static final int MOST_FRAMES_IN_CHUNK = 32;
+    /** Many, as handing over costs each thread its caches and now and then its sleep. */
+    private static final int MOST_FRAMES_IN_CHUNK = 64;
+
+    /** What hangs on it is in files that are compared: this number stays. */
+    private static final int FRAMES_THAT_ARE_ONE_PIECE = 32;
 
     /**
      * How long a thread that was interrupted may take to notice. Only one that waits for a dead device takes longer,
@@ -57,7 +61,7 @@ final class Handover implements AutoCloseable {
         for (FrameSink sink : sinks) {
             if (sink instanceof EncodingSink encoding) {
                 frameBytes = Math.max(frameBytes, encoding.bytesPerFrame());
-                shared = encoding.hangsOnBatches() ? MOST_FRAMES_IN_CHUNK : shared;
+                shared = encoding.hangsOnBatches() ? FRAMES_THAT_ARE_ONE_PIECE : shared;
             }
         }
         long fitting = CHUNK_BYTES / frameBytes;

@@ -30,7 +30,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FrameRunTest {
     private static final int PIXELS = 7;
     private static final int FRAMES = 500;
-    private static final int MOST_FRAMES_IN_CHUNK = 32;
+    private static final int MOST_FRAMES_IN_CHUNK = 64;
 
     private final Counted source = new Counted();
 
