@@ -168,8 +168,9 @@ public final class CsvReader {
 
     private Optional<CsvTable> header(String[] names, int start) {
         List<Cell> header = new ArrayList<>();
+        LineCursor places = new LineCursor(source);
         for (int i = 0; i < names.length; i++) {
-            header.add(new Cell(names[i], source.locationAt(scan.cellStart(start, i))));
+            header.add(new Cell(names[i], places.at(scan.cellStart(start, i))));
         }
         CsvTable table = new CsvTable(source, style, scan, header, scan.nextRecord(start), problems);
         return CsvHeader.check(header, style, problems) ? Optional.of(table) : Optional.empty();

@@ -1,5 +1,6 @@
 package org.duskloom.engine.document;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -107,12 +108,13 @@ public final class CsvTable {
     }
 
     /**
-     * The line on which a row starts, from 1.
+     * The lines on which rows start, from 1. Each sign of the file is looked at once where rows come in their order.
      *
-     * @param rowStart {@link CsvRow#start()} of the row
+     * @param rowStarts {@link CsvRow#start()} of each row
      */
-    public int line(int rowStart) {
-        return source.lineAt(rowStart);
+    public int[] lines(int[] rowStarts) {
+        LineCursor places = new LineCursor(source);
+        return Arrays.stream(rowStarts).map(places::lineAt).toArray();
     }
 
     CsvStyle style() {

@@ -25,10 +25,23 @@ final class LineCursor {
         if (utf16Offset < offset || utf16Offset > text.length()) {
             return source.locationAt(utf16Offset);
         }
+        passTo(utf16Offset);
+        return new Location(source.shownName(), line, offset - lineStart - pairs + 1);
+    }
+
+    /** Line of an offset, from 1, as in {@link SourceText#lineAt}. */
+    int lineAt(int utf16Offset) {
+        if (utf16Offset < offset || utf16Offset > text.length()) {
+            return source.lineAt(utf16Offset);
+        }
+        passTo(utf16Offset);
+        return line;
+    }
+
+    private void passTo(int utf16Offset) {
         while (offset < utf16Offset) {
             pass();
         }
-        return new Location(source.shownName(), line, offset - lineStart - pairs + 1);
     }
 
     private void pass() {

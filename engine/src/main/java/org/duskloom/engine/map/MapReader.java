@@ -220,7 +220,8 @@ public final class MapReader {
         }
         int[] used = Arrays.copyOf(rows, count);
         Positions positions = stage.inOrder(used);
-        int[] lines = Arrays.stream(used).map(row -> table.line(rowStarts[row])).toArray();
+        int[] lineOf = table.lines(Arrays.copyOf(rowStarts, stage.size()));
+        int[] lines = Arrays.stream(used).map(row -> lineOf[row]).toArray();
         return new PixelMap(built, positions, columns.hasOwn() ? own.inOrder(used) : positions, lines);
     }
 }

@@ -28,6 +28,7 @@ class LineTableTest {
         String text = built.toString();
         LineTable table = new LineTable(text);
         LineCursor cursor = new LineCursor(source(text));
+        LineCursor lineCursor = new LineCursor(source(text));
         for (int offset = 0; offset <= text.length(); offset++) {
             if (isInsideAPair(text, offset)) {
                 continue;
@@ -35,6 +36,7 @@ class LineTableTest {
             String[] lines = text.substring(0, offset).split("\r\n|\r|\n", -1);
             String last = lines[lines.length - 1];
             assertThat(table.line(offset)).isEqualTo(lines.length);
+            assertThat(lineCursor.lineAt(offset)).isEqualTo(lines.length);
             assertThat(table.column(offset)).isEqualTo(last.codePointCount(0, last.length()) + 1);
             assertThat(cursor.at(offset)).isEqualTo(new Location("a.json", table.line(offset), table.column(offset)));
         }
@@ -48,6 +50,7 @@ class LineTableTest {
         LineCursor cursor = new LineCursor(source);
         for (int offset : new int[] {5, 15, 3, 15, 14, text.length(), 0, text.length() + 1}) {
             assertThat(cursor.at(offset)).isEqualTo(source.locationAt(offset));
+            assertThat(cursor.lineAt(offset - 1)).isEqualTo(source.lineAt(offset - 1));
         }
     }
 

@@ -49,6 +49,15 @@ class MapReaderTest {
     }
 
     @Test
+    void knowsTheLineOfEveryPixelInWhateverOrderTheRowsStand() {
+        PixelMap map = Maps.map(
+                "prop,pixel,x,y\r\n\r\nbow,2,10,0\r\n# a remark\r\nbow,1,0,0\r\n\"bow\",4,30,0\r\nbow,3,20,0\r\n");
+        assertThat(List.of(0, 1, 2, 3))
+                .extracting(pixel -> map.locationOf(pixel).toString())
+                .containsExactly("map.csv:5:1", "map.csv:3:1", "map.csv:7:1", "map.csv:6:1");
+    }
+
+    @Test
     void readsPartsInsideParts() {
         PixelMap map = Maps.map(ARCH);
         Prop daisy = map.prop("daisy-1").orElseThrow();
