@@ -12,8 +12,9 @@ import org.duskloom.engine.document.TextNode;
 import org.duskloom.engine.group.GroupTree;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.timeline.Cue;
+import org.duskloom.engine.timeline.EvenPlays;
+import org.duskloom.engine.timeline.LayerItem;
 import org.duskloom.engine.timeline.PixelSource;
-import org.duskloom.engine.timeline.Played;
 import org.duskloom.engine.timeline.SceneCue;
 import org.duskloom.engine.timeline.Timeline;
 
@@ -72,13 +73,16 @@ final class UnusedGroups {
         Stream.concat(
                         timeline.layers().stream(),
                         timeline.scenes().all().stream().flatMap(scene -> scene.layers().stream()))
-                .flatMap(layer -> layer.items().stream())
+                .flatMap(layer -> layer.parts().stream())
                 .flatMap(UnusedGroups::addresses)
                 .forEach(addresses -> used.addAll(groups.groupsNamedBy(addresses)));
         return used;
     }
 
-    private static Stream<List<TextNode>> addresses(Played item) {
+    private static Stream<List<TextNode>> addresses(LayerItem item) {
+        if (item instanceof EvenPlays plays) {
+            return addresses(plays.first());
+        }
         return item instanceof Cue cue
                 ? Stream.of(cue.on())
                 : ((SceneCue) item).on().stream().map(SceneCue.Instead::addresses);

@@ -14,10 +14,12 @@ import org.duskloom.engine.effect.Settings;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.show.Show;
+import org.duskloom.engine.time.EvenInstants;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.FrameRate;
 import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
+import org.duskloom.engine.timeline.EvenPlays;
 
 /**
  * Lays an effect with its settings over the canvases of a cue, for each of the cue's plays, and says at the cue's place
@@ -114,6 +116,45 @@ final class CanvasCompiler {
         layoutDoubts.warn(play, geometry());
         return new PlannedCue.CanvasSet(
                 List.copyOf(canvases), geometry().members(), geometry().isOverlapping());
+    }
+
+    /**
+     * The canvases of plays that differ in nothing but their starts; nothing where they differ in more, or something is
+     * wrong with them.
+     *
+     * @param ends when the plays would end if they were not cut
+     */
+    Optional<List<PlannedPlays.EvenCanvas>> compileEvenly(EvenPlays plays, EvenInstants ends) {
+        List<SharedKernels.Prepared> prepared = effect.usesChance() || heardBeats.isPresent()
+                ? List.of()
+                : prepared(plays.first().randomKey());
+        if (prepared.isEmpty()
+                || !prepared.stream().allMatch(each -> each.kernel().isPresent())) {
+            return Optional.empty();
+        }
+        List<EvenInstants> starts = geometry().areas().stream()
+                .flatMap(area -> plays.starts().later(area.lag()).stream())
+                .toList();
+        if (starts.size() < prepared.size()) {
+            return Optional.empty();
+        }
+        if (!doubtsTold) {
+            warnOfDoubts(plays.first());
+        }
+        doubtsTold = true;
+        List<PlannedPlays.EvenCanvas> canvases = new ArrayList<>();
+        for (int k = 0; k < prepared.size(); k++) {
+            Kernel kernel = prepared.get(k).kernel().orElseThrow();
+            PixelRuns runs = geometry().areas().get(k).runs();
+            canvases.add(new PlannedPlays.EvenCanvas(kernel, runs, starts.get(k), brushes(k, plays, ends)));
+        }
+        layoutDoubts.warn(plays.first(), geometry());
+        return Optional.of(canvases);
+    }
+
+    private int[] brushes(int canvas, EvenPlays plays, EvenInstants ends) {
+        return PlannedPlays.brushes(
+                plays, ends, show.timeline().rate(), frames -> kernels.brush(canvas, frames, freshBrush));
     }
 
     /** Finds what is wrong with a cue that will not be played. */

@@ -40,6 +40,7 @@ public final class PlanCompiler {
     private final Optional<FrameBeats> beats;
     private final SettingsReader settingsReader;
     private final LayoutDoubts layoutDoubts;
+    private final UnseenCues unseen;
     /** What plays of one cue of a scene have in common; nothing where it has errors. */
     private final Map<Body, Optional<CanvasCompiler>> bodies = new HashMap<>();
     /** The one that was asked for last: plays of a cue follow each other, and are compared sooner than looked up. */
@@ -144,6 +145,7 @@ public final class PlanCompiler {
                 .map(music -> new FrameBeats(music, show.timeline().rate()));
         this.settingsReader = new SettingsReader(show, beats, problems);
         this.layoutDoubts = new LayoutDoubts(show.map(), problems);
+        this.unseen = new UnseenCues(show.timeline().rate(), problems);
     }
 
     /**
@@ -172,9 +174,11 @@ public final class PlanCompiler {
     private Plan plan() {
         Timeline timeline = show.timeline();
         List<PlannedLayer> layers = new ArrayList<>();
-        SceneCompiler scenes = new SceneCompiler(show, problems, this::draft, settingsReader, warnings);
+        EvenPlanner evenPlanner = new EvenPlanner(timeline, settingsReader, beats, this::likeTheLast, problems);
+        SceneCompiler scenes =
+                new SceneCompiler(show, problems, this::draft, evenPlanner::plan, settingsReader, warnings);
         for (Layer layer : timeline.layers()) {
-            List<PlannedCue> cues = scenes.cues(layer);
+            PlannedCues cues = scenes.cues(layer);
             layer.unsound().forEach(this::check);
             layers.add(new PlannedLayer(layer.blend(), (float) layer.opacity(), layer.mask(), cues));
         }
@@ -191,17 +195,23 @@ public final class PlanCompiler {
 
     private Optional<CueDraft> draft(CuePlay play) {
         try {
-            Body body = Body.of(play, show.timeline().times().isEven());
-            if (!body.equals(lastBody)) {
-                lastCanvases = play.within().isEmpty() ? canvases(play) : canvases(play, body);
-                lastBody = body;
-            }
+            Optional<CanvasCompiler> canvases = likeTheLast(play);
             NumberTrack opacity = settingsReader.opacity(play.cue());
-            return lastCanvases.map(compiler -> draft(play, compiler, opacity));
+            return canvases.map(compiler -> draft(play, compiler, opacity));
         } catch (ArithmeticException tooLarge) {
             reportTooLarge(play.cue());
             return Optional.empty();
         }
+    }
+
+    /** What a cue paints, as most do what the one before them does; nothing if it has errors. */
+    private Optional<CanvasCompiler> likeTheLast(CuePlay play) {
+        Body body = Body.of(play, show.timeline().times().isEven());
+        if (!body.equals(lastBody)) {
+            lastCanvases = play.within().isEmpty() ? canvases(play) : canvases(play, body);
+            lastBody = body;
+        }
+        return lastCanvases;
     }
 
     /** The cues of a scene are met again each time that it is played; those of the show itself are not. */
@@ -312,10 +322,7 @@ public final class PlanCompiler {
         PlannedCue.CueSpan span = span(cue);
         PlannedCue.CanvasSet canvases = compiler.compile(play, span.frames());
         if (span.frames().isEmpty() && !play.isCut()) {
-            problems.warn(
-                    cue.location(),
-                    "the cue is never seen: no frame falls between " + cue.at() + " and " + cue.seenUntil(),
-                    "frames are " + show.timeline().rate().timeOf(1) + " apart");
+            unseen.warn(cue);
         }
         PlannedCue.Body body = new PlannedCue.Body(
                 play,

@@ -13,11 +13,19 @@ import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.SceneCue;
 
 /** A cue as it runs: frame numbers, kernels and where they paint. Immutable, as far as anybody sees. */
-public final class PlannedCue {
+public final class PlannedCue implements PlannedItem {
+    private static final PlannedShare[] NO_SHARES = {};
+    private static final PlannedGroup[] NO_GROUPS = {};
+
     private final Body body;
+    private final FrameSpan frames;
     private final PlannedShare[] shares;
     private final PlannedGroup[] groups;
     private final PlannedCanvas[] canvases;
+    /** Of which it is a play, the body being that of the first of them; null if it stands alone. */
+    private final PlannedPlays plays;
+
+    private final int playNumber;
     /** Null until it is asked for. Threads that ask at once get the same, each by itself. */
     private Fingerprint fingerprint;
 
@@ -28,9 +36,27 @@ public final class PlannedCue {
      */
     PlannedCue(Body body, List<PlannedGroup> groups) {
         this.body = body;
-        this.shares = body.shares().toArray(PlannedShare[]::new);
-        this.groups = groups.toArray(PlannedGroup[]::new);
+        this.frames = body.span().frames();
+        this.shares = body.shares().isEmpty() ? NO_SHARES : body.shares().toArray(PlannedShare[]::new);
+        this.groups = groups.isEmpty() ? NO_GROUPS : groups.toArray(PlannedGroup[]::new);
         this.canvases = body.canvases().canvases().toArray(PlannedCanvas[]::new);
+        this.plays = null;
+        this.playNumber = 0;
+    }
+
+    /**
+     * A play of a cue of the show itself.
+     *
+     * @param first what the first play is
+     */
+    PlannedCue(Body first, FrameSpan frames, PlannedCanvas[] canvases, PlannedPlays plays, int playNumber) {
+        this.body = first;
+        this.frames = frames;
+        this.shares = NO_SHARES;
+        this.groups = NO_GROUPS;
+        this.canvases = canvases;
+        this.plays = plays;
+        this.playNumber = playNumber;
     }
 
     /**
@@ -77,14 +103,14 @@ public final class PlannedCue {
      */
     public Fingerprint fingerprint() {
         if (fingerprint == null) {
-            fingerprint = CueFingerprint.of(body, List.of(groups));
+            fingerprint = CueFingerprint.of(plays == null ? body : plays.body(playNumber), List.of(groups));
         }
         return fingerprint;
     }
 
     /** The cue as written, by the clock of the show. */
     public Cue cue() {
-        return body.play().cue();
+        return plays == null ? body.play().cue() : plays.written(playNumber).cue();
     }
 
     /** The cues that play the scenes in which it stands, from the outside in; none if it stands in the show itself. */
@@ -98,13 +124,15 @@ public final class PlannedCue {
     }
 
     /** The first frame in which it is seen. */
+    @Override
     public long firstFrame() {
-        return body.span().frames().firstFrame();
+        return frames.firstFrame();
     }
 
     /** The frame after the last in which it is seen. */
+    @Override
     public long endFrameExclusive() {
-        return body.span().frames().endFrameExclusive();
+        return frames.endFrameExclusive();
     }
 
     /** Its length in seconds. */
@@ -166,5 +194,20 @@ public final class PlannedCue {
     /** One of the groups in which it stands, the outermost first. Cues of a group follow each other in their layer. */
     public PlannedGroup group(int index) {
         return groups[index];
+    }
+
+    /** A play is made anew when it is asked for, so it is equal to any other that was made of its number. */
+    @Override
+    public boolean equals(Object other) {
+        return other == this
+                || plays != null
+                        && other instanceof PlannedCue that
+                        && plays == that.plays
+                        && playNumber == that.playNumber;
+    }
+
+    @Override
+    public int hashCode() {
+        return plays == null ? System.identityHashCode(this) : 31 * plays.hashCode() + playNumber;
     }
 }

@@ -17,8 +17,10 @@ import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.timeline.Axes;
 import org.duskloom.engine.timeline.Cue;
+import org.duskloom.engine.timeline.EvenPlays;
 import org.duskloom.engine.timeline.Fit;
 import org.duskloom.engine.timeline.Layer;
+import org.duskloom.engine.timeline.LayerItem;
 import org.duskloom.engine.timeline.Layout;
 import org.duskloom.engine.timeline.PixelOrder;
 import org.duskloom.engine.timeline.Played;
@@ -37,6 +39,7 @@ final class SceneCompiler {
     private final Show show;
     private final Problems problems;
     private final Function<CuePlay, Optional<CueDraft>> planner;
+    private final Function<EvenPlays, Optional<PlannedPlays>> evenPlanner;
     private final SettingsReader settings;
     private final List<Runnable> warnings;
     private final Map<NamesKey, Optional<SceneNames>> namesByKey = new HashMap<>();
@@ -54,26 +57,44 @@ final class SceneCompiler {
      * A compiler.
      *
      * @param planner plans a cue for one play; nothing if it has errors
+     * @param evenPlanner plans all plays of a cue of the show as one; nothing if each is to be planned by itself
      * @param warnings takes what is to be said if nothing is wrong
      */
     SceneCompiler(
             Show show,
             Problems problems,
             Function<CuePlay, Optional<CueDraft>> planner,
+            Function<EvenPlays, Optional<PlannedPlays>> evenPlanner,
             SettingsReader settings,
             List<Runnable> warnings) {
         this.show = show;
         this.problems = problems;
         this.planner = planner;
+        this.evenPlanner = evenPlanner;
         this.settings = settings;
         this.warnings = warnings;
     }
 
     /** The cues of a layer of the show, those of scenes among them, in the order of painting. */
-    List<PlannedCue> cues(Layer layer) {
+    PlannedCues cues(Layer layer) {
+        ScenePlay around = ScenePlay.ofShow(show.timeline().length());
+        List<PlannedItem> planned = new ArrayList<>();
         LayerDraft draft = new LayerDraft();
-        add(layer, ScenePlay.ofShow(show.timeline().length()), draft);
-        return draft.planned();
+        boolean scenes = layer.parts().stream().anyMatch(SceneCue.class::isInstance);
+        for (LayerItem item : layer.parts()) {
+            // Where scenes are played it may count of every cue before whether it meets one of theirs.
+            Optional<PlannedPlays> evenly =
+                    !scenes && item instanceof EvenPlays plays ? evenPlanner.apply(plays) : Optional.empty();
+            if (evenly.isPresent()) {
+                planned.addAll(draft.planned());
+                planned.add(evenly.get());
+                draft = new LayerDraft();
+            } else {
+                add(item, around, draft);
+            }
+        }
+        planned.addAll(draft.planned());
+        return PlannedCues.of(planned);
     }
 
     /** Whether the scene was played at all, so that all that is wrong with its cues has been said. */
@@ -82,15 +103,16 @@ final class SceneCompiler {
     }
 
     private void add(Layer layer, ScenePlay around, LayerDraft draft) {
-        for (Played item : layer.items()) {
-            if (item instanceof Cue cue) {
-                around.cue(cue)
-                        .filter(play -> mayPlay(play, cue))
-                        .flatMap(planner)
-                        .ifPresent(draft::add);
-            } else if (item instanceof SceneCue scene) {
-                around.sceneCue(scene).filter(this::mayPlay).ifPresent(cue -> add(cue, around, draft));
-            }
+        layer.parts().forEach(item -> add(item, around, draft));
+    }
+
+    private void add(LayerItem item, ScenePlay around, LayerDraft draft) {
+        if (item instanceof EvenPlays plays) {
+            plays.plays().forEach(play -> add(play, around, draft));
+        } else if (item instanceof Cue cue) {
+            around.cue(cue).filter(play -> mayPlay(play, cue)).flatMap(planner).ifPresent(draft::add);
+        } else if (item instanceof SceneCue scene) {
+            around.sceneCue(scene).filter(this::mayPlay).ifPresent(cue -> add(cue, around, draft));
         }
     }
 

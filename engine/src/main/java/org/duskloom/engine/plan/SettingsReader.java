@@ -154,12 +154,32 @@ final class SettingsReader {
         if (written == null) {
             return OPAQUE;
         }
-        if (written instanceof NumberNode number
-                && number.value() >= OPACITY.min()
-                && number.value() <= OPACITY.max()) {
-            return opacities.computeIfAbsent(number.value(), NumberTrack::constant);
+        if (isPlainOpacity(written)) {
+            return opacities.computeIfAbsent(((NumberNode) written).value(), NumberTrack::constant);
         }
         return keys(cue).number(OPACITY, written, "\"opacity\" of a cue").orElse(OPAQUE);
+    }
+
+    /** The opacity that all plays of a cue have; nothing where each may have its own, or something is to be said. */
+    Optional<NumberTrack> evenOpacity(Cue first) {
+        Node written = first.opacity().orElse(null);
+        if (written == null || isPlainOpacity(written)) {
+            return Optional.of(opacity(first));
+        }
+        if (FollowReader.isFollowing(written)) {
+            return Optional.empty();
+        }
+        Problems aside = new Problems();
+        List<Runnable> slips = new ArrayList<>();
+        Optional<NumberTrack> track = new KeyReader(show.timeline().lengths(), first, curves, aside, slips)
+                .number(OPACITY, written, "\"opacity\" of a cue");
+        return aside.hasErrors() || aside.warningCount() > 0 || !slips.isEmpty() ? Optional.empty() : track;
+    }
+
+    private static boolean isPlainOpacity(Node written) {
+        return written instanceof NumberNode number
+                && number.value() >= OPACITY.min()
+                && number.value() <= OPACITY.max();
     }
 
     /** Warns of what mostly is a slip: keys that are never reached, palettes that no cue names. */

@@ -37,6 +37,17 @@ public final class Problems {
         warnings.add(new Problem(Severity.WARNING, location, message, hint));
     }
 
+    /** Whether another warning would be kept word for word, if there are not too many errors. */
+    public boolean keepsWarnings() {
+        return warnings.problems.size() < LIMIT;
+    }
+
+    /** Counts warnings that would not be kept word for word, none of them like any other. */
+    public void countWarnings(int more) {
+        warnings.count += more;
+        warnings.omitted += more;
+    }
+
     /** How many errors were added, kept or not, repeats too. */
     public int errorCount() {
         return errors.count;

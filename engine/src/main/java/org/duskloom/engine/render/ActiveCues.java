@@ -3,6 +3,8 @@ package org.duskloom.engine.render;
 import java.util.Arrays;
 import java.util.List;
 import org.duskloom.engine.plan.PlannedCue;
+import org.duskloom.engine.plan.PlannedItem;
+import org.duskloom.engine.plan.PlannedPlays;
 
 /**
  * Finds the cues of a layer that are seen in a frame, without asking all of them. They stand in the order in which they
@@ -11,8 +13,11 @@ import org.duskloom.engine.plan.PlannedCue;
  * number, however many cues the layer has. For one thread.
  */
 final class ActiveCues {
-    private final List<PlannedCue> cues;
-    /** Numbers of cues, by their first frames. */
+    private final List<? extends PlannedItem> items;
+    /** For each item that is all plays of a cue, which of them are seen; null where no item is. */
+    private final PlayWindow[] windows;
+
+    /** Numbers of items, by their first frames. */
     private final int[] byStart;
 
     private final long[] firstFrame;
@@ -24,17 +29,18 @@ final class ActiveCues {
     /** Only this may change. */
     private final int[] found;
 
-    ActiveCues(List<PlannedCue> cues) {
-        this.cues = cues;
-        byStart = numbersByStart(cues);
+    ActiveCues(List<? extends PlannedItem> items) {
+        this.items = items;
+        windows = windows(items);
+        byStart = numbersByStart(items);
         firstFrame = new long[byStart.length];
         leafCount = Math.max(1, Integer.highestOneBit(2 * byStart.length));
         latestEnd = new long[2 * leafCount];
         found = new int[byStart.length];
         Arrays.fill(latestEnd, Long.MIN_VALUE);
         for (int place = 0; place < byStart.length; place++) {
-            firstFrame[place] = cues.get(byStart[place]).firstFrame();
-            latestEnd[leafCount + place] = cues.get(byStart[place]).endFrameExclusive();
+            firstFrame[place] = items.get(byStart[place]).firstFrame();
+            latestEnd[leafCount + place] = items.get(byStart[place]).endFrameExclusive();
         }
         for (int node = leafCount - 1; node > 0; node--) {
             latestEnd[node] = Math.max(latestEnd[2 * node], latestEnd[2 * node + 1]);
@@ -43,7 +49,8 @@ final class ActiveCues {
 
     /** The same for another thread, with nothing that changes in common. */
     ActiveCues(ActiveCues same) {
-        cues = same.cues;
+        items = same.items;
+        windows = same.windows == null ? null : windows(items);
         byStart = same.byStart;
         firstFrame = same.firstFrame;
         leafCount = same.leafCount;
@@ -51,11 +58,22 @@ final class ActiveCues {
         found = new int[same.found.length];
     }
 
+    private static PlayWindow[] windows(List<? extends PlannedItem> items) {
+        PlayWindow[] windows = null;
+        for (int number = 0; number < items.size(); number++) {
+            if (items.get(number) instanceof PlannedPlays plays) {
+                windows = windows == null ? new PlayWindow[items.size()] : windows;
+                windows[number] = new PlayWindow(plays);
+            }
+        }
+        return windows;
+    }
+
     /** Those that begin together in their order. A show has fewer frames than an int holds. */
-    private static int[] numbersByStart(List<PlannedCue> cues) {
-        long[] keyed = new long[cues.size()];
+    private static int[] numbersByStart(List<? extends PlannedItem> items) {
+        long[] keyed = new long[items.size()];
         for (int number = 0; number < keyed.length; number++) {
-            keyed[number] = keyed(cues.get(number), number);
+            keyed[number] = keyed(items.get(number), number);
         }
         Arrays.sort(keyed);
         int[] numbers = new int[keyed.length];
@@ -65,8 +83,8 @@ final class ActiveCues {
         return numbers;
     }
 
-    private static long keyed(PlannedCue cue, int number) {
-        return (long) Math.toIntExact(cue.firstFrame()) << Integer.SIZE | number;
+    private static long keyed(PlannedItem item, int number) {
+        return (long) Math.toIntExact(item.firstFrame()) << Integer.SIZE | number;
     }
 
     /** Adds the cues that are seen in a frame, in the order of painting. */
@@ -79,7 +97,15 @@ final class ActiveCues {
             Arrays.sort(found, 0, count);
         }
         for (int i = 0; i < count; i++) {
-            seen.add(cues.get(found[i]));
+            add(found[i], seen, frame);
+        }
+    }
+
+    private void add(int number, List<PlannedCue> seen, long frame) {
+        if (windows != null && windows[number] != null) {
+            windows[number].addTo(seen, frame);
+        } else {
+            seen.add((PlannedCue) items.get(number));
         }
     }
 

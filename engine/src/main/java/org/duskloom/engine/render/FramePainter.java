@@ -19,8 +19,8 @@ import org.duskloom.engine.plan.PlannedLayer;
 
 /**
  * One thread's way to render any frame of a plan. Owns all the memory it needs, so that rendering allocates nothing
- * once every brush has been opened. A frame is painted tile by tile, all layers over a tile before the next, so that a
- * tile's planes stay in the processor's nearest cache.
+ * once every brush has been opened, but for plays of a long repeat when they begin. A frame is painted tile by tile,
+ * all layers over a tile before the next, so that a tile's planes stay in the processor's nearest cache.
  */
 public final class FramePainter {
     /** What a cue costs besides its pixels, in pixels. */
@@ -86,13 +86,15 @@ public final class FramePainter {
 
     /** Which cues of each layer are seen when. */
     static List<ActiveCues> activeCues(Plan plan) {
-        return plan.layers().stream().map(layer -> new ActiveCues(layer.cues())).toList();
+        return plan.layers().stream()
+                .map(layer -> new ActiveCues(layer.items()))
+                .toList();
     }
 
     private static int deepest(Plan plan) {
         return plan.layers().stream()
-                .flatMap(layer -> layer.cues().stream())
-                .mapToInt(PlannedCue::groupCount)
+                .flatMap(layer -> layer.items().stream())
+                .mapToInt(item -> item instanceof PlannedCue cue ? cue.groupCount() : 0)
                 .max()
                 .orElse(0);
     }

@@ -56,12 +56,12 @@ final class CueReader {
     CuePlays read(OpenCue cue) {
         Fields fields = cue.fields();
         if (fields.has(CueFields.SCENE)) {
-            List<Played> plays = new ArrayList<>();
+            List<LayerItem> plays = new ArrayList<>();
             cue.finds(() -> plays.addAll(new SceneCueReader(cue, context).read(randomKeys, fade(fields))));
             return cue.isSound() ? new CuePlays(plays, List.of()) : CuePlays.NONE;
         }
         Seen seen = seen(cue);
-        List<Played> cues = new ArrayList<>();
+        List<LayerItem> cues = new ArrayList<>();
         cue.finds(() -> cues.addAll(played(cue, seen)));
         return cue.isSound() && cue.plays().isPresent()
                 ? new CuePlays(cues, List.of())
@@ -88,7 +88,7 @@ final class CueReader {
         return new Seen(effect, on, with, layout, effect.isPresent() && problems.errorCount() == errorsBefore);
     }
 
-    private List<Played> played(OpenCue open, Seen seen) {
+    private List<? extends LayerItem> played(OpenCue open, Seen seen) {
         Fields fields = open.fields();
         WrittenFade fade = fade(fields);
         Optional<Node> opacity = fields.node(CueFields.OPACITY);
@@ -113,7 +113,8 @@ final class CueReader {
                 Fade.NONE,
                 opacity,
                 blend);
-        return open.plays().get().of(cue, fade, problems);
+        Optional<EvenPlays> evenly = open.plays().get().evenly(cue, fade);
+        return evenly.isPresent() ? List.of(evenly.get()) : open.plays().get().of(cue, fade, problems);
     }
 
     /** A repeat with errors is followed until each of its values has had its turn. */

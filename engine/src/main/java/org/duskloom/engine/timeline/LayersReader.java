@@ -112,7 +112,7 @@ final class LayersReader {
                     "layer " + open.number() + " is a mask and has a \"blend\"",
                     "leave it out");
         }
-        List<Played> cues = new ArrayList<>();
+        List<LayerItem> cues = new ArrayList<>();
         List<UnsoundCue> unsound = new ArrayList<>();
         for (OpenCue cue : open.cues()) {
             CuePlays plays = open.reader().read(cue);

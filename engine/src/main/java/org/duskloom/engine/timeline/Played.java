@@ -7,7 +7,7 @@ import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.time.ExactTime;
 
 /** What stands in a layer and is played: an effect or a scene. */
-public sealed interface Played permits Cue, SceneCue {
+public sealed interface Played extends LayerItem permits Cue, SceneCue {
     /** Where it opens. */
     Location location();
 

@@ -2,6 +2,7 @@ package org.duskloom.engine.timeline;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.ExactTime;
 
@@ -14,7 +15,7 @@ import org.duskloom.engine.time.ExactTime;
  */
 record Plays(List<Times> times, ExactTime cut, SettingSteps change) {
     Plays {
-        times = List.copyOf(times);
+        times = times instanceof EvenTimes ? times : List.copyOf(times);
     }
 
     /** When a play starts and ends. */
@@ -28,6 +29,26 @@ record Plays(List<Times> times, ExactTime cut, SettingSteps change) {
     /** When the last play has ended. */
     ExactTime lastEnd() {
         return Played.earlier(times.get(times.size() - 1).end(), cut);
+    }
+
+    /**
+     * The plays as one, where nothing changes from one to the next and nothing is wrong with them.
+     *
+     * @param fade how each comes and goes
+     */
+    Optional<EvenPlays> evenly(Cue first, WrittenFade fade) {
+        if (!(times instanceof EvenTimes even) || !change.steps().isEmpty() || !fade.isFixed()) {
+            return Optional.empty();
+        }
+        Problems unheard = new Problems();
+        Fade own = fade.over(times.get(0), unheard);
+        return unheard.hasErrors()
+                ? Optional.empty()
+                : Optional.of(new EvenPlays(
+                        first.repeated(
+                                0, times.get(0), cut, own, new SettingSteps.Changed(first.with(), first.changes())),
+                        even.starts(),
+                        cut));
     }
 
     /**

@@ -10,6 +10,7 @@ import org.duskloom.engine.document.ObjectNode;
 import org.duskloom.engine.document.ValueKind;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
+import org.duskloom.engine.time.EvenInstants;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.Lapse;
 
@@ -66,9 +67,11 @@ record Repeat(
      * When a cue is played whose first play starts then and lasts so long; nothing if that is too often or too long.
      */
     Optional<Plays> plays(ExactTime at, Lapse length, CueContext context) {
-        List<Plays.Times> plays = starts(at, every.orElse(length), context).stream()
-                .map(start -> new Plays.Times(start, start.plus(context.times().lasting(length, start))))
-                .toList();
+        List<Plays.Times> plays = evenTimes(at, length)
+                .orElseGet(() -> starts(at, every.orElse(length), context).stream()
+                        .map(start -> new Plays.Times(
+                                start, start.plus(context.times().lasting(length, start))))
+                        .toList());
         ExactTime cut = until.orElse(context.end());
         if (!plays.isEmpty() && until.isEmpty()) {
             ExactTime lastEnd = plays.get(plays.size() - 1).end();
@@ -83,6 +86,22 @@ record Repeat(
             }
         }
         return plays.isEmpty() ? Optional.empty() : Optional.of(new Plays(plays, cut, change));
+    }
+
+    /** When the plays start and end where all are as long and as far apart; nothing if there are too many, or one. */
+    private Optional<List<Plays.Times>> evenTimes(ExactTime at, Lapse length) {
+        Lapse step = every.orElse(length);
+        if (!(step instanceof Lapse.Fixed fixed) || !length.isFixed()) {
+            return Optional.empty();
+        }
+        long plays = count.orElseGet(() -> playsUntil(at, until.orElseThrow(), fixed.length()));
+        ExactTime each = length.from(at);
+        return plays < 2
+                        || plays > MOST
+                        || EvenInstants.of(at.plus(each), fixed.length(), (int) plays)
+                                .isEmpty()
+                ? Optional.empty()
+                : EvenInstants.of(at, fixed.length(), (int) plays).map(starts -> new EvenTimes(starts, each));
     }
 
     /** When the plays start; an error if there are none, or too many. */

@@ -46,7 +46,7 @@ final class SceneNesting {
 
     private static List<SceneCue> plays(List<Layer> layers) {
         return layers.stream()
-                .flatMap(layer -> layer.items().stream())
+                .flatMap(layer -> layer.parts().stream())
                 .filter(SceneCue.class::isInstance)
                 .map(SceneCue.class::cast)
                 .toList();

@@ -19,6 +19,11 @@ record WrittenFade(Location location, Lapse in, Lapse out, Easing easing, TimeCo
     static final WrittenFade NONE =
             new WrittenFade(Location.ofFile(""), Lapse.NONE, Lapse.NONE, Easing.LINEAR, TimeContext.NONE);
 
+    /** Whether it is as long for every play. */
+    boolean isFixed() {
+        return in.isFixed() && out.isFixed();
+    }
+
     /** Finds what is wrong with the fade of a cue that is not played. */
     void check(OpenCue cue, Problems problems) {
         ExactTime at = cue.start().orElse(ExactTime.ZERO);

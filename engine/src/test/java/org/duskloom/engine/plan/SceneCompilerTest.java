@@ -28,7 +28,7 @@ class SceneCompilerTest {
                         + " \"repeat\": {\"count\": " + times + ", \"every\": \"10ms\"}}" + more + "]}]");
         List<Runnable> warnings = new ArrayList<>();
         SettingsReader settings = new SettingsReader(show, Optional.empty(), problems);
-        new SceneCompiler(show, problems, this::count, settings, warnings)
+        new SceneCompiler(show, problems, this::count, plays -> Optional.empty(), settings, warnings)
                 .cues(show.timeline().layers().get(0));
     }
 

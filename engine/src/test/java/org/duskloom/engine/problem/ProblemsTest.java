@@ -72,4 +72,18 @@ class ProblemsTest {
         assertThat(problems.omittedErrors()).isZero();
         assertThat(problems.omittedWarnings()).isEqualTo(1);
     }
+
+    /** As many as if each had been told. */
+    @Test
+    void warningsCanBeCountedWithoutWords() {
+        for (int line = 1; line <= Problems.LIMIT; line++) {
+            assertThat(problems.keepsWarnings()).isTrue();
+            problems.warn(new Location("map.csv", line, 1), "odd", "");
+        }
+        assertThat(problems.keepsWarnings()).isFalse();
+        problems.countWarnings(7);
+        assertThat(problems.inFileOrder()).hasSize(Problems.LIMIT);
+        assertThat(problems.omittedWarnings()).isEqualTo(7);
+        assertThat(problems.warningCount()).isEqualTo(Problems.LIMIT + 7);
+    }
 }

@@ -54,6 +54,15 @@ class WrittenFadeTest {
         assertThat(Inputs.shown(problems)).isEmpty();
     }
 
+    @ParameterizedTest
+    @CsvSource({"1s, 0s, true", "0s, 2s, true", "1b, 0s, false", "0s, 1b, false"})
+    void isAsLongForEveryPlayUnlessItCountsBeats(String in, String out, boolean fixed) throws Exception {
+        Lapse coming = TimeText.parseLength(in, SLOWING);
+        Lapse going = TimeText.parseLength(out, SLOWING);
+        assertThat(new WrittenFade(PLACE, coming, going, Easing.LINEAR, SLOWING).isFixed())
+                .isEqualTo(fixed);
+    }
+
     /** In a scene the clock starts with the scene, the music does not: from 4 s on a beat takes 5 s. */
     @Test
     void beatsInASceneAreThoseOfTheMusic() throws Exception {
