@@ -44,7 +44,7 @@ public final class ChosenPixels implements FrameSource {
 
     @Override
     public FrameReader reader() throws IOException {
-        return new Reader(all.reader());
+        return new Reader(all.reader(pixels[0], pixels[pixels.length - 1] + 1));
     }
 
     private Positions places(Positions whole) {
@@ -72,29 +72,30 @@ public final class ChosenPixels implements FrameSource {
         return found < 0 ? -found - 1 : found;
     }
 
-    /** Reads a whole frame and keeps some of it. */
+    /** Reads from the first to the last of them and keeps some. */
     private final class Reader implements FrameReader {
-        private final FrameReader whole;
+        private final FrameReader stretch;
         private final byte[] frame;
 
-        Reader(FrameReader whole) {
-            this.whole = whole;
-            this.frame = new byte[all.info().frameBytes()];
+        Reader(FrameReader stretch) {
+            this.stretch = stretch;
+            this.frame = new byte[3 * (pixels[pixels.length - 1] + 1 - pixels[0])];
         }
 
         @Override
         public void read(long frameNumber, byte[] rgb, int offset) throws IOException {
-            whole.read(frameNumber, frame, 0);
+            stretch.read(frameNumber, frame, 0);
             for (int i = 0; i < pixels.length; i++) {
-                rgb[offset + 3 * i] = frame[3 * pixels[i]];
-                rgb[offset + 3 * i + 1] = frame[3 * pixels[i] + 1];
-                rgb[offset + 3 * i + 2] = frame[3 * pixels[i] + 2];
+                int from = 3 * (pixels[i] - pixels[0]);
+                rgb[offset + 3 * i] = frame[from];
+                rgb[offset + 3 * i + 1] = frame[from + 1];
+                rgb[offset + 3 * i + 2] = frame[from + 2];
             }
         }
 
         @Override
         public void close() throws IOException {
-            whole.close();
+            stretch.close();
         }
     }
 }

@@ -5,7 +5,10 @@ import org.duskloom.engine.effect.Patch;
 import org.duskloom.engine.plan.PixelRuns;
 import org.duskloom.engine.plan.PlannedCue;
 
-/** Between which cells of each tile a cue lies: what is painted elsewhere does not tell whether it is seen. */
+/**
+ * Between which cells of each tile a cue or a stretch of pixels lies: what is painted elsewhere does not tell whether
+ * the cue is seen.
+ */
 final class CueExtent {
     private final int[] from;
     private final int[] to;
@@ -25,6 +28,21 @@ final class CueExtent {
         CueExtent extent = new CueExtent(PixelRuns.tileCount(pixelCount));
         for (int i = 0; i < cue.canvasCount(); i++) {
             extent.add(cue.canvas(i).runs());
+        }
+        return extent;
+    }
+
+    /** That of all pixels from one up to another, on a stage of so many pixels. */
+    static CueExtent between(int firstPixel, int endPixel, int pixelCount) {
+        CueExtent extent = new CueExtent(PixelRuns.tileCount(pixelCount));
+        extent.firstPixel = firstPixel;
+        extent.endPixel = endPixel;
+        for (int pixel = firstPixel; pixel < endPixel; ) {
+            int tile = pixel / Patch.CAPACITY;
+            int end = Math.min(endPixel, (tile + 1) * Patch.CAPACITY);
+            extent.from[tile] = pixel % Patch.CAPACITY;
+            extent.to[tile] = end - tile * Patch.CAPACITY;
+            pixel = end;
         }
         return extent;
     }
@@ -81,7 +99,9 @@ final class CueExtent {
         if (runs.firstPixel() >= endPixel || runs.endPixel() <= firstPixel) {
             return false;
         }
-        for (int tile = 0; tile < from.length; tile++) {
+        int first = Math.max(firstPixel, runs.firstPixel()) / Patch.CAPACITY;
+        int end = (Math.min(endPixel, runs.endPixel()) - 1) / Patch.CAPACITY;
+        for (int tile = first; tile <= end; tile++) {
             if (meets(runs, tile)) {
                 return true;
             }

@@ -55,6 +55,8 @@ public final class FramePainter {
     private int toCell;
     /** Where pixels are asked for; null for all of the stage. */
     private CueExtent asked;
+    /** Whether cues that lie elsewhere do not count at all. */
+    private boolean passesOver;
 
     private long work;
 
@@ -104,9 +106,19 @@ public final class FramePainter {
         leftOut = cues;
     }
 
-    /** Renders from now on only pixels of this extent; others get any codes, or keep theirs. */
+    /**
+     * Renders from now on only pixels of this extent; others get any codes, or keep theirs. Where cues lie beside it,
+     * the last bits may be others than those of whole frames, as a layer may be left with one cue.
+     */
     void askFor(CueExtent extent) {
         asked = extent;
+        passesOver = true;
+    }
+
+    /** Renders from now on only pixels of this extent, with the very bytes of whole frames. */
+    void keepTo(CueExtent extent) {
+        asked = extent;
+        passesOver = false;
     }
 
     /**
@@ -174,7 +186,7 @@ public final class FramePainter {
             if (!leftOut.isEmpty()) {
                 seen.removeIf(leftOut::contains);
             }
-            if (asked != null) {
+            if (passesOver) {
                 leaveAside(seen);
             }
             for (int i = 0; i < seen.size(); i++) {

@@ -41,7 +41,18 @@ public final class FrameRenderer implements FrameSource {
 
     @Override
     public FrameReader reader() {
-        return new FramePainter(plan, activeCues().stream().map(ActiveCues::new).toList())::render;
+        return painter()::render;
+    }
+
+    @Override
+    public FrameReader reader(int firstPixel, int endPixel) {
+        FramePainter painter = painter();
+        painter.keepTo(CueExtent.between(firstPixel, endPixel, plan.pixelCount()));
+        return (frame, rgb, offset) -> painter.render(frame, rgb, offset - 3 * firstPixel);
+    }
+
+    private FramePainter painter() {
+        return new FramePainter(plan, activeCues().stream().map(ActiveCues::new).toList());
     }
 
     /** Worked out once for all threads. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -48,6 +49,52 @@ class ChosenPixelsTest {
         byte[] rgb = new byte[10];
         chosen.reader().read(1, rgb, 1);
         assertThat(rgb).containsExactly(0, 103, 104, 105, 109, 110, 111, 112, 113, 114);
+    }
+
+    /** What lies before the first of them and behind the last is not asked for. */
+    @Test
+    void asksForAsFewPixelsAsPossible() throws IOException {
+        List<String> asked = new ArrayList<>();
+        FrameSource telling = new FrameSource() {
+            @Override
+            public RunInfo info() {
+                return whole.info();
+            }
+
+            @Override
+            public FrameReader reader() {
+                throw new AssertionError("all of them");
+            }
+
+            @Override
+            public FrameReader reader(int firstPixel, int endPixel) throws IOException {
+                asked.add(firstPixel + ".." + endPixel);
+                return FrameSource.super.reader(firstPixel, endPixel);
+            }
+        };
+        assertThatThrownBy(() -> new ChosenPixels(telling, new int[] {1, 3, 4}).reader())
+                .hasMessage("all of them");
+        assertThat(asked).containsExactly("1..5");
+    }
+
+    /** A stretch that no source knows how to have cheaper is cut out of the whole, and closing closes that. */
+    @Test
+    void aStretchIsCutOutOfTheWhole() throws IOException {
+        byte[] rgb = new byte[8];
+        whole.reader(2, 4).read(1, rgb, 1);
+        assertThat(rgb).containsExactly(0, 106, 107, 108, 109, 110, 111, 0);
+        List<String> closed = new ArrayList<>();
+        FrameReader reader = new FrameReader() {
+            @Override
+            public void read(long frame, byte[] bytes, int offset) {}
+
+            @Override
+            public void close() {
+                closed.add("whole");
+            }
+        };
+        new StretchReader(reader, 18, 0, 1).close();
+        assertThat(closed).containsExactly("whole");
     }
 
     @Test
