@@ -119,10 +119,15 @@ final class JoinCommand implements Callable<Integer> {
             for (String name : kind.holdsFrames() ? List.<String>of() : kind.files()) {
                 if (shards.shards().stream()
                         .anyMatch(shard -> Files.exists(shard.folder().resolve(name)))) {
-                    streams.tell(
-                            name + " is a picture of one shard, and is not joined; 'duskloom strip' draws the whole");
+                    streams.tell(name + notJoined(name));
                 }
             }
         }
+    }
+
+    private static String notJoined(String name) {
+        return name.endsWith("/")
+                ? " has pictures of one shard, which are not joined; 'duskloom render --tiles' draws the whole"
+                : " is a picture of one shard, and is not joined; 'duskloom strip' draws the whole";
     }
 }

@@ -21,6 +21,7 @@ import org.duskloom.engine.preview.ContactStripKind;
 import org.duskloom.engine.preview.ShownFrames;
 import org.duskloom.engine.preview.ShownMoment;
 import org.duskloom.engine.preview.TimeStripKind;
+import org.duskloom.engine.preview.TimeTilesKind;
 import org.duskloom.engine.proof.StepsKind;
 import org.duskloom.engine.wire.PortMap;
 
@@ -85,6 +86,7 @@ final class OutputKinds {
                 new PacketsKind(wiring, source),
                 ContactStripKind.standard(moments),
                 new TimeStripKind(OptionalInt.empty(), ShownFrames.USUAL_COLUMNS),
+                new TimeTilesKind(),
                 new StepsKind()));
     }
 

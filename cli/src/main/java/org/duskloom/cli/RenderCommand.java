@@ -16,6 +16,8 @@ import org.duskloom.engine.format.StreamKind;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
+import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.preview.TimeStripKind;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.text.Counted;
 import org.duskloom.engine.time.FrameSpan;
@@ -106,6 +108,12 @@ final class RenderCommand implements Callable<Integer> {
                     "Write two pictures too: strip.png, a moment inside each cue, and time.png, a row for each pixel.")
     private boolean strip;
 
+    @Option(
+            names = "--tiles",
+            description = "Write time/ too: time.png cut into pictures of up to 16,000 rows, so that no pixel need be left"
+                    + " out however many there are.")
+    private boolean tiles;
+
     @Option(names = "--force", description = "Replace files that stand there, once the new ones are complete.")
     private boolean force;
 
@@ -123,8 +131,9 @@ final class RenderCommand implements Callable<Integer> {
         if (shard != null && frames != null) {
             throw new MisuseException("--shard and --frames both say which frames; give one of them");
         }
-        if (strip && OutputNames.isStandardOutput(output)) {
-            throw new MisuseException("--strip needs a folder, and -o is the standard output");
+        if ((strip || tiles) && OutputNames.isStandardOutput(output)) {
+            throw new MisuseException(
+                    (strip ? "--strip" : "--tiles") + " needs a folder, and -o is the standard output");
         }
         requireFolder(kinds);
         Optional<LoadedShow> loaded = show.load(streams);
@@ -176,10 +185,12 @@ final class RenderCommand implements Callable<Integer> {
         try (FrameOutputs outputs = new FrameOutputs(folder, kinds, rendering.info(), loaded.origin())) {
             Room.require(folder, kinds, rendering.info());
             figures = measured(loaded, rendering, outputs.sinks());
+            rendering.drawTiles(outputs.sinks(), streams);
             outputs.publish();
         }
         streams.tell(rendering.summary(output, System.nanoTime() - start));
         tellOfOlder(folder, kinds);
+        tellOfPixelsLeftOut(folder, rendering.info());
         figures.forEach(streams::tell);
     }
 
@@ -201,6 +212,9 @@ final class RenderCommand implements Callable<Integer> {
         if (strip) {
             kinds.add(OutputKinds.ALL.kind("strip"));
             kinds.add(OutputKinds.ALL.kind("time"));
+        }
+        if (tiles) {
+            kinds.add(OutputKinds.ALL.kind("tiles"));
         }
         return kinds;
     }
@@ -231,7 +245,18 @@ final class RenderCommand implements Callable<Integer> {
     }
 
     private static String remedy(OutputKind kind) {
-        return kind.holdsFrames() ? "--as " + kind.word() + " writes it anew" : "--strip draws it anew";
+        if (kind.holdsFrames()) {
+            return "--as " + kind.word() + " writes it anew";
+        }
+        return (kind.word().equals("tiles") ? "--tiles" : "--strip") + " draws it anew";
+    }
+
+    private void tellOfPixelsLeftOut(OutputFolder folder, RunInfo run) {
+        int distance = TimeStripKind.pixelsPerRow(run.pixelCount());
+        if (strip && !tiles && distance > 1) {
+            streams.tell(folder.path("time.png") + " shows one pixel in " + distance
+                    + "; --tiles draws all of them, into several pictures");
+        }
     }
 
     private int threads() {

@@ -7,6 +7,7 @@ import org.duskloom.engine.frame.FrameRun;
 import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.preview.TimeTiles;
 import org.duskloom.engine.text.Counted;
 
 /**
@@ -38,6 +39,18 @@ record Rendering(FrameSource source, FrameList frames, int threads) {
             run().into(sinks, progress);
             return true;
         });
+    }
+
+    /** Draws the pictures that are drawn when a run is over: those of the sinks that have been handed its frames. */
+    void drawTiles(List<FrameSink> sinks, Streams streams) throws IOException, InterruptedException {
+        for (FrameSink sink : sinks) {
+            if (sink instanceof TimeTiles tiles) {
+                ProgressBar.during(streams, "pixel", progress -> {
+                    tiles.draw(source, threads, progress);
+                    return true;
+                });
+            }
+        }
     }
 
     /** {@code out: 1920 frames, 1234 pixels, 0.8 s}. */

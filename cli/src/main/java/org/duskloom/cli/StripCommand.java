@@ -173,7 +173,7 @@ final class StripCommand implements Callable<Integer> {
             draw(ContactStripKind.of(options, cues), source, frames, frames.length, loaded);
         } else {
             RunInfo run = source.info();
-            long[][] shown = kind.frames(PreviewScene.of(run), FrameList.of(span), run.rate(), count);
+            long[][] shown = kind.frames(options, PreviewScene.of(run), FrameList.of(span), run.rate(), count);
             long[] frames = Arrays.stream(shown).flatMapToLong(Arrays::stream).toArray();
             draw(kind.picture(options, shown), source, frames, shown.length, loaded);
         }

@@ -19,7 +19,7 @@ enum StripKind {
     /** Moments side by side. */
     CONTACT {
         @Override
-        long[][] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count) {
+        long[][] frames(StripOptions options, PreviewScene scene, FrameList span, FrameRate rate, Integer count) {
             return ShownFrames.evenly(span, rate, count == null ? ShownFrames.USUAL_PANELS : count, scene.pixelCount());
         }
 
@@ -31,10 +31,9 @@ enum StripKind {
     /** A row for each pixel. */
     TIME {
         @Override
-        long[][] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count) {
+        long[][] frames(StripOptions options, PreviewScene scene, FrameList span, FrameRate rate, Integer count) {
             int most = count == null ? ShownFrames.USUAL_COLUMNS : count;
-            long[] columns = ShownFrames.everyNth(span, ShownFrames.framesPerColumn(scene, span, most));
-            return ShownFrames.eachAlone(columns);
+            return ShownFrames.eachAlone(new TimeStripKind(options.pixelSize(), most).columns(scene, span));
         }
 
         @Override
@@ -47,7 +46,7 @@ enum StripKind {
      * For each panel or column the frames to render, rising, of which it shows one; {@code count} may be null for as
      * many as is usual.
      */
-    abstract long[][] frames(PreviewScene scene, FrameList span, FrameRate rate, Integer count);
+    abstract long[][] frames(StripOptions options, PreviewScene scene, FrameList span, FrameRate rate, Integer count);
 
     /** The picture of them. */
     abstract StreamKind picture(StripOptions options, long[][] frames);

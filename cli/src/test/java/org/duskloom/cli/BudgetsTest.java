@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
 import org.junit.jupiter.api.Tag;
@@ -80,6 +81,19 @@ class BudgetsTest {
         Ran ran = program("check", display);
         toldShortly(ran);
         assertThat(ran.code()).isEqualTo(ExitCode.BAD_INPUT);
+    }
+
+    /** A quarter of a million pixels in 800 frames are more bytes than the budget: a picture for each 16,000. */
+    @Test
+    void tilesHoldNoMoreThanABand() throws Exception {
+        map(500, 500);
+        Path show = show("{\"on\": \"*\", \"effect\": \"sweep\"}");
+        Files.writeString(show, Files.readString(show).replace("\"1s\"", "\"200s\""));
+        Ran ran = program("render", show, "-o", folder.resolve("out"), "--tiles", "--strip", "--force");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        try (Stream<Path> pictures = Files.list(folder.resolve("out/time"))) {
+            assertThat(pictures).hasSize(16);
+        }
     }
 
     private static void toldShortly(Ran ran) {

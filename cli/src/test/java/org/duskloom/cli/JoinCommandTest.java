@@ -116,12 +116,14 @@ class JoinCommandTest {
 
     @Test
     void picturesAreNotJoinedAndThatIsTold() {
-        render("s1", "rgb", "--shard", "1/2", "--strip");
+        render("s1", "rgb", "--shard", "1/2", "--strip", "--tiles");
         render("s2", "rgb", "--shard", "2/2");
         Ran ran = join("joined", "s1", "s2");
         assertThat(ran.code()).isZero();
         assertThat(ran.err())
-                .contains("strip.png is a picture of one shard, and is not joined; 'duskloom strip' draws the whole");
+                .contains("strip.png is a picture of one shard, and is not joined; 'duskloom strip' draws the whole")
+                .contains("time/ has pictures of one shard, which are not joined; 'duskloom render --tiles' draws the"
+                        + " whole\n");
         assertThat(folder.resolve("joined/strip.png")).doesNotExist();
     }
 

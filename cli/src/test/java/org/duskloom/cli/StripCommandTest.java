@@ -254,6 +254,22 @@ class StripCommandTest {
         assertThat(width("large.png") - width("part.png")).isEqualTo(800);
     }
 
+    /** Of 70,000 pixels every fifth is shown, and every frame. */
+    @Test
+    void ofManyPixelsATimeStripShowsSomeAndAllFrames() throws IOException {
+        StringBuilder csv = new StringBuilder("prop,pixel,x,y\n");
+        for (int pixel = 0; pixel < 70_000; pixel++) {
+            int first = pixel < 10 ? 0 : pixel < 20 ? 10 : 20;
+            csv.append(first == 0 ? "daisy-1" : first == 10 ? "daisy-2" : "fence");
+            csv.append(',').append(pixel + 1 - first).append(',').append(pixel).append(",0\n");
+        }
+        Files.writeString(folder.resolve("map.csv"), csv);
+        Ran ran = strip("time.png", "--kind", "time", "--to", "50f");
+        assertThat(ran.err()).contains(": 50 frames, 70000 pixels");
+        strip("exact.png", "--kind", "time", "--to", "50f", "--pixel-size", "1");
+        assertThat(height("exact.png") - height("time.png")).isEqualTo(70_000 - 14_000);
+    }
+
     @Test
     void namesTheProps() {
         strip("plain.png", "--count", "1");

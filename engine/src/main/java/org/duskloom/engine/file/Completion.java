@@ -17,6 +17,6 @@ interface Completion {
     boolean isAbandoned();
 
     default IOException abandonedEarly() {
-        return new IOException(asked() + " was abandoned before it was complete");
+        return new AbandonedException(asked());
     }
 }

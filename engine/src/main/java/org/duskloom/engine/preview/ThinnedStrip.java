@@ -15,8 +15,11 @@ final class ThinnedStrip implements FrameSink {
     /** With more rows a picture is thinned: few programs open a taller one. */
     private static final int MOST_ROWS = (1 << 16) - 1;
 
-    /** So many rows are left then: of a screen's width they fit into 80 megabytes. */
+    /** So many rows are left then. */
     private static final int THINNED_ROWS = 1 << 14;
+
+    /** And so many cells, three bytes each: a screen's width of columns, beside displays that fill the memory. */
+    private static final int MOST_CELLS = 25_000_000;
 
     private final TimeStrip strip;
     private final int distance;
@@ -38,9 +41,19 @@ final class ThinnedStrip implements FrameSink {
      * @param exact whether all are shown if there is any room for them
      */
     static int distance(PreviewScene scene, boolean exact) {
-        int pixels = scene.pixelCount();
-        boolean all = exact ? TimeStrip.mostColumns(scene) > 0 : pixels <= MOST_ROWS;
-        return all ? 1 : (pixels - 1) / THINNED_ROWS + 1;
+        if (!exact) {
+            return distance(scene.pixelCount());
+        }
+        return TimeStrip.mostColumns(scene) > 0 ? 1 : thinning(scene.pixelCount());
+    }
+
+    /** The same for so many pixels, none of which must be shown. */
+    static int distance(int pixels) {
+        return pixels <= MOST_ROWS ? 1 : thinning(pixels);
+    }
+
+    private static int thinning(int pixels) {
+        return (pixels - 1) / THINNED_ROWS + 1;
     }
 
     /** The scene of the first pixel and every n-th after it; says so in its title. */
@@ -59,6 +72,11 @@ final class ThinnedStrip implements FrameSink {
         String told = "one pixel in " + distance;
         String title = scene.title().isEmpty() ? told : scene.title() + ", " + told;
         return new PreviewScene(title, x, y, props, scene.secondsOfFrame(), scene.captions());
+    }
+
+    /** How many columns a strip of a {@link #thinned} scene has at most. */
+    static int mostColumns(PreviewScene thinned) {
+        return MOST_CELLS / thinned.pixelCount();
     }
 
     private static PropSpan span(PropSpan prop, int distance) {

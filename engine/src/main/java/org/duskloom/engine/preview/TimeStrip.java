@@ -4,12 +4,8 @@ import java.io.IOException;
 import java.util.OptionalInt;
 import org.duskloom.engine.file.OutputRefusedException;
 import org.duskloom.engine.file.StagedFile;
-import org.duskloom.engine.font.PixelFont;
 import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.FrameSink;
-import org.duskloom.engine.frame.PropSpan;
-import org.duskloom.engine.png.PngWriter;
-import org.duskloom.engine.text.Counted;
 
 /**
  * A whole run in one PNG: a row per pixel in wiring order, a column per frame or, for long runs, per n-th frame, each
@@ -19,9 +15,6 @@ import org.duskloom.engine.text.Counted;
 public final class TimeStrip implements FrameSink {
     /** The largest cell that can be asked for. */
     public static final int LARGEST_CELL = 1000;
-
-    private static final int TICK = 5;
-    private static final double LABEL_EVERY_DOTS = 72;
 
     private final StagedFile file;
     private final PreviewScene scene;
@@ -121,18 +114,9 @@ public final class TimeStrip implements FrameSink {
             long missing = firstFrame + arrived * framesPerColumn;
             throw new IllegalStateException("frame " + missing + " of the strip was not rendered");
         }
-        int width = (int) layout.width();
-        int height = (int) layout.height();
-        try (file;
-                PngWriter png =
-                        new PngWriter(file.stream(), width, height, PngWriter.FAST, PngWriter.Likeness.SIDEWAYS)) {
-            byte[] line = new byte[3 * width];
-            writeRows(png, head(), line);
-            writeField(png, line);
-            writeRows(png, new Raster(width, TimeStripLayout.PADDING, Ink.SHEET), line);
-            png.finish();
-            file.finish();
-        }
+        int rowBytes = 3 * frames;
+        new TimeStripDrawing(scene, firstFrame, framesPerColumn, layout)
+                .write(file, (pixel, cells) -> System.arraycopy(field, rowBytes * pixel, cells, 0, rowBytes));
     }
 
     @Override
@@ -165,84 +149,5 @@ public final class TimeStrip implements FrameSink {
             throw new IllegalArgumentException("frames " + firstFrame + ".." + endFrameExclusive + ", one in "
                     + framesPerColumn + ", cells of " + cell);
         }
-    }
-
-    private static void writeRows(PngWriter png, Raster part, byte[] line) throws IOException {
-        for (int y = 0; y < part.height(); y++) {
-            part.copyRow(y, line);
-            png.row(line, 0);
-        }
-    }
-
-    /** Every row of cells is as many rows of the picture as a cell is high. */
-    private void writeField(PngWriter png, byte[] line) throws IOException {
-        Raster names = names();
-        new Raster((int) layout.width(), 1, Ink.SHEET).copyRow(0, line);
-        for (int pixel = 0; pixel < scene.pixelCount(); pixel++) {
-            fillCells(line, pixel);
-            for (int row = 0; row < layout.cellSize(); row++) {
-                names.copyRow(pixel * layout.cellSize() + row, line);
-                png.row(line, 0);
-            }
-        }
-    }
-
-    private void fillCells(byte[] line, int pixel) {
-        int to = 3 * layout.fieldLeft();
-        int from = 3 * frames * pixel;
-        for (int frame = 0; frame < frames; frame++, from += 3) {
-            for (int dot = 0; dot < layout.cellSize(); dot++, to += 3) {
-                line[to] = field[from];
-                line[to + 1] = field[from + 1];
-                line[to + 2] = field[from + 2];
-            }
-        }
-    }
-
-    private Raster head() {
-        Raster head = new Raster((int) layout.width(), TimeStripLayout.FIELD_TOP, Ink.SHEET);
-        String thinned = framesPerColumn == 1 ? "" : ", one in " + framesPerColumn;
-        String detail = scene.size() + " · " + Counted.grouped(frames, "frame") + thinned;
-        int room = head.width() - 2 * TimeStripLayout.PADDING;
-        Heading.draw(head, TimeStripLayout.PADDING, TimeStripLayout.PADDING, room, scene.title(), detail);
-        double framesApart = LABEL_EVERY_DOTS / layout.cellSize() * framesPerColumn;
-        // Only columns that are there: a tick stands at the first one at or after its time.
-        long lastFrame = firstFrame + (frames - 1) * framesPerColumn;
-        for (TimeAxis.Tick tick : TimeAxis.ticks(scene.secondsOfFrame(), firstFrame, lastFrame + 1, framesApart)) {
-            long column = (tick.frame() - firstFrame + framesPerColumn - 1) / framesPerColumn;
-            int x = layout.fieldLeft() + (int) column * layout.cellSize();
-            head.rectangle(x, head.height() - TICK - 1, 1, TICK, Ink.QUIET);
-            drawTime(head, TimeLabel.of(tick.seconds()), x);
-        }
-        return head;
-    }
-
-    /** A time begins at its tick, unless it would then run off the picture. */
-    private static void drawTime(Raster head, String time, int x) {
-        int width = PixelFont.standard().width(time);
-        int left = Math.min(x, head.width() - TimeStripLayout.PADDING - width);
-        head.text(time, left, head.height() - TICK - 4 - PixelFont.CAPITAL_ROWS, 1, Ink.QUIET);
-    }
-
-    private Raster names() {
-        int height = scene.pixelCount() * layout.cellSize();
-        Raster names = new Raster(layout.fieldLeft(), height, Ink.SHEET);
-        for (PropSpan prop : scene.props()) {
-            if (TimeStripLayout.hasRoom(prop, layout.cellSize())) {
-                drawName(names, prop);
-            }
-        }
-        return names;
-    }
-
-    private void drawName(Raster names, PropSpan prop) {
-        int top = prop.firstPixel() * layout.cellSize();
-        int rows = prop.pixelCount() * layout.cellSize();
-        String name = PixelFont.standard().fitted(prop.name(), TimeStripLayout.WIDEST_NAME);
-        int right = names.width() - TimeStripLayout.NAME_GAP;
-        int left = right - PixelFont.standard().width(name);
-        names.text(name, left, top + (rows - PixelFont.CAPITAL_ROWS) / 2, 1, Ink.QUIET);
-        // A bracket along the prop's rows, open where the next begins.
-        names.rectangle(right + 5, top + 1, 2, rows - 2, Ink.RULE);
     }
 }

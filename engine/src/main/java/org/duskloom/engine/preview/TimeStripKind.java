@@ -50,15 +50,43 @@ public final class TimeStripKind implements StreamKind {
         return new BegunLater(file, run -> strip(file, run));
     }
 
+    /** How far pixels are from each other of which a usual strip has rows, if a display has so many: 1 for all. */
+    public static int pixelsPerRow(int pixelCount) {
+        return ThinnedStrip.distance(pixelCount);
+    }
+
+    /** Those of some frames that are shown of a display. */
+    public long[] columns(PreviewScene display, FrameList frames) {
+        return ShownFrames.everyNth(frames, shown(display, frames).framesPerColumn());
+    }
+
+    /**
+     * What is shown.
+     *
+     * @param scene all pixels of a display, or some
+     * @param distance how far they are from each other
+     * @param framesPerColumn how far the frames are from each other, counted in those that come
+     */
+    private record Shown(PreviewScene scene, int distance, long framesPerColumn) {}
+
+    private Shown shown(PreviewScene display, FrameList frames) {
+        int distance = ThinnedStrip.distance(display, pixelSize.isPresent());
+        if (distance == 1) {
+            return new Shown(display, 1, ShownFrames.framesPerColumn(display, frames, mostColumns));
+        }
+        PreviewScene some = ThinnedStrip.thinned(display, distance);
+        int most = Math.min(mostColumns, ThinnedStrip.mostColumns(some));
+        return new Shown(some, distance, ShownFrames.framesPerColumn(some, frames, most));
+    }
+
     /** Frames of a run are as far from each other as its first two. */
     private FrameSink strip(StagedFile file, RunInfo run) throws OutputRefusedException {
         FrameList frames = run.frames();
-        PreviewScene all = PreviewScene.of(run);
-        int distance = ThinnedStrip.distance(all, pixelSize.isPresent());
-        PreviewScene scene = distance == 1 ? all : ThinnedStrip.thinned(all, distance);
+        Shown shown = shown(PreviewScene.of(run), frames);
         long apart = frames.count() > 1 ? frames.frame(1) - frames.frame(0) : 1;
-        long framesPerColumn = apart * ShownFrames.framesPerColumn(scene, frames, mostColumns);
-        TimeStrip strip = new TimeStrip(file, scene, frames.first(), frames.last() + 1, framesPerColumn, pixelSize);
-        return distance == 1 ? strip : new ThinnedStrip(strip, distance, all.pixelCount());
+        long framesPerColumn = apart * shown.framesPerColumn();
+        TimeStrip strip =
+                new TimeStrip(file, shown.scene(), frames.first(), frames.last() + 1, framesPerColumn, pixelSize);
+        return shown.distance() == 1 ? strip : new ThinnedStrip(strip, shown.distance(), run.pixelCount());
     }
 }

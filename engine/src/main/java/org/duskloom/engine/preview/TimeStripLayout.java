@@ -44,15 +44,20 @@ record TimeStripLayout(long frames, int pixels, int cellSize, int fieldLeft) {
     static TimeStripLayout of(
             PreviewScene scene, long firstFrame, long frames, long framesPerColumn, OptionalInt pixelSize)
             throws OutputRefusedException {
-        int pixels = scene.pixelCount();
-        int cellSize = pixelSize.orElse(chosenCell(frames, pixels));
-        TimeStripLayout layout = new TimeStripLayout(frames, pixels, cellSize, PADDING + nameColumn(scene, cellSize));
+        TimeStripLayout layout = chosen(scene, frames, pixelSize);
         SheetSize.refuseTooLarge(
                 "a time strip of " + Counted.grouped(frames, "frame"),
                 layout.width(),
                 layout.height(),
                 layout.advice(firstFrame, framesPerColumn));
         return layout;
+    }
+
+    /** The same, however large the picture would be. */
+    static TimeStripLayout chosen(PreviewScene scene, long frames, OptionalInt pixelSize) {
+        int pixels = scene.pixelCount();
+        int cellSize = pixelSize.orElse(chosenCell(frames, pixels));
+        return new TimeStripLayout(frames, pixels, cellSize, PADDING + nameColumn(scene, cellSize));
     }
 
     long width() {

@@ -17,6 +17,7 @@ import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.map.Positions;
 import org.duskloom.engine.time.FrameRate;
+import org.duskloom.engine.time.FrameSpan;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -45,6 +46,28 @@ class TimeStripKindTest {
             sink.finish();
         }
         assertThat(ImageIO.read(file.toFile()).getWidth()).isEqualTo(48 + 8 * columns);
+    }
+
+    /**
+     * Of a million pixels 16,130 are shown, and 25 million cells at most: 1,549 columns. So 4,800 frames have one in
+     * four. Where all pixels are shown up to 4,800 fit.
+     */
+    @Test
+    void fewerPixelsLeaveRoomForColumns() {
+        TimeStripKind kind = new TimeStripKind(OptionalInt.empty(), 4_800);
+        FrameList frames = FrameList.of(new FrameSpan(100, 4_900));
+        assertThat(kind.columns(scene(1_000_000), frames))
+                .hasSize(1_200)
+                .startsWith(100, 104)
+                .endsWith(4_896);
+        assertThat(kind.columns(scene(10_000), frames)).hasSize(4_800);
+        assertThat(TimeStripKind.pixelsPerRow(1_000_000)).isEqualTo(62);
+        assertThat(TimeStripKind.pixelsPerRow(65_535)).isEqualTo(1);
+    }
+
+    private static PreviewScene scene(int pixels) {
+        double[] x = new double[pixels];
+        return new PreviewScene("", x, x, List.of(), frame -> frame / 40.0);
     }
 
     /** Its file is begun before the run is known, and goes if the picture is then refused, or never begun. */
