@@ -60,7 +60,7 @@ final class ExamTeam implements AutoCloseable {
         this.exams = exams;
         lookers.add(new Looker(light, hiddenCues));
         together = threads > 1 && exams.size() >= FEWEST;
-        others = together ? Executors.newFixedThreadPool(threads - 1) : null;
+        others = together ? Executors.newFixedThreadPool(threads - 1, ExamTeam::daemon) : null;
         for (int i = 1; together && i < threads; i++) {
             lookers.add(new Looker(new CueLight(), hiddenCues.beside()));
         }
@@ -176,6 +176,13 @@ final class ExamTeam implements AutoCloseable {
         }
         hiddenCues.hasSpent(spent);
         return number;
+    }
+
+    /** One that keeps no program from ending. */
+    private static Thread daemon(Runnable task) {
+        Thread thread = new Thread(task, "exam");
+        thread.setDaemon(true);
+        return thread;
     }
 
     private static void await(Future<?> look) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.duskloom.engine.frame.Progress;
@@ -12,6 +13,7 @@ import org.duskloom.engine.map.Maps;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.plan.Plan;
 import org.duskloom.engine.plan.TestShow;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -99,5 +101,21 @@ class ExamTeamTest {
         assertThat(alone.passedOver()).isNotEmpty();
         assertThat(found(plan, allowed, 2)).isEqualTo(alone);
         assertThat(found(plan, allowed, 4)).isEqualTo(alone);
+    }
+
+    /** A program that ends in the midst of it must not wait for them. */
+    @Test
+    void keepsNoProgramFromEnding() {
+        List<Thread> helpers = new CopyOnWriteArrayList<>();
+        PlayedPixels pixels = new PlayedPixels();
+        Plan plan = plan(1);
+        List<CueExam> exams = new ArrayList<>();
+        new CueRoles(plan).plays().forEach(plays -> exams.add(new CueExam(plays, pixels.of(plays))));
+        try (ExamTeam team = new ExamTeam(exams, new CueLight(), new HiddenCues(plan, ENOUGH), 3)) {
+            team.look((done, total) -> Thread.getAllStackTraces().keySet().stream()
+                    .filter(thread -> thread.getName().equals("exam"))
+                    .forEach(helpers::add));
+        }
+        assertThat(helpers).isNotEmpty().allMatch(Thread::isDaemon);
     }
 }
