@@ -17,6 +17,9 @@ import org.duskloom.engine.text.Quoted;
 record JsonFault(String parserMessage, int offset, int tokenOffset, int openBracket) {
     private static final String REMARKS = "remarks begin with // here, or stand between /* and */";
     private static final Pattern HASH_LINES = Pattern.compile("(?:#[^\n]*+\n\\s*+)++\\{");
+    /** A number, and behind it what is no part of one. */
+    private static final Pattern WITH_UNIT = Pattern.compile("-?[0-9]++(?:\\.[0-9]++)?+(?:[%°]|[a-zA-Zµ]{2,5}+|[a-zA-Zµ&&[^eE]])");
+
     private static final String CURLY_QUOTES = "“”„‟«»‘’‚";
 
     void report(SourceText source, Problems problems) {
@@ -168,6 +171,11 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
         }
         if (says("Illegal character")) {
             return "remove it; is this a text file?";
+        }
+        String word = word(text) + ("%°".indexOf(text.charAt(offset)) < 0 ? "" : text.charAt(offset));
+        if ((says("expecting comma") || says("umeric value"))
+                && WITH_UNIT.matcher(word).matches()) {
+            return "a number with its unit stands in double quotes: " + Quoted.of(word);
         }
         if (says("Unrecognized token")) {
             return "a text stands in double quotes; true, false and null in small letters";

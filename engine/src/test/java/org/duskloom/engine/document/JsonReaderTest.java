@@ -149,6 +149,9 @@ class JsonReaderTest {
             {"a": 1, # red        ~ 1:10 ~ found "#" where a field name in double quotes should stand ~ remarks begin with // here, or stand between /* and */
             [1, 2 # green         ~ 1:7  ~ found "#" where a comma or ] should stand       ~ remarks begin with // here, or stand between /* and */
             [1 2]                 ~ 1:4  ~ found "2" where a comma or ] should stand       ~ the [ of line 1, column 1
+            {"width": 20%}        ~ 1:13 ~ found "%" where a comma or } should stand       ~ a number with its unit stands in double quotes: "20%"
+            [1.5s, 2]             ~ 1:5  ~ found "s" where a comma or ] should stand       ~ a number with its unit stands in double quotes: "1.5s"
+            [-20 %]               ~ 1:6  ~ found "%" where a comma or ] should stand       ~ the [ of line 1, column 1
             [1;2]                 ~ 1:3  ~ found ";" where a comma or ] should stand       ~ the [ of line 1, column 1
             {"a": 1               ~ 1:8  ~ the file ends, but the { of line 1, column 1 is still open ~ add the missing }
             [[1, 2]               ~ 1:8  ~ the file ends, but the [ of line 1, column 1 is still open ~ add the missing ]
