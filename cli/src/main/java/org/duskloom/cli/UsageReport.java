@@ -39,7 +39,9 @@ final class UsageReport implements IParameterExceptionHandler {
             }
             return unmatched(unmatched, command)
                     + nearest(unmatched)
-                            .map(name -> "; did you mean " + name + "?")
+                            .map(name -> "did you mean " + name + "?")
+                            .or(() -> oneAtATime(unmatched, command, args))
+                            .map(hint -> "; " + hint)
                             .orElse("");
         }
         String message = fault.getMessage();
@@ -70,6 +72,23 @@ final class UsageReport implements IParameterExceptionHandler {
             end++;
         }
         return Optional.of(String.join("", args.subList(place - 1, end)));
+    }
+
+    /** What to do with several values behind an option that may be given several times, with one each. */
+    private static Optional<String> oneAtATime(
+            UnmatchedArgumentException fault, CommandLine command, List<String> args) {
+        int place = args.indexOf(fault.getUnmatched().get(0));
+        int before = place - 1;
+        while (before >= 0 && !args.get(before).startsWith("-")) {
+            before--;
+        }
+        if (before < 0 || before == place - 1) {
+            return Optional.empty();
+        }
+        return Optional.ofNullable(command.getCommandSpec().findOption(args.get(before)))
+                .filter(OptionSpec::isMultiValue)
+                .map(option -> option.longestName()
+                        + " takes one at a time: type it before each, and put a name with blanks in quotes");
     }
 
     private static String unmatched(UnmatchedArgumentException fault, CommandLine command) {

@@ -24,6 +24,10 @@ class UsageTest {
                     render SHOW                    | duskloom render | missing required option: '--output=DIR'
                     render -o OUT                  | duskloom render | missing required parameter: 'SHOW.json'
                     render SHOW SHOW2 -o OUT       | duskloom render | 'SHOW2' is one too many
+                    strip SHOW -o A.png --on b c d | duskloom strip | 'c' is one too many; --on takes one at a time: type it before each, and put a name with blanks in quotes
+                    strip --on b SHOW c -o A.png   | duskloom strip | 'c' is one too many; --on takes one at a time: type it before each, and put a name with blanks in quotes
+                    strip SHOW c --on b -o A.png   | duskloom strip | 'c' is one too many
+                    strip SHOW -o A.png c --on b   | duskloom strip | 'c' is one too many
                     map SHOW TWO.csv -o OUT        | duskloom map | 'TWO.csv' is one too many; if pixels were measured there, put --from before it, and if the map is to stand there, put -o before it
                     map SHOW TWO.csv THREE -o OUT  | duskloom map | 'THREE' is one too many
                     render SHOW -o OUT --as rgb, npy    | duskloom render | there is a blank after a comma; write rgb,npy
