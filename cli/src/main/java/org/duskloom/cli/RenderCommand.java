@@ -110,8 +110,9 @@ final class RenderCommand implements Callable<Integer> {
 
     @Option(
             names = "--tiles",
-            description = "Write time/ too: time.png cut into pictures of up to 16,000 rows, so that no pixel need be left"
-                    + " out however many there are.")
+            description =
+                    "Write time/ too: time.png cut into pictures of up to 16,000 rows, so that no pixel need be left"
+                            + " out however many there are.")
     private boolean tiles;
 
     @Option(names = "--force", description = "Replace files that stand there, once the new ones are complete.")

@@ -37,21 +37,29 @@ final class TypedAddresses {
                 .sorted()
                 .toArray();
         if (problems.hasErrors()) {
-            Problem first = problems.inFileOrder().get(0);
-            String hint = severalInOne(option, addresses, groups).orElse(first.hint());
-            throw new MisuseException(option + ": " + first.message() + (hint.isEmpty() ? "" : "; " + hint));
+            throw new MisuseException(typed.stream()
+                    .flatMap(address -> wrong(option, address, groups).stream())
+                    .distinct()
+                    .collect(Collectors.joining("; ")));
         }
         return pixels;
     }
 
+    /** What is wrong with an address; nothing if it names something. */
+    private static Optional<String> wrong(String option, TextNode address, GroupTree groups) {
+        Problems problems = new Problems();
+        groups.resolve(List.of(address), problems);
+        if (!problems.hasErrors()) {
+            return Optional.empty();
+        }
+        Problem first = problems.inFileOrder().get(0);
+        String hint = severalInOne(option, address.value(), groups).orElse(first.hint());
+        return Optional.of(option + ": " + first.message() + (hint.isEmpty() ? "" : "; " + hint));
+    }
+
     /** How to type addresses that stand in one, with a sign between them that other lists have. */
-    private static Optional<String> severalInOne(String option, List<String> addresses, GroupTree groups) {
-        return addresses.stream()
-                .filter(address -> groups.resolve(
-                                List.of(new TextNode(Location.ofFile(option), address)), new Problems())
-                        .isEmpty())
-                .flatMap(address -> groups.severalIn(address).stream())
-                .findFirst()
+    private static Optional<String> severalInOne(String option, String address, GroupTree groups) {
+        return groups.severalIn(address)
                 .map(pieces -> "type " + option + " before each: "
                         + pieces.stream()
                                 .map(piece ->

@@ -114,17 +114,16 @@ class RenderCommandTest {
         assertThat(folder.resolve("out/time.png")).hasSameBinaryContentAs(folder.resolve("t.png"));
     }
 
-    /** Of a display that one picture shows it is that picture; older ones of pixels that are gone go with the folder. */
+    /** Of a display that one picture shows it is that picture; older ones go with the folder. */
     @Test
     void drawsTiles() throws IOException {
         Path show = Garden.in(folder);
         Path time = folder.resolve("out/time");
         Files.createDirectories(time);
         Files.writeString(time.resolve("20-39.png"), "old");
-        Ran refused = Ran.with("render", show, "-o", folder.resolve("out"), "--tiles")
-                .without(folder);
-        assertThat(refused)
-                .isEqualTo(new Ran(1, "", "duskloom: out/time exists already; use --force to replace it\n"));
+        Ran refused =
+                Ran.with("render", show, "-o", folder.resolve("out"), "--tiles").without(folder);
+        assertThat(refused).isEqualTo(new Ran(1, "", "duskloom: out/time exists already; use --force to replace it\n"));
         render(show, "out", "--strip", "--tiles", "--force");
         assertThat(namesIn(folder.resolve("out")))
                 .containsExactly("frames.json", "frames.rgb", "strip.png", "time", "time.png");
@@ -151,7 +150,7 @@ class RenderCommandTest {
         assertThat(namesIn(folder.resolve("out"))).containsExactly("time");
     }
 
-    /** 65,600 pixels: time.png has every fifth, and says so; tiles have all, in six pictures, as a prop of 15,900 stays whole. */
+    /** 65,600 pixels: time.png has every fifth; tiles have all, in six pictures, as a prop of 15,900 stays whole. */
     @Test
     void ofManyPixelsTimeHasSomeAndTilesHaveAll() throws IOException {
         Path show = Garden.in(folder, "2s");

@@ -225,6 +225,11 @@ class StripCommandTest {
         assertThat(strip("list.png", "--on", "daisy-1;fense").err())
                 .contains("; type --on before each: --on daisy-1 --on fence\n");
         assertThat(strip("list.png", "--on", "daisy-1;moonbeam").err()).doesNotContain("before each");
+        assertThat(strip("x.png", "--on", "daisy-9", "--on", "fence", "--on", "fense", "--on", "daisy-1;fence")
+                        .err())
+                .matches(
+                        "duskloom strip: --on: there is no [^;]*\"daisy-9\";[^;]*; --on: there is no [^;]*\"fense\";[^;]*; "
+                                + "--on: there is no [^\n]*\"daisy-1;fence\"; type --on before each[^\n]*\n'duskloom[^\n]*\n");
         Ran wrong = strip("x.png", "--on", "daisy-9");
         assertThat(wrong.code()).isEqualTo(2);
         assertThat(wrong.err()).contains("--on: there is no ").contains("\"daisy-9\"");

@@ -18,7 +18,8 @@ record JsonFault(String parserMessage, int offset, int tokenOffset, int openBrac
     private static final String REMARKS = "remarks begin with // here, or stand between /* and */";
     private static final Pattern HASH_LINES = Pattern.compile("(?:#[^\n]*+\n\\s*+)++\\{");
     /** A number, and behind it what is no part of one. */
-    private static final Pattern WITH_UNIT = Pattern.compile("-?[0-9]++(?:\\.[0-9]++)?+(?:[%°]|[a-zA-Zµ]{2,5}+|[a-zA-Zµ&&[^eE]])");
+    private static final Pattern WITH_UNIT =
+            Pattern.compile("-?[0-9]++(?:\\.[0-9]++)?+(?:[%°]|[a-zA-Zµ]{2,5}+|[a-zA-Zµ&&[^eE]])");
 
     private static final String CURLY_QUOTES = "“”„‟«»‘’‚";
 

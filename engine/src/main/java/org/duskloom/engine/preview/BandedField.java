@@ -10,7 +10,7 @@ import org.duskloom.engine.frame.FrameSource;
  * are shown, so memory does not depend on how many pixels there are. For one thread.
  */
 final class BandedField {
-    /** So many columns are written beside each other at once: one alone would meet another line of the cache at each row. */
+    /** So many columns are written at once: one alone would meet another line of the cache at each row. */
     private static final int COLUMNS_AT_ONCE = 16;
 
     private final FrameSource source;
