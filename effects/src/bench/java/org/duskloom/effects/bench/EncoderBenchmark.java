@@ -19,7 +19,6 @@ import org.openjdk.jmh.annotations.Warmup;
 public class EncoderBenchmark {
     private final Patch light = new Patch();
     private final Patch work = new Patch();
-    private final SrgbEncoder encoder = new SrgbEncoder(Patch.CAPACITY);
     private final byte[] rgb = new byte[3 * Patch.CAPACITY + 1];
 
     /** Makes light of all brightnesses. */
@@ -36,7 +35,7 @@ public class EncoderBenchmark {
     @Benchmark
     public byte exact(PixelFrames counter) {
         copy();
-        encoder.encode(work.red, work.green, work.blue, Patch.CAPACITY, rgb, 0);
+        SrgbEncoder.encode(work.red, work.green, work.blue, Patch.CAPACITY, rgb, 0);
         counter.pixelFrames += Patch.CAPACITY;
         return rgb[0];
     }

@@ -1,22 +1,16 @@
 package org.duskloom.engine.color;
 
-import java.nio.ByteBuffer;
-import java.nio.ByteOrder;
-import java.nio.CharBuffer;
-import java.nio.FloatBuffer;
 import java.util.Arrays;
 
 /**
  * Encodes linear light to 8-bit sRGB codes: exactly {@code floor(255 * Srgb.encode(linear) + 0.5)} for every float in
- * [0, 1], at the cost of one table look-up. Below 0 gives 0, above 1 gives 255. An encoder of planes serves one thread.
+ * [0, 1], at the cost of one table look-up. Below 0 gives 0, above 1 gives 255.
  *
  * <p>Positive floats stand in the order of their bits. The table cuts them into cells of 2^16 floats, so narrow that a
  * cell holds at most one float where the code rises. The cell's entry is the code at its start, shifted left by 16,
- * plus as much as makes the sum with a float's low 16 bits carry into the code from that float on. The table has an
- * entry for all bits that a float may begin with, so that planes need no clamping, which would double the cost.
- *
- * <p>The bits of a plane are copied to 16-bit halves first: to load two halves is faster than to move a float to an
- * integer register and to take it apart, by a quarter of the whole.
+ * plus as much as makes the sum with a float's low 16 bits carry into the code from that float on; less the bits that
+ * all floats of the cell begin with, so that all bits of a float can be added and none has to be masked. The table has
+ * an entry for all bits that a float may begin with, so that planes need no clamping, which would double the cost.
  */
 public final class SrgbEncoder {
     /** Below it every code is 0. */
@@ -31,69 +25,59 @@ public final class SrgbEncoder {
     /** One entry for each 16 bits, so that the compiler can leave out the check of the index. */
     private static final int[] TABLE = table();
 
-    private final FloatBuffer plane;
-    private final CharBuffer planeHalves;
-    private final char[] halves;
-
-    /** An encoder of planes. */
-    public SrgbEncoder(int mostPixels) {
-        ByteBuffer bytes = ByteBuffer.allocate(Float.BYTES * mostPixels).order(ByteOrder.LITTLE_ENDIAN);
-        plane = bytes.asFloatBuffer();
-        planeHalves = bytes.asCharBuffer();
-        halves = new char[2 * mostPixels];
-    }
+    private SrgbEncoder() {}
 
     /** The code, 0 to 255, of one value; 0 for NaN. */
     public static int code(float linear) {
         float atLeastSmallest = linear > SMALLEST ? linear : SMALLEST;
-        int bits = Float.floatToRawIntBits(atLeastSmallest < 1f ? atLeastSmallest : 1f);
-        return TABLE[bits >>> CELL_BITS] + (bits & LOW_MASK) >>> CELL_BITS;
+        return inTable(atLeastSmallest < 1f ? atLeastSmallest : 1f);
     }
 
     /**
      * Encodes the first pixels of three planes: three bytes each, red, green, blue. Values must not be NaN.
      *
      * @param rgbOffset where the first byte goes
-     * @throws IndexOutOfBoundsException if an array is too short, or this encoder is for fewer pixels
+     * @throws IndexOutOfBoundsException if an array is too short
      */
-    public void encode(float[] red, float[] green, float[] blue, int pixelCount, byte[] rgb, int rgbOffset) {
+    public static void encode(float[] red, float[] green, float[] blue, int pixelCount, byte[] rgb, int rgbOffset) {
         encode(red, green, blue, 0, pixelCount, rgb, rgbOffset);
     }
 
     /** The same for the pixels from one up to another; the first byte is that of the first of these. */
-    public void encode(float[] red, float[] green, float[] blue, int from, int to, byte[] rgb, int rgbOffset) {
+    public static void encode(float[] red, float[] green, float[] blue, int from, int to, byte[] rgb, int rgbOffset) {
         // One loop of pixels for each channel: one over all three costs more.
         for (int channel = 0; channel < 3; channel++) {
             float[] values = channel == 0 ? red : channel == 1 ? green : blue;
-            encode(values, from, to - from, rgb, rgbOffset + channel);
+            encode(values, from, to, rgb, rgbOffset + channel);
         }
     }
 
-    private void encode(float[] values, int first, int pixelCount, byte[] rgb, int rgbOffset) {
-        plane.put(0, values, first, pixelCount);
-        planeHalves.get(0, halves, 0, 2 * pixelCount);
-        int done = encodeFours(halves, pixelCount, rgb, rgbOffset);
-        for (int pixel = done; pixel < pixelCount; pixel++) {
-            rgb[rgbOffset + 3 * pixel] = code(halves, 2 * pixel);
+    private static void encode(float[] values, int from, int to, byte[] rgb, int rgbOffset) {
+        int done = encodeFours(values, from, to, rgb, rgbOffset);
+        int at = rgbOffset + 3 * (done - from);
+        for (int pixel = done; pixel < to; pixel++) {
+            rgb[at] = (byte) inTable(values[pixel]);
+            at += 3;
         }
     }
 
     /** Four pixels at a time: the compiler does not unroll a loop whose counters grow by different steps. */
-    private static int encodeFours(char[] halves, int pixelCount, byte[] rgb, int rgbOffset) {
+    private static int encodeFours(float[] values, int from, int to, byte[] rgb, int rgbOffset) {
         int at = rgbOffset;
-        int endExclusive = 2 * (pixelCount & -4);
-        for (int i = 0; i < endExclusive; i += 8) {
-            rgb[at] = code(halves, i);
-            rgb[at + 3] = code(halves, i + 2);
-            rgb[at + 6] = code(halves, i + 4);
-            rgb[at + 9] = code(halves, i + 6);
+        int end = from + (to - from & -4);
+        for (int i = from; i < end; i += 4) {
+            rgb[at] = (byte) inTable(values[i]);
+            rgb[at + 3] = (byte) inTable(values[i + 1]);
+            rgb[at + 6] = (byte) inTable(values[i + 2]);
+            rgb[at + 9] = (byte) inTable(values[i + 3]);
             at += 12;
         }
-        return pixelCount & -4;
+        return end;
     }
 
-    private static byte code(char[] halves, int at) {
-        return (byte) (TABLE[halves[at + 1]] + halves[at] >>> CELL_BITS);
+    private static int inTable(float value) {
+        int bits = Float.floatToRawIntBits(value);
+        return bits + TABLE[bits >>> CELL_BITS] >>> CELL_BITS;
     }
 
     private static int[] table() {
@@ -102,6 +86,9 @@ public final class SrgbEncoder {
             table[cell] = entry(cell << CELL_BITS);
         }
         Arrays.fill(table, LAST_CELL + 1, FIRST_NEGATIVE_CELL, 255 << CELL_BITS);
+        for (int cell = 0; cell < table.length; cell++) {
+            table[cell] -= cell << CELL_BITS;
+        }
         return table;
     }
 

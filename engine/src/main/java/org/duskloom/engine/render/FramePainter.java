@@ -41,7 +41,6 @@ public final class FramePainter {
     private final Patch source = new Patch();
     private final Patch spread = new Patch();
     private final MaskReach reach = new MaskReach();
-    private final SrgbEncoder encoder = new SrgbEncoder(Patch.CAPACITY);
 
     /** The cues that are seen in the current frame, layer by layer. */
     private final List<List<PlannedCue>> active = new ArrayList<>();
@@ -173,7 +172,8 @@ public final class FramePainter {
             paintLayer(plan.layers().get(layer), active.get(layer), frame, tile);
         }
         stage.fill();
-        encoder.encode(stage.red, stage.green, stage.blue, fromCell, toCell, rgb, offset + 3 * (firstPixel + fromCell));
+        SrgbEncoder.encode(
+                stage.red, stage.green, stage.blue, fromCell, toCell, rgb, offset + 3 * (firstPixel + fromCell));
         work += toCell - fromCell;
     }
 

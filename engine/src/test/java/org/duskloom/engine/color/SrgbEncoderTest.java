@@ -75,7 +75,7 @@ final class SrgbEncoderTest {
         rgb[1] = 77;
         rgb[11] = 77;
 
-        new SrgbEncoder(3).encode(red, green, blue, 3, rgb, 2);
+        SrgbEncoder.encode(red, green, blue, 3, rgb, 2);
 
         assertThat(rgb).containsExactly(0, 77, 0, 188, 63, 255, 118, 3, 0, 0, 255, 77, 0);
     }
@@ -84,12 +84,25 @@ final class SrgbEncoderTest {
     @Test
     void aPlaneIsEncodedLikeItsValues() {
         float[] values = {-1e30f, -1, -0f, 0, 1e-9f, 1e-4f, 0.003f, 0.02f, 0.5f, Math.nextDown(1f), 1, 2, 1e30f};
-        SrgbEncoder encoder = new SrgbEncoder(values.length);
         for (int count = 0; count <= values.length; count++) {
             byte[] rgb = new byte[3 * count];
-            encoder.encode(values, values, values, count, rgb, 0);
+            SrgbEncoder.encode(values, values, values, count, rgb, 0);
             for (int i = 0; i < rgb.length; i++) {
                 assertThat(rgb[i]).isEqualTo((byte) SrgbEncoder.code(values[i / 3]));
+            }
+        }
+    }
+
+    /** From a pixel within the planes on, to a place within the bytes; nothing else is read or written. */
+    @Test
+    void stretchesOfAPlaneAreEncodedLikeItsValues() {
+        float[] values = {9, 9, 0.5f, 0.25f, 0.001f, 1, 0.02f, 0.75f, 0.1f, 9};
+        for (int to = 2; to < 10; to++) {
+            byte[] rgb = new byte[32];
+            SrgbEncoder.encode(values, values, values, 2, to, rgb, 4);
+            for (int i = 0; i < rgb.length; i++) {
+                boolean isWritten = i >= 4 && i < 4 + 3 * (to - 2);
+                assertThat(rgb[i]).isEqualTo((byte) (isWritten ? SrgbEncoder.code(values[2 + (i - 4) / 3]) : 0));
             }
         }
     }
@@ -106,12 +119,12 @@ final class SrgbEncoderTest {
         float[] none = {};
         byte[] rgb = {5};
 
-        new SrgbEncoder(0).encode(none, none, none, 0, rgb, 0);
+        SrgbEncoder.encode(none, none, none, 0, rgb, 0);
 
         assertThat(rgb).containsExactly(5);
-        assertThatThrownBy(() -> new SrgbEncoder(1).encode(none, none, none, 1, rgb, 0))
+        assertThatThrownBy(() -> SrgbEncoder.encode(none, none, none, 1, rgb, 0))
                 .isInstanceOf(IndexOutOfBoundsException.class);
-        assertThatThrownBy(() -> new SrgbEncoder(1).encode(new float[2], new float[2], new float[2], 2, new byte[6], 0))
+        assertThatThrownBy(() -> SrgbEncoder.encode(new float[2], new float[2], new float[2], 2, new byte[5], 0))
                 .isInstanceOf(IndexOutOfBoundsException.class);
     }
 
