@@ -36,8 +36,9 @@ class MeetingsTest {
 
     @Test
     void mayBeNone() {
-        Leg leg =
-                new Meetings(100).legs(ROW.grid().spots(), LegStepsTest.steps(ROW)).get(0);
+        Leg leg = new Meetings(100)
+                .legs(ROW.grid().spots(), LegStepsTest.steps(ROW))
+                .get(0);
         assertThat(leg.lists()).allMatch(list -> list.length == 0);
         assertThat(leg.covers(1)).isTrue();
         assertThat(Leg.CROWDED.covers(0)).isFalse();
