@@ -1,20 +1,18 @@
 package org.duskloom.effects.morph;
 
-import java.util.List;
-
 /**
  * A stretch of the way of some dots, and which pixels each may meet on it. Immutable.
  *
- * @param lists of pairs, each block after block: the least place of a pixel in the grid, the least number of a dot, how
- *     many pairs there are; for each by how much its pixel and its dot are more, in half a word each
+ * @param words block after block: the least place of a pixel in the grid, the least number of a dot, how many pairs
+ *     there are; for each by how much its pixel and its dot are more, in half a word each
  * @param reach how far dots reach at most
  */
-record Leg(List<int[]> lists, double reach) {
+record Leg(int[] words, double reach) {
     /** How many words a block begins with. */
     static final int HEAD = 3;
 
     /** Stands for a leg on which dots meet too many pixels to write them down. */
-    static final Leg CROWDED = new Leg(List.of(), -1);
+    static final Leg CROWDED = new Leg(new int[0], -1);
 
     /** Whether this tells all that dots of a reach may light. */
     boolean covers(double dotReach) {
@@ -28,29 +26,23 @@ record Leg(List<int[]> lists, double reach) {
      */
     void shine(Spots spots, DotFrame frame, double reach, Light light) {
         double square = PixelGrid.square(reach);
-        for (int i = 0; i < lists.size(); i++) {
-            shine(lists.get(i), spots, frame, square, light);
-        }
-    }
-
-    private static void shine(int[] words, Spots spots, DotFrame frame, double square, Light light) {
         int count;
         for (int block = 0; block < words.length; block += HEAD + count) {
             frame.found.begin(words[block], words[block + 1]);
             count = words[block + 2];
             if (spots.isFlat()) {
-                findFlat(words, block + HEAD, count, spots.plane(), frame.spots.plane(), square, frame.found);
+                findFlat(block + HEAD, count, spots.plane(), frame.spots.plane(), square, frame.found);
             } else {
-                find(words, block + HEAD, count, spots, frame.spots, square, frame.found);
+                find(block + HEAD, count, spots, frame.spots, square, frame.found);
             }
             light.add(frame.found, frame, square);
         }
     }
 
-    private static void findFlat(
-            int[] pairs, int from, int count, double[] pixels, double[] dots, double square, Found found) {
+    private void findFlat(int from, int count, double[] pixels, double[] dots, double square, Found found) {
         int firstPlace = found.firstPlace;
         int firstDot = found.firstDot;
+        int[] pairs = words;
         double[] squares = found.squares;
         int[] within = found.words;
         int next = 0;
@@ -65,7 +57,7 @@ record Leg(List<int[]> lists, double reach) {
         found.count = next;
     }
 
-    private static void find(int[] words, int from, int count, Spots pixels, Spots dots, double square, Found found) {
+    private void find(int from, int count, Spots pixels, Spots dots, double square, Found found) {
         int next = 0;
         for (int i = from; i < from + count; i++) {
             int word = words[i];

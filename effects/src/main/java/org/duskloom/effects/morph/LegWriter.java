@@ -2,7 +2,7 @@ package org.duskloom.effects.morph;
 
 import java.util.Arrays;
 
-/** Writes down pairs that may meet on a {@link Leg}. */
+/** Writes down what may meet on a {@link Leg}. */
 final class LegWriter {
     private int[] words;
     private int count;
@@ -56,11 +56,11 @@ final class LegWriter {
         open = 0;
     }
 
-    /** All that was added, as a list of a {@link Leg}. */
-    int[] list() {
+    /** All that was added, of dots that reach so far at most. */
+    Leg leg(double reach) {
         if (open > 0) {
             close();
         }
-        return Arrays.copyOf(words, count);
+        return new Leg(Arrays.copyOf(words, count), reach);
     }
 }

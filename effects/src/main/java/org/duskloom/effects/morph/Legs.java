@@ -1,12 +1,10 @@
 package org.duskloom.effects.morph;
 
-import java.util.Collections;
-import java.util.List;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 
 /**
  * The way of the dots of one member, cut into legs on which they move by a part of their reach. What may meet on a leg
- * is found when a frame first lies on it, and kept for all that follow, by {@link LegSteps}. For all threads.
+ * is found when a frame first lies on it, and kept for all that follow. For all threads.
  */
 final class Legs {
     /** How many legs a dot's way has for each reach that it is long. Chosen by measurement. */
@@ -25,7 +23,7 @@ final class Legs {
     private final Dots dots;
     private final DotSize size;
     private final double slack;
-    private final AtomicReferenceArray<List<Leg>> legs;
+    private final AtomicReferenceArray<Leg> legs;
     /** How many more meetings may be kept. */
     private long left;
 
@@ -46,29 +44,24 @@ final class Legs {
         return (int) Math.min(MOST_LEGS, count);
     }
 
-    /** The step of a leg on which dots are that have come so far; one that covers nothing where there is none. */
+    /** The leg on which dots are that have come so far; one that covers nothing where there is none. */
     Leg at(double progress) {
         if (!(progress >= 0 && progress <= 1)) {
             return Leg.CROWDED;
         }
-        int step = Math.min(stepCount() - 1, (int) (progress * stepCount()));
-        int number = step / LegSteps.COUNT;
-        List<Leg> leg = legs.get(number);
-        return (leg != null ? leg : found(number)).get(step % LegSteps.COUNT);
+        int number = Math.min(legs.length() - 1, (int) (progress * legs.length()));
+        Leg leg = legs.get(number);
+        return leg != null ? leg : found(number);
     }
 
-    private int stepCount() {
-        return LegSteps.COUNT * legs.length();
-    }
-
-    private synchronized List<Leg> found(int number) {
+    private synchronized Leg found(int number) {
         if (legs.get(number) == null) {
             legs.set(number, find(number));
         }
         return legs.get(number);
     }
 
-    private List<Leg> find(int number) {
+    private Leg find(int number) {
         double from = (double) number / legs.length();
         double to = (number + 1.0) / legs.length();
         double reach = dots.mostReach(size, from, to) * (1 + ROUNDING);
@@ -76,10 +69,9 @@ final class Legs {
         dots.addMeetings(from, to, reach + slack, meetings);
         if (meetings.isCrowded()) {
             left = 0;
-            return Collections.nCopies(LegSteps.COUNT, Leg.CROWDED);
+            return Leg.CROWDED;
         }
         left -= meetings.count();
-        LegSteps steps = new LegSteps(dots, size, LegSteps.COUNT * number, stepCount(), ROUNDING, slack);
-        return meetings.legs(dots.grid().spots(), steps);
+        return meetings.leg(dots.grid().size(), reach);
     }
 }

@@ -1,9 +1,6 @@
 package org.duskloom.effects.morph;
 
 import java.util.Arrays;
-import java.util.List;
-import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /** Pairs of a dot and a pixel that it may light, as they are found; up to a number of them. */
 final class Meetings {
@@ -46,28 +43,12 @@ final class Meetings {
     }
 
     /**
-     * What may meet on each step of a leg, of these pairs.
+     * The leg on which these pairs may meet.
      *
-     * @param spots where the pixels of the grid are
+     * @param pixelCount how many pixels the grid has
+     * @param reach how far dots reach at most
      */
-    List<Leg> legs(Spots spots, LegSteps steps) {
-        List<LegWriter> writers = Stream.generate(() -> new LegWriter(count / LegSteps.COUNT))
-                .limit(LegSteps.COUNT)
-                .toList();
-        for (int pair : byPixel(spots.count())) {
-            int list = steps.listOf(dots[pair], spots, pixels[pair]);
-            if (list >= 0) {
-                writers.get(list).add(pixels[pair], dots[pair]);
-            }
-        }
-        List<int[]> lists = writers.stream().map(LegWriter::list).toList();
-        return IntStream.range(0, LegSteps.COUNT)
-                .mapToObj(step -> new Leg(lists.subList(steps.firstList(step), steps.endList(step)), steps.reach(step)))
-                .toList();
-    }
-
-    /** The numbers of the pairs in the order of their pixels. */
-    private int[] byPixel(int pixelCount) {
+    Leg leg(int pixelCount, double reach) {
         int[] next = new int[pixelCount + 1];
         for (int i = 0; i < count; i++) {
             next[pixels[i] + 1]++;
@@ -75,10 +56,14 @@ final class Meetings {
         for (int pixel = 0; pixel < pixelCount; pixel++) {
             next[pixel + 1] += next[pixel];
         }
+        LegWriter writer = new LegWriter(count);
         int[] order = new int[count];
         for (int i = 0; i < count; i++) {
             order[next[pixels[i]]++] = i;
         }
-        return order;
+        for (int i : order) {
+            writer.add(pixels[i], dots[i]);
+        }
+        return writer.leg(reach);
     }
 }

@@ -41,11 +41,6 @@ record Spots(double[] plane, double[] depths) {
         return depths.length == 0;
     }
 
-    /** How many there are. */
-    int count() {
-        return plane.length / SIDE_BY_SIDE;
-    }
-
     double x(int spot) {
         return plane[SIDE_BY_SIDE * spot];
     }

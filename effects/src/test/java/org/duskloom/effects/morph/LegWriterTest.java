@@ -23,7 +23,9 @@ class LegWriterTest {
             pairs.add(pair);
             writer.add(pair.place(), pair.dot());
         }
-        assertThat(read(writer.list())).isEqualTo(pairs);
+        Leg leg = writer.leg(2);
+        assertThat(read(leg.words())).isEqualTo(pairs);
+        assertThat(leg.covers(2)).isTrue();
     }
 
     private static List<Pair> read(int[] words) {

@@ -28,8 +28,7 @@ class LegsTest {
             for (double bulge : BULGES) {
                 Legs legs = new Legs(dots, size(size, bulge));
                 assertThat(size > 0.05 || legs.at(0.5) != Leg.CROWDED).isTrue();
-                for (double progress :
-                        new double[] {0.5, 0, 1, 0.25, 1 / 3.0, 0.4999, 0.77, 0.06, 0.9, 1e-12, -0.2, 1.3}) {
+                for (double progress : new double[] {0.5, 0, 1, 0.25, 1 / 3.0, 0.4999, 0.77, 1e-12, -0.2, 1.3}) {
                     double spacings = spacings(size, bulge, progress);
                     assertThat(lit(dots, legs.at(progress), progress, spacings))
                             .as("size %s, bulge %s, at %s", size, bulge, progress)
