@@ -17,7 +17,7 @@ import org.duskloom.engine.problem.Problems;
 /**
  * Reads CSV (RFC 4180) with a header row: commas, double quotes, any line ends. Beyond the standard, blanks round a
  * cell are dropped, lines that are empty or begin with {@code #} are skipped, and so are rows in which every cell is
- * empty, as spreadsheets leave them; before the header, remarks may stand in quotes, as they save them. Where the
+ * empty, as spreadsheets leave them; a remark that has a row to itself may stand in quotes, as they save it. Where the
  * header has semicolons and no comma, semicolons part the cells of the file, and the decimal sign of its numbers is a
  * comma.
  */
@@ -104,7 +104,7 @@ public final class CsvReader {
             String[] doubtful = null;
             int doubtfulStart = 0;
             for (String[] row = next(records, in, start); row != null; row = next(records, in, start)) {
-                if (!isIdle(row, start) && !isRemark(row)) {
+                if (!isIdle(row, start)) {
                     if (doubtful != null && holdsNumber(row)) {
                         return header(doubtful, doubtfulStart);
                     }
@@ -138,11 +138,22 @@ public final class CsvReader {
         }
     }
 
-    /** Whether every cell is empty, or the row is a comment that is indented. */
+    /**
+     * Whether every cell is empty, or the row is a remark: one that is indented, or one in the first cell alone, which
+     * a spreadsheet may have put into quotes.
+     */
     private boolean isIdle(String[] values, int start) {
-        for (String value : values) {
-            if (!value.isEmpty()) {
-                return values[0].startsWith("#") && source.text().charAt(scan.cellStart(start, 0)) == '#';
+        boolean isRemark = values[0].startsWith("#");
+        if (!isRemark && !values[0].isEmpty()) {
+            return false;
+        }
+        return isEmptyBehindFirst(values) || isRemark && source.text().charAt(scan.cellStart(start, 0)) == '#';
+    }
+
+    private static boolean isEmptyBehindFirst(String[] values) {
+        for (int i = 1; i < values.length; i++) {
+            if (!values[i].isEmpty()) {
+                return false;
             }
         }
         return true;
@@ -150,11 +161,6 @@ public final class CsvReader {
 
     private static boolean isQuotedRemark(String line) {
         return QUOTED_REMARK.matcher(line.replace("\"\"", "")).matches();
-    }
-
-    /** Whether a row before the header is a remark, though a spreadsheet may have put it into quotes. */
-    private static boolean isRemark(String[] values) {
-        return values[0].startsWith("#") && Arrays.stream(values).skip(1).allMatch(String::isEmpty);
     }
 
     /**

@@ -66,7 +66,10 @@ class CsvReaderTest {
                 "\"# x to the right, y down\",,\nprop,x,y\na,1.5,2\n",
                 "\"# it says \"\"up, down\"\"\" ; ;\r\n\"prop\";\"x\";\"y\"\r\na;\"1,5\";2\r\n",
                 "\"# x to the right, y down\";\"\";\"\"\nprop;x;y\na;1,5;2\n",
-                "# x to the right, y down\nprop;x;y\na;1,5;2\n"
+                "# x to the right, y down\nprop;x;y\na;1,5;2\n",
+                "prop;x;y\n\"# the arch, left\";;\na;1,5;2\n",
+                "prop,x,y\na,1.5,2\n\"# the pond, behind it\",\"\",\n",
+                "prop,x,y\n \"# the arch, left\"\na,1.5,2\n"
             })
     void skipsARemarkThatASpreadsheetHasSaved(String text) {
         List<Object> seen = new ArrayList<>();
