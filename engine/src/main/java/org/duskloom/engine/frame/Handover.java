@@ -14,6 +14,7 @@ import java.util.concurrent.TimeUnit;
 /** The threads of one run, and the memory that goes round between them. */
 final class Handover implements AutoCloseable {
     private static final int CHUNK_BYTES = 2 << 20;
+
     /** Many, as handing over costs each thread its caches and now and then its sleep. */
     private static final int MOST_FRAMES_IN_CHUNK = 64;
 
