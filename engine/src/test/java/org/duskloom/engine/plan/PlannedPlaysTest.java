@@ -137,6 +137,34 @@ class PlannedPlaysTest {
         assertThat(with.plan().layers().get(0).items()).hasSize(3).hasOnlyElementsOfType(PlannedCue.class);
     }
 
+    /** What hits on beats, or is seen with them, hangs on where it is played. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\"with\": {\"on\": \"beat\"}",
+                "\"with\": {\"on\": \"dusk\"}, \"opacity\": {\"follow\": \"beat\", \"from\": 0, \"to\": 1}",
+            })
+    void thoseThatHearBeatsArePlannedOneByOne(String heard) {
+        TestShow show = TestShow.of(
+                MAP,
+                "\"beats\": {\"tempo\": 120}, \"markers\": {\"dusk\": \"2s\"}, \"layers\": [{\"cues\": [{\"on\":"
+                        + " \"pond\", \"effect\": \"bell\", \"for\": \"1s\", \"repeat\": 3, " + heard + "}]}]");
+        assertThat(show.with(new Bell()).plan().layers().get(0).items())
+                .hasSize(3)
+                .hasOnlyElementsOfType(PlannedCue.class);
+    }
+
+    /** Plays of one second, of which the third is cut after half of it. */
+    @Test
+    void areOverWhereTheRepeatIsCut() {
+        PlannedPlays plays = (PlannedPlays) even("\"for\": \"1s\", \"repeat\": {\"until\": \"2500ms\"}")
+                .items()
+                .get(0);
+        assertThat(plays.endFrameExclusive()).isEqualTo(100);
+        assertThat(List.of(plays.endedBy(79), plays.endedBy(99), plays.endedBy(100)))
+                .containsExactly(1, 2, 3);
+    }
+
     /** Of thousands of plays that no frame falls on the same are told as if each were planned by itself. */
     @Test
     void saysWhichAreNeverSeen() {
