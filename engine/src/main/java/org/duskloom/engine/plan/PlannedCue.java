@@ -102,10 +102,13 @@ public final class PlannedCue implements PlannedItem {
      * though it looks the same, where one writes a default and the other does not, or names a part by another name.
      */
     public Fingerprint fingerprint() {
-        if (fingerprint == null) {
-            fingerprint = CueFingerprint.of(plays == null ? body : plays.body(playNumber), List.of(groups));
+        // Read once: another thread may be putting the same one together.
+        Fingerprint known = fingerprint;
+        if (known == null) {
+            known = CueFingerprint.of(plays == null ? body : plays.body(playNumber), List.of(groups));
+            fingerprint = known;
         }
-        return fingerprint;
+        return known;
     }
 
     /** The cue as written, by the clock of the show. */
