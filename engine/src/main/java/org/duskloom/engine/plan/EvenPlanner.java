@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import org.duskloom.engine.effect.NumberTrack;
-import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.time.EvenInstants;
 import org.duskloom.engine.time.FrameSpan;
 import org.duskloom.engine.timeline.Cue;
@@ -32,12 +31,12 @@ final class EvenPlanner {
             SettingsReader settings,
             Optional<FrameBeats> beats,
             Function<CuePlay, Optional<CanvasCompiler>> canvases,
-            Problems problems) {
+            UnseenCues unseen) {
         this.timeline = timeline;
         this.settings = settings;
         this.beats = beats;
         this.canvases = canvases;
-        this.unseen = new UnseenCues(timeline.rate(), problems);
+        this.unseen = unseen;
     }
 
     /** The plays; nothing where each is to be planned by itself. */

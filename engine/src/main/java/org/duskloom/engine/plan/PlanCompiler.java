@@ -174,7 +174,7 @@ public final class PlanCompiler {
     private Plan plan() {
         Timeline timeline = show.timeline();
         List<PlannedLayer> layers = new ArrayList<>();
-        EvenPlanner evenPlanner = new EvenPlanner(timeline, settingsReader, beats, this::likeTheLast, problems);
+        EvenPlanner evenPlanner = new EvenPlanner(timeline, settingsReader, beats, this::likeTheLast, unseen);
         SceneCompiler scenes =
                 new SceneCompiler(show, problems, this::draft, evenPlanner::plan, settingsReader, warnings);
         for (Layer layer : timeline.layers()) {

@@ -26,7 +26,11 @@ public record Layer(
 
     /** What is played, once for every play. */
     public List<Played> items() {
-        return parts.stream().<Played>flatMap(Layer::plays).toList();
+        return plays().toList();
+    }
+
+    private Stream<Played> plays() {
+        return parts.stream().flatMap(Layer::plays);
     }
 
     private static Stream<? extends Played> plays(LayerItem part) {
@@ -35,10 +39,6 @@ public record Layer(
 
     /** Those of the items that play an effect. */
     public List<Cue> cues() {
-        return parts.stream()
-                .flatMap(Layer::plays)
-                .filter(Cue.class::isInstance)
-                .map(Cue.class::cast)
-                .toList();
+        return plays().filter(Cue.class::isInstance).map(Cue.class::cast).toList();
     }
 }
