@@ -79,12 +79,10 @@ public final class TimeStripKind implements StreamKind {
         return new Shown(some, distance, ShownFrames.framesPerColumn(some, frames, most));
     }
 
-    /** Frames of a run are as far from each other as its first two. */
     private FrameSink strip(StagedFile file, RunInfo run) throws OutputRefusedException {
         FrameList frames = run.frames();
         Shown shown = shown(PreviewScene.of(run), frames);
-        long apart = frames.count() > 1 ? frames.frame(1) - frames.frame(0) : 1;
-        long framesPerColumn = apart * shown.framesPerColumn();
+        long framesPerColumn = ShownFrames.apart(frames) * shown.framesPerColumn();
         TimeStrip strip =
                 new TimeStrip(file, shown.scene(), frames.first(), frames.last() + 1, framesPerColumn, pixelSize);
         return shown.distance() == 1 ? strip : new ThinnedStrip(strip, shown.distance(), run.pixelCount());

@@ -106,11 +106,11 @@ public final class TimeTiles implements FrameSink {
 
     private Tiles tiles(PreviewScene scene) {
         FrameList frames = run.frames();
-        long apart = frames.count() > 1 ? frames.frame(1) - frames.frame(0) : 1;
         long distance = (frames.count() - 1) / ShownFrames.USUAL_COLUMNS + 1;
         long[] columns = ShownFrames.everyNth(frames, distance);
         TimeStripLayout layout = TimeStripLayout.chosen(scene, columns.length, OptionalInt.empty());
-        return new Tiles(scene, TileSpans.of(scene, mostRows), columns, apart * distance, layout, new AtomicInteger());
+        long framesPerColumn = ShownFrames.apart(frames) * distance;
+        return new Tiles(scene, TileSpans.of(scene, mostRows), columns, framesPerColumn, layout, new AtomicInteger());
     }
 
     /** Draws pictures until none is left. */
