@@ -16,6 +16,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Semaphore;
+import org.duskloom.engine.frame.DaemonThreads;
 
 /**
  * Serves the page and the show's frames to browsers on this machine, and nothing else: no file of the disk, to no other
@@ -51,11 +52,7 @@ final class WatchServer implements AutoCloseable {
     private final ServedPaths paths;
     private final String root = "/" + randomName() + "/";
     private final Semaphore pages = new Semaphore(MOST_PAGES);
-    private final ExecutorService threads = Executors.newCachedThreadPool(task -> {
-        Thread thread = new Thread(task, "serve");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ExecutorService threads = Executors.newCachedThreadPool(new DaemonThreads("serve"));
 
     private WatchServer(HttpServer server, NewsBoard board) {
         this.server = server;

@@ -46,7 +46,7 @@ final class Handover implements AutoCloseable {
         for (int i = 0; i < most; i++) {
             chunks.add(new RunChunk(new FrameBatch(run.frames(), chunkFrames, run.frameBytes()), sinks));
         }
-        this.renderers = Executors.newFixedThreadPool(threads, task -> daemon(task, "frames"));
+        this.renderers = Executors.newFixedThreadPool(threads, new DaemonThreads("frames"));
         for (int i = 0; i < sinks.size(); i++) {
             lanes.add(new Lane(sinks.get(i), i, thread(sinks.size()), state, this::render));
         }
@@ -73,14 +73,8 @@ final class Handover implements AutoCloseable {
         if (sinkCount == 1) {
             return Runnable::run;
         }
-        ExecutorService thread = Executors.newSingleThreadExecutor(task -> daemon(task, "sink"));
+        ExecutorService thread = Executors.newSingleThreadExecutor(new DaemonThreads("sink"));
         sinkThreads.add(thread);
-        return thread;
-    }
-
-    private static Thread daemon(Runnable task, String name) {
-        Thread thread = new Thread(task, name);
-        thread.setDaemon(true);
         return thread;
     }
 

@@ -12,6 +12,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.duskloom.engine.file.AbandonedException;
 import org.duskloom.engine.file.StagedFolder;
+import org.duskloom.engine.frame.DaemonThreads;
 import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.FrameList;
 import org.duskloom.engine.frame.FrameSink;
@@ -74,7 +75,7 @@ public final class TimeTiles implements FrameSink {
         int team = Math.max(
                 1, Math.min(Math.min(threads, MOST_THREADS), tiles.spans().size()));
         Drawn drawn = new Drawn(run.pixelCount(), progress);
-        ExecutorService drawers = Executors.newFixedThreadPool(team, TimeTiles::daemon);
+        ExecutorService drawers = Executors.newFixedThreadPool(team, new DaemonThreads("tiles"));
         try {
             List<Future<Boolean>> shares = new ArrayList<>();
             for (int i = 0; i < team; i++) {
@@ -157,12 +158,6 @@ public final class TimeTiles implements FrameSink {
             throw new IllegalStateException("a picture could not be drawn", fault);
         }
         return (IOException) failure;
-    }
-
-    private static Thread daemon(Runnable task) {
-        Thread thread = new Thread(task, "tiles");
-        thread.setDaemon(true);
-        return thread;
     }
 
     @Override

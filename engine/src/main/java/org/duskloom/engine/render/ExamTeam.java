@@ -9,6 +9,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
+import org.duskloom.engine.frame.DaemonThreads;
 import org.duskloom.engine.frame.Progress;
 
 /**
@@ -60,7 +61,7 @@ final class ExamTeam implements AutoCloseable {
         this.exams = exams;
         lookers.add(new Looker(light, hiddenCues));
         together = threads > 1 && exams.size() >= FEWEST;
-        others = together ? Executors.newFixedThreadPool(threads - 1, ExamTeam::daemon) : null;
+        others = together ? Executors.newFixedThreadPool(threads - 1, new DaemonThreads("exam")) : null;
         for (int i = 1; together && i < threads; i++) {
             lookers.add(new Looker(new CueLight(), hiddenCues.beside()));
         }
@@ -176,13 +177,6 @@ final class ExamTeam implements AutoCloseable {
         }
         hiddenCues.hasSpent(spent);
         return number;
-    }
-
-    /** One that keeps no program from ending. */
-    private static Thread daemon(Runnable task) {
-        Thread thread = new Thread(task, "exam");
-        thread.setDaemon(true);
-        return thread;
     }
 
     private static void await(Future<?> look) {
