@@ -8,9 +8,9 @@ import org.duskloom.engine.time.ExactTime;
 final class FrameStep {
     private FrameStep() {}
 
-    /** In frames of the show; 1 for a single frame. Frames of a run are as far from each other as its first two. */
+    /** In frames of the show; 1 for a single frame. */
     static long frames(FrameList frames) {
-        return frames.count() > 1 ? frames.frame(1) - frames.frame(0) : 1;
+        return frames.step();
     }
 
     /** As a time. */

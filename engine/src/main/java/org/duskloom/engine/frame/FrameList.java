@@ -43,6 +43,11 @@ public final class FrameList {
         return singles == null ? first + place : singles[(int) place];
     }
 
+    /** How far frames are from each other that are all as far as the first two; 1 for a single frame. */
+    public long step() {
+        return count() > 1 ? frame(1) - frame(0) : 1;
+    }
+
     /** Whether it is a span: no frame between its first and its last is left out. */
     public boolean isSpan() {
         return singles == null || count == 0 || singles[(int) count - 1] - singles[0] == count - 1;

@@ -52,11 +52,6 @@ public final class ShownFrames {
         return moments;
     }
 
-    /** How far the frames of a run are from each other: all as its first two. */
-    static long apart(FrameList frames) {
-        return frames.count() > 1 ? frames.frame(1) - frames.frame(0) : 1;
-    }
-
     /** Each frame alone, of which there is no choice. */
     public static long[][] eachAlone(long[] frames) {
         return Arrays.stream(frames).mapToObj(frame -> new long[] {frame}).toArray(long[][]::new);

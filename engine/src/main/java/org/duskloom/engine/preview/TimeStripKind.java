@@ -82,7 +82,7 @@ public final class TimeStripKind implements StreamKind {
     private FrameSink strip(StagedFile file, RunInfo run) throws OutputRefusedException {
         FrameList frames = run.frames();
         Shown shown = shown(PreviewScene.of(run), frames);
-        long framesPerColumn = ShownFrames.apart(frames) * shown.framesPerColumn();
+        long framesPerColumn = frames.step() * shown.framesPerColumn();
         TimeStrip strip =
                 new TimeStrip(file, shown.scene(), frames.first(), frames.last() + 1, framesPerColumn, pixelSize);
         return shown.distance() == 1 ? strip : new ThinnedStrip(strip, shown.distance(), run.pixelCount());

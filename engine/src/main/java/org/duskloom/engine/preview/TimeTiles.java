@@ -110,7 +110,7 @@ public final class TimeTiles implements FrameSink {
         long distance = (frames.count() - 1) / ShownFrames.USUAL_COLUMNS + 1;
         long[] columns = ShownFrames.everyNth(frames, distance);
         TimeStripLayout layout = TimeStripLayout.chosen(scene, columns.length, OptionalInt.empty());
-        long framesPerColumn = ShownFrames.apart(frames) * distance;
+        long framesPerColumn = frames.step() * distance;
         return new Tiles(scene, TileSpans.of(scene, mostRows), columns, framesPerColumn, layout, new AtomicInteger());
     }
 
