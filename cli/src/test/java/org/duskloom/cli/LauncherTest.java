@@ -32,6 +32,8 @@ class LauncherTest {
 
     private static final String OPTIONS = PAINTING.replace("terminals=|", "terminals=|-XX:TieredStopAtLevel=1|");
 
+    private static final String LARGE_PAGES = "-XX:+UseTransparentHugePages";
+
     @TempDir
     private Path temp;
 
@@ -73,6 +75,19 @@ class LauncherTest {
         Map<String, String> chosen =
                 Map.of("JAVA_HOME", javaHome.toString(), "JAVA_TOOL_OPTIONS", "-XX:-TieredCompilation");
         assertThat(run(launcher, chosen, "check")).isEqualTo("0: " + PAINTING + jar + "|check|");
+    }
+
+    /** Where the system gives them only to who asks: elsewhere the JVM would have them anyway, or complain. */
+    @Test
+    void asksForLargePagesWhereThatHelps() throws Exception {
+        Path ways = Path.of("/sys/kernel/mm/transparent_hugepage/enabled");
+        boolean areForWhoAsks =
+                Files.isReadable(ways) && Files.readString(ways).strip().equals("always [madvise] never");
+        Map<String, String> environment = Map.of("JAVA_HOME", javaHome.toString());
+        for (String command : List.of("render", "check")) {
+            assertThat(said(launcher, environment, command).contains("|" + LARGE_PAGES + "|"))
+                    .isEqualTo(areForWhoAsks);
+        }
     }
 
     /** What is to be typed next is what was typed: the path to the launcher, or its name where the shell found it. */
@@ -288,9 +303,11 @@ class LauncherTest {
                 .isEqualTo("0: " + (all == null ? "" : all) + " " + (letters == null ? "" : letters) + "|");
     }
 
-    /** The same without the one option that is another each time. */
+    /** The same without the options that are others each time, or on another machine. */
     private String run(Path command, Map<String, String> environment, String... arguments) throws Exception {
-        return said(command, environment, arguments).replaceFirst("-Dduskloom\\.command=[^|]*\\|", "");
+        return said(command, environment, arguments)
+                .replaceFirst("-Dduskloom\\.command=[^|]*\\|", "")
+                .replace(LARGE_PAGES + "|", "");
     }
 
     /** Exit code and everything said, lines ended by a bar. */
