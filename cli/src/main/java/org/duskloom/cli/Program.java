@@ -38,10 +38,12 @@ import picocli.CommandLine.Option;
             "Exit codes: 0 done, 1 failed, 2 wrong use, 3 wrong input."
         })
 final class Program implements Runnable {
+    private static final String SHORT_VERSION = "-V";
+    private static final String LONG_VERSION = "--version";
     private final Streams streams;
 
     @Option(
-            names = {"-V", "--version"},
+            names = {SHORT_VERSION, LONG_VERSION},
             versionHelp = true,
             description = "Show the version.")
     private boolean version;
@@ -142,6 +144,9 @@ final class Program implements Runnable {
 
     /** The command that is called; all of them where none is, for help and for what may have been meant. */
     private List<Object> wanted(String[] args) {
+        if (args.length == 1 && (args[0].equals(SHORT_VERSION) || args[0].equals(LONG_VERSION))) {
+            return List.of();
+        }
         Map<String, Function<Streams, Object>> commands = commands();
         if (args.length > 0 && commands.containsKey(args[0])) {
             return List.of(commands.get(args[0]).apply(streams));
