@@ -25,7 +25,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 @DisabledOnOs(OS.WINDOWS)
 class LauncherTest {
     private static final String PAINTING = "-XX:+UseSerialGC|-Xms64m|-XX:+IgnoreUnrecognizedVMOptions"
-            + "|-XX:InlineSmallCode=1000|-XX:Tier4InvocationThreshold=60000|-XX:Tier4MinInvocationThreshold=100"
+            + "|-XX:InlineSmallCode=1000|-XX:Tier3BackEdgeThreshold=6000"
+            + "|-XX:Tier4InvocationThreshold=60000|-XX:Tier4MinInvocationThreshold=100"
             + "|-XX:Tier4CompileThreshold=200000|-XX:Tier4BackEdgeThreshold=1000000"
             + "|-XX:-UsePerfData|-Dduskloom.terminals=|"
             + "-Xlog:disable|-Xlog:all=error:stderr|-Xlog:cds=off:stderr|-jar|";

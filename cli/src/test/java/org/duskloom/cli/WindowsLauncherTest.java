@@ -97,6 +97,7 @@ class WindowsLauncherTest {
                         "if not exist \"%~dp0pom.xml\" goto nojar",
                         "call mvn -q -B -DskipTests -pl cli -am package 1>&2",
                         "\"%JAVA%\" -XX:+UseSerialGC -Xms64m -XX:+IgnoreUnrecognizedVMOptions -XX:InlineSmallCode=1000"
+                                + " -XX:Tier3BackEdgeThreshold=6000"
                                 + " -XX:Tier4InvocationThreshold=60000 -XX:Tier4MinInvocationThreshold=100"
                                 + " -XX:Tier4CompileThreshold=200000 -XX:Tier4BackEdgeThreshold=1000000"
                                 + " -XX:-UsePerfData \"-Dduskloom.command=%~0\" -jar \"%JAR%\" %*",
