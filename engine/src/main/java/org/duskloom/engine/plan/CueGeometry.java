@@ -22,11 +22,9 @@ final class CueGeometry {
     private final boolean overlapping;
     private final BitSet pixels = new BitSet();
     private final PixelMap map;
-    /** Null until asked for, as most that is rendered never does; threads that ask at once get equal ones. */
-    private Fingerprint places;
-
-    private Fingerprint order;
-    private Fingerprint names;
+    private final LazyFingerprint places = new LazyFingerprint();
+    private final LazyFingerprint order = new LazyFingerprint();
+    private final LazyFingerprint names = new LazyFingerprint();
 
     private CueGeometry(PixelMap map, CanvasGrounds grounds, List<Area> areas, boolean overlapping) {
         this.members = grounds.members();
@@ -98,38 +96,23 @@ final class CueGeometry {
 
     /** Which pixels there are, where each lies on its canvas, and when each canvas starts. */
     Fingerprint places() {
-        Fingerprint known = places;
-        if (known == null) {
-            known = new FingerprintWriter("places/1")
-                    .list(areas, (parts, area) -> addPlaces(area, parts))
-                    .finish();
-            places = known;
-        }
-        return known;
+        return places.madeBy(() -> new FingerprintWriter("places/1")
+                .list(areas, (parts, area) -> addPlaces(area, parts))
+                .finish());
     }
 
     /** Where each pixel stands along the order. */
     Fingerprint order() {
-        Fingerprint known = order;
-        if (known == null) {
-            known = new FingerprintWriter("order/1")
-                    .list(areas, (parts, area) -> addOrder(area.built().canvas(), parts))
-                    .finish();
-            order = known;
-        }
-        return known;
+        return order.madeBy(() -> new FingerprintWriter("order/1")
+                .list(areas, (parts, area) -> addOrder(area.built().canvas(), parts))
+                .finish());
     }
 
     /** What the members and props are called, and which pixels of the props there are: what random choices hang on. */
     Fingerprint names() {
-        Fingerprint known = names;
-        if (known == null) {
-            known = new FingerprintWriter("names/1")
-                    .list(areas, (parts, area) -> addNames(area, parts))
-                    .finish();
-            names = known;
-        }
-        return known;
+        return names.madeBy(() -> new FingerprintWriter("names/1")
+                .list(areas, (parts, area) -> addNames(area, parts))
+                .finish());
     }
 
     private static void addPlaces(Area area, FingerprintWriter parts) {

@@ -26,8 +26,7 @@ public final class PlannedCue implements PlannedItem {
     private final PlannedPlays plays;
 
     private final int playNumber;
-    /** Null until it is asked for. Threads that ask at once get the same, each by itself. */
-    private Fingerprint fingerprint;
+    private final LazyFingerprint fingerprint = new LazyFingerprint();
 
     /**
      * A cue of a plan.
@@ -102,13 +101,8 @@ public final class PlannedCue implements PlannedItem {
      * though it looks the same, where one writes a default and the other does not, or names a part by another name.
      */
     public Fingerprint fingerprint() {
-        // Read once: another thread may be putting the same one together.
-        Fingerprint known = fingerprint;
-        if (known == null) {
-            known = CueFingerprint.of(plays == null ? body : plays.body(playNumber), List.of(groups));
-            fingerprint = known;
-        }
-        return known;
+        return fingerprint.madeBy(
+                () -> CueFingerprint.of(plays == null ? body : plays.body(playNumber), List.of(groups)));
     }
 
     /** The cue as written, by the clock of the show. */
