@@ -15,6 +15,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import org.duskloom.engine.frame.ThreadFault;
 
 /**
  * Brings the bytes of finished outputs to the disk, just before they get their names. Many files are asked for at the
@@ -134,9 +135,8 @@ final class DiskSync {
     }
 
     private static IOException rethrown(Throwable cause) {
-        if (cause instanceof Error error) {
-            throw error;
-        }
-        return cause instanceof IOException fault ? fault : new IOException(cause.getMessage(), cause);
+        return cause instanceof RuntimeException
+                ? new IOException(cause.getMessage(), cause)
+                : ThreadFault.of(cause);
     }
 }

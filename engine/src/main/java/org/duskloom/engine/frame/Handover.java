@@ -92,7 +92,10 @@ final class Handover implements AutoCloseable {
             state.fail(stopped);
             throw stopped;
         }
-        rethrow(state.failure());
+        Throwable failure = state.failure();
+        if (failure != null) {
+            throw ThreadFault.of(failure);
+        }
     }
 
     /** Has a free chunk filled with the next frames, if there are any. */
@@ -116,18 +119,6 @@ final class Handover implements AutoCloseable {
             state.fail(fault);
         } catch (RuntimeException | Error fault) {
             state.fail(new IllegalStateException("a frame could not be rendered", fault));
-        }
-    }
-
-    private static void rethrow(Throwable failure) throws IOException {
-        if (failure instanceof IOException fault) {
-            throw fault;
-        }
-        if (failure instanceof Error fault) {
-            throw fault;
-        }
-        if (failure != null) {
-            throw (RuntimeException) failure;
         }
     }
 

@@ -19,6 +19,7 @@ import org.duskloom.engine.frame.FrameSink;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.frame.Progress;
 import org.duskloom.engine.frame.RunInfo;
+import org.duskloom.engine.frame.ThreadFault;
 
 /**
  * A time strip of all pixels of a run, however many: cut into pictures of some thousand rows. Keeps nothing of the
@@ -145,19 +146,12 @@ public final class TimeTiles implements FrameSink {
                 }
             }
         }
-        if (reason != null) {
-            throw thrown(reason);
-        }
-    }
-
-    private static IOException thrown(Throwable failure) {
-        if (failure instanceof Error fault) {
-            throw fault;
-        }
-        if (failure instanceof RuntimeException fault) {
+        if (reason instanceof RuntimeException fault) {
             throw new IllegalStateException("a picture could not be drawn", fault);
         }
-        return (IOException) failure;
+        if (reason != null) {
+            throw ThreadFault.of(reason);
+        }
     }
 
     @Override

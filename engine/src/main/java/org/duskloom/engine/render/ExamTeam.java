@@ -11,6 +11,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import org.duskloom.engine.frame.DaemonThreads;
 import org.duskloom.engine.frame.Progress;
+import org.duskloom.engine.frame.ThreadFault;
 
 /**
  * Looks at the cues of a show on several threads, with the same result as one after the other. What hangs on their
@@ -186,10 +187,7 @@ final class ExamTeam implements AutoCloseable {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("stopped while cues were looked at", stopped);
         } catch (ExecutionException failed) {
-            if (failed.getCause() instanceof Error error) {
-                throw error;
-            }
-            throw (RuntimeException) failed.getCause();
+            throw ThreadFault.unchecked(failed.getCause());
         }
     }
 
