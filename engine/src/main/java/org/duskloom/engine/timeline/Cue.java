@@ -79,6 +79,11 @@ public record Cue(
         return again(key, times, Played.earlier(times.end(), cut), own, settings.with(), settings.beside());
     }
 
+    /** The same with the settings that it has itself. */
+    Cue repeated(int play, Plays.Times times, ExactTime cut, Fade own) {
+        return repeated(play, times, cut, own, new SettingSteps.Changed(with, changes));
+    }
+
     private Cue again(
             String key, Plays.Times times, ExactTime seen, Fade own, List<Field> settings, List<Field> beside) {
         return new Cue(

@@ -44,11 +44,7 @@ record Plays(List<Times> times, ExactTime cut, SettingSteps change) {
         Fade own = fade.over(times.get(0), unheard);
         return unheard.hasErrors()
                 ? Optional.empty()
-                : Optional.of(new EvenPlays(
-                        first.repeated(
-                                0, times.get(0), cut, own, new SettingSteps.Changed(first.with(), first.changes())),
-                        even.starts(),
-                        cut));
+                : Optional.of(new EvenPlays(first.repeated(0, times.get(0), cut, own), even.starts(), cut));
     }
 
     /**
