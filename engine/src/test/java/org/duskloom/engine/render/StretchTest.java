@@ -67,6 +67,30 @@ class StretchTest {
         }
     }
 
+    /**
+     * Where a layer has cues elsewhere, it is a group for all pixels: the last bits are not those of a cue that goes
+     * straight to the stage. Of 0.235 * 0.89 * 0.89, in floats, the order of the factors decides about the code.
+     */
+    @Test
+    void mixesALayerAsIfAllOfItWereThere() throws IOException {
+        String one = cue("line/first", "light", ", \"with\": {\"r\": 0.235}, \"opacity\": 0.89");
+        int together = firstCode(layer(one, cue("line/last", "light", "")).reader());
+
+        assertThat(firstCode(layer(one).reader())).isNotEqualTo(together);
+        assertThat(read(layer(one, cue("line/last", "light", "")).reader(0, 1), 0, 1)[0])
+                .isEqualTo((byte) together);
+    }
+
+    private static FrameRenderer layer(String... cues) {
+        String layers = "\"layers\": [{\"opacity\": 0.89, \"cues\": [" + String.join(", ", cues) + "]}]";
+        return new FrameRenderer(
+                TestShow.of(map(new Random(1)), layers).plan());
+    }
+
+    private static int firstCode(FrameReader whole) throws IOException {
+        return read(whole, 0, PIXELS)[0];
+    }
+
     /** What is not asked for costs nothing: of two cues on thousands of pixels each, one is painted on ten. */
     @Test
     void paintsNoOtherPixels() throws IOException {
