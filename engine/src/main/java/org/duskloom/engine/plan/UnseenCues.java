@@ -16,24 +16,25 @@ final class UnseenCues {
     }
 
     void warn(Cue cue) {
-        problems.warn(
-                cue.location(),
-                "the cue is never seen: no frame falls between " + cue.at() + " and " + cue.seenUntil(),
-                "frames are " + rate.timeOf(1) + " apart");
+        problems.warn(cue.location(), message(cue), hint());
     }
 
     /** Warns of each play by itself; of those that would not be listed any more nothing is put into words. */
     void warn(EvenPlays plays, PlannedPlays planned) {
-        int unlisted = 0;
+        String hint = hint();
         for (int number = 0; number < plays.count(); number++) {
             if (planned.firstFrame(number) == planned.endFrameExclusive(number)) {
-                if (problems.keepsWarnings()) {
-                    warn(plays.play(number));
-                } else {
-                    unlisted++;
-                }
+                int play = number;
+                problems.warnUnlikeOthers(plays.first().location(), () -> message(plays.play(play)), hint);
             }
         }
-        problems.countWarnings(unlisted);
+    }
+
+    private static String message(Cue cue) {
+        return "the cue is never seen: no frame falls between " + cue.at() + " and " + cue.seenUntil();
+    }
+
+    private String hint() {
+        return "frames are " + rate.timeOf(1) + " apart";
     }
 }

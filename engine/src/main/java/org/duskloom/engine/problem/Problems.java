@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -37,15 +38,18 @@ public final class Problems {
         warnings.add(new Problem(Severity.WARNING, location, message, hint));
     }
 
-    /** Whether another warning would be kept word for word, if there are not too many errors. */
-    public boolean keepsWarnings() {
-        return warnings.problems.size() < LIMIT;
-    }
-
-    /** Counts warnings that would not be kept word for word, none of them like any other. */
-    public void countWarnings(int more) {
-        warnings.count += more;
-        warnings.omitted += more;
+    /**
+     * Adds a warning that is like no other, as there may be millions of them.
+     *
+     * @param message asked only if it is kept word for word
+     */
+    public void warnUnlikeOthers(Location location, Supplier<String> message, String hint) {
+        if (warnings.problems.size() < LIMIT) {
+            warn(location, message.get(), hint);
+        } else {
+            warnings.count++;
+            warnings.omitted++;
+        }
     }
 
     /** How many errors were added, kept or not, repeats too. */

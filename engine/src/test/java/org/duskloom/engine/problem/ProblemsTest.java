@@ -3,6 +3,7 @@ package org.duskloom.engine.problem;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Comparator;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 class ProblemsTest {
@@ -76,13 +77,15 @@ class ProblemsTest {
     /** As many as if each had been told. */
     @Test
     void warningsCanBeCountedWithoutWords() {
-        for (int line = 1; line <= Problems.LIMIT; line++) {
-            assertThat(problems.keepsWarnings()).isTrue();
-            problems.warn(new Location("map.csv", line, 1), "odd", "");
+        AtomicInteger worded = new AtomicInteger();
+        for (int line = 1; line <= Problems.LIMIT + 7; line++) {
+            problems.warnUnlikeOthers(new Location("map.csv", line, 1), () -> "odd " + worded.incrementAndGet(), "");
         }
-        assertThat(problems.keepsWarnings()).isFalse();
-        problems.countWarnings(7);
-        assertThat(problems.inFileOrder()).hasSize(Problems.LIMIT);
+        assertThat(worded).hasValue(Problems.LIMIT);
+        assertThat(problems.inFileOrder())
+                .hasSize(Problems.LIMIT)
+                .extracting(Problem::message)
+                .endsWith("odd " + Problems.LIMIT);
         assertThat(problems.omittedWarnings()).isEqualTo(7);
         assertThat(problems.warningCount()).isEqualTo(Problems.LIMIT + 7);
     }
