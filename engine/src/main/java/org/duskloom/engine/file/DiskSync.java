@@ -135,8 +135,6 @@ final class DiskSync {
     }
 
     private static IOException rethrown(Throwable cause) {
-        return cause instanceof RuntimeException
-                ? new IOException(cause.getMessage(), cause)
-                : ThreadFault.of(cause);
+        return cause instanceof RuntimeException ? new IOException(cause.getMessage(), cause) : ThreadFault.of(cause);
     }
 }

@@ -12,8 +12,8 @@ class LazyFingerprintTest {
     @Test
     void isPutTogetherOnceAndOnlyWhenAskedFor() {
         AtomicInteger times = new AtomicInteger();
-        Supplier<Fingerprint> make =
-                () -> new FingerprintWriter("daisy/1").whole(times.incrementAndGet()).finish();
+        Supplier<Fingerprint> make = () ->
+                new FingerprintWriter("daisy/1").whole(times.incrementAndGet()).finish();
         LazyFingerprint fingerprint = new LazyFingerprint();
         assertThat(times).hasValue(0);
 

@@ -83,8 +83,7 @@ class StretchTest {
 
     private static FrameRenderer layer(String... cues) {
         String layers = "\"layers\": [{\"opacity\": 0.89, \"cues\": [" + String.join(", ", cues) + "]}]";
-        return new FrameRenderer(
-                TestShow.of(map(new Random(1)), layers).plan());
+        return new FrameRenderer(TestShow.of(map(new Random(1)), layers).plan());
     }
 
     private static int firstCode(FrameReader whole) throws IOException {
