@@ -33,9 +33,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** Holds the reader to the JDK's writer of still pictures, and to W3C Portable Network Graphics, Third Edition. */
 class PngFileTest {
-    private static final int RED = 0xFFFF0000;
-    private static final int GREEN = 0xFF00FF00;
-    private static final int CLEAR = 0;
+    static final int RED = 0xFFFF0000;
+    static final int GREEN = 0xFF00FF00;
+    static final int CLEAR = 0;
 
     /** 1 x 1 red, stored without compression: a file that pngcheck 3.0.3 finds no fault with. */
     @Test
@@ -243,104 +243,12 @@ class PngFileTest {
                 .hasMessage("has more than 262144 chunks");
     }
 
-    /** Frames 0 to 2 of a row of three: red everywhere; green in the middle; red again on the left, then nothing. */
-    @ParameterizedTest
-    @CsvSource({
-        // What the second frame leaves behind: itself, transparency in its place, or what was there before it.
-        "0, FFFF0000 FF00FF00 FFFF0000, FF0000FF FF00FF00 FFFF0000",
-        "1, FFFF0000 FF00FF00 FFFF0000, FF0000FF 00000000 FFFF0000",
-        "2, FFFF0000 FF00FF00 FFFF0000, FF0000FF FFFF0000 FFFF0000"
-    })
-    void leavesBehindWhatItShould(int dispose, String second, String third) throws ImageException {
-        Film film = PngFile.read(PngBuilder.animation(
-                3,
-                1,
-                Frame.whole(3, 1, 1, 10, RED, RED, RED),
-                new Frame(1, 0, 1, 1, 1, 10, dispose, 0, GREEN),
-                new Frame(0, 0, 1, 1, 1, 10, 0, 0, 0xFF0000FF)));
-
-        assertThat(hex(film, 1)).isEqualTo(second);
-        assertThat(hex(film, 2)).isEqualTo(third);
-    }
-
-    /**
-     * Blue of alpha 128 over opaque red: (128 · 255 + 127 · 0) / 255 = 128 of blue, 127 of red. Over transparency it
-     * stays as it is. As the source, it replaces what was there.
-     */
-    @Test
-    void blends() throws ImageException {
-        int blue = 0x800000FF;
-        Film film = PngFile.read(PngBuilder.animation(
-                2,
-                1,
-                Frame.whole(2, 1, 1, 10, RED, CLEAR),
-                new Frame(0, 0, 2, 1, 1, 10, 2, 1, blue, blue),
-                new Frame(0, 0, 2, 1, 1, 10, 0, 0, blue, CLEAR)));
-
-        assertThat(hex(film, 1)).isEqualTo("FF7F0080 800000FF");
-        assertThat(hex(film, 2)).isEqualTo("800000FF 00000000");
-    }
-
-    /**
-     * Half-transparent green over half-transparent red: alpha 1/2 + 1/2 · 1/2 = 3/4, green 2/3 of the colour, red 1/3.
-     */
-    @Test
-    void blendsTranslucentOnes() throws ImageException {
-        Film film = PngFile.read(PngBuilder.animation(
-                1, 1, Frame.whole(1, 1, 1, 10, 0x80FF0000), new Frame(0, 0, 1, 1, 1, 10, 0, 1, 0x8000FF00)));
-
-        assertThat(hex(film, 1)).isEqualTo("C055AA00");
-    }
-
-    /** 1001/30000 s; a denominator of 0 stands for 100; no time at all becomes a tenth of a second. */
-    @Test
-    void readsDelays() throws ImageException {
-        Film film = PngFile.read(PngBuilder.animation(
-                1,
-                1,
-                Frame.whole(1, 1, 1001, 30000, RED),
-                Frame.whole(1, 1, 7, 0, RED),
-                Frame.whole(1, 1, 0, 50, RED),
-                Frame.whole(1, 1, 65535, 1, RED)));
-
-        assertThat(film.seconds()).containsExactly(1001 / 30000.0, 0.07, 0.1, 65535);
-    }
-
-    /** The image that readers without animations see need not be part of the animation. */
-    @Test
-    void leavesOutADefaultImageThatIsNoFrame() throws ImageException {
-        byte[] file = new PngBuilder()
-                .header(1, 1, 8, 6, false)
-                .animationControl(1)
-                .data(PngBuilder.rows(1, RED))
-                .frameControl(Frame.whole(1, 1, 1, 10))
-                .frameData(PngBuilder.rows(1, GREEN))
-                .end();
-        Film film = PngFile.read(file);
-
-        assertThat(film.count()).isEqualTo(1);
-        assertThat(film.images().get(0)).containsExactly(GREEN);
-    }
-
     /** The sizes are refused as the header says them: there are no pixels in these files at all. */
     @ParameterizedTest
     @CsvSource({"65535, 65535, 16 megapixels", "4097, 4096, 16 megapixels", "-1, 1, 16 megapixels", "0, 5, 0 x 5 pixels"
     })
     void refusesPicturesThatAreTooLarge(int width, int height, String message) {
         byte[] file = new PngBuilder().header(width, height, 8, 6, false).end();
-        assertThatThrownBy(() -> PngFile.read(file))
-                .isInstanceOf(ImageException.class)
-                .hasMessageContaining(message);
-    }
-
-    @ParameterizedTest
-    @CsvSource({"1, 1, 4097, 4096", "1, 1, -1, 4294967295 images", "4096, 4096, 5, 256 MB"})
-    void refusesAnimationsThatAreTooLong(int width, int height, int frames, String message) {
-        byte[] file = new PngBuilder()
-                .header(width, height, 8, 6, false)
-                .animationControl(frames)
-                .data(new byte[0])
-                .end();
         assertThatThrownBy(() -> PngFile.read(file))
                 .isInstanceOf(ImageException.class)
                 .hasMessageContaining(message);
@@ -408,41 +316,8 @@ class PngFileTest {
                 .end();
     }
 
-    @Test
-    void saysWhatIsDamagedInAnAnimation() {
-        assertDamaged(
-                PngBuilder.animation(2, 2, new Frame(1, 1, 2, 1, 1, 10, 0, 0, RED, RED)), "outside of the picture");
-        assertDamaged(PngBuilder.animation(1, 1, new Frame(0, 0, 1, 1, 1, 10, 3, 0, RED)), "no PNG has");
-        assertDamaged(PngBuilder.animation(1, 1, new Frame(0, 0, 1, 1, 1, 10, 0, 2, RED)), "no PNG has");
-        assertDamaged(PngBuilder.animation(1, 1), "0 images");
-        byte[] rows = PngBuilder.rows(1, RED);
-        assertDamaged(
-                new PngBuilder()
-                        .header(1, 1, 8, 6, false)
-                        .animationControl(2)
-                        .frameControl(Frame.whole(1, 1, 1, 1))
-                        .data(rows)
-                        .end(),
-                "2 images, but has 1");
-        assertDamaged(
-                new PngBuilder()
-                        .header(1, 1, 8, 6, false)
-                        .animationControl(1)
-                        .data(rows)
-                        .frameData(rows)
-                        .end(),
-                "not in order");
-        assertDamaged(
-                new PngBuilder()
-                        .header(1, 1, 8, 6, false)
-                        .animationControl(1)
-                        .data(rows)
-                        .chunk("fcTL", new byte[3])
-                        .end(),
-                "not in order");
-    }
-
-    private static void assertDamaged(byte[] file, String how) {
+    /** Refused as damaged, with words that say how and with a hint. */
+    static void assertDamaged(byte[] file, String how) {
         assertThatThrownBy(() -> PngFile.read(file)).isInstanceOfSatisfying(ImageException.class, e -> {
             assertThat(e).hasMessageStartingWith("is damaged: ").hasMessageContaining(how);
             assertThat(e.hint()).isNotEmpty();
@@ -469,13 +344,5 @@ class PngFileTest {
             }
         }
         assertThat(read).isPositive();
-    }
-
-    private static String hex(Film film, int image) {
-        return String.join(
-                " ",
-                Arrays.stream(film.images().get(image))
-                        .mapToObj(pixel -> String.format("%08X", pixel))
-                        .toList());
     }
 }
