@@ -11,7 +11,6 @@ import java.security.MessageDigest;
 import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
-import java.util.stream.Stream;
 import org.duskloom.engine.format.OutputKind;
 import org.duskloom.engine.link.Links;
 import org.junit.jupiter.api.Test;
@@ -34,7 +33,7 @@ class RenderCommandTest {
         assertThat(ran.err())
                 .matches("\\Q" + out + ": 80 frames, 20 pixels, \\E\\d+\\.\\d s\n"
                         + "flashing: [^\n]*; no guarantee for anyone\n");
-        assertThat(namesIn(out)).containsExactly("frames.json", "frames.rgb");
+        assertThat(RenderRuns.namesIn(out)).containsExactly("frames.json", "frames.rgb");
         byte[] frames = Files.readAllBytes(out.resolve("frames.rgb"));
         assertThat(frames).hasSize(Garden.FRAMES * Garden.PIXELS * 3);
         assertThat(Files.readString(out.resolve("frames.json"))).isEqualTo("""
@@ -74,8 +73,13 @@ class RenderCommandTest {
     @Test
     void sameBytesOnAnyNumberOfThreads() throws IOException {
         Path show = Garden.in(folder);
-        render(show, "one", "--threads", "1");
-        render(show.getParent().resolve("./../" + folder.getFileName() + "/show.json"), "four", "--threads", "4");
+        RenderRuns.render(folder, show, "one", "--threads", "1");
+        RenderRuns.render(
+                folder,
+                show.getParent().resolve("./../" + folder.getFileName() + "/show.json"),
+                "four",
+                "--threads",
+                "4");
         for (String name : List.of("frames.rgb", "frames.json")) {
             assertThat(folder.resolve("four").resolve(name))
                     .hasSameBinaryContentAs(folder.resolve("one").resolve(name));
@@ -85,108 +89,16 @@ class RenderCommandTest {
     @Test
     void partsJoinToTheWhole() throws IOException {
         Path show = Garden.in(folder);
-        render(show, "whole");
+        RenderRuns.render(folder, show, "whole");
         ByteArrayOutputStream joined = new ByteArrayOutputStream();
         for (String part : List.of("0..1", "1..33", "33..79", "79..80")) {
-            render(show, "part", "--frames", part, "--force");
+            RenderRuns.render(folder, show, "part", "--frames", part, "--force");
             joined.write(Files.readAllBytes(folder.resolve("part/frames.rgb")));
             assertThat(folder.resolve("part/frames.json"))
                     .content()
                     .contains("\"firstFrame\": " + part.substring(0, part.indexOf('.')) + ",");
         }
         assertThat(folder.resolve("whole/frames.rgb")).hasBinaryContent(joined.toByteArray());
-    }
-
-    /** The pictures are those that the strip command draws from the frames it needs. */
-    @Test
-    void drawsStrips() throws IOException {
-        Path show = Garden.in(folder);
-        render(show, "out", "--strip");
-        assertThat(namesIn(folder.resolve("out")))
-                .containsExactly("frames.json", "frames.rgb", "strip.png", "time.png");
-        assertThat(Ran.with("strip", show, "-o", folder.resolve("s.png"), "--by", "cue")
-                        .code())
-                .isZero();
-        assertThat(Ran.with("strip", show, "-o", folder.resolve("t.png"), "--kind", "time")
-                        .code())
-                .isZero();
-        assertThat(folder.resolve("out/strip.png")).hasSameBinaryContentAs(folder.resolve("s.png"));
-        assertThat(folder.resolve("out/time.png")).hasSameBinaryContentAs(folder.resolve("t.png"));
-    }
-
-    /** Of a display that one picture shows it is that picture; older ones go with the folder. */
-    @Test
-    void drawsTiles() throws IOException {
-        Path show = Garden.in(folder);
-        Path time = folder.resolve("out/time");
-        Files.createDirectories(time);
-        Files.writeString(time.resolve("20-39.png"), "old");
-        Ran refused =
-                Ran.with("render", show, "-o", folder.resolve("out"), "--tiles").without(folder);
-        assertThat(refused).isEqualTo(new Ran(1, "", "duskloom: out/time exists already; use --force to replace it\n"));
-        render(show, "out", "--strip", "--tiles", "--force");
-        assertThat(namesIn(folder.resolve("out")))
-                .containsExactly("frames.json", "frames.rgb", "strip.png", "time", "time.png");
-        assertThat(namesIn(time)).containsExactly("00-19.png");
-        assertThat(time.resolve("00-19.png")).hasSameBinaryContentAs(folder.resolve("out/time.png"));
-        assertThat(folder.resolve("out/frames.json")).content().doesNotContain("png");
-        assertThat(Ran.with("render", show, "-o", folder.resolve("out"), "--force")
-                        .without(folder)
-                        .err())
-                .contains("out/time is of an earlier rendering; --tiles draws it anew\n");
-    }
-
-    /** A folder that holds anything else would be lost. */
-    @Test
-    void tilesDoNotReplaceAFolderOfSomethingElse() throws IOException {
-        Path show = Garden.in(folder);
-        Path notes = folder.resolve("out/time/notes.txt");
-        Files.createDirectories(notes.getParent());
-        Files.writeString(notes, "old");
-        assertThat(Ran.with("render", show, "-o", folder.resolve("out"), "--tiles", "--force")
-                        .code())
-                .isEqualTo(1);
-        assertThat(notes).hasContent("old");
-        assertThat(namesIn(folder.resolve("out"))).containsExactly("time");
-    }
-
-    /** 65,600 pixels: time.png has every fifth; tiles have all, in six pictures, as a prop of 15,900 stays whole. */
-    @Test
-    void ofManyPixelsTimeHasSomeAndTilesHaveAll() throws IOException {
-        Path show = Garden.in(folder, "2s");
-        StringBuilder csv = new StringBuilder("prop,pixel,x,y\n");
-        for (int pixel = 0; pixel < 65_600; pixel++) {
-            int first = pixel < 600 ? 0 : pixel < 16_500 ? 600 : 16_500;
-            csv.append(first == 0 ? "daisy-1" : first == 600 ? "daisy-2" : "fence");
-            csv.append(',').append(pixel + 1 - first).append(',').append(pixel).append(",0\n");
-        }
-        Files.writeString(folder.resolve("map.csv"), csv);
-        Path out = folder.resolve("out");
-        String told = "out/time.png shows one pixel in 5; --tiles draws all of them, into several pictures\n";
-        assertThat(Ran.with("render", show, "-o", out, "--frames", "0..3", "--strip")
-                        .without(folder)
-                        .err())
-                .contains(told);
-        Ran ran = Ran.with("render", show, "-o", out, "--frames", "0..3", "--strip", "--tiles", "--force")
-                .without(folder);
-        assertThat(ran.code()).as(ran.err()).isZero();
-        assertThat(ran.err()).doesNotContain("one pixel in");
-        assertThat(namesIn(out.resolve("time")))
-                .containsExactly(
-                        "00000-00599.png",
-                        "00600-16499.png",
-                        "16500-32499.png",
-                        "32500-48499.png",
-                        "48500-64499.png",
-                        "64500-65599.png");
-    }
-
-    @ParameterizedTest
-    @ValueSource(strings = {"--strip", "--tiles"})
-    void picturesNeedAFolder(String option) throws IOException {
-        Ran ran = Ran.with("render", Garden.in(folder), "-o", "-", option);
-        assertThat(ran.code()).isEqualTo(2);
-        assertThat(ran.err()).contains(option + " needs a folder, and -o is the standard output");
     }
 
     @ParameterizedTest
@@ -200,7 +112,7 @@ class RenderCommandTest {
         assertThat(ran)
                 .isEqualTo(new Ran(1, "", "duskloom: out/" + name + " exists already; use --force to replace it\n"));
         assertThat(old).hasContent("old");
-        assertThat(namesIn(folder.resolve("out"))).containsExactly(name);
+        assertThat(RenderRuns.namesIn(folder.resolve("out"))).containsExactly(name);
     }
 
     @Test
@@ -209,36 +121,21 @@ class RenderCommandTest {
         Path out = Files.createDirectory(folder.resolve("out"));
         Files.writeString(out.resolve("frames.rgb"), "old");
         Files.writeString(out.resolve("frames.json"), "old");
-        render(show, "out", "--force");
-        render(show, "fresh");
+        RenderRuns.render(folder, show, "out", "--force");
+        RenderRuns.render(folder, show, "fresh");
         assertThat(out.resolve("frames.rgb")).hasSameBinaryContentAs(folder.resolve("fresh/frames.rgb"));
         assertThat(out.resolve("frames.json")).hasSameBinaryContentAs(folder.resolve("fresh/frames.json"));
-        assertThat(namesIn(out)).containsExactly("frames.json", "frames.rgb");
-    }
-
-    @Test
-    void tellsOfPicturesThatItDidNotDrawAnew() throws IOException {
-        Path show = Garden.in(folder);
-        Path out = folder.resolve("out");
-        render(show, "out", "--strip");
-        assertThat(Ran.with("render", show, "-o", out, "--force")
-                        .without(folder)
-                        .err())
-                .contains("""
-                        out/strip.png is of an earlier rendering; --strip draws it anew
-                        out/time.png is of an earlier rendering; --strip draws it anew
-                        """);
-        assertThat(Ran.with("render", show, "-o", out, "--force", "--strip").err())
-                .doesNotContain("earlier");
+        assertThat(RenderRuns.namesIn(out)).containsExactly("frames.json", "frames.rgb");
     }
 
     /** NumPy Enhancement Proposal 1: the numbers stand behind the header, here one of 128 bytes. */
     @Test
     void writesSeveralKindsInOnePass() throws IOException {
         Path show = Garden.in(folder);
-        render(show, "rgb");
-        render(show, "both", "--as", "npy, rgb");
-        assertThat(namesIn(folder.resolve("both"))).containsExactly("frames.json", "frames.npy", "frames.rgb");
+        RenderRuns.render(folder, show, "rgb");
+        RenderRuns.render(folder, show, "both", "--as", "npy, rgb");
+        assertThat(RenderRuns.namesIn(folder.resolve("both")))
+                .containsExactly("frames.json", "frames.npy", "frames.rgb");
         byte[] frames = Files.readAllBytes(folder.resolve("rgb/frames.rgb"));
         assertThat(folder.resolve("both/frames.rgb")).hasBinaryContent(frames);
         byte[] array = Files.readAllBytes(folder.resolve("both/frames.npy"));
@@ -256,9 +153,9 @@ class RenderCommandTest {
     @Test
     void singleFilesAreThePiecesOfTheWhole() throws IOException {
         Path show = Garden.in(folder);
-        render(show, "out", "--as", "rgb,singles", "--frames", "60..80");
+        RenderRuns.render(folder, show, "out", "--as", "rgb,singles", "--frames", "60..80");
         byte[] frames = Files.readAllBytes(folder.resolve("out/frames.rgb"));
-        List<String> names = namesIn(folder.resolve("out/frames"));
+        List<String> names = RenderRuns.namesIn(folder.resolve("out/frames"));
         assertThat(names).hasSize(20).startsWith("00000060.rgb").endsWith("00000079.rgb");
         for (int i = 0; i < 20; i++) {
             assertThat(folder.resolve("out/frames").resolve(names.get(i)))
@@ -270,9 +167,9 @@ class RenderCommandTest {
     @Test
     void theDigestIsTheSameInEveryKind() throws IOException {
         Path show = Garden.in(folder);
-        render(show, "rgb");
-        render(show, "npy", "--as", "npy");
-        assertThat(namesIn(folder.resolve("npy"))).containsExactly("frames.json", "frames.npy");
+        RenderRuns.render(folder, show, "rgb");
+        RenderRuns.render(folder, show, "npy", "--as", "npy");
+        assertThat(RenderRuns.namesIn(folder.resolve("npy"))).containsExactly("frames.json", "frames.npy");
         assertThat(digestIn("npy")).isEqualTo(digestIn("rgb")).hasSize(64);
     }
 
@@ -285,7 +182,7 @@ class RenderCommandTest {
     @Test
     void tellsOfFramesThatItDidNotWriteAnew() throws IOException {
         Path show = Garden.in(folder);
-        render(show, "out", "--as", "rgb");
+        RenderRuns.render(folder, show, "out", "--as", "rgb");
         Ran ran = Ran.with("render", show, "-o", folder.resolve("out"), "--as", "npy", "--force")
                 .without(folder);
         assertThat(ran.err()).contains("out/frames.rgb is of an earlier rendering; --as rgb writes it anew\n");
@@ -353,7 +250,7 @@ class RenderCommandTest {
                                 "duskloom render: link/frames.json is an input (garden/frames.json);"
                                         + " give the output a name of its own\n'duskloom render --help' shows what it takes.\n"));
         assertThat(named).hasBinaryContent(before);
-        assertThat(namesIn(garden)).containsExactly("frames.json", "map.csv");
+        assertThat(RenderRuns.namesIn(garden)).containsExactly("frames.json", "map.csv");
     }
 
     @Test
@@ -389,19 +286,6 @@ class RenderCommandTest {
                 .matches("duskloom: cannot write out/frames\\.rgb: it needs 77\\.8 TB, and [0-9.]+ [kMGT]B are free;"
                         + " render fewer --frames, or somewhere else");
         assertThat(folder.resolve("out")).doesNotExist();
-    }
-
-    private void render(Path show, String name, String... options) {
-        Object[] arguments = Stream.concat(Stream.of("render", show, "-o", folder.resolve(name)), Stream.of(options))
-                .toArray();
-        Ran ran = Ran.with(arguments);
-        assertThat(ran.code()).as(ran.err()).isZero();
-    }
-
-    private static List<String> namesIn(Path folder) throws IOException {
-        try (Stream<Path> entries = Files.list(folder)) {
-            return entries.map(entry -> entry.getFileName().toString()).sorted().toList();
-        }
     }
 
     private static String sha256(byte[] bytes) throws Exception {
