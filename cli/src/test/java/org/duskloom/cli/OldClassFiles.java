@@ -72,14 +72,15 @@ final class OldClassFiles {
         };
     }
 
-    private static byte[] read(ZipFile from, ZipEntry entry) throws IOException {
+    /** The bytes of an entry. */
+    static byte[] read(ZipFile from, ZipEntry entry) throws IOException {
         try (InputStream in = from.getInputStream(entry)) {
             return in.readAllBytes();
         }
     }
 
     /** Sizes are found anew: this may be another class, and another zlib packs to another size. */
-    private static void write(ZipOutputStream out, ZipEntry entry, byte[] bytes) throws IOException {
+    static void write(ZipOutputStream out, ZipEntry entry, byte[] bytes) throws IOException {
         ZipEntry written = new ZipEntry(entry);
         written.setMethod(ZipEntry.DEFLATED);
         written.setCompressedSize(-1);
