@@ -146,7 +146,8 @@ public final class Expected {
         return Optional.empty();
     }
 
-    private static String shown(Node node) {
+    /** A value for messages: itself if it is short, else what it is. */
+    public static String shown(Node node) {
         if (node instanceof TextNode text) {
             return "the text " + Quoted.of(text.value());
         }

@@ -32,6 +32,7 @@ final class CanvasCompiler {
     private final SharedKernels.Key identity;
     private final SharedKernels kernels;
     private final Problems problems;
+    private final FirstFaults faults;
     private final LayoutDoubts layoutDoubts;
     private final IntSupplier freshBrush;
     private final Optional<FrameBeats> beats;
@@ -52,6 +53,7 @@ final class CanvasCompiler {
             Settings settings,
             SharedKernels kernels,
             Problems problems,
+            FirstFaults faults,
             LayoutDoubts layoutDoubts,
             IntSupplier freshBrush,
             Optional<FrameBeats> beats) {
@@ -61,6 +63,7 @@ final class CanvasCompiler {
         this.settings = settings;
         this.kernels = kernels;
         this.problems = problems;
+        this.faults = faults;
         this.layoutDoubts = layoutDoubts;
         this.freshBrush = freshBrush;
         this.beats = beats;
@@ -184,7 +187,8 @@ final class CanvasCompiler {
 
     private void report(SettingException refusal, Cue play) {
         if (refusal.inFile().isEmpty()) {
-            problems.error(place(play, refusal.setting()), effect.name() + ": " + refusal.getMessage(), refusal.hint());
+            String message = effect.name() + FirstFaults.in(play) + ": " + refusal.getMessage();
+            faults.error(play, place(play, refusal.setting()), message, refusal.hint());
         }
         refusal.inFile().forEach(fault -> problems.error(fault.location(), fault.message(), fault.hint()));
     }

@@ -68,7 +68,7 @@ final class EvenPlanner {
                         beats,
                         (play, span) -> CueFingerprint.later(timeline, play, span, compiler)
                                 .get()));
-        planned.ifPresent(found -> unseen.warn(plays, found));
+        planned.ifPresent(found -> unseen.add(plays, found));
         return planned;
     }
 

@@ -38,6 +38,7 @@ public final class PlanCompiler {
     private final Problems problems;
     private final KernelShelf shelf;
     private final Optional<FrameBeats> beats;
+    private final FirstFaults faults;
     private final SettingsReader settingsReader;
     private final LayoutDoubts layoutDoubts;
     private final UnseenCues unseen;
@@ -143,9 +144,10 @@ public final class PlanCompiler {
                 .times()
                 .beats()
                 .map(music -> new FrameBeats(music, show.timeline().rate()));
-        this.settingsReader = new SettingsReader(show, beats, problems);
+        this.faults = new FirstFaults(problems);
+        this.settingsReader = new SettingsReader(show, beats, faults, problems);
         this.layoutDoubts = new LayoutDoubts(show.map(), problems);
-        this.unseen = new UnseenCues(show.timeline().rate(), problems);
+        this.unseen = new UnseenCues(show.timeline().rate());
     }
 
     /**
@@ -186,6 +188,7 @@ public final class PlanCompiler {
             effect(look.effect()).ifPresent(effect -> settingsReader.check(effect, look.with()));
         }
         timeline.scenes().all().forEach(scene -> check(scene, scenes.hasPlayed(scene)));
+        unseen.warn(problems);
         if (!problems.hasErrors()) {
             settingsReader.warnOfSlips();
             warnings.forEach(Runnable::run);
@@ -285,7 +288,7 @@ public final class PlanCompiler {
                 key -> key.fingerprint(effect.settings(), path -> show.files().sha256Hex(path)));
         SharedKernels.Key identity = new SharedKernels.Key(geometry, effect, print);
         SharedKernels shared = kernels.computeIfAbsent(identity, key -> new SharedKernels(show, key, settings, shelf));
-        return new CanvasCompiler(show, settings, shared, problems, layoutDoubts, () -> brushCount++, beats);
+        return new CanvasCompiler(show, settings, shared, problems, faults, layoutDoubts, () -> brushCount++, beats);
     }
 
     private void warnOfUselessOrder(Effect effect, Cue cue) {
@@ -322,7 +325,7 @@ public final class PlanCompiler {
         PlannedCue.CueSpan span = span(cue);
         PlannedCue.CanvasSet canvases = compiler.compile(play, span.frames());
         if (span.frames().isEmpty() && !play.isCut()) {
-            unseen.warn(cue);
+            unseen.add(cue);
         }
         PlannedCue.Body body = new PlannedCue.Body(
                 play,

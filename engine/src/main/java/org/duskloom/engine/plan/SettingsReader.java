@@ -36,6 +36,7 @@ import org.duskloom.engine.text.Quoted;
 import org.duskloom.engine.time.ExactTime;
 import org.duskloom.engine.time.Lapse;
 import org.duskloom.engine.time.Pulse;
+import org.duskloom.engine.time.TimeContext;
 import org.duskloom.engine.time.TimeText;
 import org.duskloom.engine.timeline.Cue;
 import org.duskloom.engine.timeline.NamedPalette;
@@ -54,6 +55,7 @@ final class SettingsReader {
     private final Problems problems;
     private final CurveBook curves;
     private final HitsReader hits;
+    private final FirstFaults faults;
     private final Set<String> palettesUsed = new HashSet<>();
     private final List<Runnable> warnings = new ArrayList<>();
     /** Those in which nothing was found wrong. */
@@ -62,9 +64,10 @@ final class SettingsReader {
     private final Map<Double, NumberTrack> opacities = new HashMap<>();
 
     /** @param beats of the music */
-    SettingsReader(Show show, Optional<FrameBeats> beats, Problems problems) {
+    SettingsReader(Show show, Optional<FrameBeats> beats, FirstFaults faults, Problems problems) {
         this.show = show;
         this.problems = problems;
+        this.faults = faults;
         this.curves = new CurveBook(show, beats, problems);
         this.hits = new HitsReader(show.timeline(), beats, problems);
     }
@@ -94,12 +97,12 @@ final class SettingsReader {
         KeyReader keys = keys(cue);
         for (Field field : cue.with()) {
             setting(field, effect, byName)
-                    .ifPresent(setting -> value(setting, field.value(), what(setting, effect), keys)
+                    .ifPresent(setting -> faults.read(cue, field, () -> value(setting, field.value(), what(setting, effect, field, cue), keys))
                             .ifPresent(value -> given.put(setting, value)));
         }
         for (Field field : cue.changes()) {
             setting(field, effect, byName)
-                    .ifPresent(setting -> changed(setting, field, what(setting, effect), keys)
+                    .ifPresent(setting -> faults.read(cue, field, () -> changed(setting, field, effect, cue, keys))
                             .ifPresent(value -> given.put(setting, value)));
         }
         return Settings.of(given);
@@ -133,17 +136,20 @@ final class SettingsReader {
     }
 
     /** What a repeat adds to a setting that is not written, on top of its default. */
-    private Optional<?> changed(Setting<?> setting, Field change, String what, KeyReader keys) {
+    private Optional<?> changed(Setting<?> setting, Field change, Effect effect, Cue cue, KeyReader keys) {
         if (setting instanceof NumberSetting number && change.value() instanceof NumberNode added) {
-            return value(setting, added.added(number.standard().at(0), 1), what, keys);
+            NumberNode sum = added.added(number.standard().at(0), 1);
+            return value(setting, sum, what(setting, effect, change, cue), keys);
         }
-        boolean counts = setting instanceof NumberSetting;
+        String given = change.value() instanceof NumberNode
+                ? "a number to add, but " + what(setting, effect) + " is none"
+                : Expected.shown(change.value());
         problems.error(
                 change.nameLocation(),
-                "the change of " + Quoted.of(change.name()) + " per repeat cannot be made",
-                counts
+                "the change of " + Quoted.of(change.name()) + " per repeat is " + given,
+                setting instanceof NumberSetting
                         ? "give a number to add to " + setting.standardText()
-                                + ", its default, or a list of values to go" + " through"
+                                + ", its default, or a list of values to go through"
                         : "give a list of values to go through");
         return Optional.empty();
     }
@@ -238,11 +244,10 @@ final class SettingsReader {
     }
 
     private Optional<?> duration(DurationSetting setting, Node node, String what) {
-        Optional<Lapse> time = Values.length(node, what, show.timeline().lengths(), problems);
-        if (time.isPresent() && time.get().isZero() && !setting.zeroAllowed()) {
-            problems.error(node.location(), what + " is zero", "it must be longer");
-            return Optional.empty();
-        }
+        TimeContext lengths = show.timeline().lengths();
+        Optional<Lapse> time = setting.zeroAllowed()
+                ? Values.length(node, what, lengths, problems)
+                : Values.lengthAboveZero(node, what, lengths, problems);
         return time.map(length -> Optional.of(period(length, (TextNode) node)));
     }
 
@@ -269,6 +274,11 @@ final class SettingsReader {
         Optional<Path> path = text.flatMap(name -> show.files().locate(name, problems));
         return path.filter(found -> show.files().remember(text.orElseThrow(), found, problems))
                 .map(Optional::of);
+    }
+
+    /** A number may be another one in each play. */
+    private static String what(Setting<?> setting, Effect effect, Field field, Cue cue) {
+        return what(setting, effect) + (field.value() instanceof NumberNode ? FirstFaults.in(cue) : "");
     }
 
     private static String what(Setting<?> setting, Effect effect) {

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -38,18 +37,9 @@ public final class Problems {
         warnings.add(new Problem(Severity.WARNING, location, message, hint));
     }
 
-    /**
-     * Adds a warning that is like no other, as there may be millions of them.
-     *
-     * @param message asked only if it is kept word for word
-     */
-    public void warnUnlikeOthers(Location location, Supplier<String> message, String hint) {
-        if (warnings.problems.size() < LIMIT) {
-            warn(location, message.get(), hint);
-        } else {
-            warnings.count++;
-            warnings.omitted++;
-        }
+    /** Counts an error once more that is kept already in words of another place of the same slip. */
+    public void countAgain() {
+        errors.count++;
     }
 
     /** How many errors were added, kept or not, repeats too. */

@@ -23,6 +23,8 @@ import org.duskloom.engine.text.Quoted;
  */
 public final class TimeText {
     private static final int LONGEST = 200;
+    private static final String ANY = "it must be 0s or later";
+    private static final String ABOVE_ZERO = "it must be longer than 0s";
     private static final Pattern MUSIC = Pattern.compile("[0-9.](b| ?bars?)\\b");
     private static final Pattern OFFSET = Pattern.compile("([+-])([^+-]*)");
 
@@ -36,7 +38,23 @@ public final class TimeText {
     public static ExactTime parse(String text, TimeContext context) throws TextFormatException {
         ExactTime time = parseSigned(text, context);
         if (time.isNegative()) {
-            throw negative(text, time);
+            throw negative(text, time, ANY);
+        }
+        return time;
+    }
+
+    /**
+     * Reads a time above zero.
+     *
+     * @throws TextFormatException if it cannot be read or is zero or negative
+     */
+    public static ExactTime parseAboveZero(String text, TimeContext context) throws TextFormatException {
+        ExactTime time = parseSigned(text, context);
+        if (time.isNegative()) {
+            throw negative(text, time, ABOVE_ZERO);
+        }
+        if (time.isZero()) {
+            throw refuse(text, "is zero", ABOVE_ZERO);
         }
         return time;
     }
@@ -65,7 +83,20 @@ public final class TimeText {
      * @throws TextFormatException if it cannot be read
      */
     public static Lapse parseLength(String text, TimeContext context) throws TextFormatException {
-        return exactly(text, context, () -> length(text.strip(), context));
+        return exactly(text, context, () -> length(text.strip(), "it must be 0s or longer", context));
+    }
+
+    /**
+     * The same above zero.
+     *
+     * @throws TextFormatException if it cannot be read or is zero
+     */
+    public static Lapse parseLengthAboveZero(String text, TimeContext context) throws TextFormatException {
+        Lapse lapse = exactly(text, context, () -> length(text.strip(), ABOVE_ZERO, context));
+        if (lapse.isZero()) {
+            throw refuse(text, "is zero", ABOVE_ZERO);
+        }
+        return lapse;
     }
 
     private static <T> T exactly(String text, TimeContext context, Reading<T> reading) throws TextFormatException {
@@ -131,14 +162,14 @@ public final class TimeText {
         return TimeTerm.parse(time, time, context).place(context);
     }
 
-    private static Lapse length(String time, TimeContext context) throws TextFormatException {
+    private static Lapse length(String time, String allowed, TimeContext context) throws TextFormatException {
         if (namesMark(time)) {
             throw refuse(time, "starts from a cue or a marker, which cannot be used here", TimeTerm.usable(context));
         }
         String unsigned = isSigned(time) ? time.substring(1) : time;
         Lapse lapse = TimeTerm.parse(unsigned, time, context).lapse(context);
         if (time.startsWith("-") && !lapse.isZero()) {
-            throw negative(time, lapse.from(ExactTime.ZERO).negated());
+            throw negative(time, lapse.from(ExactTime.ZERO).negated(), allowed);
         }
         return lapse;
     }
@@ -169,9 +200,9 @@ public final class TimeText {
         return total;
     }
 
-    private static TextFormatException negative(String text, ExactTime time) {
+    private static TextFormatException negative(String text, ExactTime time, String allowed) {
         String message = "the time " + Quoted.of(text) + " is negative (" + time + ")";
-        return new TextFormatException(message, "it must be 0s or later");
+        return new TextFormatException(message, allowed);
     }
 
     private static TextFormatException refuse(String time, String what, String hint) {

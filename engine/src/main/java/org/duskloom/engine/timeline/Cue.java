@@ -17,6 +17,7 @@ import org.duskloom.engine.time.ExactTime;
  * @param name what it is called; empty where it has no name
  * @param randomKey what its random choices are keyed by, see {@link RandomKeys}; for repeats, by the number of the play
  *     too
+ * @param play which play of a repeat it is, counted from 1; 0 where the cue is not repeated
  * @param at its start
  * @param end its end, which is no longer part of it
  * @param seenUntil where it is cut off if that is before its end, else its end; its clock and its fades go by the end
@@ -34,6 +35,7 @@ public record Cue(
         Location location,
         String name,
         String randomKey,
+        int play,
         ExactTime at,
         ExactTime end,
         ExactTime seenUntil,
@@ -66,17 +68,18 @@ public record Cue(
     /** The same so much later, cut off where what it stands in is. */
     public Cue moved(ExactTime shift, ExactTime cut) {
         Plays.Times times = new Plays.Times(at.plus(shift), end.plus(shift));
-        return again(randomKey, times, Played.earlier(seenUntil.plus(shift), cut), fade, with, changes);
+        return again(randomKey, play, times, Played.earlier(seenUntil.plus(shift), cut), fade, with, changes);
     }
 
     /**
      * Another play of it: at its own time, with settings and random choices of its own.
      *
+     * @param number which, counted from 1; 0 where it is the only one
      * @param cut where it is cut off
      */
-    Cue repeated(int play, Plays.Times times, ExactTime cut, Fade own, SettingSteps.Changed settings) {
-        String key = play == 0 ? randomKey : randomKey + "#" + play;
-        return again(key, times, Played.earlier(times.end(), cut), own, settings.with(), settings.beside());
+    Cue repeated(int number, Plays.Times times, ExactTime cut, Fade own, SettingSteps.Changed settings) {
+        String key = number <= 1 ? randomKey : randomKey + "#" + (number - 1);
+        return again(key, number, times, Played.earlier(times.end(), cut), own, settings.with(), settings.beside());
     }
 
     /** The same with the settings that it has itself. */
@@ -85,11 +88,18 @@ public record Cue(
     }
 
     private Cue again(
-            String key, Plays.Times times, ExactTime seen, Fade own, List<Field> settings, List<Field> beside) {
+            String key,
+            int number,
+            Plays.Times times,
+            ExactTime seen,
+            Fade own,
+            List<Field> settings,
+            List<Field> beside) {
         return new Cue(
                 location,
                 name,
                 key,
+                number,
                 times.at(),
                 times.end(),
                 seen,

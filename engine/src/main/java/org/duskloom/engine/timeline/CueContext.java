@@ -71,12 +71,8 @@ record CueContext(String whole, TimeContext times, ExactTime end, SceneBook scen
 
     /** A length of time above zero. */
     Optional<Lapse> length(Fields fields, DeclaredField<Node> field) {
-        Optional<Lapse> length = orZero(fields, field);
-        if (length.isPresent() && length.get().isZero()) {
-            problems.error(fields.location(field), fields.label(field) + " is zero", "it must be longer");
-            return Optional.empty();
-        }
-        return length;
+        return fields.node(field)
+                .flatMap(node -> Values.lengthAboveZero(node, fields.label(field), times.withoutMarks(), problems));
     }
 
     /** A length of time that may be zero. */

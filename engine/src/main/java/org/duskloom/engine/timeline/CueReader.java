@@ -102,6 +102,7 @@ final class CueReader {
                 fields.location(),
                 open.name(),
                 randomKeys.of(open, seen.effect().get().value(), open.keyStart().orElseThrow()),
+                0,
                 first.at(),
                 first.end(),
                 first.end(),
@@ -123,6 +124,7 @@ final class CueReader {
                 fields.location(),
                 "",
                 "",
+                0,
                 ExactTime.ZERO,
                 context.end(),
                 context.end(),
@@ -141,7 +143,7 @@ final class CueReader {
         List<UnsoundCue> cues = new ArrayList<>();
         for (int play = 0; play < change.playsToSeeAll(); play++) {
             Cue cue = standIn.repeated(
-                    play, always, context.end(), Fade.NONE, change.appliedTo(seen.with(), play, problems));
+                    play + 1, always, context.end(), Fade.NONE, change.appliedTo(seen.with(), play, problems));
             cues.add(new UnsoundCue(cue, seen.effect().isPresent(), canBePrepared));
         }
         return cues;

@@ -32,7 +32,7 @@ public record EvenPlays(Cue first, EvenInstants starts, ExactTime cut) implement
     public Cue play(int number) {
         ExactTime at = starts.at(number);
         Plays.Times times = new Plays.Times(at, at.plus(first.length()));
-        return first.repeated(number, times, cut, first.fade());
+        return first.repeated(number + 1, times, cut, first.fade());
     }
 
     /** All of its plays, each made when it is asked for. */

@@ -44,7 +44,7 @@ record Plays(List<Times> times, ExactTime cut, SettingSteps change) {
         Fade own = fade.over(times.get(0), unheard);
         return unheard.hasErrors()
                 ? Optional.empty()
-                : Optional.of(new EvenPlays(first.repeated(0, times.get(0), cut, own), even.starts(), cut));
+                : Optional.of(new EvenPlays(first.repeated(1, times.get(0), cut, own), even.starts(), cut));
     }
 
     /**
@@ -58,7 +58,8 @@ record Plays(List<Times> times, ExactTime cut, SettingSteps change) {
             Times when = times.get(play);
             Fade own = fade.over(when, problems);
             if (first instanceof Cue cue) {
-                plays.add(cue.repeated(play, when, cut, own, change.appliedTo(cue.with(), play, problems)));
+                int number = times.size() == 1 ? 0 : play + 1;
+                plays.add(cue.repeated(number, when, cut, own, change.appliedTo(cue.with(), play, problems)));
             } else if (first instanceof SceneCue scene) {
                 plays.add(scene.repeated(play, when, cut, own));
             }

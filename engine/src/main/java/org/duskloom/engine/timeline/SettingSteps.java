@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.duskloom.engine.document.Expected;
 import org.duskloom.engine.document.Field;
 import org.duskloom.engine.document.ListNode;
 import org.duskloom.engine.document.Node;
@@ -84,14 +85,21 @@ record SettingSteps(List<Field> steps) {
         if (step.value() instanceof NumberNode added && base instanceof NumberNode start) {
             return Optional.of(added.added(start.value(), play));
         }
-        refuse(step, problems);
+        refuse(step, base, problems);
         return Optional.empty();
     }
 
-    private static void refuse(Field step, Problems problems) {
+    private static boolean isEmpty(Node node) {
+        return node instanceof ListNode list && list.items().isEmpty();
+    }
+
+    private static void refuse(Field step, Node base, Problems problems) {
+        String change = "the change of " + Quoted.of(step.name()) + " per repeat ";
         problems.error(
                 step.nameLocation(),
-                "the change of " + Quoted.of(step.name()) + " per repeat cannot be made",
+                step.value() instanceof NumberNode added
+                        ? change + "adds " + added.written() + " to " + Expected.shown(base)
+                        : change + "is " + (isEmpty(step.value()) ? "an empty list" : Expected.shown(step.value())),
                 "give a number to add to a plain number, or a list of values to go through");
     }
 }

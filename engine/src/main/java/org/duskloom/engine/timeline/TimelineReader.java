@@ -120,14 +120,7 @@ public final class TimelineReader {
 
     private ExactTime length(Fields fields, FrameRate rate, TimeContext times) {
         Optional<ExactTime> length = fields.node(TimelineFields.LENGTH)
-                .flatMap(node -> Values.time(node, fields.label(TimelineFields.LENGTH), times, problems));
-        if (length.isPresent() && length.get().isZero()) {
-            problems.error(
-                    fields.location(TimelineFields.LENGTH),
-                    fields.label(TimelineFields.LENGTH) + " is zero",
-                    "it must be longer");
-            return PLACEHOLDER_LENGTH;
-        }
+                .flatMap(node -> Values.timeAboveZero(node, fields.label(TimelineFields.LENGTH), times, problems));
         length.ifPresent(time -> checkFrameCount(rate, time, fields));
         return length.orElse(PLACEHOLDER_LENGTH);
     }

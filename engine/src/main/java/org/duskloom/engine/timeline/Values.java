@@ -39,6 +39,13 @@ public final class Values {
                 : time(node, what, problems, text -> TimeText.parse(text, context));
     }
 
+    /** An instant above zero. */
+    static Optional<ExactTime> timeAboveZero(Node node, String what, TimeContext context, Problems problems) {
+        return hasPlus(node, what, problems)
+                ? Optional.empty()
+                : time(node, what, problems, text -> TimeText.parseAboveZero(text, context));
+    }
+
     /** An instant, which may be negative; with a sign it counts from another one. */
     static Optional<ExactTime> timeFrom(
             Node node, String what, ExactTime from, TimeContext context, Problems problems) {
@@ -50,6 +57,13 @@ public final class Values {
         return hasPlus(node, what, problems)
                 ? Optional.empty()
                 : time(node, what, problems, text -> TimeText.parseLength(text, context));
+    }
+
+    /** A length of time above zero. */
+    public static Optional<Lapse> lengthAboveZero(Node node, String what, TimeContext context, Problems problems) {
+        return hasPlus(node, what, problems)
+                ? Optional.empty()
+                : time(node, what, problems, text -> TimeText.parseLengthAboveZero(text, context));
     }
 
     private static <T> Optional<T> time(Node node, String what, Problems problems, Parser<T> parser) {

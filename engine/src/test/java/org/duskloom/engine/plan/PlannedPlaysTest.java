@@ -6,7 +6,6 @@ import java.util.HashSet;
 import java.util.List;
 import org.duskloom.engine.map.Maps;
 import org.duskloom.engine.map.PixelMap;
-import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -165,16 +164,31 @@ class PlannedPlaysTest {
                 .containsExactly(1, 2, 3);
     }
 
-    /** Of thousands of plays that no frame falls on the same are told as if each were planned by itself. */
+    /** Of thousands of plays that no frame falls on it is told once how many, as if each were planned by itself. */
     @Test
-    void saysWhichAreNeverSeen() {
+    void saysOnceHowManyAreNeverSeen() {
         String cue = "\"at\": \"1ms\", \"for\": \"1ms\", \"repeat\": 9000";
-        List<String> told = neverSeen(show(cue, ""));
-        List<String> toldApart = neverSeen(show(cue, ", {\"scene\": \"s\"}"));
-        // One place in the list goes to the scene that nobody plays.
-        assertThat(told).hasSize(Problems.LIMIT - 1);
-        assertThat(toldApart).startsWith(told.toArray(String[]::new));
-        assertThat(told.get(0)).contains("never seen: no frame falls between 0.001s and 0.002s");
+        // A frame starts every 25 ms, and every 25th play begins with one.
+        assertThat(neverSeen(show(cue, "")))
+                .containsExactly("show.json:2:71: warning: 8640 plays of the cue are never seen: no frame falls between"
+                        + " 0.001s and 0.002s, where the first of them is; frames are 0.025s apart");
+        assertThat(neverSeen(show(cue, ", {\"scene\": \"s\"}"))).isEqualTo(neverSeen(show(cue, "")));
+    }
+
+    /** Of plays of 24 ms, 25 ms apart from the start on, each is seen; where they start later, the first may be not. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '`',
+            textBlock = """
+            "at": "1ms", "for": "24ms", "repeat": {"count": 3, "every": "30ms"} | play 1 of the cue is never seen: no frame falls between 0.001s and 0.025s
+            "at": "0s", "for": "24ms", "repeat": {"count": 3, "every": "51ms"}  | play 2 of the cue is never seen: no frame falls between 0.051s and 0.075s
+            "at": "1ms", "for": "24ms"                                          | the cue is never seen: no frame falls between 0.001s and 0.025s
+            """)
+    void saysWhichOneIsNeverSeen(String cue, String told) {
+        assertThat(neverSeen(show(cue, "")))
+                .containsExactly("show.json:2:71: warning: " + told + "; frames are 0.025s apart");
+        assertThat(neverSeen(show(cue, ", {\"scene\": \"s\"}"))).isEqualTo(neverSeen(show(cue, "")));
     }
 
     private static List<String> neverSeen(TestShow show) {

@@ -27,7 +27,7 @@ class SceneCompilerTest {
                         + " \"solid\", \"for\": \"1ms\", \"repeat\": 1000}]}]}}, \"layers\": [{\"cues\": [{\"scene\": \"s\","
                         + " \"repeat\": {\"count\": " + times + ", \"every\": \"10ms\"}}" + more + "]}]");
         List<Runnable> warnings = new ArrayList<>();
-        SettingsReader settings = new SettingsReader(show, Optional.empty(), problems);
+        SettingsReader settings = new SettingsReader(show, Optional.empty(), new FirstFaults(problems), problems);
         new SceneCompiler(show, problems, this::count, plays -> Optional.empty(), settings, warnings)
                 .cues(show.timeline().layers().get(0));
     }

@@ -203,7 +203,7 @@ class SettingsReaderTest {
                 "palette": {"stops": ["red"], "ciclic": true}
                     show.json:3:71: error: "palette" of probe has no field "ciclic"; did you mean "cyclic"?
                 "every": "0s"
-                    show.json:3:50: error: "every" of probe is zero; it must be longer
+                    show.json:3:50: error: "every" of probe: the time "0s" is zero; it must be longer than 0s
                 "every": 900
                     show.json:3:50: error: "every" of probe must be a time, not the number 900; write it with a unit, such as "900ms"
                 "every": 40
@@ -215,11 +215,11 @@ class SettingsReaderTest {
                 "every": "2"
                     show.json:3:50: error: "every" of probe: the time "2" has no unit; write "2s" for seconds or "2ms"
                 "every": "-1s"
-                    show.json:3:50: error: "every" of probe: the time "-1s" is negative (-1s); it must be 0s or later
+                    show.json:3:50: error: "every" of probe: the time "-1s" is negative (-1s); it must be longer than 0s
                 "every": "@chorus"
                     show.json:3:50: error: "every" of probe: the time "@chorus" starts from a cue or a marker, which cannot be used here; write a number and a unit, such as "3s", "250ms", "1:02.5" or "90f"
                 "rise": "-1ms"
-                    show.json:3:49: error: "rise" of probe: the time "-1ms" is negative (-0.001s); it must be 0s or later
+                    show.json:3:49: error: "rise" of probe: the time "-1ms" is negative (-0.001s); it must be 0s or longer
                 "every": {"keys": []}
                     show.json:3:50: error: "every" of probe cannot move; it has one value over the whole cue; to change the pace, move "phase"
                 "from": "center"
@@ -280,7 +280,7 @@ class SettingsReaderTest {
                     show.json:3:49: error: "size" of probe is 2; allowed: a number from 0 to 1
                     show.json:3:60: error: "arms" of probe must be a whole number, not the text "3"; write 3 without quotes
                     show.json:3:65: error: the effect probe has no setting "colour"; did you mean "color"?
-                    show.json:3:91: error: "every" of probe is zero; it must be longer
+                    show.json:3:91: error: "every" of probe: the time "0s" is zero; it must be longer than 0s
                 """);
     }
 

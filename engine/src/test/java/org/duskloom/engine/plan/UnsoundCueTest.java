@@ -62,7 +62,7 @@ class UnsoundCueTest {
                     show.json:3:59: error: play 5 of the cue ends at 15s; the timeline ends at 10s; "until" instead of "count" cuts the last play
                     show.json:3:83: error: the effect probe has no setting "siz"; did you mean "size"?
                     show.json:3:110: error: "from" of probe is "center"; did you mean "centre"? allowed: edge, centre
-                    show.json:3:121: error: the change of "color" per repeat cannot be made; give a list of values to go through
+                    show.json:3:121: error: the change of "color" per repeat is a number to add, but "color" of probe is none; give a list of values to go through
                 {"on": "fence", "effect": "probe", "for": "3s", "repeat": {"cont": 5, "change": {"siz": [1]}}}
                     show.json:3:59: error: "repeat" of a cue has neither "count" nor "until"; such as {"count": 4}
                     show.json:3:60: error: "repeat" of a cue has no field "cont"; did you mean "count"?
@@ -70,9 +70,19 @@ class UnsoundCueTest {
                 {"on": "fence", "effect": "probe", "for": "1s", "repeat": {"count": 3, "change": {"zz": 1}}}
                     show.json:3:83: error: the effect probe has no setting "zz"; allowed: size, arms, color, palette, every, rise, from, reverse, part, file, laps
                 {"on": "fence", "effect": "probe", "for": "1s", "repeat": {"count": 3, "change": {"size": "0.1"}}}
-                    show.json:3:83: error: the change of "size" per repeat cannot be made; give a number to add to 0.5, its default, or a list of values to go through
+                    show.json:3:83: error: the change of "size" per repeat is the text "0.1"; give a number to add to 0.5, its default, or a list of values to go through
                 {"on": "fence", "effect": "probe", "for": "1s", "repeat": {"count": 4, "change": {"size": 0.25}}}
-                    show.json:3:91: error: "size" of probe is 1.25; allowed: a number from 0 to 1
+                    show.json:3:91: error: "size" of probe in play 4 is 1.25; allowed: a number from 0 to 1
+                {"on": "fence", "effect": "probe", "for": "1s", "repeat": {"count": 9, "change": {"size": 0.25}}}
+                    show.json:3:91: error: "size" of probe in play 4 is 1.25; allowed: a number from 0 to 1
+                {"on": "fence", "effect": "probe", "for": "1s", "with": {"size": 2}, "repeat": {"count": 9, "change": {"size": 0.25}}}
+                    show.json:3:112: error: "size" of probe is 2; allowed: a number from 0 to 1
+                {"on": "fence", "effect": "probe", "for": "1s", "with": {"size": 0.5}, "repeat": {"count": 9, "change": {"size": [0, 1, 2, 3], "arms": -2}}}
+                    show.json:3:121: error: "size" of probe in play 3 is 2; allowed: a number from 0 to 1
+                    show.json:3:124: error: "size" of probe in play 4 is 3; allowed: a number from 0 to 1
+                    show.json:3:136: error: "arms" of probe in play 3 is -1; allowed: a whole number from 1 to 100
+                {"on": "fence", "effect": "probe", "for": "1s", "repeat": {"count": 2, "change": {"arms": 10}}}
+                    show.json:3:27: error: probe in play 2: size does not go with 13 arms
                 {"on": "fence", "effect": "probe", "for": "1s", "repeat": {"count": 2, "change": {"size": 1e999}}}
                     show.json:3:91: error: 1e999 is too large for a number; a number is finite, and a whole number at most 2^53 - 1 = 9007199254740991
                 """);

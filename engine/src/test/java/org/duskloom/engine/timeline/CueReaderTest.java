@@ -147,9 +147,9 @@ class CueReaderTest {
                 {"on": "x", "effect": "e", "at": "10s"}
                     show.json:5:34: error: the cue starts at 10s and ends at 10s; it must end after it starts
                 {"on": "x", "effect": "e", "for": "0s"}
-                    show.json:5:35: error: "for" of a cue is zero; it must be longer
+                    show.json:5:35: error: "for" of a cue: the time "0s" is zero; it must be longer than 0s
                 {"on": "x", "effect": "e", "for": "-2s"}
-                    show.json:5:35: error: "for" of a cue: the time "-2s" is negative (-2s); it must be 0s or later
+                    show.json:5:35: error: "for" of a cue: the time "-2s" is negative (-2s); it must be longer than 0s
                 {"on": "x", "effect": "e", "at": "9s", "for": "2s"}
                     show.json:5:47: error: the cue ends at 11s; the timeline ends at 10s; without "for" the cue lasts until then
                 {"on": "x", "effect": "e", "for": "2s", "until": "3s"}

@@ -117,7 +117,7 @@ class RepeatTest {
                     show.json:5:51: error: "repeat" of a cue has neither "count" nor "until"; such as {"count": 4}
                     show.json:5:52: error: "repeat" of a cue has no field "cont"; did you mean "count"?
                 {"on": "x", "effect": "e", "for": "3s", "repeat": {"count": 3, "every": "0s"}}
-                    show.json:5:73: error: "every" of "repeat" of a cue is zero; it must be longer
+                    show.json:5:73: error: "every" of "repeat" of a cue: the time "0s" is zero; it must be longer than 0s
                 {"on": "x", "effect": "e", "for": "3s", "repeat": 5}
                     show.json:5:51: error: play 5 of the cue ends at 15s; the timeline ends at 10s; "until" instead of "count" cuts the last play
                 {"on": "x", "effect": "e", "for": "3s", "repeat": {"count": 2, "every": "7001ms"}}
@@ -131,11 +131,11 @@ class RepeatTest {
                 {"on": "x", "effect": "e", "for": "1s", "repeat": {"until": "11s"}}
                     show.json:5:61: error: "until" of "repeat" of a cue is 11s; the timeline ends at 10s
                 {"on": "x", "effect": "e", "for": "1s", "repeat": {"count": 3, "change": {"phase": []}}}
-                    show.json:5:75: error: the change of "phase" per repeat cannot be made; give a number to add to a plain number, or a list of values to go through
+                    show.json:5:75: error: the change of "phase" per repeat is an empty list; give a number to add to a plain number, or a list of values to go through
                 {"on": "x", "effect": "e", "for": "1s", "repeat": {"count": 3, "change": [1]}}
                     show.json:5:74: error: "change" of "repeat" of a cue must be an object { }, not a list
                 {"on": "x", "effect": "e", "for": "1s", "with": {"color": "red"}, "repeat": {"count": 3, "change": {"color": 1}}}
-                    show.json:5:101: error: the change of "color" per repeat cannot be made; give a number to add to a plain number, or a list of values to go through
+                    show.json:5:101: error: the change of "color" per repeat adds 1 to the text "red"; give a number to add to a plain number, or a list of values to go through
                 """);
     }
 

@@ -106,26 +106,34 @@ class SettingStepsTest {
 
     /** What neither adds up nor goes round is told where the change stands, and the setting is as it was written. */
     @ParameterizedTest
-    @ValueSource(
-            strings = {"{\"a\": \"red\"}", "{\"a\": [1, 2]}", "{\"a\": {\"keys\": [[\"0s\", 1]]}}", "{\"a\": true}"})
-    void onlyPlainNumbersCanBeAddedTo(String with) {
-        SettingSteps.Changed changed = play(3, with, "{\"a\": 2}");
+    @CsvSource(delimiter = '|', textBlock = """
+            {"a": "red"}                   | the text "red"
+            {"a": [1, 2]}                  | a list
+            {"a": {"keys": [["0s", 1]]}}   | an object
+            {"a": true}                    | true
+            """)
+    void onlyPlainNumbersCanBeAddedTo(String with, String shown) {
+        SettingSteps.Changed changed = play(3, with, "{\"a\": 2.5}");
         assertThat(changed.with()).isEqualTo(fields(with));
         assertThat(changed.beside()).isEmpty();
         assertThat(Inputs.shown(problems))
-                .containsExactly(
-                        "in.json:1:2: error: the change of \"a\" per repeat cannot be made; give a number to add"
-                                + " to a plain number, or a list of values to go through");
+                .containsExactly("in.json:1:2: error: the change of \"a\" per repeat adds 2.5 to " + shown
+                        + "; give a number to add to a plain number, or a list of values to go through");
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"[]", "\"red\"", "{}", "null", "true"})
-    void aChangeIsANumberOrAListWithSomethingInIt(String change) {
+    @CsvSource(delimiter = '|', textBlock = """
+            []    | an empty list
+            "red" | the text "red"
+            {}    | an object
+            null  | null
+            true  | true
+            """)
+    void aChangeIsANumberOrAListWithSomethingInIt(String change, String shown) {
         play(0, "{\"a\": 1}", "{\"a\": " + change + "}");
         assertThat(Inputs.shown(problems))
-                .containsExactly(
-                        "in.json:1:2: error: the change of \"a\" per repeat cannot be made; give a number to add"
-                                + " to a plain number, or a list of values to go through");
+                .containsExactly("in.json:1:2: error: the change of \"a\" per repeat is " + shown
+                        + "; give a number to add to a plain number, or a list of values to go through");
     }
 
     /** A play of a list stands where its value does, so that what is wrong with the third value is told there. */

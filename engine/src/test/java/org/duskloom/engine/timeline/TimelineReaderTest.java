@@ -94,9 +94,9 @@ class TimelineReaderTest {
                 {"duskloom": "timeline/1", "map": "m.csv", "length": 48, "layers": []}
                     show.json:1:54: error: "length" of the timeline must be a time, not the number 48; write it with a unit, such as "48s" or "48ms"
                 {"duskloom": "timeline/1", "map": "m.csv", "length": "0s", "layers": []}
-                    show.json:1:54: error: "length" of the timeline is zero; it must be longer
+                    show.json:1:54: error: "length" of the timeline: the time "0s" is zero; it must be longer than 0s
                 {"duskloom": "timeline/1", "map": "m.csv", "length": "-1s", "layers": []}
-                    show.json:1:54: error: "length" of the timeline: the time "-1s" is negative (-1s); it must be 0s or later
+                    show.json:1:54: error: "length" of the timeline: the time "-1s" is negative (-1s); it must be longer than 0s
                 {"duskloom": "timeline/1", "map": "m.csv", "length": "1000:00:00", "rate": 1000, "layers": []}
                     show.json:1:54: error: the timeline has 3600000000 frames; allowed: up to 86400000; shorten it or lower the rate
                 {"duskloom": "timeline/1", "map": "m.csv", "length": "1s", "layers": {}}

@@ -149,15 +149,15 @@ class ValuesTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            {"a": "red"} | {"a": 1}
-            {"a": 1}     | {"a": "red"}
-            {"a": 1}     | {"a": []}
-            {"a": [1]}   | {"a": 1}
+            {"a": "red"} | {"a": 1}     | adds 1 to the text "red"
+            {"a": 1}     | {"a": "red"} | is the text "red"
+            {"a": 1}     | {"a": []}    | is an empty list
+            {"a": [1]}   | {"a": 1}     | adds 1 to a list
             """)
-    void refusesChangesThatCannotBeMade(String with, String change) {
+    void refusesChangesThatCannotBeMade(String with, String change, String told) {
         settings(with, change, 1);
         assertThat(told())
-                .contains("the change of \"a\" per repeat cannot be made")
+                .contains("the change of \"a\" per repeat " + told + ";")
                 .startsWith("in.json:1:2");
     }
 }
