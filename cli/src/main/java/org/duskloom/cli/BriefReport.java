@@ -35,7 +35,7 @@ final class BriefReport {
 
     private static String flashing(Report report, FlashFigures flashes) {
         FlashCount worst = flashes.worst();
-        String most = worst.most() + " changes of " + (worst.rule() == FlashRule.RED ? "red" : "light")
+        String most = Counted.of(worst.most(), "change") + " of " + (worst.rule() == FlashRule.RED ? "red" : "light")
                 + " in the second from " + Figure.moment(report, worst.firstFrame());
         if (flashes.passes()) {
             return "flashing: " + (worst.most() == 0 ? "none" : "at most " + most) + "; no guarantee for anyone";

@@ -83,6 +83,7 @@ final class CheckCommand implements Callable<Integer> {
             return ExitCode.BAD_INPUT;
         }
         if (times) {
+            refuseTimesOfDisplays(checked);
             printTimes(checked);
             return ExitCode.DONE;
         }
@@ -104,6 +105,14 @@ final class CheckCommand implements Callable<Integer> {
                     return true;
                 });
             }
+        }
+    }
+
+    private void refuseTimesOfDisplays(List<CheckedFile> checked) {
+        if (checked.stream().noneMatch(file -> file.show().isPresent())) {
+            throw new MisuseException("--times lists the cues of shows, and "
+                    + Quoted.plain(files.get(0).toString())
+                    + (files.size() == 1 ? " is a display, which has none" : " and the others are displays"));
         }
     }
 

@@ -7,6 +7,7 @@ import org.duskloom.engine.problem.Problem;
 import org.duskloom.engine.problem.Problems;
 import org.duskloom.engine.problem.Severity;
 import org.duskloom.engine.text.Counted;
+import org.duskloom.engine.text.Quoted;
 
 /** Lists problems, one to a line, and how many there are. */
 final class ProblemPrinter {
@@ -60,6 +61,17 @@ final class ProblemPrinter {
         if (errors == 0) {
             return counted;
         }
-        return Counted.of(errors, "error") + (warnings == 0 ? "" : ", " + counted);
+        String found = Counted.of(errors, "error") + (warnings == 0 ? "" : ", " + counted);
+        return problems.lastRead().isEmpty() ? found : "the first " + found + unread(problems);
+    }
+
+    private static String unread(Problems problems) {
+        return "; "
+                + String.join(
+                        ", ",
+                        problems.lastRead().stream()
+                                .map(place -> Quoted.plain(place.file()) + " was read up to line " + place.line()
+                                        + " and no further")
+                                .toList());
     }
 }

@@ -1,12 +1,15 @@
 package org.duskloom.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.duskloom.engine.problem.NearestName;
+import org.duskloom.engine.text.Quoted;
 import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
@@ -44,6 +47,9 @@ final class UsageReport implements IParameterExceptionHandler {
                             .map(hint -> "; " + hint)
                             .orElse("");
         }
+        if (fault instanceof OverwrittenOptionException again && again.getOverwritten() instanceof OptionSpec option) {
+            return twice(option, args);
+        }
         String message = fault.getMessage();
         if (message.contains(TypedPath.UNKNOWN_LETTERS)) {
             return message.substring(message.indexOf(TypedPath.UNKNOWN_LETTERS));
@@ -52,6 +58,36 @@ final class UsageReport implements IParameterExceptionHandler {
             return option.longestName() + " takes no value: write it alone, or leave it out";
         }
         return message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
+    }
+
+    private static String twice(OptionSpec option, List<String> args) {
+        List<String> values = new ArrayList<>();
+        for (int i = 0; i < args.size(); i++) {
+            valueAt(option, args, i).ifPresent(values::add);
+        }
+        String name = option.longestName();
+        if (option.arity().max() == 0 || values.size() < 2) {
+            return name + " stands twice; once is enough";
+        }
+        return name + " stands twice, with " + Quoted.plain(values.get(0)) + " and with " + Quoted.plain(values.get(1))
+                + "; which of them is meant?";
+    }
+
+    /** The value that the word at a place gives the option: behind a blank or an =, or close behind a short name. */
+    private static Optional<String> valueAt(OptionSpec option, List<String> args, int place) {
+        String word = args.get(place);
+        for (String name : option.names()) {
+            if (word.equals(name)) {
+                return place + 1 < args.size() ? Optional.of(args.get(place + 1)) : Optional.empty();
+            }
+            if (word.startsWith(name + "=")) {
+                return Optional.of(word.substring(name.length() + 1));
+            }
+            if (!name.startsWith("--") && word.startsWith(name)) {
+                return Optional.of(word.substring(name.length()));
+            }
+        }
+        return Optional.empty();
     }
 
     /** Of what the parser holds for likely the nearest, if it is near; else all of it. */

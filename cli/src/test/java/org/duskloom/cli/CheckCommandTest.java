@@ -205,6 +205,22 @@ class CheckCommandTest {
         assertThat(ran.err()).contains("--json goes with --times");
     }
 
+    /** A table without a row would be no answer. */
+    @Test
+    void saysThatADisplayHasNoTimes() throws IOException {
+        Path display = folder.resolve("display.json");
+        Files.writeString(display, """
+                {"duskloom": "display/1", "units": "cm", "shapes": {"dot": {"build": [{"points": [[0, 0]]}]}},
+                 "props": [{"name": "post", "shape": "dot", "at": [0, 0]}]}
+                """);
+        String help = "\n'duskloom check --help' shows what it takes.\n";
+        String message = "duskloom check: --times lists the cues of shows, and display.json ";
+        assertThat(Ran.with("check", display, "--times").without(folder))
+                .isEqualTo(new Ran(ExitCode.USAGE, "", message + "is a display, which has none" + help));
+        assertThat(Ran.with("check", display, display, "--times").without(folder))
+                .isEqualTo(new Ran(ExitCode.USAGE, "", message + "and the others are displays" + help));
+    }
+
     /** Four slips in two layers and one in the map: all in one run, in the order of the files, and how many. */
     @Test
     void listsAllProblemsOfAllFiles() throws IOException {

@@ -50,6 +50,16 @@ class ProblemPrinterTest {
     }
 
     @Test
+    void saysWhereReadingStopped() {
+        problems.error(new Location("map.csv", 2, 1), "x is missing");
+        problems.error(new Location("map.csv", 3, 1), "x is missing");
+        problems.warn(new Location("map.csv", 2, 2), "b", "");
+        problems.stopReading(new Location("map.csv", 3, 1));
+        assertThat(printed(false))
+                .endsWith("the first 2 errors, 1 warning; map.csv was read up to line 3 and no further\n");
+    }
+
+    @Test
     void saysHowManyWarningsMadeRoomForErrors() {
         for (int line = 1; line <= Problems.LIMIT; line++) {
             problems.warn(new Location("map.csv", line, 1), "the pixel is far away", "");

@@ -55,6 +55,9 @@ class UsageTest {
                     sheet SHOW -o OUT --hole 1,5   | duskloom sheet | invalid value for option '--hole': '1,5' is not a number; the decimal sign is a dot: 1.5
                     sheet SHOW -o OUT --semicolons=yes | duskloom sheet | --semicolons takes no value: write it alone, or leave it out
                     render SHOW -o OUT --force=1   | duskloom render | --force takes no value: write it alone, or leave it out
+                    render SHOW -o OUT --threads 2 --threads=3 | duskloom render | --threads stands twice, with 2 and with 3; which of them is meant?
+                    render SHOW -oa --output OUT   | duskloom render | --output stands twice, with a and with OUT; which of them is meant?
+                    check SHOW --times --times     | duskloom check | --times stands twice; once is enough
                     effects sweap                  | duskloom effects | there is no effect 'sweap'; did you mean "sweep"?
                     check                          | duskloom check | missing required parameter: 'FILE.json'
                     """)

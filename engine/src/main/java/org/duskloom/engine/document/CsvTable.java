@@ -8,7 +8,6 @@ import java.util.OptionalInt;
 import java.util.function.Consumer;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
-import org.duskloom.engine.text.Counted;
 
 /** A CSV file whose header is read and whose rows are read one by one, so that a million of them need no memory. */
 public final class CsvTable {
@@ -63,36 +62,40 @@ public final class CsvTable {
 
     /**
      * Reads the rows in the order of the file. A row that has more or fewer cells than the header, or wrong quotes, is
-     * an error and is left out. After {@value #MAX_ERRORS} errors, the caller's counted, the rest is not read. To be
-     * called once.
+     * an error and is left out; of rows with as many cells the first is told. After {@value #MAX_ERRORS} errors, the
+     * caller's counted, the rest is not read. To be called once.
      *
      * @return whether every row was handed over
      */
     public boolean forEachRow(Consumer<CsvRow> action) {
         boolean[] complete = {true};
         int allowed = problems.errorCount() + MAX_ERRORS;
+        RowWidths widths = new RowWidths(source, header.get(Math.max(0, namedColumns - 1)), namedColumns);
         boolean sound = CsvReader.forEachRecord(source, style, firstRowOffset, problems, (values, start) -> {
-            if (hasHeadersWidth(values, start)) {
+            if (hasHeadersWidth(values)) {
                 action.accept(new CsvRow(this, values, start));
             } else {
+                widths.add(values, start, widthHint(values));
                 complete[0] = false;
             }
-            complete[0] &= problems.errorCount() < allowed;
-            return problems.errorCount() < allowed;
+            return mayGoOn(start, allowed);
         });
-        return sound && complete[0];
+        widths.report(problems);
+        return sound && complete[0] && problems.errorCount() < allowed;
     }
 
-    private boolean hasHeadersWidth(String[] values, int start) {
+    private boolean mayGoOn(int start, int allowed) {
+        if (problems.errorCount() < allowed) {
+            return true;
+        }
+        problems.stopReading(source.locationAt(start));
+        return false;
+    }
+
+    private boolean hasHeadersWidth(String[] values) {
         boolean enough = values.length >= namedColumns;
         for (int i = header.size(); i < values.length; i++) {
             enough &= values[i].isEmpty();
-        }
-        if (!enough) {
-            problems.error(
-                    source.locationAt(start),
-                    "the row has " + Counted.of(values.length, "cell") + ", the header has " + namedColumns,
-                    widthHint(values));
         }
         return enough;
     }

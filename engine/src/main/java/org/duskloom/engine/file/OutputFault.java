@@ -27,7 +27,10 @@ final class OutputFault {
             return "permission denied";
         }
         if (cause instanceof NoSuchFileException) {
-            return "its folder does not exist";
+            Path folder = file.toAbsolutePath().getParent();
+            return folder != null && Files.isDirectory(folder)
+                    ? "no file can be made in " + folder + "; name another folder"
+                    : "its folder does not exist";
         }
         if (cause instanceof FileAlreadyExistsException) {
             boolean leadsNowhere = Files.isSymbolicLink(file) && !Files.exists(file);

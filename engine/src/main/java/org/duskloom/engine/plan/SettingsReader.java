@@ -97,7 +97,10 @@ final class SettingsReader {
         KeyReader keys = keys(cue);
         for (Field field : cue.with()) {
             setting(field, effect, byName)
-                    .ifPresent(setting -> faults.read(cue, field, () -> value(setting, field.value(), what(setting, effect, field, cue), keys))
+                    .ifPresent(setting -> faults.read(
+                                    cue,
+                                    field,
+                                    () -> value(setting, field.value(), what(setting, effect, field, cue), keys))
                             .ifPresent(value -> given.put(setting, value)));
         }
         for (Field field : cue.changes()) {

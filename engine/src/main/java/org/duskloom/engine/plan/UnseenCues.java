@@ -55,7 +55,7 @@ final class UnseenCues {
 
     /** Warns of all that were noted. */
     void warn(Problems problems) {
-        byPlace.forEach((place, unseen) ->
-                problems.warn(place, unseen.text(), "frames are " + rate.timeOf(1) + " apart"));
+        byPlace.forEach(
+                (place, unseen) -> problems.warn(place, unseen.text(), "frames are " + rate.timeOf(1) + " apart"));
     }
 }

@@ -18,6 +18,7 @@ public final class Problems {
 
     private final Kept errors = new Kept();
     private final Kept warnings = new Kept();
+    private final Set<Location> unread = new LinkedHashSet<>();
 
     /** An empty list. */
     public Problems() {}
@@ -40,6 +41,16 @@ public final class Problems {
     /** Counts an error once more that is kept already in words of another place of the same slip. */
     public void countAgain() {
         errors.count++;
+    }
+
+    /** Notes that a file was not read beyond a place, since there were so many errors. */
+    public void stopReading(Location last) {
+        unread.add(last);
+    }
+
+    /** Up to where files were read that had too many errors. */
+    public List<Location> lastRead() {
+        return List.copyOf(unread);
     }
 
     /** How many errors were added, kept or not, repeats too. */

@@ -9,6 +9,7 @@ import org.duskloom.engine.meter.light.FlashPlace;
 import org.duskloom.engine.meter.light.FlashRule;
 import org.duskloom.engine.meter.light.PropUse;
 import org.duskloom.engine.preview.TimeLabel;
+import org.duskloom.engine.text.Counted;
 
 /** What is said of flashes, wherever it is said. */
 public final class FlashWords {
@@ -73,8 +74,9 @@ public final class FlashWords {
     public static String worst(Report report, LightReport light) {
         WorstSecond worst = light.worst();
         FlashCount count = worst.count();
-        return "The worst second begins at " + TimeLabel.of(report.secondsOf(count.firstFrame())) + ": " + count.most()
-                + " changes of " + (count.rule() == FlashRule.RED ? "red" : "light") + " on "
+        return "The worst second begins at " + TimeLabel.of(report.secondsOf(count.firstFrame())) + ": "
+                + Counted.of(count.most(), "change") + " of " + (count.rule() == FlashRule.RED ? "red" : "light")
+                + " on "
                 + where(count.place(), light)
                 + (count.overJoint() ? ", as the show starts over at once when it ends" : "")
                 + (worst.cues().isEmpty() ? "." : "; cues there: " + few(worst.cues()) + ".");

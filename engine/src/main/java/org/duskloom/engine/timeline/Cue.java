@@ -83,8 +83,8 @@ public record Cue(
     }
 
     /** The same with the settings that it has itself. */
-    Cue repeated(int play, Plays.Times times, ExactTime cut, Fade own) {
-        return repeated(play, times, cut, own, new SettingSteps.Changed(with, changes));
+    Cue repeated(int number, Plays.Times times, ExactTime cut, Fade own) {
+        return repeated(number, times, cut, own, new SettingSteps.Changed(with, changes));
     }
 
     private Cue again(

@@ -137,7 +137,7 @@ final class CueInstants {
         ExactTime at = cue.start().get();
         Optional<Plays> plays = repeat.isEmpty()
                 ? Optional.of(Plays.once(at, at.plus(context.times().lasting(length.get(), at))))
-                : repeat.get().plays(at, length.get(), context);
+                : repeat.get().plays(at, length.get(), CueTimes.saysLength(fields), context);
         plays.ifPresent(cue::isPlayed);
     }
 

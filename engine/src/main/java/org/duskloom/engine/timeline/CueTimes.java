@@ -37,6 +37,11 @@ final class CueTimes {
                 .map(instant -> Lapse.of(instant.minus(at)));
     }
 
+    /** Whether the length hangs on something that is written, and not on the end of the whole alone. */
+    static boolean saysLength(Fields fields) {
+        return fields.has(CueFields.FOR) || fields.has(CueFields.UNTIL) || fields.has(CueFields.SCENE);
+    }
+
     private static boolean endsInTime(
             Fields fields, DeclaredField<?> field, ExactTime at, Lapse length, CueContext context) {
         ExactTime end = at.plus(context.times().lasting(length, at));

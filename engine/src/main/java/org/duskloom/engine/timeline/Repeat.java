@@ -65,8 +65,10 @@ record Repeat(
 
     /**
      * When a cue is played whose first play starts then and lasts so long; nothing if that is too often or too long.
+     *
+     * @param written whether the cue says how long it lasts, and not only that it goes on until the end
      */
-    Optional<Plays> plays(ExactTime at, Lapse length, CueContext context) {
+    Optional<Plays> plays(ExactTime at, Lapse length, boolean written, CueContext context) {
         List<Plays.Times> plays = evenTimes(at, length)
                 .orElseGet(() -> starts(at, every.orElse(length), context).stream()
                         .map(start -> new Plays.Times(
@@ -80,12 +82,31 @@ record Repeat(
                         .error(
                                 location,
                                 "play " + plays.size() + " of the cue ends at " + lastEnd,
-                                context.whole() + " ends at " + cut
-                                        + "; \"until\" instead of \"count\" cuts the last play");
+                                context.whole() + " ends at " + cut + "; "
+                                        + (written
+                                                ? "\"until\" instead of \"count\" cuts the last play"
+                                                : forEach(cut.minus(at))));
                 return Optional.empty();
             }
         }
         return plays.isEmpty() ? Optional.empty() : Optional.of(new Plays(plays, cut, change));
+    }
+
+    /** What to write where nothing says how long a play is, if all of them have this time: no more than fits. */
+    private String forEach(ExactTime all) {
+        String open = "without \"for\" each play lasts until then: ";
+        long plays = count.orElseThrow();
+        if (every.isPresent() && !every.get().isFixed()) {
+            return open + "say how long one is";
+        }
+        ExactTime one = every.isEmpty()
+                ? all.times(1, plays)
+                : all.minus(every.get().from(ExactTime.ZERO).times(plays - 1));
+        long milliseconds = (long) Math.floor(one.seconds() * 1000);
+        return open
+                + (milliseconds <= 0
+                        ? "play it less often"
+                        : "say how long one is, at most \"for\": \"" + new ExactTime(milliseconds, 1000) + "\"");
     }
 
     /** When the plays start and end where all are as long and as far apart; nothing if there are too many, or one. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -135,11 +136,11 @@ class CsvReaderTest {
             prop;x\\na;1.500,5      ~ 2:3 ~ "x" is "1.500,5"                      ~ write the number without signs between its thousands
             prop;x\\na;1,5mm        ~ 2:3 ~ "x" is "1,5mm"                        ~ write the number without its unit
             prop;x\\na;left         ~ 2:3 ~ "x" is "left"                         ~ a number is needed, such as 12 or -0,5
-            prop;x\\na,1            ~ 2:1 ~ the row has 1 cell, the header has 2  ~ the separator is a semicolon, not a comma
-            prop;x;y\\na;1          ~ 2:1 ~ the row has 2 cells, the header has 3 ~ an empty cell needs its semicolon too
-            prop;x\\na;1;2          ~ 2:1 ~ the row has 3 cells, the header has 2 ~ a cell that holds a semicolon stands in quotes
+            prop;x\\na,1            ~ 2:1 ~ the row has 1 cell, the header in line 1 has 2  ~ the separator is a semicolon, not a comma
+            prop;x;y\\na;1          ~ 2:1 ~ the row has 2 cells, the header in line 1 has 3 ~ an empty cell needs its semicolon too
+            prop;x\\na;1;2          ~ 2:1 ~ the row has 3 cells, the header in line 1 has 2 ~ a cell that holds a semicolon stands in quotes
             prop,x\\na,"1,5"        ~ 2:3 ~ "x" is "1,5"                          ~ the decimal sign is a dot: 1.5
-            prop,x\\na;1            ~ 2:1 ~ the row has 1 cell, the header has 2  ~ the separator is a comma, not a semicolon
+            prop,x\\na;1            ~ 2:1 ~ the row has 1 cell, the header in line 1 has 2  ~ the separator is a comma, not a semicolon
             """)
     void everythingElseStaysAnError(String text, String place, String message, String hint) {
         table(text.replace("\\n", "\n")).ifPresent(table -> {
@@ -277,11 +278,11 @@ class CsvReaderTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '~', quoteCharacter = '`', textBlock = """
-            a,1,2          ~ 3:1 ~ the row has 3 cells, the header has 4      ~ an empty cell needs its comma too
-            a;1;2;3        ~ 3:1 ~ the row has 1 cell, the header has 4       ~ not a semicolon
-            a;1;0,5;10,25  ~ 3:1 ~ the row has 3 cells, the header has 4      ~ where rows have semicolons, the header has them too
-            a;b,1,2        ~ 3:1 ~ the row has 3 cells, the header has 4      ~ an empty cell needs its comma too
-            a,1,1,5,2,5    ~ 3:1 ~ the row has 6 cells, the header has 4      ~ a decimal sign is a dot (1.5, not 1,5)
+            a,1,2          ~ 3:1 ~ the row has 3 cells, the header in line 1 has 4      ~ an empty cell needs its comma too
+            a;1;2;3        ~ 3:1 ~ the row has 1 cell, the header in line 1 has 4       ~ not a semicolon
+            a;1;0,5;10,25  ~ 3:1 ~ the row has 3 cells, the header in line 1 has 4      ~ where rows have semicolons, the header has them too
+            a;b,1,2        ~ 3:1 ~ the row has 3 cells, the header in line 1 has 4      ~ an empty cell needs its comma too
+            a,1,1,5,2,5    ~ 3:1 ~ the row has 6 cells, the header in line 1 has 4      ~ a decimal sign is a dot (1.5, not 1,5)
             a,1,"2"3,4     ~ 3:8 ~ text follows a closing quote               ~ the quote opened at map.csv:3:5
             a,1, "2,4      ~ 3:6 ~ the quote that opens here is not closed    ~ add the closing "
             """)
@@ -297,6 +298,42 @@ class CsvReaderTest {
                 .contains(hint);
         assertThat(first).containsExactly("b");
         assertThat(complete[0]).isFalse();
+    }
+
+    /** Seven rows of a note too much, two of a cell too few, one of both. */
+    @Test
+    void tellsRowsOfTheSameWidthOnce() {
+        table("# places\n\nprop,pixel,x,y,\n" + "a,1,0,0,,old\n".repeat(7) + "a,1,0\n".repeat(2) + "a,1\n")
+                .orElseThrow()
+                .forEachRow(row -> {});
+        assertThat(Inputs.shown(problems))
+                .containsExactly(
+                        "map.csv:4:1: error: the row has 6 cells, the header in line 3 has 4, and so it is with 6 more"
+                                + " rows; a decimal sign is a dot (1.5, not 1,5), and a cell that holds a comma stands in quotes",
+                        "map.csv:11:1: error: the row has 3 cells, the header in line 3 has 4, and so it is with 1 more"
+                                + " row; if no row has a cell for \"y\", take it out of the header; an empty cell needs its comma too",
+                        "map.csv:13:1: error: the row has 2 cells, the header in line 3 has 4; an empty cell needs its"
+                                + " comma too");
+    }
+
+    @Test
+    void saysWhereNotesInRowsBelong() {
+        table("prop;pixel;x;y\n" + "a;1;0;0;old\n".repeat(2)).orElseThrow().forEachRow(row -> {});
+        assertThat(Inputs.shown(problems))
+                .containsExactly(
+                        "map.csv:2:1: error: the row has 5 cells, the header in line 1 has 4, and so it is with 1"
+                                + " more row; if the last cell is a note, write #notes at the end of the header; a cell that holds"
+                                + " a semicolon stands in quotes");
+    }
+
+    @Test
+    void saysWhereItStoppedReading() {
+        boolean complete = table("prop,pixel,x,y\n" + "a,1,0,0\n".repeat(10_001))
+                .orElseThrow()
+                .forEachRow(row -> problems.error(row.location(), "wrong"));
+        assertThat(complete).isFalse();
+        assertThat(problems.errorCount()).isEqualTo(10_000);
+        assertThat(problems.lastRead()).containsExactly(new Location("map.csv", 10_001, 1));
     }
 
     @Test

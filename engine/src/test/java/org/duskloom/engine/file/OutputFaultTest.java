@@ -21,10 +21,21 @@ class OutputFaultTest {
     @Test
     void saysWhatFailedWhereAndWhy() {
         assertTold(new AccessDeniedException("frames.rgb"), "permission denied");
-        assertTold(new NoSuchFileException("frames.rgb"), "its folder does not exist");
+        Path gone = Path.of("gone", "frames.rgb");
+        IOException noFolder = new NoSuchFileException("gone/frames.rgb");
+        assertThat(OutputFault.of("cannot write", gone, noFolder))
+                .hasMessage("cannot write " + gone + ": its folder does not exist");
         assertTold(new FileAlreadyExistsException("frames.rgb"), "a file of that name stands in the way");
         assertTold(new FileSystemException("x", null, "Read-only file system"), "Read-only file system");
         assertTold(new IOException("No space left on device"), "No space left on device");
+    }
+
+    /** Linux says so of what is made in /proc. */
+    @Test
+    void doesNotSayOfAFolderThatIsThereThatItIsNot() {
+        assertTold(
+                new NoSuchFileException("frames.rgb"),
+                "no file can be made in " + Path.of("").toAbsolutePath() + "; name another folder");
     }
 
     /** Some faults have nothing but a name: better that than "null". */

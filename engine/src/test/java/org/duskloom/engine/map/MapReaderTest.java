@@ -214,7 +214,7 @@ class MapReaderTest {
                         "map.csv:3:3: error: pixel 1 of \"a\" stands twice",
                         "map.csv:4:5: error: \"x\" is \"zero\"",
                         "map.csv:5:1: error: the prop name \"b*\" holds *, which is not allowed in names",
-                        "map.csv:8:1: error: the row has 3 cells, the header has 4");
+                        "map.csv:8:1: error: the row has 3 cells, the header in line 1 has 4");
         assertThat(map.orElseThrow().props()).extracting(Prop::name).containsExactly("a", "c");
     }
 

@@ -177,10 +177,7 @@ class PlannedPlaysTest {
 
     /** Of plays of 24 ms, 25 ms apart from the start on, each is seen; where they start later, the first may be not. */
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            quoteCharacter = '`',
-            textBlock = """
+    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
             "at": "1ms", "for": "24ms", "repeat": {"count": 3, "every": "30ms"} | play 1 of the cue is never seen: no frame falls between 0.001s and 0.025s
             "at": "0s", "for": "24ms", "repeat": {"count": 3, "every": "51ms"}  | play 2 of the cue is never seen: no frame falls between 0.051s and 0.075s
             "at": "1ms", "for": "24ms"                                          | the cue is never seen: no frame falls between 0.001s and 0.025s

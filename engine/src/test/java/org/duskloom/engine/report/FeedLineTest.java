@@ -72,6 +72,7 @@ class FeedLineTest {
         Report report = report(WITHOUT_LINE, "{\"port\": \"left\", \"at\": [1]}");
         assertThat(report.power().supplies()).singleElement().matches(supply -> Concern.couldNotGive(report, supply));
         assertThat(ReportPage.of(report))
+                .contains("One thing is beyond its limit, and with everything on there would be more.")
                 .contains("Supply shed could not give 0.16", "which a controller that hangs may ask for; it gives 0.10")
                 .contains("more than it gives");
         Report enough = Reported.of(

@@ -80,6 +80,12 @@ class FlashWordsTest {
     }
 
     @Test
+    void oneChangeIsOne() throws IOException {
+        assertThat(worst(count(1, POST, false), List.of()))
+                .isEqualTo("The worst second begins at 1.5 s: 1 change of light on post as a whole.");
+    }
+
+    @Test
     void namesSixCuesAtTheMost() throws IOException {
         List<String> seven = names(7);
         assertThat(worst(count(8, POST, false), seven.subList(0, 6))).endsWith("cue-5, cue-6.");

@@ -83,7 +83,7 @@ class MeasurementReaderTest {
             post,2,12 cm,5     ~ 3:8 ~ "x" is "12 cm"                           ~ write the number without its unit
             post,2,1e30,5      ~ 3:8 ~ "x" is "1e30"                            ~ from -1000000000 to 1000000000
             post,2,,5          ~ 3:8 ~ "x" is ""                                ~ the cell is empty
-            post,2,5           ~ 3:1 ~ the row has 3 cells, the header has 4    ~ an empty cell needs its comma too
+            post,2,5           ~ 3:1 ~ the row has 3 cells, the header in line 1 has 4    ~ an empty cell needs its comma too
             """)
     void teachesWhatIsWrong(String row, String place, String message, String hint) {
         assertThat(read("prop,pixel,x,y\npost,1,0,0\n" + row + "\n")).isEmpty();

@@ -120,6 +120,14 @@ class RepeatTest {
                     show.json:5:73: error: "every" of "repeat" of a cue: the time "0s" is zero; it must be longer than 0s
                 {"on": "x", "effect": "e", "for": "3s", "repeat": 5}
                     show.json:5:51: error: play 5 of the cue ends at 15s; the timeline ends at 10s; "until" instead of "count" cuts the last play
+                {"on": "x", "effect": "e", "repeat": 3}
+                    show.json:5:38: error: play 3 of the cue ends at 30s; the timeline ends at 10s; without "for" each play lasts until then: say how long one is, at most "for": "3.333s"
+                {"on": "x", "effect": "e", "at": "1s", "repeat": {"count": 3, "every": "4s"}}
+                    show.json:5:50: error: play 3 of the cue ends at 18s; the timeline ends at 10s; without "for" each play lasts until then: say how long one is, at most "for": "1s"
+                {"on": "x", "effect": "e", "at": "1s", "repeat": {"count": 3, "every": "5s"}}
+                    show.json:5:50: error: play 3 of the cue ends at 20s; the timeline ends at 10s; without "for" each play lasts until then: play it less often
+                {"on": "x", "effect": "e", "until": "4s", "repeat": 3}
+                    show.json:5:53: error: play 3 of the cue ends at 12s; the timeline ends at 10s; "until" instead of "count" cuts the last play
                 {"on": "x", "effect": "e", "for": "3s", "repeat": {"count": 2, "every": "7001ms"}}
                     show.json:5:51: error: play 2 of the cue ends at 10.001s; the timeline ends at 10s; "until" instead of "count" cuts the last play
                 {"on": "x", "effect": "e", "at": "5s", "for": "1s", "repeat": {"until": "5s"}}

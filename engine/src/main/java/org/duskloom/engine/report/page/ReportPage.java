@@ -3,6 +3,7 @@ package org.duskloom.engine.report.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.duskloom.engine.meter.SupplyFigures;
 import org.duskloom.engine.report.Caution;
 import org.duskloom.engine.report.Concern;
 import org.duskloom.engine.report.DataFigures;
@@ -61,6 +62,9 @@ public final class ReportPage {
 
     private void verdict() {
         List<Concern> concerns = Concern.of(report);
+        List<SupplyFigures> weak = report.power().supplies().stream()
+                .filter(supply -> Concern.couldNotGive(report, supply))
+                .toList();
         html.raw("<section class=\"verdict" + (concerns.isEmpty() ? "" : " beyond") + "\">\n");
         if (concerns.isEmpty()) {
             html.element(
@@ -70,8 +74,9 @@ public final class ReportPage {
                     "p class=\"line\"",
                     "\u2717 "
                             + (concerns.size() == 1
-                                    ? "One thing is beyond its limit."
-                                    : concerns.size() + " things are beyond their limits."));
+                                    ? "One thing is beyond its limit"
+                                    : concerns.size() + " things are beyond their limits")
+                            + (weak.isEmpty() ? "." : ", and with everything on there would be more."));
             html.raw("<ul>\n");
             concerns.forEach(concern -> html.raw("<li>")
                     .raw("<strong>")
@@ -81,13 +86,11 @@ public final class ReportPage {
                     .raw("</li>\n"));
             html.raw("</ul>\n");
         }
-        report.power().supplies().stream()
-                .filter(supply -> Concern.couldNotGive(report, supply))
-                .forEach(supply -> html.element(
-                        "p",
-                        "Supply " + supply.supply().name() + " could not give " + Figures.amps(supply.fullAmps())
-                                + ", which a controller that hangs may ask for; it gives "
-                                + Figures.amps(supply.supply().amps()) + "."));
+        weak.forEach(supply -> html.element(
+                "p",
+                "Supply " + supply.supply().name() + " could not give " + Figures.amps(supply.fullAmps())
+                        + ", which a controller that hangs may ask for; it gives "
+                        + Figures.amps(supply.supply().amps()) + "."));
         html.element("p", Caution.LINES.get(0)).raw("</section>\n");
     }
 
