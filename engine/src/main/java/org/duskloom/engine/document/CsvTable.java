@@ -16,6 +16,7 @@ public final class CsvTable {
     private final SourceText source;
     private final CsvStyle style;
     private final CsvScan scan;
+    private final LineCursor places;
     private final List<Cell> header;
     private final int namedColumns;
     private final int firstRowOffset;
@@ -27,6 +28,7 @@ public final class CsvTable {
         this.source = source;
         this.style = style;
         this.scan = scan;
+        this.places = new LineCursor(source);
         this.header = List.copyOf(header);
         this.firstRowOffset = firstRowOffset;
         this.problems = problems;
@@ -107,7 +109,7 @@ public final class CsvTable {
      * @param column its column, from 0
      */
     public Location location(int rowStart, int column) {
-        return source.locationAt(scan.cellStart(rowStart, column));
+        return places.at(scan.cellStart(rowStart, column));
     }
 
     /**

@@ -49,6 +49,10 @@ final class PlainRows {
         if (column == cells.length) {
             cells = Arrays.copyOf(cells, 2 * column);
         }
-        cells[column] = text.substring(from, end).strip();
+        // Names and parts mostly stand in the row above as well: one string of them has its hash code already.
+        String above = cells[column];
+        if (above == null || above.length() != end - from || !text.startsWith(above, from)) {
+            cells[column] = text.substring(from, end).strip();
+        }
     }
 }

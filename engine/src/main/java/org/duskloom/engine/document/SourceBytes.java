@@ -20,6 +20,7 @@ final class SourceBytes {
 
     private SourceBytes() {}
 
+    /** The bytes of a file that is {@linkplain #isAcceptable acceptable}. */
     static Optional<byte[]> read(Path file, String shownName, Problems problems) {
         Location whole = Location.ofFile(shownName);
         if (Files.isDirectory(file)) {
@@ -36,7 +37,8 @@ final class SourceBytes {
             return Optional.empty();
         }
         try (InputStream in = Files.newInputStream(file)) {
-            return drain(in, Files.size(file), shownName, problems);
+            return drain(in, Files.size(file), shownName, problems)
+                    .filter(bytes -> isAnything(bytes, shownName, problems));
         } catch (AccessDeniedException denied) {
             problems.error(whole, "there is no right to read this file");
         } catch (IOException failed) {
@@ -47,14 +49,20 @@ final class SourceBytes {
 
     /** Whether the size and every line's length are within the limits, and there is anything at all. */
     static boolean isAcceptable(byte[] bytes, String shownName, Problems problems) {
-        if (bytes.length == 0) {
-            problems.error(new Location(shownName, 1, 1), "the file is empty");
+        if (!isAnything(bytes, shownName, problems)) {
             return false;
         }
         if (bytes.length > SourceText.MAX_FILE_BYTES) {
             return tooLarge(shownName, problems);
         }
         return new LineLength(shownName, problems).accepts(bytes, 0, bytes.length);
+    }
+
+    private static boolean isAnything(byte[] bytes, String shownName, Problems problems) {
+        if (bytes.length == 0) {
+            problems.error(new Location(shownName, 1, 1), "the file is empty");
+        }
+        return bytes.length > 0;
     }
 
     private static Optional<byte[]> drain(InputStream in, long expectedBytes, String shownName, Problems problems)
@@ -74,7 +82,7 @@ final class SourceBytes {
             }
             all = size < all.length ? all : Arrays.copyOf(all, Math.max(size * 2, expected + 1));
         }
-        return Optional.of(Arrays.copyOf(all, size));
+        return Optional.of(size == all.length ? all : Arrays.copyOf(all, size));
     }
 
     private static boolean tooLarge(String shownName, Problems problems) {

@@ -41,14 +41,17 @@ public final class SourceText {
      * @return the text, or nothing if an error was added
      */
     public static Optional<SourceText> read(Path file, String shownName, Problems problems) {
-        return SourceBytes.read(file, shownName, problems).flatMap(bytes -> of(bytes, shownName, problems));
+        return SourceBytes.read(file, shownName, problems).flatMap(bytes -> decoded(bytes, shownName, problems));
     }
 
     /** The same for bytes that are already in memory; they are not changed. */
     public static Optional<SourceText> of(byte[] bytes, String shownName, Problems problems) {
-        if (!SourceBytes.isAcceptable(bytes, shownName, problems)) {
-            return Optional.empty();
-        }
+        return SourceBytes.isAcceptable(bytes, shownName, problems)
+                ? decoded(bytes, shownName, problems)
+                : Optional.empty();
+    }
+
+    private static Optional<SourceText> decoded(byte[] bytes, String shownName, Problems problems) {
         return Utf8Text.decode(bytes, shownName, problems)
                 .map(text -> new SourceText(shownName, text, sha256Hex(bytes)));
     }

@@ -42,9 +42,11 @@ final class Utf8Text {
             return Optional.empty();
         }
         int start = hasBom(bytes) ? BOM_BYTES : 0;
-        int bad = firstBadByte(bytes, start);
+        String text = new String(bytes, start, bytes.length - start, StandardCharsets.UTF_8);
+        // What is no UTF-8 has become that sign, which may stand in the file as well.
+        int bad = text.indexOf('\uFFFD') < 0 ? -1 : firstBadByte(bytes, start);
         if (bad < 0) {
-            return Optional.of(new String(bytes, start, bytes.length - start, StandardCharsets.UTF_8));
+            return Optional.of(text);
         }
         reportBadByte(bytes, start, bad, shownName, problems);
         return Optional.empty();

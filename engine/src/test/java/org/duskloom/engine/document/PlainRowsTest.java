@@ -70,6 +70,16 @@ class PlainRowsTest {
         }
     }
 
+    /** One string for what stands in the row above as well, so that its hash code is worked out once. */
+    @Test
+    void keepsTheStringOfTheRowAbove() {
+        List<Row> rows = rows("fence,1\nfence,12\nfenced,2\n fence, 2\nfen,2 \n,2\n", CsvStyle.COMMAS);
+        assertThat(rows)
+                .extracting(row -> String.join("|", row.cells()))
+                .containsExactly("fence|1", "fence|12", "fenced|2", "fence|2", "fen|2", "|2");
+        assertThat(rows.get(1).cells().get(0)).isSameAs(rows.get(0).cells().get(0));
+    }
+
     /** RFC 4180, 2.5 to 2.7: quotes may stand round any cell, hold separators and line ends, and are doubled. */
     @Test
     void leavesRowsWithQuotesToTheLibrary() {

@@ -99,6 +99,17 @@ class SourceTextTest {
                 .isEqualTo("ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
     }
 
+    /** What decoders put in place of wrong bytes (Unicode 15, section 5.22) is a sign like any other in a file. */
+    @Test
+    void takesTheSignForWrongBytesWhereItIsMeant() {
+        byte[] meant = "b\uFFFDe\n".getBytes(StandardCharsets.UTF_8);
+        assertThat(of(meant).orElseThrow().text()).isEqualTo("b\uFFFDe\n");
+        byte[] wrong = Arrays.copyOf(meant, meant.length + 1);
+        wrong[meant.length] = (byte) 0xFF;
+        assertThat(of(wrong)).isEmpty();
+        assertThat(Inputs.shown(problems)).singleElement().asString().startsWith("garden.csv:2:1: error: byte 0xFF");
+    }
+
     /** RFC 3629 section 7 gives these four sequences and their code points; the last begins with a byte order mark. */
     @ParameterizedTest
     @CsvSource({
