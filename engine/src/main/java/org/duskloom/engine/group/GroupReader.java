@@ -82,8 +82,9 @@ public final class GroupReader {
         String what = "group " + Quoted.of(field.name());
         Optional<String> fault = Names.fault(field.name());
         if (fault.isPresent()) {
+            // What names it all the same is no second slip.
             problems.error(field.nameLocation(), "the group name " + Quoted.of(field.name()) + " " + fault.get());
-            return Optional.empty();
+            return Optional.of(definition(field, what));
         }
         Optional<Prop> prop = map.prop(field.name());
         if (prop.isPresent()) {

@@ -63,17 +63,18 @@ public final class PortReader {
         WireReader wires = new WireReader(groups.map().stage(), metresPerUnit, problems);
         PortReader reader = new PortReader(groups, new KindReader(written.kinds(), problems), wires, problems);
         Set<String> names = new HashSet<>();
+        Set<String> twice = new HashSet<>();
         int number = 1;
         for (Node item : written.ports().map(ListNode::items).orElse(List.of())) {
             reader.read(item, number++);
-            name(item).map(TextNode::value).ifPresent(names::add);
+            name(item).map(TextNode::value).filter(name -> !names.add(name)).ifPresent(twice::add);
         }
         if (problems.errorCount() == errorsBefore) {
             reader.kinds.warnOfUnused();
         }
         Ports ports = new Ports(reader.ports);
         return written.supplies()
-                .map(list -> new Ports(reader.ports, new SupplyReader(ports, names, wires, problems).read(list)))
+                .map(list -> new Ports(reader.ports, new SupplyReader(ports, names, twice, wires, problems).read(list)))
                 .orElse(ports);
     }
 

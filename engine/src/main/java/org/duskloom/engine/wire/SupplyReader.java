@@ -30,6 +30,7 @@ final class SupplyReader {
 
     private final Ports ports;
     private final Set<String> writtenPorts;
+    private final Set<String> twinPorts;
     private final WireReader wires;
     private final Problems problems;
     private final Map<String, Location> names = new HashMap<>();
@@ -44,10 +45,12 @@ final class SupplyReader {
      *
      * @param ports those without errors
      * @param writtenPorts the names of all that are written; of those with errors nothing is said twice
+     * @param twinPorts the names that several have, so that nobody knows which of them is fed
      */
-    SupplyReader(Ports ports, Set<String> writtenPorts, WireReader wires, Problems problems) {
+    SupplyReader(Ports ports, Set<String> writtenPorts, Set<String> twinPorts, WireReader wires, Problems problems) {
         this.ports = ports;
         this.writtenPorts = writtenPorts;
+        this.twinPorts = twinPorts;
         this.wires = wires;
         this.problems = problems;
     }
@@ -115,7 +118,7 @@ final class SupplyReader {
     private List<Feed> feeds(Fields fields, Fields supply, Optional<Double> volts) {
         Optional<Lead> lead = fields.given(PowerFields.FEED_LEAD).flatMap(wires::lead);
         Optional<TextNode> name = fields.given(PowerFields.PORT);
-        if (name.isEmpty()) {
+        if (name.isEmpty() || twinPorts.contains(name.get().value())) {
             return List.of();
         }
         Optional<Port> port = port(name.get());

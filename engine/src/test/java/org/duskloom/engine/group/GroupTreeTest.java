@@ -264,6 +264,7 @@ class GroupTreeTest {
             {"a/b": ["pond"]}        ~ 1:2 ~ the group name "a/b" holds /           ~ ``
             {"": ["pond"]}           ~ 1:2 ~ the group name "" is empty             ~ ``
             {"a\\u0000": ["pond"]}   ~ 1:2 ~ the group name "a\\u0000" holds the invisible character U+0000 ~ ``
+            {"a*": ["pond"], "b": ["a*"]} ~ 1:2 ~ the group name "a*" holds *       ~ ``
             {"a": []}                ~ 1:7 ~ group "a" is empty                     ~ name props, parts or groups
             {"a": {"all": []}}       ~ 1:15 ~ group "a" is empty                    ~ name props, parts or groups
             {"a": {"all": ["pond"], "except": ["*"]}} ~ 1:2 ~ group "a" is empty, "except" takes everything ~ take something out

@@ -212,6 +212,19 @@ class SupplyReaderTest {
                 .anySatisfy(shown -> assertThat(shown).contains("feeds pixel 4 of port \"left\" twice"));
     }
 
+    /** Nobody knows which of the two is meant: a feed of each is no pixel that is fed twice. */
+    @Test
+    void saysNothingOfFeedsOfTwoPortsOfOneName() {
+        read(
+                BULLET,
+                LEFT + ", " + LEFT,
+                "{\"name\": \"shed\", \"volts\": 12, \"amps\": 9, \"feeds\": [{\"port\": \"left\"},"
+                        + " {\"port\": \"left\"}]}, {\"name\": \"barn\", \"volts\": 5, \"amps\": 9, \"feeds\": [{\"port\": \"left\"}]}");
+        assertThat(Inputs.shown(problems))
+                .anySatisfy(shown -> assertThat(shown).contains("two ports are called \"left\""))
+                .noneSatisfy(shown -> assertThat(shown).containsAnyOf("feeds", "fed by", "gives 5 V"));
+    }
+
     @Test
     void refusesAPortOnTwoSupplies() {
         read(
