@@ -42,13 +42,7 @@ final class AiffHeader {
     private SoundHeader read() throws IOException, SoundException {
         while (true) {
             long at = source.position();
-            if (source.peek(1).length == 0) {
-                throw new SoundException(
-                        at,
-                        "the file ends before the samples: there is no chunk \"" + (shape == null ? "COMM" : "SSND")
-                                + '"',
-                        "it was not copied whole; copy or save it once more");
-            }
+            source.requireChunk(shape == null ? "COMM" : "SSND");
             byte[] chunk = source.header(8, "the header of a chunk");
             String name = ByteSource.word(chunk, 0);
             long length = ByteBuffer.wrap(chunk).getInt(4) & NO_LENGTH;

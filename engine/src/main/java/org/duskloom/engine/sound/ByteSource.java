@@ -74,6 +74,20 @@ final class ByteSource implements Closeable {
         return new String(bytes, at, 4, StandardCharsets.ISO_8859_1);
     }
 
+    /**
+     * Refuses a file that ends here, before its samples.
+     *
+     * @param missing the chunk that is to come
+     */
+    void requireChunk(String missing) throws IOException, SoundException {
+        if (peek(1).length == 0) {
+            throw new SoundException(
+                    position(),
+                    "the file ends before the samples: there is no chunk \"" + missing + '"',
+                    "it was not copied whole; copy or save it once more");
+        }
+    }
+
     @Override
     public void close() throws IOException {
         in.close();

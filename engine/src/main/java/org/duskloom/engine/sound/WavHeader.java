@@ -55,13 +55,7 @@ final class WavHeader {
     private SoundHeader read() throws IOException, SoundException {
         while (true) {
             long at = source.position();
-            if (source.peek(1).length == 0) {
-                throw new SoundException(
-                        at,
-                        "the file ends before the samples: there is no chunk \"" + (shape == null ? "fmt " : "data")
-                                + '"',
-                        "it was not copied whole; copy or save it once more");
-            }
+            source.requireChunk(shape == null ? "fmt " : "data");
             ByteBuffer chunk = little(source.header(8, "the header of a chunk"));
             String name = ByteSource.word(chunk.array(), 0);
             long length = chunk.getInt(4) & 0xFFFF_FFFFL;
