@@ -16,7 +16,7 @@ popd
 if not exist "%JAR%" goto notbuilt
 
 :run
-"%JAVA%" -XX:+UseSerialGC -Xms64m -XX:+IgnoreUnrecognizedVMOptions -XX:InlineSmallCode=1000 -XX:Tier3BackEdgeThreshold=6000 -XX:Tier4InvocationThreshold=60000 -XX:Tier4MinInvocationThreshold=100 -XX:Tier4CompileThreshold=200000 -XX:Tier4BackEdgeThreshold=1000000 -XX:-UsePerfData "-Dduskloom.command=%~0" -jar "%JAR%" %*
+"%JAVA%" -XX:+UseSerialGC -Xms64m -XX:+IgnoreUnrecognizedVMOptions -XX:InlineSmallCode=1000 -XX:Tier3BackEdgeThreshold=6000 -XX:Tier4InvocationThreshold=60000 -XX:Tier4MinInvocationThreshold=100 -XX:Tier4CompileThreshold=200000 -XX:Tier4BackEdgeThreshold=1000000 -XX:CompileCommand=quiet -XX:CompileCommand=CompileThresholdScaling,sun.security.provider.SHA2::implCompress,0.001 -XX:-UsePerfData "-Dduskloom.command=%~0" -jar "%JAR%" %*
 exit /b %errorlevel%
 
 :nojava
