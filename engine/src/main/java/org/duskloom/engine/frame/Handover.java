@@ -16,7 +16,12 @@ final class Handover implements AutoCloseable {
     private static final int CHUNK_BYTES = 2 << 20;
 
     /** Many, as handing over costs each thread its caches and now and then its sleep. */
-    private static final int MOST_FRAMES_IN_CHUNK = 64;
+    private static final int MANY_FRAMES = 64;
+
+    /** So many where they are small: no more than {@link #NEAR_BYTES}. */
+    private static final int MOST_FRAMES_IN_CHUNK = 128;
+
+    private static final int NEAR_BYTES = 1 << 19;
 
     /** What hangs on it is in files that are compared: this number stays. */
     private static final int FRAMES_THAT_ARE_ONE_PIECE = 32;
@@ -65,7 +70,7 @@ final class Handover implements AutoCloseable {
                 shared = encoding.hangsOnBatches() ? FRAMES_THAT_ARE_ONE_PIECE : shared;
             }
         }
-        long fitting = CHUNK_BYTES / frameBytes;
+        long fitting = Math.max(Math.min(MANY_FRAMES, CHUNK_BYTES / frameBytes), NEAR_BYTES / frameBytes);
         return (int) Math.max(1, Math.min(MOST_FRAMES_IN_CHUNK, Math.min(fitting, shared)));
     }
 

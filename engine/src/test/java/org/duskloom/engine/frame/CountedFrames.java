@@ -12,7 +12,7 @@ import org.duskloom.engine.time.FrameSpan;
 /** Frames that follow from their numbers. */
 final class CountedFrames implements FrameSource {
     static final int PIXELS = 7;
-    static final int FRAMES = 500;
+    static final int FRAMES = 1000;
 
     final AtomicLong read = new AtomicLong();
     final AtomicInteger opened = new AtomicInteger();

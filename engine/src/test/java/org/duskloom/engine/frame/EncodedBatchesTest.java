@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** How frames are put together for who encodes several at a time, and what is freed when that goes wrong. */
 @Timeout(60)
 class EncodedBatchesTest {
-    private static final int FRAMES = 70;
+    private static final int FRAMES = 140;
 
     private final AtomicInteger open = new AtomicInteger();
 
@@ -99,13 +99,20 @@ class EncodedBatchesTest {
         }
     }
 
-    /** Where nobody sees it, each thread has work: of 70 frames 9 for eight; for one more than go together. */
+    /** Where nobody sees it, each thread has work: of 140 frames 18 for eight; for one more than go together. */
     @ParameterizedTest
-    @CsvSource({"1, 64", "2, 35", "8, 9", "70, 1", "200, 1"})
+    @CsvSource({"1, 128", "2, 70", "8, 18", "140, 1", "200, 1"})
     void othersShareTheFramesAmongTheThreads(int threads, int most) throws Exception {
         List<Integer> sizes = sizes(5, threads, false, 0);
         assertThat(sizes).allMatch(size -> size <= most);
         assertThat(sizes.get(0)).isEqualTo(most);
+    }
+
+    /** More than 64 go together only where they take half a mebibyte at most. */
+    @ParameterizedTest
+    @CsvSource({"1000, 128", "2000, 87", "2730, 64", "2800, 64", "10922, 64", "20000, 34"})
+    void manyFramesAreSmall(int pixels, int atATime) throws Exception {
+        assertThat(sizes(pixels, 1, false, 0).get(0)).isEqualTo(atATime);
     }
 
     /** Two mebibytes are under way at a time at most, before and after encoding; a larger frame goes alone. */

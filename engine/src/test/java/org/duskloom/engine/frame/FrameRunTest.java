@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** One run, many sinks. What a frame holds is worked out from its number here, so nothing is compared with itself. */
 @Timeout(60)
 class FrameRunTest {
-    private static final int MOST_FRAMES_IN_CHUNK = 64;
+    private static final int MOST_FRAMES_IN_CHUNK = 128;
 
     private final CountedFrames source = new CountedFrames();
 
@@ -151,7 +151,7 @@ class FrameRunTest {
         FrameRun beyond = new FrameRun(source, FrameList.of(CountedFrames.FRAMES - 1L, CountedFrames.FRAMES), 1);
         assertThatThrownBy(() -> beyond.into(new KeptSink(), Progress.SILENT))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("499..501");
+                .hasMessageContaining("999..1001");
     }
 
     @Test
