@@ -1,6 +1,7 @@
 package org.duskloom.engine.meter;
 
 import java.io.IOException;
+import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.FrameSource;
 import org.duskloom.engine.frame.RunInfo;
 
@@ -22,6 +23,13 @@ public interface Meter {
      * @param offset where they start
      */
     void frame(long frame, byte[] rgb, int offset);
+
+    /** Looks at the frames of a batch, one after the other: see {@link #frame}. */
+    default void take(FrameBatch frames) {
+        for (int i = 0; i < frames.count(); i++) {
+            frame(frames.frame(i), frames.rgb(), frames.offset(i));
+        }
+    }
 
     /**
      * Called once, after the last frame.

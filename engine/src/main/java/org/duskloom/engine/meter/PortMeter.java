@@ -111,10 +111,11 @@ final class PortMeter {
     /**
      * Measures a frame. Where the line shows the same as before, currents and voltages are the same too.
      *
-     * @param before the frame before, from its start; empty for the first
+     * @param before holds the frame before; empty for the first
+     * @param beforeOffset where that starts
      */
-    void frame(long frame, byte[] rgb, int offset, byte[] before) {
-        if (before.length > 0 && currents.areSame(before, 0, rgb, offset)) {
+    void frame(long frame, byte[] rgb, int offset, byte[] before, int beforeOffset) {
+        if (before.length > 0 && currents.areSame(before, beforeOffset, rgb, offset)) {
             tally.add(frame, now);
         } else {
             currents.fill(rgb, offset, amps);

@@ -2,6 +2,7 @@ package org.duskloom.engine.meter;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.duskloom.engine.frame.FrameBatch;
 import org.duskloom.engine.frame.RunInfo;
 import org.duskloom.engine.wire.Port;
 import org.duskloom.engine.wire.Ports;
@@ -73,12 +74,31 @@ public final class PowerMeter implements Meter {
 
     @Override
     public void frame(long frame, byte[] rgb, int offset) {
-        for (int i = 0; i < ports.size(); i++) {
-            ports.get(i).frame(frame, rgb, offset, before);
+        measure(frame, rgb, offset, before, 0);
+        keep(rgb, offset);
+    }
+
+    /** The frame before stands in the batch, but for the first. */
+    @Override
+    public void take(FrameBatch frames) {
+        byte[] rgb = frames.rgb();
+        measure(frames.frame(0), rgb, frames.offset(0), before, 0);
+        for (int i = 1; i < frames.count(); i++) {
+            measure(frames.frame(i), rgb, frames.offset(i), rgb, frames.offset(i - 1));
         }
+        keep(rgb, frames.offset(frames.count() - 1));
+    }
+
+    private void measure(long frame, byte[] rgb, int offset, byte[] lastRgb, int lastOffset) {
+        for (int i = 0; i < ports.size(); i++) {
+            ports.get(i).frame(frame, rgb, offset, lastRgb, lastOffset);
+        }
+        addSupplies(frame);
+    }
+
+    private void keep(byte[] rgb, int offset) {
         before = before.length == 0 ? new byte[frameBytes] : before;
         System.arraycopy(rgb, offset, before, 0, frameBytes);
-        addSupplies(frame);
     }
 
     /**

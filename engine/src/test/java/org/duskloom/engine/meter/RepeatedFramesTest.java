@@ -3,9 +3,14 @@ package org.duskloom.engine.meter;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import org.duskloom.engine.frame.FrameBatch;
+import org.duskloom.engine.frame.FrameList;
+import org.duskloom.engine.frame.FrameReader;
+import org.duskloom.engine.time.FrameSpan;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -34,6 +39,28 @@ class RepeatedFramesTest {
             frames.add(now);
         }
         return frames;
+    }
+
+    /** The same frames from a run, a few at a time, whatever number that is. */
+    private static PowerFigures measuredInBatches(List<byte[]> frames, SplittableRandom random) throws IOException {
+        PowerMeter meter = new PowerMeter(PoweredDisplay.ports(), 20);
+        MeterSink sink = new MeterSink(List.of(meter), null);
+        sink.begin(PoweredDisplay.run(frames.size()));
+        FrameReader reader = (frame, rgb, offset) -> System.arraycopy(frames.get((int) frame), 0, rgb, offset, 30);
+        for (int first = 0; first < frames.size(); ) {
+            int end = Math.min(frames.size(), first + 1 + random.nextInt(9));
+            sink.take(FrameBatch.of(FrameList.of(new FrameSpan(first, end)), 30, reader));
+            first = end;
+        }
+        return meter.figures();
+    }
+
+    @ParameterizedTest
+    @ValueSource(longs = {9, 10, 11})
+    void itMakesNoDifferenceHowManyComeTogether(long seed) throws IOException {
+        SplittableRandom random = new SplittableRandom(seed);
+        List<byte[]> frames = frames(random, 80);
+        assertThat(measuredInBatches(frames, random)).usingRecursiveComparison().isEqualTo(measured(frames));
     }
 
     private static PowerFigures measured(List<byte[]> frames) {
