@@ -20,7 +20,7 @@ class WindowsLauncherTest {
     /** Expansions that give a path; {@code %*} and {@code %errorlevel%} do not. */
     private static final Pattern PATH = Pattern.compile("%~(dp)?0|%[A-Z_]+%|%%~\\$PATH:J");
 
-    private final String text = read();
+    private final String text = read("duskloom.cmd");
     private final List<String> commands = text.lines()
             .filter(line -> !line.isBlank() && !line.startsWith("rem "))
             .toList();
@@ -86,7 +86,7 @@ class WindowsLauncherTest {
         }
     }
 
-    /** The jar of a download is beside the launcher, and only a project is built. */
+    /** The jar of a download is beside the launcher, and only a project is built; Java is called as elsewhere. */
     @Test
     void buildsOnlyAmongTheSources() {
         assertThat(commands)
@@ -96,14 +96,16 @@ class WindowsLauncherTest {
                         "if exist \"%JAR%\" goto run",
                         "if not exist \"%~dp0pom.xml\" goto nojar",
                         "call mvn -q -B -DskipTests -pl cli -am package 1>&2",
-                        "\"%JAVA%\" -XX:+UseSerialGC -Xms64m -XX:+IgnoreUnrecognizedVMOptions -XX:InlineSmallCode=1000"
-                                + " -XX:Tier3BackEdgeThreshold=6000"
-                                + " -XX:Tier4InvocationThreshold=60000 -XX:Tier4MinInvocationThreshold=100"
-                                + " -XX:Tier4CompileThreshold=200000 -XX:Tier4BackEdgeThreshold=1000000"
-                                + " -XX:CompileCommand=quiet"
-                                + " -XX:CompileCommand=CompileThresholdScaling,sun.security.provider.SHA2::implCompress,0.001"
-                                + " -XX:-UsePerfData \"-Dduskloom.command=%~0\" -jar \"%JAR%\" %*",
+                        "\"%JAVA%\" " + optionsElsewhere()
+                                + " \"-Dduskloom.command=%~0\" -jar \"%JAR%\" %*",
                         "exit /b %errorlevel%");
+    }
+
+    /** What the launcher of the other systems gives Java in any case. */
+    private static String optionsElsewhere() {
+        var found = Pattern.compile("\nexec \"\\$java\" ([^\"]*) \"-Dduskloom").matcher(read("duskloom"));
+        assertThat(found.find()).isTrue();
+        return found.group(1).replaceAll("\\\\\n *", "").strip();
     }
 
     private static int skip(String line, int at) {
@@ -111,9 +113,9 @@ class WindowsLauncherTest {
         return found.lookingAt() ? found.end() - 1 : at;
     }
 
-    private static String read() {
+    private static String read(String launcher) {
         try {
-            return Files.readString(Path.of("duskloom.cmd"), StandardCharsets.ISO_8859_1);
+            return Files.readString(Path.of(launcher), StandardCharsets.ISO_8859_1);
         } catch (IOException fault) {
             throw new AssertionError(fault);
         }
