@@ -26,6 +26,7 @@ final class LambdaClasses {
     private static final String CLASS = ".class";
 
     private final Map<String, byte[]> written = new LinkedHashMap<>();
+    private final Map<String, List<String>> added = new LinkedHashMap<>();
     private final Map<String, List<String>> newMembers = new LinkedHashMap<>();
 
     private LambdaClasses() {}
@@ -70,6 +71,7 @@ final class LambdaClasses {
         reader.accept(host, 0);
         written.put(reader.getClassName(), writer.toByteArray());
         written.putAll(host.lambdas());
+        added.put(reader.getClassName(), List.copyOf(host.lambdas().keySet()));
         newMembers
                 .computeIfAbsent(host.nest(), nest -> new ArrayList<>())
                 .addAll(host.lambdas().keySet());
@@ -79,11 +81,12 @@ final class LambdaClasses {
         String name = entry.getName().substring(0, entry.getName().length() - CLASS.length());
         List<String> members = newMembers.getOrDefault(name, List.of());
         OldClassFiles.write(out, entry, members.isEmpty() ? written.get(name) : withMembers(name, members));
-        for (int number = 1; written.containsKey(LambdaHost.name(name, number)); number++) {
-            ZipEntry added = new ZipEntry(LambdaHost.name(name, number) + CLASS);
+        // Not all that are there by name: of a jar that was rewritten before, those are entries already.
+        for (String lambda : added.get(name)) {
+            ZipEntry behind = new ZipEntry(lambda + CLASS);
             // As it is written, without a zone of time, so that every machine packs the same bytes.
-            added.setTimeLocal(entry.getTimeLocal());
-            OldClassFiles.write(out, added, written.get(LambdaHost.name(name, number)));
+            behind.setTimeLocal(entry.getTimeLocal());
+            OldClassFiles.write(out, behind, written.get(lambda));
         }
     }
 

@@ -73,6 +73,18 @@ class LambdaClassesTest {
         }
     }
 
+    /** A build that packs nothing anew runs over the same jar once more. */
+    @Test
+    void aJarThatIsRewrittenAlreadyKeepsItsClasses() throws Exception {
+        Map<String, byte[]> once = rewritten(samples());
+        Map<String, byte[]> twice = rewritten(once);
+        assertThat(twice.keySet()).isEqualTo(once.keySet());
+        Constructor<?> made =
+                new Own(twice).loadClass(LambdaSamples.class.getName()).getDeclaredConstructor();
+        made.setAccessible(true);
+        assertThat(((Callable<?>) made.newInstance()).call()).isEqualTo(new LambdaSamples().call());
+    }
+
     @Test
     void whatIsNotOursStaysAsItIs() throws Exception {
         byte[] text = "a pond".getBytes(StandardCharsets.UTF_8);

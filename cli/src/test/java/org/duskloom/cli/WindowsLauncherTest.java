@@ -96,8 +96,7 @@ class WindowsLauncherTest {
                         "if exist \"%JAR%\" goto run",
                         "if not exist \"%~dp0pom.xml\" goto nojar",
                         "call mvn -q -B -DskipTests -pl cli -am package 1>&2",
-                        "\"%JAVA%\" " + optionsElsewhere()
-                                + " \"-Dduskloom.command=%~0\" -jar \"%JAR%\" %*",
+                        "\"%JAVA%\" " + optionsElsewhere() + " \"-Dduskloom.command=%~0\" -jar \"%JAR%\" %*",
                         "exit /b %errorlevel%");
     }
 
