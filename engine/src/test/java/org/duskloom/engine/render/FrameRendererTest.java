@@ -30,13 +30,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class FrameRendererTest {
-    private static final int MOST_FRAMES_IN_CHUNK = 64;
+    private static final int MOST_FRAMES_IN_CHUNK = 128;
 
     private final Counting counting = new Counting();
-    private final Plan plan = TestShow.withCue(
+    private final TestShow show = TestShow.withCue(
                     Maps.map("prop,pixel,x,y\na,1,0,0\na,2,1,0\n"), "{\"on\": \"a\", \"effect\": \"counting\"}")
-            .with(counting)
-            .plan();
+            .with(counting);
+    private final Plan plan = show.plan();
 
     /** An interruption that a test has caused must not reach the next. */
     @AfterEach
@@ -74,8 +74,11 @@ class FrameRendererTest {
                 ahead.accumulateAndGet(counting.frames.get() - frameNumber, Math::max);
             }
         };
-        new FrameRun(new FrameRenderer(plan), FrameList.of(new FrameSpan(0, 400)), threads).into(slow, Progress.SILENT);
-        assertThat(counting.frames.get()).isEqualTo(400);
+        Plan ofFortySeconds =
+                new TestShow(show.map(), show.timeline().replace("\"10s\"", "\"40s\""), show.effects()).plan();
+        new FrameRun(new FrameRenderer(ofFortySeconds), FrameList.of(new FrameSpan(0, 1600)), threads)
+                .into(slow, Progress.SILENT);
+        assertThat(counting.frames.get()).isEqualTo(1600);
         assertThat(ahead.get()).isBetween(1L, most);
     }
 
