@@ -102,11 +102,14 @@ record Repeat(
         ExactTime one = every.isEmpty()
                 ? all.times(1, plays)
                 : all.minus(every.get().from(ExactTime.ZERO).times(plays - 1));
-        long milliseconds = (long) Math.floor(one.seconds() * 1000);
+        long milliseconds = BigInteger.valueOf(one.numerator())
+                .multiply(BigInteger.valueOf(1000))
+                .divide(BigInteger.valueOf(one.denominator()))
+                .longValueExact();
         return open
                 + (milliseconds <= 0
                         ? "play it less often"
-                        : "say how long one is, at most \"for\": \"" + new ExactTime(milliseconds, 1000) + "\"");
+                        : "say how long one is, at most \"for\": \"" + ExactTime.ofMilliseconds(milliseconds) + "\"");
     }
 
     /** When the plays start and end where all are as long and as far apart; nothing if there are too many, or one. */

@@ -122,6 +122,8 @@ class RepeatTest {
                     show.json:5:51: error: play 5 of the cue ends at 15s; the timeline ends at 10s; "until" instead of "count" cuts the last play
                 {"on": "x", "effect": "e", "repeat": 3}
                     show.json:5:38: error: play 3 of the cue ends at 30s; the timeline ends at 10s; without "for" each play lasts until then: say how long one is, at most "for": "3.333s"
+                {"on": "x", "effect": "e", "repeat": {"count": 2, "every": "7990ms"}}
+                    show.json:5:38: error: play 2 of the cue ends at 17.99s; the timeline ends at 10s; without "for" each play lasts until then: say how long one is, at most "for": "2.01s"
                 {"on": "x", "effect": "e", "at": "1s", "repeat": {"count": 3, "every": "4s"}}
                     show.json:5:50: error: play 3 of the cue ends at 18s; the timeline ends at 10s; without "for" each play lasts until then: say how long one is, at most "for": "1s"
                 {"on": "x", "effect": "e", "at": "1s", "repeat": {"count": 3, "every": "5s"}}
