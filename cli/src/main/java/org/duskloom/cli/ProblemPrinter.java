@@ -62,7 +62,7 @@ final class ProblemPrinter {
             return counted;
         }
         String found = Counted.of(errors, "error") + (warnings == 0 ? "" : ", " + counted);
-        return problems.lastRead().isEmpty() ? found : "the first " + found + unread(problems);
+        return problems.lastRead().isEmpty() ? found : (errors > 1 ? "the first " : "") + found + unread(problems);
     }
 
     private static String unread(Problems problems) {

@@ -60,6 +60,13 @@ class ProblemPrinterTest {
     }
 
     @Test
+    void saysWhereReadingStoppedAtTheOnlyError() {
+        problems.error(new Location("map.csv", 2, 1), "this row cannot be read");
+        problems.stopReading(new Location("map.csv", 2, 1));
+        assertThat(printed(false)).endsWith("\n1 error; map.csv was read up to line 2 and no further\n");
+    }
+
+    @Test
     void saysHowManyWarningsMadeRoomForErrors() {
         for (int line = 1; line <= Problems.LIMIT; line++) {
             problems.warn(new Location("map.csv", line, 1), "the pixel is far away", "");

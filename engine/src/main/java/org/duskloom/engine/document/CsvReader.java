@@ -244,6 +244,7 @@ public final class CsvReader {
         if (quote == null) {
             faults = MAX_FAULTS;
             problems.error(source.locationAt(recordStart), "this row cannot be read: " + fault.getMessage());
+            problems.stopReading(source.locationAt(recordStart));
             return -1;
         }
         boolean oneLine = quote.noticed() >= 0 && scan.nextLine(quote.opened()) > quote.noticed();
@@ -260,7 +261,11 @@ public final class CsvReader {
                     "add the closing \" or remove this one");
         }
         faults++;
-        return faults < MAX_FAULTS ? scan.nextLine(quote.opened()) : -1;
+        int next = scan.nextLine(quote.opened());
+        if (faults == MAX_FAULTS && scan.skipIdleLines(next) < source.text().length()) {
+            problems.stopReading(source.locationAt(quote.opened()));
+        }
+        return faults < MAX_FAULTS ? next : -1;
     }
 
     /** Hands out the text from an offset on, and fails where one record asks for more than a record may hold. */

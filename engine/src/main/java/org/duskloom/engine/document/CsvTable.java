@@ -90,7 +90,9 @@ public final class CsvTable {
         if (problems.errorCount() < allowed) {
             return true;
         }
-        problems.stopReading(source.locationAt(start));
+        if (scan.skipIdleLines(scan.nextRecord(start)) < source.text().length()) {
+            problems.stopReading(source.locationAt(start));
+        }
         return false;
     }
 

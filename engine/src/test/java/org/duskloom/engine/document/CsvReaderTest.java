@@ -336,6 +336,24 @@ class CsvReaderTest {
         assertThat(problems.lastRead()).containsExactly(new Location("map.csv", 10_001, 1));
     }
 
+    @ParameterizedTest
+    @CsvSource({"10000, 0", "10001, 1"})
+    void doesNotSayThatItStoppedWhereNothingFollows(int rows, int stops) {
+        table("prop,pixel,x,y\n" + "a,1,0,0\n".repeat(rows) + "# the end\n\n")
+                .orElseThrow()
+                .forEachRow(row -> problems.error(row.location(), "wrong"));
+        assertThat(problems.lastRead()).hasSize(stops);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"20, 0", "21, 21"})
+    void saysThatItStoppedAtWrongQuotes(int rows, int lastLine) {
+        rows("p,q\n" + "1,\"2\"x\n".repeat(rows) + "\n");
+        assertThat(problems.errorCount()).isEqualTo(20);
+        assertThat(problems.lastRead())
+                .isEqualTo(lastLine == 0 ? List.of() : List.of(new Location("map.csv", lastLine, 3)));
+    }
+
     @Test
     void reportsAllWrongQuotesOfAFile() {
         assertThat(rows("p,q\n1,\"a\n2,b\n3,\"c\"d\n4,e\n\"5,f\n"))
