@@ -187,6 +187,21 @@ class LauncherTest {
         }
     }
 
+    /** Whoever stops the first call finds nothing left that the next would not take away. */
+    @Test
+    void leavesNoHalfAnArchiveWhereItIsStopped() throws Exception {
+        addSample();
+        script(
+                javaHome.resolve("bin/java"),
+                "for a; do case $a in -XX:ArchiveClassesAtExit=*) echo half >\"${a#*=}\"; kill -INT $PPID;"
+                        + " exit 130;; esac; done; echo ran");
+        assertThat(run(launcher, Map.of("JAVA_HOME", javaHome.toString(), "PATH", "/usr/bin:/bin"), "check"))
+                .isEqualTo("130: ");
+        try (Stream<Path> entries = Files.list(jar.getParent())) {
+            assertThat(entries).containsExactly(jar);
+        }
+    }
+
     /** Java without an archive of its own has nothing to add to; so it is with a runtime that jlink made. */
     @Test
     void asksOnlyOnceForAnArchiveThatCannotBeMade() throws Exception {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.duskloom.engine.document.TextNode;
+import org.duskloom.engine.map.Names;
 import org.duskloom.engine.map.PixelMap;
 import org.duskloom.engine.problem.Location;
 import org.duskloom.engine.problem.Problems;
@@ -40,9 +41,16 @@ public final class GroupTree {
         this.props = new PropIndex(map);
         this.definitions = new LinkedHashMap<>(definitions);
         this.incompleteProps = Set.copyOf(incompleteProps);
-        this.suggestions = new Suggestions(map, this.definitions.keySet(), this.incompleteProps);
+        this.suggestions = new Suggestions(map, namesThatMayStay(), this.incompleteProps);
         this.groupMembers = new GroupMembers(this.definitions, this::expand);
         groupMembers.workOut(GroupOrder.innermostFirst(this.definitions, this::groupsNamedBy, problems), problems);
+    }
+
+    /** Nobody shall be led to a name that is refused where it is given. */
+    private Set<String> namesThatMayStay() {
+        Set<String> names = new LinkedHashSet<>(definitions.keySet());
+        names.removeIf(name -> Names.fault(name).isPresent());
+        return names;
     }
 
     /** A map without groups. */

@@ -27,10 +27,11 @@ final class CueTimes {
             return context.length(fields, CueFields.FOR)
                     .filter(length -> endsInTime(fields, CueFields.FOR, at, length, context));
         }
-        Optional<Lapse> ofScene =
-                fields.given(CueFields.SCENE).flatMap(scene -> context.scenes().length(scene.value(), context.times()));
-        if (!hasEnd && ofScene.isPresent()) {
-            return ofScene.filter(length -> endsInTime(fields, CueFields.SCENE, at, length, context));
+        if (!hasEnd && fields.has(CueFields.SCENE)) {
+            // Of a scene that is not there nobody knows how long it would be.
+            return fields.given(CueFields.SCENE)
+                    .flatMap(scene -> context.scenes().length(scene.value(), context.times()))
+                    .filter(length -> endsInTime(fields, CueFields.SCENE, at, length, context));
         }
         Optional<ExactTime> end = hasEnd ? context.instant(fields, CueFields.UNTIL) : Optional.of(context.end());
         return end.filter(instant -> endsLater(fields, at, instant, context))

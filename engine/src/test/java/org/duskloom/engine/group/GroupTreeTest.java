@@ -224,6 +224,20 @@ class GroupTreeTest {
                 .contains("; " + hint);
     }
 
+    /** Names that are refused where they are given are none to lead anybody to. */
+    @Test
+    void offersNoNameThatIsRefused() {
+        GroupTree tree = tree("{\"dusk*\": [\"pond\"], \"\": [\"pond\"], \"hearts\": [\"daisy-1/petals\"]}");
+        assertThat(resolve(tree, "moonbeam")).isEmpty();
+        assertThat(Inputs.shown(problems))
+                .filteredOn(line -> line.contains("moonbeam"))
+                .singleElement()
+                .asString()
+                .contains("known: hearts, ")
+                .doesNotContain("dusk*")
+                .doesNotContain(", ,");
+    }
+
     /** Of the name that looks the same nobody could see what is meant. */
     @Test
     void tellsOfNamesThatLookTheSame() {

@@ -180,6 +180,18 @@ class SceneReaderTest {
                 .containsExactly("show.json:2:11: error: there is no scene \"blom\"; did you mean \"bloom\"?");
     }
 
+    /** Nobody knows how long it would be, so nothing that follows on its end is called too late. */
+    @Test
+    void whatFollowsASceneThatIsNotThereIsNotTooLate() {
+        String cues = "[{\"cues\": [{\"on\": \"x\", \"effect\": \"e\"}]}]";
+        String scenes = "{\"bloom\": {\"length\": \"2s\", \"layers\": " + cues + "}}";
+        String next = ", {\"at\": \"+1s\", \"for\": \"3s\", \"on\": \"x\", \"effect\": \"e\"}";
+        assertThat(Timelines.problems(show(scenes, "{\"scene\": \"blom\"}" + next)))
+                .containsExactly("show.json:2:11: error: there is no scene \"blom\"; did you mean \"bloom\"?");
+        assertThat(Timelines.problems(show(scenes, "{\"scene\": \"blom\", \"repeat\": 2}" + next)))
+                .containsExactly("show.json:2:11: error: there is no scene \"blom\"; did you mean \"bloom\"?");
+    }
+
     /** 64 deep is allowed and 65 is not, in whatever order the file has them. */
     @Test
     void mayBeNestedSixtyFourDeep() {
