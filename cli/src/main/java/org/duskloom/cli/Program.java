@@ -40,6 +40,7 @@ import picocli.CommandLine.Option;
 final class Program implements Runnable {
     private static final String SHORT_VERSION = "-V";
     private static final String LONG_VERSION = "--version";
+
     private final Streams streams;
 
     @Option(
