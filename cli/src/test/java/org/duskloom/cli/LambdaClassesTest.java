@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.lang.reflect.Constructor;
+import java.net.MalformedURLException;
 import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystem;
@@ -208,27 +209,20 @@ class LambdaClassesTest {
     }
 
     /** Has our classes from these files and no others, and all else as the program has it. */
-    private static final class Own extends ClassLoader {
+    private static final class Own extends OwnClasses {
         private final Map<String, byte[]> files;
 
-        Own(Map<String, byte[]> files) {
-            super(LambdaClassesTest.class.getClassLoader());
+        Own(Map<String, byte[]> files) throws MalformedURLException {
             this.files = files;
         }
 
         @Override
-        protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
-            if (!name.startsWith("org.duskloom.")) {
-                return super.loadClass(name, resolve);
+        protected Class<?> findClass(String name) throws ClassNotFoundException {
+            byte[] file = files.get(name.replace('.', '/') + ".class");
+            if (file == null) {
+                throw new ClassNotFoundException(name);
             }
-            synchronized (getClassLoadingLock(name)) {
-                Class<?> loaded = findLoadedClass(name);
-                byte[] file = files.get(name.replace('.', '/') + ".class");
-                if (loaded == null && file == null) {
-                    throw new ClassNotFoundException(name);
-                }
-                return loaded == null ? defineClass(name, file, 0, file.length) : loaded;
-            }
+            return defineClass(name, file, 0, file.length);
         }
     }
 }

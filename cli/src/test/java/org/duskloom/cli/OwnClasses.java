@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Loads the program anew, libraries left out: what is one for each process is then one for each of these. */
-final class OwnClasses extends URLClassLoader {
+class OwnClasses extends URLClassLoader {
     static {
         registerAsParallelCapable();
     }
